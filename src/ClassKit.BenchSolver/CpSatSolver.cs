@@ -6,7 +6,10 @@ using Google.OrTools.Sat;
 namespace ClassKit.BenchSolver;
 
 /// <summary>Finds bench plans with CP-SAT, the constraint solver of Google's OR-Tools.</summary>
-/// <remarks>One worker, a fixed seed, and a limit in the solver's own count of work: the same question gets the same plan, however fast or busy the machine.</remarks>
+/// <remarks>
+/// One worker, a fixed seed, and a limit in the solver's own count of work: the same question gets the same plan, however fast or busy the
+/// machine.
+/// </remarks>
 /// <param name="cancellation">Stops a search, which then ends with an <see cref="OperationCanceledException"/>.</param>
 public sealed class CpSatSolver(CancellationToken cancellation = default) : IPlanSolver
 {
@@ -35,10 +38,21 @@ public sealed class CpSatSolver(CancellationToken cancellation = default) : IPla
         var found = Round(question, question.Effort * FindingShare, "");
         if (found.Verdict is not (SolverVerdict.Unproven or SolverVerdict.Undecided))
             return found;
-        var proven = Round(question with { Hint = found.Plan ?? question.Hint }, question.Effort * (1 - FindingShare), "use_objective_lb_search:true");
+        var proven = Round(
+            question with
+            {
+                Hint = found.Plan ?? question.Hint,
+            },
+            question.Effort * (1 - FindingShare),
+            "use_objective_lb_search:true"
+        );
         return proven.Verdict is SolverVerdict.Solved or SolverVerdict.Impossible || found.Plan is null
             ? proven
-            : found with { Plan = Better(found.Plan, proven.Plan, question.Weights), Bound = Math.Max(found.Bound, proven.Bound) };
+            : found with
+            {
+                Plan = Better(found.Plan, proven.Plan, question.Weights),
+                Bound = Math.Max(found.Bound, proven.Bound),
+            };
     }
 
     private static BenchPlan Better(BenchPlan found, BenchPlan? later, PlanWeights weights) =>
@@ -49,7 +63,10 @@ public sealed class CpSatSolver(CancellationToken cancellation = default) : IPla
         var model = new PlanModel(question);
         using var solver = new CpSolver
         {
-            StringParameters = string.Create(CultureInfo.InvariantCulture, $"num_workers:1 random_seed:1 max_deterministic_time:{effort} {strategy}"),
+            StringParameters = string.Create(
+                CultureInfo.InvariantCulture,
+                $"num_workers:1 random_seed:1 max_deterministic_time:{effort} {strategy}"
+            ),
         };
         cancellation.ThrowIfCancellationRequested();
         using var stop = cancellation.Register(solver.StopSearch);
@@ -69,10 +86,12 @@ public sealed class CpSatSolver(CancellationToken cancellation = default) : IPla
     private static double Bound(SolverQuestion question, CpSolver solver) =>
         question.Goal == PlanGoal.Any ? 0 : Math.Max(0, Math.Ceiling(solver.BestObjectiveBound - 1e-6));
 
-    private static bool IsAbsent(Exception exception) => exception switch
-    {
-        TypeInitializationException outer => outer.InnerException is { } inner && IsAbsent(inner),
-        DllNotFoundException or BadImageFormatException or EntryPointNotFoundException or FileNotFoundException or FileLoadException => true,
-        _ => false,
-    };
+    private static bool IsAbsent(Exception exception) =>
+        exception switch
+        {
+            TypeInitializationException outer => outer.InnerException is { } inner && IsAbsent(inner),
+            DllNotFoundException or BadImageFormatException or EntryPointNotFoundException or FileNotFoundException or FileLoadException =>
+                true,
+            _ => false,
+        };
 }

@@ -26,7 +26,10 @@ internal sealed class LoadTimes
         Starts = [.. bread.Steps.Select((_, step) => model.NewIntVar(from, until, $"{this} start {step}"))];
         Ends = [.. bread.Steps.Select((_, step) => model.NewIntVar(from, until, $"{this} end {step}"))];
         _minutes = [.. bread.Steps.Select((_, n) => Minutes(model, n, $"{this} minutes {n}"))];
-        Intervals = [.. bread.Steps.Select((_, step) => model.NewIntervalVar(Starts[step], _minutes[step], Ends[step], $"{this} step {step}"))];
+        Intervals =
+        [
+            .. bread.Steps.Select((_, step) => model.NewIntervalVar(Starts[step], _minutes[step], Ends[step], $"{this} step {step}")),
+        ];
     }
 
     public Shift Shift { get; }
@@ -81,12 +84,22 @@ internal sealed class LoadTimes
     public IntVar Minutes(CpModel model, int at) => _minutes[at] as IntVar ?? model.NewConstant(Bread.Steps[at].MaxMinutes);
 
     /// <summary>How long one step can take.</summary>
-    public (int Least, int Most) MinutesRange(int at) => (Bread.Steps[at].MinMinutes, _open && !Bread.Steps[at].IsHandsOn ? Math.Max(_until, Bread.Steps[at].MaxMinutes) : Bread.Steps[at].MaxMinutes);
+    public (int Least, int Most) MinutesRange(int at) =>
+        (
+            Bread.Steps[at].MinMinutes,
+            _open && !Bread.Steps[at].IsHandsOn ? Math.Max(_until, Bread.Steps[at].MaxMinutes) : Bread.Steps[at].MaxMinutes
+        );
 
     /// <summary>From the beginning of a step until what it occupies is free again.</summary>
-    public IntervalVar Occupied(CpModel model, int at) => Bread.Steps[at].IsHandsOn || at + 1 == Starts.Count
-        ? Intervals[at]
-        : model.NewIntervalVar(Starts[at], model.NewIntVar(0, _until - _from, $"{this} place {at}"), Starts[at + 1], $"{this} place {at}");
+    public IntervalVar Occupied(CpModel model, int at) =>
+        Bread.Steps[at].IsHandsOn || at + 1 == Starts.Count
+            ? Intervals[at]
+            : model.NewIntervalVar(
+                Starts[at],
+                model.NewIntVar(0, _until - _from, $"{this} place {at}"),
+                Starts[at + 1],
+                $"{this} place {at}"
+            );
 
     /// <summary>From the minute the loads go into an oven until they come out, if any is in it.</summary>
     public IntervalVar Baking(CpModel model, BakeSteps bake, BoolVar inOven)
@@ -95,7 +108,13 @@ internal sealed class LoadTimes
         // The solver wants an interval's length as one variable.
         if (bake.Count > 1 && !_baking.ContainsKey(bake))
             _baking[bake] = model.NewIntVar(0, _until - _from, $"{this} baking {first}");
-        return model.NewOptionalIntervalVar(Starts[first], bake.Count > 1 ? _baking[bake] : _minutes[first], Ends[last], inOven, $"{this} bakes {first}");
+        return model.NewOptionalIntervalVar(
+            Starts[first],
+            bake.Count > 1 ? _baking[bake] : _minutes[first],
+            Ends[last],
+            inOven,
+            $"{this} bakes {first}"
+        );
     }
 
     /// <summary>Drawbacks, each a variable that cannot fall below none: that gives the solver a bound to begin with.</summary>
@@ -106,8 +125,14 @@ internal sealed class LoadTimes
         for (var at = 0; at < Starts.Count; at++)
         {
             var step = Bread.Steps[at];
-            if (at + 1 < Starts.Count && step.Wait.MinMinutes < step.Wait.MaxMinutes && (step.Oven is null || Bread.Steps[at + 1].Oven is null))
-                yield return weights.Waiting * Shift.Makers.Count * Difference(Starts[at + 1], Ends[at], step.Wait.MinMinutes, $"wait {at}");
+            if (
+                at + 1 < Starts.Count
+                && step.Wait.MinMinutes < step.Wait.MaxMinutes
+                && (step.Oven is null || Bread.Steps[at + 1].Oven is null)
+            )
+                yield return weights.Waiting
+                    * Shift.Makers.Count
+                    * Difference(Starts[at + 1], Ends[at], step.Wait.MinMinutes, $"wait {at}");
             if (step.IsHandsOn && step.MinMinutes < step.MaxMinutes)
                 yield return weights.Hurry * Shift.Makers.Count * (step.MaxMinutes - _minutes[at]);
         }
@@ -123,7 +148,10 @@ internal sealed class LoadTimes
     /// <summary>The steps of every maker of the shift.</summary>
     public IEnumerable<PlannedStep> Read(CpSolver solver, OvenModel? ovens)
     {
-        (BakeSteps Bake, IReadOnlyList<int?> Ovens)[] places = [.. ovens is null ? [] : Bread.Bakes.Select(bake => (bake, ovens.OvensOf(this, bake, solver)))];
+        (BakeSteps Bake, IReadOnlyList<int?> Ovens)[] places =
+        [
+            .. ovens is null ? [] : Bread.Bakes.Select(bake => (bake, ovens.OvensOf(this, bake, solver))),
+        ];
         for (var who = 0; who < Shift.Makers.Count; who++)
         {
             for (var at = 0; at < Starts.Count; at++)

@@ -103,21 +103,36 @@ internal sealed class OvenModel
     private BoolVar Follows(LoadBake first, LoadBake second)
     {
         var follows = _model.NewBoolVar($"{first} before {second}");
-        _model.Add(second.Load.Starts[second.Steps.First] >= first.Load.Ends[first.Steps.Last] + Change(first, second.Dial(second.Steps.First))).OnlyEnforceIf(follows);
+        _model
+            .Add(
+                second.Load.Starts[second.Steps.First] >= first.Load.Ends[first.Steps.Last] + Change(first, second.Dial(second.Steps.First))
+            )
+            .OnlyEnforceIf(follows);
         return follows;
     }
 
-    /// <summary>Minutes to change the heat after a bake. One that ends soon after the dial was turned leaves the oven somewhere between.</summary>
+    /// <summary>
+    /// Minutes to change the heat after a bake. One that ends soon after the dial was turned leaves the oven somewhere between.
+    /// </summary>
     private LinearExpr Change(LoadBake bake, Temperature to)
     {
         var (left, (first, last)) = bake;
         int[] turned = [.. Enumerable.Range(first + 1, last - first)];
         (int Least, int Most)[] ranges = [.. turned.Select(left.MinutesRange)];
         var isMany = ranges.Aggregate(1L, (ways, range) => ways * (range.Most - range.Least + 1)) > MostChoices;
-        // The heat that is left lies between what the shortest and the longest stages leave, so that of too many ways the ends are enough for a change that is safe, if not always the least.
-        var choices = ranges.Select(range => isMany ? [range.Least, range.Most] : Enumerable.Range(range.Least, range.Most - range.Least + 1))
-            .Aggregate((IEnumerable<int[]>)[[]], (all, minutes) => all.SelectMany(begun => minutes.Select(each => (int[])[.. begun, each])))
-            .Select(minutes => (Minutes: minutes, Change: _bench.Ovens.ChangeMinutes(HeatLeft(bake, minutes), to))).ToList();
+        // The heat that is left lies between what the shortest and the longest stages leave, so that of too many ways the ends are enough
+        // for a change that is safe, if not always the least.
+        var choices = ranges
+            .Select(range => isMany ? [range.Least, range.Most] : Enumerable.Range(range.Least, range.Most - range.Least + 1))
+            .Aggregate(
+                (IEnumerable<int[]>)
+                    [
+                        [],
+                    ],
+                (all, minutes) => all.SelectMany(begun => minutes.Select(each => (int[])[.. begun, each]))
+            )
+            .Select(minutes => (Minutes: minutes, Change: _bench.Ovens.ChangeMinutes(HeatLeft(bake, minutes), to)))
+            .ToList();
         if (isMany || choices.Select(choice => choice.Change).Distinct().Count() == 1)
             return LinearExpr.Constant(choices.Max(choice => choice.Change));
         var change = _model.NewIntVar(0, choices.Max(choice => choice.Change), $"change after {bake}");
@@ -128,7 +143,10 @@ internal sealed class OvenModel
     }
 
     private Temperature HeatLeft(LoadBake left, int[] minutes) =>
-        _bench.Ovens.HeatAfter([(left.Dial(left.Steps.First), 0), .. minutes.Select((each, at) => (left.Dial(left.Steps.First + 1 + at), each))]);
+        _bench.Ovens.HeatAfter([
+            (left.Dial(left.Steps.First), 0),
+            .. minutes.Select((each, at) => (left.Dial(left.Steps.First + 1 + at), each)),
+        ]);
 
     private BoolVar Together(LoadBake one, LoadBake other)
     {

@@ -16,7 +16,16 @@ internal static class PlanHint
                 model.AddHint(load.Ends[step.Step], step.End);
             }
             foreach (var bake in load.Bread.Bakes)
-                ovens?.Hint(load, bake, [.. load.Shift.Makers.SelectMany(maker => plan.StepsOf(new(maker, load.At))).Where(step => step.Step == bake.First).Select(step => step.Oven ?? 0)]);
+                ovens?.Hint(
+                    load,
+                    bake,
+                    [
+                        .. load
+                            .Shift.Makers.SelectMany(maker => plan.StepsOf(new(maker, load.At)))
+                            .Where(step => step.Step == bake.First)
+                            .Select(step => step.Oven ?? 0),
+                    ]
+                );
         }
         foreach (var (start, shown) in times.Demonstrations.Zip(plan.Demonstrations))
             model.AddHint(start, shown.Start);

@@ -18,7 +18,12 @@ internal sealed class PlanModel
     {
         (_question, _bench) = (question, question.Class);
         _times = new PlanTimes(Constraints, question);
-        _watched = [.. _times.Demonstrations.Select((start, at) => Constraints.NewFixedSizeIntervalVar(start, _bench.Demonstrations[at].Minutes, $"shown {at}"))];
+        _watched =
+        [
+            .. _times.Demonstrations.Select(
+                (start, at) => Constraints.NewFixedSizeIntervalVar(start, _bench.Demonstrations[at].Minutes, $"shown {at}")
+            ),
+        ];
         LimitPeople();
         LeaveOvensAlone();
         foreach (var count in _bench.Equipment.Where(count => !question.Without.Contains(new(RuleKind.Equipment, Equipment: count.Kind))))
@@ -26,7 +31,9 @@ internal sealed class PlanModel
         if (!Drops(RuleKind.Ovens) && _times.Loads.Any(load => load.Bread.Bake is not null))
             _ovens = new OvenModel(Constraints, _bench, [.. _times.Loads.Where(load => load.Bread.Bake is not null)]);
         if (question.Goal == PlanGoal.Best)
-            Constraints.Minimize(_times.Cost(question.Weights) + question.Weights.Unlike * new SeriesModel(Constraints, _bench, _times, _ovens).Unlike());
+            Constraints.Minimize(
+                _times.Cost(question.Weights) + question.Weights.Unlike * new SeriesModel(Constraints, _bench, _times, _ovens).Unlike()
+            );
         else if (question.Goal == PlanGoal.Shortest)
             Constraints.Minimize(_times.Tasting);
         if (question.Hint is { } hint)
@@ -41,8 +48,13 @@ internal sealed class PlanModel
         if (_question.Without.Count > 0)
             return null;
         var planned = _times.Loads.SelectMany(load => load.Read(solver, _ovens)).ToLookup(step => step.Load);
-        var shown = _bench.Demonstrations.Zip(_times.Demonstrations, (demonstration, start) => new PlannedDemonstration(demonstration, (int)solver.Value(start)));
-        var time = _bench.Time with { PeriodMinutes = (int)solver.Value(_times.Tasting) + _bench.Time.TastingMinutes + _bench.Time.CleanupMinutes };
+        var shown = _bench.Demonstrations.Zip(_times.Demonstrations, (demonstration, start) =>
+            new PlannedDemonstration(demonstration, (int)solver.Value(start))
+        );
+        var time = _bench.Time with
+        {
+            PeriodMinutes = (int)solver.Value(_times.Tasting) + _bench.Time.TastingMinutes + _bench.Time.CleanupMinutes,
+        };
         return new(_bench with { Time = time }, _times.Shifts, [.. _bench.Loads.SelectMany(load => planned[load])], [.. shown]);
     }
 
@@ -51,14 +63,22 @@ internal sealed class PlanModel
     /// <summary>Hands at work, and eyes on the instructor. Of teams that do the same in the same minute one stands for all.</summary>
     private void LimitPeople()
     {
-        foreach (var (maker, loads) in _times.Loads.SelectMany(load => load.Shift.Makers).Append(Maker.Instructor).Distinct()
-            .Select(maker => (Maker: maker, Loads: _times.Loads.Where(load => load.Shift.Makers.Contains(maker)).ToArray()))
-            .DistinctBy(each => (each.Maker.IsInstructor, string.Join(' ', each.Loads.Select(load => load.ToString())))))
+        foreach (
+            var (maker, loads) in _times
+                .Loads.SelectMany(load => load.Shift.Makers)
+                .Append(Maker.Instructor)
+                .Distinct()
+                .Select(maker => (Maker: maker, Loads: _times.Loads.Where(load => load.Shift.Makers.Contains(maker)).ToArray()))
+                .DistinctBy(each => (each.Maker.IsInstructor, string.Join(' ', each.Loads.Select(load => load.ToString()))))
+        )
         {
             var there = maker.IsInstructor ? 1 : _bench.PeoplePerTeam;
             var works = loads
-                .SelectMany(load => load.Bread.Steps.Select((step, at) => (Interval: load.Intervals[at], People: Math.Min(step.People, there))))
-                .Where(work => work.People > 0).ToArray();
+                .SelectMany(load =>
+                    load.Bread.Steps.Select((step, at) => (Interval: load.Intervals[at], People: Math.Min(step.People, there)))
+                )
+                .Where(work => work.People > 0)
+                .ToArray();
             // However many hands there are, none of them works while something is shown.
             var capacity = Drops(RuleKind.People) ? there + works.Sum(work => work.People) : there;
             var all = Constraints.AddCumulative(capacity);
@@ -75,7 +95,10 @@ internal sealed class PlanModel
             IntVar[] moments =
             [
                 .. load.Bread.Bakes.SelectMany(bake => load.Starts.Skip(bake.First).Take(bake.Count).Append(load.Ends[bake.Last])),
-                .. Enumerable.Range(0, load.Starts.Count).Where(step => load.Bread.Steps[step].IsPutIn).SelectMany(step => new[] { load.Starts[step], load.Ends[step] }),
+                .. Enumerable
+                    .Range(0, load.Starts.Count)
+                    .Where(step => load.Bread.Steps[step].IsPutIn)
+                    .SelectMany(step => new[] { load.Starts[step], load.Ends[step] }),
             ];
             for (var at = 0; at < _times.Demonstrations.Count; at++)
             {

@@ -22,11 +22,19 @@ internal sealed class PlanTimes
         Shifts = Shift.Of(_bench.Teams, question.Shifts);
         Loads =
         [
-            .. _bench.Breads.SelectMany((bread, at) => (bread.LeftToInstructor ? [new([Maker.Instructor])] : Shifts)
-                .Select(shift => shift.Making(bread)).OfType<Shift>().Select(shift => new LoadTimes(model, shift, at, bread, _bench.Time.WorkFrom, Horizon, IsOpen(at)))),
+            .. _bench.Breads.SelectMany(
+                (bread, at) =>
+                    (bread.LeftToInstructor ? [new([Maker.Instructor])] : Shifts)
+                        .Select(shift => shift.Making(bread))
+                        .OfType<Shift>()
+                        .Select(shift => new LoadTimes(model, shift, at, bread, _bench.Time.WorkFrom, Horizon, IsOpen(at)))
+            ),
         ];
         if (!question.Without.Contains(new(RuleKind.Demonstrations)))
-            Demonstrations = [.. _bench.Demonstrations.Select((_, at) => model.NewIntVar(_bench.Time.WorkFrom, Horizon, $"demonstration {at}"))];
+            Demonstrations =
+            [
+                .. _bench.Demonstrations.Select((_, at) => model.NewIntVar(_bench.Time.WorkFrom, Horizon, $"demonstration {at}")),
+            ];
         KeepOrder();
         BreakSymmetry();
     }
@@ -43,7 +51,10 @@ internal sealed class PlanTimes
 
     /// <summary>The same sum as <see cref="PlanCost.Weighed"/>.</summary>
     public LinearExpr Cost(PlanWeights weights) =>
-        LinearExpr.Sum([.. Loads.SelectMany(load => load.Cost(_model, Tasting, weights)), .. _demonstrationWaits.Select(wait => weights.Waiting * wait)]);
+        LinearExpr.Sum([
+            .. Loads.SelectMany(load => load.Cost(_model, Tasting, weights)),
+            .. _demonstrationWaits.Select(wait => weights.Waiting * wait),
+        ]);
 
     private void KeepOrder()
     {
@@ -63,7 +74,11 @@ internal sealed class PlanTimes
             if (_bench.Demonstrations[at].Before is not { } before)
                 continue;
             // The wait is over when the first shift does what was shown.
-            var shown = Loads.Select(load => (Load: load, Like: _bench.StepLike(load.At, before))).Where(each => each.Like is not null).Select(each => each.Load.Starts[each.Like!.Value]).ToArray();
+            var shown = Loads
+                .Select(load => (Load: load, Like: _bench.StepLike(load.At, before)))
+                .Where(each => each.Like is not null)
+                .Select(each => each.Load.Starts[each.Like!.Value])
+                .ToArray();
             var wait = _model.NewIntVar(0, Horizon, $"wait after demonstration {at}");
             _model.AddMinEquality(end + wait, shown);
             _demonstrationWaits.Add(wait);
@@ -83,26 +98,47 @@ internal sealed class PlanTimes
         _model.Add(shown >= first);
     }
 
-    /// <summary>Shifts of one size are alike: they are numbered in the order in which they begin the longest bread. Where teams share a series out, no two shifts are alike.</summary>
+    /// <summary>
+    /// Shifts of one size are alike: they are numbered in the order in which they begin the longest bread. Where teams share a series out,
+    /// no two shifts are alike.
+    /// </summary>
     private void BreakSymmetry()
     {
-        if (_bench.Breads.Any(bread => bread.Teams is not null)) return;
-        var starts = Loads.Where(load => !load.Shift.IsInstructor).GroupBy(load => load.At).MaxBy(loads => loads.First().Bread.ShortestMinutes)?.ToArray() ?? [];
-        foreach (var (earlier, later) in starts.Zip(starts.Skip(1)).Where(pair => pair.First.Shift.Makers.Count == pair.Second.Shift.Makers.Count))
+        if (_bench.Breads.Any(bread => bread.Teams is not null))
+            return;
+        var starts = Loads
+            .Where(load => !load.Shift.IsInstructor)
+            .GroupBy(load => load.At)
+            .MaxBy(loads => loads.First().Bread.ShortestMinutes)
+            ?.ToArray()
+            ?? [];
+        foreach (
+            var (earlier, later) in starts
+                .Zip(starts.Skip(1))
+                .Where(pair => pair.First.Shift.Makers.Count == pair.Second.Shift.Makers.Count)
+        )
             _model.Add(earlier.Starts[0] <= later.Starts[0]);
     }
 
     /// <summary>As far as the equipment that heats is among the rules that are kept.</summary>
-    private int HotFrom(IReadOnlyList<EquipmentCount> uses) => _bench.HotFrom([.. uses.Where(use => !_question.Without.Contains(new(RuleKind.Equipment, Equipment: use.Kind)))]);
+    private int HotFrom(IReadOnlyList<EquipmentCount> uses) =>
+        _bench.HotFrom([.. uses.Where(use => !_question.Without.Contains(new(RuleKind.Equipment, Equipment: use.Kind)))]);
 
     private bool IsOpen(int bread) => _question.Without.Contains(new(RuleKind.Windows, bread));
 
     /// <summary>Long enough to make every load after the other, with the hottest oven cooling to the coolest in between.</summary>
     private static int Roomy(BenchClass bench)
     {
-        var settings = bench.Breads.SelectMany(bread => bread.Steps).Select(step => step.Oven).OfType<OvenSetting>().Select(oven => oven.Temperature).ToArray();
+        var settings = bench
+            .Breads.SelectMany(bread => bread.Steps)
+            .Select(step => step.Oven)
+            .OfType<OvenSetting>()
+            .Select(oven => oven.Temperature)
+            .ToArray();
         var change = settings.SelectMany(from => settings.Select(to => bench.Ovens.ChangeMinutes(from, to))).DefaultIfEmpty(0).Max();
-        return Math.Max(bench.Time.ReadyBy, bench.Time.WorkFrom) + bench.Ovens.HeatUpMinutes + bench.Demonstrations.Sum(each => each.Minutes)
+        return Math.Max(bench.Time.ReadyBy, bench.Time.WorkFrom)
+            + bench.Ovens.HeatUpMinutes
+            + bench.Demonstrations.Sum(each => each.Minutes)
             + bench.Equipment.Select(count => count.HeatUpMinutes).DefaultIfEmpty().Max()
             + bench.Loads.Sum(load => bench.Breads[load.Bread].Steps.Sum(step => step.MaxMinutes + step.Wait.MinMinutes) + change);
     }

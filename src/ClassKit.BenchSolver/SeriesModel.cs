@@ -8,7 +8,8 @@ namespace ClassKit.BenchSolver;
 internal sealed class SeriesModel(CpModel model, BenchClass bench, PlanTimes times, OvenModel? ovens)
 {
     /// <summary>The same sum as <see cref="PlanCost.UnlikeMinutes"/>.</summary>
-    public LinearExpr Unlike() => LinearExpr.Sum(BenchSeries.Of(bench).SelectMany((series, at) => Of(series, $"series {at}")).Append(LinearExpr.Constant(0)));
+    public LinearExpr Unlike() =>
+        LinearExpr.Sum(BenchSeries.Of(bench).SelectMany((series, at) => Of(series, $"series {at}")).Append(LinearExpr.Constant(0)));
 
     private IEnumerable<LinearExpr> Of(BenchSeries series, string name)
     {

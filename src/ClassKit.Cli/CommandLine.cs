@@ -14,7 +14,13 @@ public static class CommandLine
     /// <param name="terminal">Where progress is shown; null if nobody looks on.</param>
     /// <param name="cancellation">Stops the command, all or nothing of whose files are in place then.</param>
     /// <returns>The exit code.</returns>
-    public static int Run(IReadOnlyList<string> arguments, TextWriter output, TextWriter problems, TextWriter? terminal = null, CancellationToken cancellation = default)
+    public static int Run(
+        IReadOnlyList<string> arguments,
+        TextWriter output,
+        TextWriter problems,
+        TextWriter? terminal = null,
+        CancellationToken cancellation = default
+    )
     {
         ArgumentNullException.ThrowIfNull(output);
         ArgumentNullException.ThrowIfNull(problems);
@@ -23,13 +29,23 @@ public static class CommandLine
         var parsed = Root(report).Parse(arguments);
         if (parsed.Errors.Count > 0)
         {
-            foreach (var error in parsed.Errors) problems.WriteLine(error.Message);
-            problems.WriteLine($"See `classkit {(parsed.CommandResult.Command is RootCommand ? "" : parsed.CommandResult.Command.Name + " ")}--help`.");
+            foreach (var error in parsed.Errors)
+                problems.WriteLine(error.Message);
+            problems.WriteLine(
+                $"See `classkit {(parsed.CommandResult.Command is RootCommand ? "" : parsed.CommandResult.Command.Name + " ")}--help`."
+            );
             return ExitCode.WrongUsage;
         }
         try
         {
-            return parsed.Invoke(new() { Output = report.Output, Error = problems, EnableDefaultExceptionHandler = false });
+            return parsed.Invoke(
+                new()
+                {
+                    Output = report.Output,
+                    Error = problems,
+                    EnableDefaultExceptionHandler = false,
+                }
+            );
         }
         catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
         {
@@ -40,47 +56,50 @@ public static class CommandLine
         catch (Exception bug)
 #pragma warning restore CA1031
         {
-            problems.WriteLine($"classkit has a bug, sorry. An output folder holds all that was there before or all that was made now. Please report this:\n{bug}");
+            problems.WriteLine(
+                $"classkit has a bug, sorry. An output folder holds all that was there before or all that was made now. Please report this:\n{bug}"
+            );
             return ExitCode.OurError;
         }
     }
 
-    private static RootCommand Root(Report report) => new("Teach how breads rise: prepare the lesson, deal practice, grade what comes back.")
-    {
-        DeskCommand.Create(report),
-        TourCommand.Create(report),
-        BeginCommand.Create(report),
-        HandOverCommand.Create(report),
-        ReceiveCommand.Create(report),
-        PackCommand.Create(report),
-        DealCommand.Create(report),
-        PracticeCommand.Create(report),
-        FollowUpCommand.Create(report),
-        PaperCommand.Create(report),
-        GradeCommand.Create(report),
-        RegradeCommand.Create(report),
-        GradeExchangeCommand.Create(report),
-        ObserveCommand.Create(report),
-        ObserveCommand.Back(report),
-        BenchCommand.Create(report),
-        CompareCommand.Create(report),
-        SkillsCommand.Create(report),
-        DifficultyCommand.Create(report),
-        WeighCommand.Create(report),
-        TermExchangeCommand.Create(report),
-        EnterCommand.Create(report),
-        FreezeCommand.Create(report),
-        ShowCommand.Create(report),
-        EraseCommand.Create(report),
-        BackUpCommand.Create(report),
-        KeepInCommand.Create(report),
-        WriteOutCommand.Create(report),
-        ReadBackCommand.Create(report),
-        CheckCommand.Create(report),
-        InspectCommand.Create(report),
-        ReckonCommand.Create(report),
-        RehearseCommand.Create(report),
-        LearnCommand.Create(report),
-        ItemBankCommand.Create(report),
-    };
+    private static RootCommand Root(Report report) =>
+        new("Teach how breads rise: prepare the lesson, deal practice, grade what comes back.")
+        {
+            DeskCommand.Create(report),
+            TourCommand.Create(report),
+            BeginCommand.Create(report),
+            HandOverCommand.Create(report),
+            ReceiveCommand.Create(report),
+            PackCommand.Create(report),
+            DealCommand.Create(report),
+            PracticeCommand.Create(report),
+            FollowUpCommand.Create(report),
+            PaperCommand.Create(report),
+            GradeCommand.Create(report),
+            RegradeCommand.Create(report),
+            GradeExchangeCommand.Create(report),
+            ObserveCommand.Create(report),
+            ObserveCommand.Back(report),
+            BenchCommand.Create(report),
+            CompareCommand.Create(report),
+            SkillsCommand.Create(report),
+            DifficultyCommand.Create(report),
+            WeighCommand.Create(report),
+            TermExchangeCommand.Create(report),
+            EnterCommand.Create(report),
+            FreezeCommand.Create(report),
+            ShowCommand.Create(report),
+            EraseCommand.Create(report),
+            BackUpCommand.Create(report),
+            KeepInCommand.Create(report),
+            WriteOutCommand.Create(report),
+            ReadBackCommand.Create(report),
+            CheckCommand.Create(report),
+            InspectCommand.Create(report),
+            ReckonCommand.Create(report),
+            RehearseCommand.Create(report),
+            LearnCommand.Create(report),
+            ItemBankCommand.Create(report),
+        };
 }

@@ -44,7 +44,8 @@ public sealed class ClassGrader
         ArgumentNullException.ThrowIfNull(files);
         var grader = new ClassGrader(dealt);
         var judged = grader.Begin();
-        foreach (var file in files) judged.Add(grader.Judge(file));
+        foreach (var file in files)
+            judged.Add(grader.Judge(file));
         return grader.Settle(judged);
     }
 
@@ -58,7 +59,10 @@ public sealed class ClassGrader
         return file.Refusal is Refusal.Leftover ? OfNobody(file) : As(file, _owners.ByFileName(file.Path));
     }
 
-    /// <summary>The same for a file that may have come back under several names: what is in it is read and judged once; if only names say whose it is, once for every student they speak of.</summary>
+    /// <summary>
+    /// The same for a file that may have come back under several names: what is in it is read and judged once; if only names say whose it
+    /// is, once for every student they speak of.
+    /// </summary>
     /// <param name="identity">The same for the same bytes.</param>
     /// <param name="read">Reads the file.</param>
     /// <param name="path">Its name this time.</param>
@@ -71,7 +75,8 @@ public sealed class ClassGrader
             content = content.File.Refusal is null ? Once(named) : content with { Owner = new(named, OwnerEvidence.FileName) };
         return Named(content with { File = content.File with { Path = path, Dated = dated } }, named);
 
-        JudgedContent Once(DealtStudent? student) => _judged.GetOrAdd((identity, student?.Who.Id), _ => new(() => Judge(read(), student))).Value;
+        JudgedContent Once(DealtStudent? student) =>
+            _judged.GetOrAdd((identity, student?.Who.Id), _ => new(() => Judge(read(), student))).Value;
     }
 
     /// <summary>A file that nobody is asked about: left behind by a program, or one that even its name cannot be read of.</summary>
@@ -81,7 +86,10 @@ public sealed class ClassGrader
     public JudgedFile Judge(PaperWork work)
     {
         ArgumentNullException.ThrowIfNull(work);
-        var grade = new StudentGrade(work.Student.Who, GradeStatus.Graded, work.Place, _grader.Grade(work), []) { Rule = _dealt.Marking.Total };
+        var grade = new StudentGrade(work.Student.Who, GradeStatus.Graded, work.Place, _grader.Grade(work), [])
+        {
+            Rule = _dealt.Marking.Total,
+        };
         return new(new ReturnedFile(work.Place, null, null) { Digest = work.Digest }, work.Student, grade) { IsPaper = true };
     }
 
@@ -90,15 +98,18 @@ public sealed class ClassGrader
     /// <summary>What does not depend on the file's name but for the student whom it speaks of.</summary>
     private JudgedContent Judge(ReturnedFile file, DealtStudent? named)
     {
-        if (file.Workbook is not { } workbook) return new(file, new(named, OwnerEvidence.FileName), null, []);
+        if (file.Workbook is not { } workbook)
+            return new(file, new(named, OwnerEvidence.FileName), null, []);
         var finder = new CellFinder(workbook, _dealt.Plan);
         var numbers = new DealtNumbers(_dealt, _layout, workbook, finder);
         var owner = _owners.ByContent(workbook, numbers);
-        if (owner.Student is null && named is not null) owner = new(named, OwnerEvidence.FileName);
+        if (owner.Student is null && named is not null)
+            owner = new(named, OwnerEvidence.FileName);
         var marks = DealMarks.In(workbook);
         var origin = DealEvidence.Weigh(_dealt, marks, numbers, owner.Student);
         file = file with { Workbook = null };
-        if (origin == DealOrigin.Other && (marks.SaySomething || owner.Student is not null)) return new(file, owner, null, []) { Other = OtherDeals.In(_dealt, marks) };
+        if (origin == DealOrigin.Other && (marks.SaySomething || owner.Student is not null))
+            return new(file, owner, null, []) { Other = OtherDeals.In(_dealt, marks) };
         var found = new List<Flag>();
         var answers = owner.Student is { } student ? _answers.Pack(_grader.Grade(student, workbook, finder, found)) : null;
         return new(file, owner, answers, found) { Doubtful = origin == DealOrigin.Doubtful ? marks : null };
@@ -107,10 +118,16 @@ public sealed class ClassGrader
     private JudgedFile Named(JudgedContent content, DealtStudent? named)
     {
         var (file, student) = (content.File, content.Owner.Student);
-        if (student is null || content.Answers is not { } answers) return new(file, student, null) { Other = content.Other };
+        if (student is null || content.Answers is not { } answers)
+            return new(file, student, null) { Other = content.Other };
         var flags = FlagOwner(file, content.Owner, named);
-        if (content.Doubtful is { } marks) flags.Add(DealEvidence.Doubt(new(file.Path), marks, _dealt));
-        return new(file, student, new(student.Who, GradeStatus.Graded, file.Path, answers, [.. flags, .. content.Flags]) { Rule = _dealt.Marking.Total });
+        if (content.Doubtful is { } marks)
+            flags.Add(DealEvidence.Doubt(new(file.Path), marks, _dealt));
+        return new(
+            file,
+            student,
+            new(student.Who, GradeStatus.Graded, file.Path, answers, [.. flags, .. content.Flags]) { Rule = _dealt.Marking.Total }
+        );
     }
 
     /// <summary>Gives every student the file that counts, and accounts for all others.</summary>
@@ -122,36 +139,54 @@ public sealed class ClassGrader
         var byStudent = inOrder.Where(file => file.Student is not null).ToLookup(file => file.Student!.Who.Id);
         var chooser = new VersionChooser(_dealt);
         var settled = _dealt.Students.Select(student => chooser.Choose(student, [.. byStudent[student.Who.Id]])).ToList();
-        return WithFacts(new(_dealt, [.. settled.Select(student => student.Grade)],
-        [
-            .. settled.SelectMany(student => student.Files).Concat(inOrder.Where(file => file.Student is null).Select(OfNobody))
-                .OrderBy(file => file.File, StringComparer.Ordinal),
-        ])
-        {
-            Judging = _fresh.ToRecord(_dealt.Students.Zip(settled).Where(student => student.Second.Grade.Status == GradeStatus.Graded).Select(student => student.First)),
-        }, inOrder);
+        return WithFacts(
+            new(
+                _dealt,
+                [.. settled.Select(student => student.Grade)],
+                [
+                    .. settled
+                        .SelectMany(student => student.Files)
+                        .Concat(inOrder.Where(file => file.Student is null).Select(OfNobody))
+                        .OrderBy(file => file.File, StringComparer.Ordinal),
+                ]
+            )
+            {
+                Judging = _fresh.ToRecord(
+                    _dealt
+                        .Students.Zip(settled)
+                        .Where(student => student.Second.Grade.Status == GradeStatus.Graded)
+                        .Select(student => student.First)
+                ),
+            },
+            inOrder
+        );
     }
 
     private static ClassGrades WithFacts(ClassGrades grades, IReadOnlyList<JudgedFile> files)
     {
         var facts = IntegrityFacts.In(grades, files);
-        return grades with { Students = [.. grades.Students.Select(student => student with { Flags = [.. student.Flags, .. facts[student.Who.Id]] })] };
+        return grades with
+        {
+            Students = [.. grades.Students.Select(student => student with { Flags = [.. student.Flags, .. facts[student.Who.Id]] })],
+        };
     }
 
     private static List<Flag> FlagOwner(ReturnedFile file, Owner owner, DealtStudent? named)
     {
         var flags = new List<Flag>();
-        if (owner.How != OwnerEvidence.IdCell) flags.Add(new Flag.OwnerInferred(new(file.Path), owner.How == OwnerEvidence.Givens));
-        if (named is not null && named != owner.Student) flags.Add(new Flag.NameDiffers(new(file.Path), named.Who, owner.Student!.Who));
+        if (owner.How != OwnerEvidence.IdCell)
+            flags.Add(new Flag.OwnerInferred(new(file.Path), owner.How == OwnerEvidence.Givens));
+        if (named is not null && named != owner.Student)
+            flags.Add(new Flag.NameDiffers(new(file.Path), named.Who, owner.Student!.Who));
         return flags;
     }
 
     private AccountedFile OfNobody(JudgedFile file)
     {
-        if (file.IsLeftover) return file.As(FileFate.Leftover, new Uncounted.NotRead(file.Refusal));
-        if (file.Other is { } other) return file.As(FileFate.OtherDeal, new Uncounted.OfOtherDeal(other, _dealt.LessonTitle, _dealt.Identity?.Code));
-        return file.IsRead
-            ? file.As(FileFate.NotOfThisClass, new Uncounted.OfNobody(_dealt.Cohort))
-            : file.AsUnread();
+        if (file.IsLeftover)
+            return file.As(FileFate.Leftover, new Uncounted.NotRead(file.Refusal));
+        if (file.Other is { } other)
+            return file.As(FileFate.OtherDeal, new Uncounted.OfOtherDeal(other, _dealt.LessonTitle, _dealt.Identity?.Code));
+        return file.IsRead ? file.As(FileFate.NotOfThisClass, new Uncounted.OfNobody(_dealt.Cohort)) : file.AsUnread();
     }
 }

@@ -7,7 +7,14 @@ namespace ClassKit.Notes;
 /// <param name="PercentBefore">Rounded by the rule; null for none.</param>
 /// <param name="PercentNow">Rounded by the rule; null for none.</param>
 /// <param name="Works">The works that came to something else then.</param>
-public sealed record FrozenChange(string Student, string? Before, string? Now, decimal? PercentBefore, decimal? PercentNow, IReadOnlyList<FrozenWorkChange> Works);
+public sealed record FrozenChange(
+    string Student,
+    string? Before,
+    string? Now,
+    decimal? PercentBefore,
+    decimal? PercentNow,
+    IReadOnlyList<FrozenWorkChange> Works
+);
 
 /// <summary>A work that came to something else when a grade was given out.</summary>
 /// <param name="Work">Its title.</param>

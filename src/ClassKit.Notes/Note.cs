@@ -20,9 +20,7 @@ namespace ClassKit.Notes;
 /// <summary>What an instructor should know of work that succeeded. Whoever takes in all of them has taken in every note there is.</summary>
 public abstract record Note
 {
-    private Note()
-    {
-    }
+    private Note() { }
 
     /// <summary>What the notes behind this one are of, where one run does the work of several.</summary>
     /// <param name="Step">The work.</param>
@@ -131,7 +129,8 @@ public abstract record Note
             ArgumentNullException.ThrowIfNull(grades);
             var others = grades.Files.Select(file => file.Other).OfType<OtherDeal>().ToList();
             var own = grades.Files.Count(file => file.Fate is FileFate.Graded or FileFate.OtherVersion);
-            if (others.Count <= own) return null;
+            if (others.Count <= own)
+                return null;
             var mostly = others.GroupBy(other => other).OrderByDescending(alike => alike.Count()).First().Key;
             return new(others.Count, others.Count + own, mostly, grades.Dealt.Identity?.Code, grades.Dealt.Seed);
         }

@@ -13,7 +13,9 @@ public abstract record StudentTrace(string File)
     /// <param name="Count">How many.</param>
     public sealed record Rows(string File, int Count) : StudentTrace(File);
 
-    /// <summary>It is an archive, and what is the student's in it goes: files of theirs alone, rows of tables. Every other file in it is as it was.</summary>
+    /// <summary>
+    /// It is an archive, and what is the student's in it goes: files of theirs alone, rows of tables. Every other file in it is as it was.
+    /// </summary>
     /// <param name="File">Its path below the folder, with forward slashes.</param>
     /// <param name="Files">How many files of the student's alone.</param>
     /// <param name="Tables">How many tables with rows of the student's.</param>
@@ -40,7 +42,9 @@ public abstract record StudentTrace(string File)
         public IReadOnlyList<string> Inside { get; init; } = [];
     }
 
-    /// <summary>Nobody knows whether it names the student: it is damaged, too large, held by another program or behind a password.</summary>
+    /// <summary>
+    /// Nobody knows whether it names the student: it is damaged, too large, held by another program or behind a password.
+    /// </summary>
     /// <param name="File">Its path below the folder, with forward slashes.</param>
     /// <param name="Inside">The files in an archive of which that is so; none where it is so of the whole file.</param>
     public sealed record Unread(string File, IReadOnlyList<string> Inside) : StudentTrace(File);

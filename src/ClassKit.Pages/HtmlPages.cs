@@ -40,8 +40,8 @@ namespace ClassKit.Pages;
 
 /// <summary>Every HTML page that ClassKit makes, as the text of one complete file.</summary>
 /// <remarks>
-/// A page needs nothing beside itself: no picture file, no request, and no script but that of <see cref="SelfCheck"/>. The same models give the same text.
-/// All methods can be called from several threads at once.
+/// A page needs nothing beside itself: no picture file, no request, and no script but that of <see cref="SelfCheck"/>. The same models give
+/// the same text. All methods can be called from several threads at once.
 /// </remarks>
 public static class HtmlPages
 {
@@ -50,7 +50,11 @@ public static class HtmlPages
     /// <param name="dealt">What the class was dealt.</param>
     /// <param name="another">Other numbers to try an exercise with; null for none.</param>
     public static string Feedback(StudentGrade grade, DealtClass dealt, Variant? another = null) =>
-        PageRenderer.Render<FeedbackPage>((nameof(FeedbackPage.Grade), grade), (nameof(FeedbackPage.Dealt), dealt), (nameof(FeedbackPage.Another), another));
+        PageRenderer.Render<FeedbackPage>(
+            (nameof(FeedbackPage.Grade), grade),
+            (nameof(FeedbackPage.Dealt), dealt),
+            (nameof(FeedbackPage.Another), another)
+        );
 
     /// <summary>What one student was dealt, to print and to write on; no answer is in it.</summary>
     public static string Sheet(DealtClass dealt, DealtStudent student) =>
@@ -61,9 +65,12 @@ public static class HtmlPages
     /// <param name="another">Other numbers to try an exercise with, of a student; null for none.</param>
     /// <param name="part">Which students; null for all.</param>
     /// <returns>The page in pieces, made one by one.</returns>
-    public static IEnumerable<string> FeedbackToPrint(ClassGrades grades, Func<StudentGrade, Variant?> another, ClassPart? part = null) => PrintPieces.Feedback(grades, another, part);
+    public static IEnumerable<string> FeedbackToPrint(ClassGrades grades, Func<StudentGrade, Variant?> another, ClassPart? part = null) =>
+        PrintPieces.Feedback(grades, another, part);
 
-    /// <summary>Every student's sheet in one file to print at once, in the order of the class, behind a list of who gets what; no answer is in it.</summary>
+    /// <summary>
+    /// Every student's sheet in one file to print at once, in the order of the class, behind a list of who gets what; no answer is in it.
+    /// </summary>
     /// <param name="dealt">What the class was dealt.</param>
     /// <param name="part">Which students; null for all.</param>
     /// <returns>The page in pieces, made one by one.</returns>
@@ -91,41 +98,60 @@ public static class HtmlPages
     /// <summary>What the instructor reads about the whole class: what to teach again first, then everything behind it.</summary>
     /// <param name="grades">The grades of the class.</param>
     /// <param name="summary">What they say together.</param>
-    /// <param name="partReports">The reports beside it in which the single students of a large class stand; none where they stand in this one.</param>
+    /// <param name="partReports">The reports beside it in which the single students of a large class stand; none where they stand in this
+    /// one.</param>
     /// <param name="written">The page beside it on which answers in own words stand side by side.</param>
     /// <remarks>It links to <c>feedback/&lt;student-id&gt;.html</c> beside it.</remarks>
-    public static string ClassReport(ClassGrades grades, ClassSummary summary, IReadOnlyList<PartReport>? partReports = null, string written = "written-answers.html") => PageRenderer.Render<ClassReportPage>(
-        (nameof(ClassReportPage.Grades), grades), (nameof(ClassReportPage.Summary), summary), (nameof(ClassReportPage.PartReports), partReports ?? []), (nameof(ClassReportPage.WrittenPage), written));
+    public static string ClassReport(
+        ClassGrades grades,
+        ClassSummary summary,
+        IReadOnlyList<PartReport>? partReports = null,
+        string written = "written-answers.html"
+    ) =>
+        PageRenderer.Render<ClassReportPage>(
+            (nameof(ClassReportPage.Grades), grades),
+            (nameof(ClassReportPage.Summary), summary),
+            (nameof(ClassReportPage.PartReports), partReports ?? []),
+            (nameof(ClassReportPage.WrittenPage), written)
+        );
 
-    /// <summary>Every answer in own words, side by side by part, with what to look for and a place for points; for the instructor only.</summary>
-    public static string WrittenAnswers(ClassGrades grades) => PageRenderer.Render<WrittenAnswersPage>((nameof(WrittenAnswersPage.Grades), grades));
+    /// <summary>
+    /// Every answer in own words, side by side by part, with what to look for and a place for points; for the instructor only.
+    /// </summary>
+    public static string WrittenAnswers(ClassGrades grades) =>
+        PageRenderer.Render<WrittenAnswersPage>((nameof(WrittenAnswersPage.Grades), grades));
 
     /// <summary>Every page of a lesson pack: those of <c>PackContents</c>.</summary>
     /// <remarks>The pages link to each other by their file names.</remarks>
     public static IReadOnlyList<HtmlPage> Pack(LessonPack pack) =>
-    [
-        new(PackContents.Index.FileName, PageRenderer.Render<IndexPage>((nameof(IndexPage.Pack), pack))),
-        new(PackContents.Guide.FileName, PageRenderer.Render<GuidePage>((nameof(GuidePage.Pack), pack))),
-        new(PackContents.Requisition.FileName, PageRenderer.Render<RequisitionPage>((nameof(RequisitionPage.Pack), pack))),
-        new(PackContents.Stations.FileName, PageRenderer.Render<StationsPage>((nameof(StationsPage.Pack), pack))),
-        new(PackContents.Bench.FileName, PageRenderer.Render<BenchPlanPage>((nameof(BenchPlanPage.Pack), pack))),
-        .. pack.Bench.Plan is null ? Array.Empty<HtmlPage>() : [new(PackContents.RunSheets.FileName, PageRenderer.Render<RunSheetsPage>((nameof(RunSheetsPage.Pack), pack)))],
-        new(PackContents.Handout.FileName, PageRenderer.Render<HandoutPage>((nameof(HandoutPage.Pack), pack))),
-        new(PackContents.Cards.FileName, PageRenderer.Render<FormulaCardsPage>((nameof(FormulaCardsPage.Pack), pack))),
-        new(PackContents.Observations.FileName, PageRenderer.Render<ObservationsPage>((nameof(ObservationsPage.Pack), pack))),
-        new(PackContents.Tasting.FileName, PageRenderer.Render<TastingSheetPage>((nameof(TastingSheetPage.Pack), pack))),
-        new(PackContents.TastingKey.FileName, PageRenderer.Render<TastingKeyPage>((nameof(TastingKeyPage.Pack), pack))),
-        new(PackContents.Projector.FileName, PageRenderer.Render<ProjectorPage>((nameof(ProjectorPage.Pack), pack))),
-        new(PackContents.Rubric.FileName, PageRenderer.Render<RubricPage>((nameof(RubricPage.Pack), pack))),
-        new(PackContents.Comparison.FileName, PageRenderer.Render<ComparisonPage>((nameof(ComparisonPage.Pack), pack))),
-    ];
+        [
+            new(PackContents.Index.FileName, PageRenderer.Render<IndexPage>((nameof(IndexPage.Pack), pack))),
+            new(PackContents.Guide.FileName, PageRenderer.Render<GuidePage>((nameof(GuidePage.Pack), pack))),
+            new(PackContents.Requisition.FileName, PageRenderer.Render<RequisitionPage>((nameof(RequisitionPage.Pack), pack))),
+            new(PackContents.Stations.FileName, PageRenderer.Render<StationsPage>((nameof(StationsPage.Pack), pack))),
+            new(PackContents.Bench.FileName, PageRenderer.Render<BenchPlanPage>((nameof(BenchPlanPage.Pack), pack))),
+            .. pack.Bench.Plan is null
+                ? Array.Empty<HtmlPage>()
+                : [new(PackContents.RunSheets.FileName, PageRenderer.Render<RunSheetsPage>((nameof(RunSheetsPage.Pack), pack)))],
+            new(PackContents.Handout.FileName, PageRenderer.Render<HandoutPage>((nameof(HandoutPage.Pack), pack))),
+            new(PackContents.Cards.FileName, PageRenderer.Render<FormulaCardsPage>((nameof(FormulaCardsPage.Pack), pack))),
+            new(PackContents.Observations.FileName, PageRenderer.Render<ObservationsPage>((nameof(ObservationsPage.Pack), pack))),
+            new(PackContents.Tasting.FileName, PageRenderer.Render<TastingSheetPage>((nameof(TastingSheetPage.Pack), pack))),
+            new(PackContents.TastingKey.FileName, PageRenderer.Render<TastingKeyPage>((nameof(TastingKeyPage.Pack), pack))),
+            new(PackContents.Projector.FileName, PageRenderer.Render<ProjectorPage>((nameof(ProjectorPage.Pack), pack))),
+            new(PackContents.Rubric.FileName, PageRenderer.Render<RubricPage>((nameof(RubricPage.Pack), pack))),
+            new(PackContents.Comparison.FileName, PageRenderer.Render<ComparisonPage>((nameof(ComparisonPage.Pack), pack))),
+        ];
 
-    /// <summary>Pages for a class in one file to print at once, each as often as it is wanted, behind a list of what lies in the pile.</summary>
+    /// <summary>
+    /// Pages for a class in one file to print at once, each as often as it is wanted, behind a list of what lies in the pile.
+    /// </summary>
     /// <param name="pack">The pack of the lesson that they are printed for.</param>
     /// <param name="pages">What is printed, in order.</param>
     /// <param name="bothSides">True to print on both sides: what begins on a sheet of its own has blank sides before it.</param>
     /// <returns>The page in pieces, made one by one.</returns>
-    public static IEnumerable<string> ToPrint(LessonPack pack, IReadOnlyList<PrintedPage> pages, bool bothSides = true) => TrayPieces.Of(pack, pages, bothSides);
+    public static IEnumerable<string> ToPrint(LessonPack pack, IReadOnlyList<PrintedPage> pages, bool bothSides = true) =>
+        TrayPieces.Of(pack, pages, bothSides);
 
     /// <summary>What an invented class showed about a set of exercises before the real one takes it.</summary>
     public static string Rehearsal(RehearsalReport report) => PageRenderer.Render<RehearsalPage>((nameof(RehearsalPage.Report), report));
@@ -139,14 +165,19 @@ public static class HtmlPages
     public static string BenchForm(BenchForm form) => PageRenderer.Render<BenchFormPage>((nameof(BenchFormPage.Form), form));
 
     /// <summary>The page that a team types its measurements into, at the bench and without a network.</summary>
-    public static string ObservationForm(ObservationForm form) => PageRenderer.Render<ObservationFormPage>((nameof(ObservationFormPage.Form), form));
+    public static string ObservationForm(ObservationForm form) =>
+        PageRenderer.Render<ObservationFormPage>((nameof(ObservationFormPage.Form), form));
 
     /// <summary>What a class measured, on what was predicted.</summary>
     /// <param name="pack">The lesson and the class.</param>
     /// <param name="measured">What was measured.</param>
     /// <param name="unread">What came back and could not be used, in words.</param>
     public static string ObservedClass(LessonPack pack, MeasuredClass measured, IReadOnlyList<string> unread) =>
-        PageRenderer.Render<ObservedClassPage>((nameof(ObservedClassPage.Pack), pack), (nameof(ObservedClassPage.Measured), measured), (nameof(ObservedClassPage.Unread), unread));
+        PageRenderer.Render<ObservedClassPage>(
+            (nameof(ObservedClassPage.Pack), pack),
+            (nameof(ObservedClassPage.Measured), measured),
+            (nameof(ObservedClassPage.Unread), unread)
+        );
 
     /// <summary>What a class can do, skill by skill, by all its work; for the instructor.</summary>
     public static string ClassSkills(ClassSkills skills) => PageRenderer.Render<ClassSkillsPage>((nameof(ClassSkillsPage.Skills), skills));
@@ -163,9 +194,17 @@ public static class HtmlPages
     /// <param name="students">The class.</param>
     /// <param name="works">At least one.</param>
     public static string Agreement(string about, Roster students, IReadOnlyList<MarkerAgreement> works) =>
-        PageRenderer.Render<AgreementPage>((nameof(AgreementPage.About), about), (nameof(AgreementPage.Class), students), (nameof(AgreementPage.Works), works));
+        PageRenderer.Render<AgreementPage>(
+            (nameof(AgreementPage.About), about),
+            (nameof(AgreementPage.Class), students),
+            (nameof(AgreementPage.Works), works)
+        );
 
     /// <summary>One student's grade with its working, and what is needed in what is still to come.</summary>
     public static string TermStudent(SchoolTerm term, TermGrade grade, Outlook? outlook) =>
-        PageRenderer.Render<TermStudentPage>((nameof(TermStudentPage.Term), term), (nameof(TermStudentPage.Grade), grade), (nameof(TermStudentPage.Outlook), outlook));
+        PageRenderer.Render<TermStudentPage>(
+            (nameof(TermStudentPage.Term), term),
+            (nameof(TermStudentPage.Grade), grade),
+            (nameof(TermStudentPage.Outlook), outlook)
+        );
 }

@@ -25,8 +25,8 @@ if (args is ["record-over-years", ..])
     ClassKit.Benchmarks.RecordOverYears.Run(args.Length > 1 ? int.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture) : 5);
     return;
 }
-var config = DefaultConfig.Instance
-    .AddJob(Job.ShortRun.WithIterationCount(7).WithToolchain(new InProcessNoEmitToolchain(TimeSpan.FromHours(1), logOutput: true)))
+var config = DefaultConfig
+    .Instance.AddJob(Job.ShortRun.WithIterationCount(7).WithToolchain(new InProcessNoEmitToolchain(TimeSpan.FromHours(1), logOutput: true)))
     .AddColumn(StatisticColumn.Median)
     .HideColumns("Job", "Toolchain", "IterationCount", "LaunchCount", "WarmupCount", "Error")
     .WithArtifactsPath(Path.Combine(Path.GetTempPath(), "classkit-benchmarks"));

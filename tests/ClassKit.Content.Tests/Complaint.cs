@@ -38,13 +38,16 @@ internal static class Complaint
         return file[..at].Count(character => character == '\n') + 1;
     }
 
-    /// <summary>Where a mistake is to be reported: nowhere for null, at the change itself for an empty text, else where the text stands.</summary>
-    public static int? LineFor(string? at, string sound, string find, string broken) => at switch
-    {
-        null => null,
-        "" => LineOf(sound, find),
-        _ => LineOf(broken, at),
-    };
+    /// <summary>
+    /// Where a mistake is to be reported: nowhere for null, at the change itself for an empty text, else where the text stands.
+    /// </summary>
+    public static int? LineFor(string? at, string sound, string find, string broken) =>
+        at switch
+        {
+            null => null,
+            "" => LineOf(sound, find),
+            _ => LineOf(broken, at),
+        };
 
     /// <summary>A text with one thing in it changed, which must be there.</summary>
     public static string Break(string text, string find, string replacement)

@@ -15,4 +15,5 @@ public sealed record DemoStudent(
     OtherProgram Through,
     AnswerWay Usually,
     IReadOnlyDictionary<string, (AnswerWay Way, int Pick)> Answers,
-    Mishap Mishap = Mishap.None);
+    Mishap Mishap = Mishap.None
+);

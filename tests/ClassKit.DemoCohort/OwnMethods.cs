@@ -4,7 +4,9 @@ using ClassKit.Grading.Foresight;
 
 namespace ClassKit.DemoCohort;
 
-/// <summary>Wrong methods that the demo lesson's exercises do not list and that some of the invented students share, or have alone.</summary>
+/// <summary>
+/// Wrong methods that the demo lesson's exercises do not list and that some of the invented students share, or have alone.
+/// </summary>
 public static class OwnMethods
 {
     private static readonly IReadOnlyDictionary<string, string[]> Formulas = new Dictionary<string, string[]>
@@ -21,6 +23,13 @@ public static class OwnMethods
     public static IReadOnlyList<ForeseenTurn> Of(Exercise exercise)
     {
         ArgumentNullException.ThrowIfNull(exercise);
-        return [.. exercise.Parts.SelectMany(part => Formulas.GetValueOrDefault($"{exercise.Id}.{part.Id}", []).Select(formula => new ForeseenTurn(exercise, part, CellFormula.Of(formula), [], 0, 1)))];
+        return
+        [
+            .. exercise.Parts.SelectMany(part =>
+                Formulas
+                    .GetValueOrDefault($"{exercise.Id}.{part.Id}", [])
+                    .Select(formula => new ForeseenTurn(exercise, part, CellFormula.Of(formula), [], 0, 1))
+            ),
+        ];
     }
 }

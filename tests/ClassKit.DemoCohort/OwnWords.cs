@@ -1,7 +1,12 @@
 namespace ClassKit.DemoCohort;
 
-/// <summary>What the invented students wrote where an answer in words was asked: which of three trays they would change, and how they would see that it worked.</summary>
-/// <remarks>Nobody judges it but the instructor, so there is no truth beside it; some say both halves, some one, and one tells of something else.</remarks>
+/// <summary>
+/// What the invented students wrote where an answer in words was asked: which of three trays they would change, and how they would see that
+/// it worked.
+/// </summary>
+/// <remarks>
+/// Nobody judges it but the instructor, so there is no truth beside it; some say both halves, some one, and one tells of something else.
+/// </remarks>
 public static class OwnWords
 {
     private static readonly IReadOnlyList<string> Answers =

@@ -10,7 +10,8 @@ internal static class Resaving
     /// <summary>What the program makes of the workbook.</summary>
     public static byte[] Save(byte[] workbook, OtherProgram program)
     {
-        if (program == OtherProgram.None) return workbook;
+        if (program == OtherProgram.None)
+            return workbook;
         var folder = Directory.CreateTempSubdirectory("classkit-").FullName;
         try
         {
@@ -19,7 +20,16 @@ internal static class Resaving
             Directory.CreateDirectory(Path.GetDirectoryName(after)!);
             File.WriteAllBytes(before, workbook);
             if (program == OtherProgram.LibreOffice)
-                Run("/usr/bin/soffice", $"-env:UserInstallation={new Uri(Path.Combine(folder, "profile")).AbsoluteUri}", "--headless", "--convert-to", "xlsx:Calc MS Excel 2007 XML", "--outdir", Path.GetDirectoryName(after)!, before);
+                Run(
+                    "/usr/bin/soffice",
+                    $"-env:UserInstallation={new Uri(Path.Combine(folder, "profile")).AbsoluteUri}",
+                    "--headless",
+                    "--convert-to",
+                    "xlsx:Calc MS Excel 2007 XML",
+                    "--outdir",
+                    Path.GetDirectoryName(after)!,
+                    before
+                );
             else
                 Run("/usr/bin/python3", "-c", OpenPyXlScript, before, after);
             return File.ReadAllBytes(after);
@@ -36,6 +46,7 @@ internal static class Resaving
             ?? throw new InvalidOperationException($"{program} did not start.");
         process.StandardOutput.ReadToEnd();
         process.WaitForExit();
-        if (process.ExitCode != 0) throw new InvalidOperationException($"{program} ended with {process.ExitCode}.");
+        if (process.ExitCode != 0)
+            throw new InvalidOperationException($"{program} ended with {process.ExitCode}.");
     }
 }

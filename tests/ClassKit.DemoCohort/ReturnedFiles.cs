@@ -20,12 +20,14 @@ public static class ReturnedFiles
     {
         ArgumentNullException.ThrowIfNull(demo);
         var dealt = Deal(demo);
-        if (Directory.Exists(demo.Returned)) Directory.Delete(demo.Returned, recursive: true);
+        if (Directory.Exists(demo.Returned))
+            Directory.Delete(demo.Returned, recursive: true);
         Directory.CreateDirectory(demo.Returned);
 
         foreach (var student in DemoClass.Students)
         {
-            if (student.File is null) continue;
+            if (student.File is null)
+                continue;
             var seat = dealt.Students.Single(other => other.Who.Id == student.Id);
             File.WriteAllBytes(Path.Combine(demo.Returned, student.File), Make(dealt, seat, student));
         }
@@ -37,7 +39,9 @@ public static class ReturnedFiles
         var roster = RosterReader.Read(demo.Roster, ClassProfileReader.Read(demo.Class).Model?.Name);
         if (!lesson.Succeeded || !roster.Succeeded)
             throw new InvalidOperationException(string.Join('\n', lesson.Problems.Concat(roster.Problems)));
-        return Dealer.Deal(lesson.Model.Id, lesson.Model.Title, lesson.Model.Exercises, lesson.Model.Marking, roster.Model, DemoMaterial.Seed).Class!;
+        return Dealer
+            .Deal(lesson.Model.Id, lesson.Model.Title, lesson.Model.Exercises, lesson.Model.Marking, roster.Model, DemoMaterial.Seed)
+            .Class!;
     }
 
     private static byte[] Make(DealtClass dealt, DealtStudent seat, DemoStudent student)
@@ -46,7 +50,8 @@ public static class ReturnedFiles
             return Encoding.UTF8.GetBytes("Sorry, I only have my notes on the phone. I will send the table tonight.\n");
         var filled = WorkbookFiller.Fill(
             DealtWorkbookWriter.Write(dealt, seat),
-            [.. Returning.Edits(dealt.LayOut(), DemoClass.Answers(dealt, student)), .. Edits(dealt.LayOut(), student.Mishap)]);
+            [.. Returning.Edits(dealt.LayOut(), DemoClass.Answers(dealt, student)), .. Edits(dealt.LayOut(), student.Mishap)]
+        );
         var saved = Resaving.Save(filled, student.Through);
         return student.Mishap == Mishap.Truncated ? saved[..(saved.Length / 2)] : saved;
     }

@@ -5,7 +5,10 @@ using ClassKit.UseCases.Touring;
 
 namespace ClassKit.DemoCohort;
 
-/// <summary>How an invented student answers the second set: mostly as they usually do, and now and then wrong by the seed, one of them more often than not.</summary>
+/// <summary>
+/// How an invented student answers the second set: mostly as they usually do, and now and then wrong by the seed, one of them more often
+/// than not.
+/// </summary>
 public static class TermAnswers
 {
     private const string Struggling = "bao-nguyen";
@@ -22,17 +25,28 @@ public static class TermAnswers
         var usually = DemoClass.Students.Single(student => student.Id == seat.Who.Id).Usually;
         return
         [
-            .. dealt.ExercisesOf(seat).SelectMany(exercise =>
-            {
-                var sheet = new AnswerSheet(layout.Of(exercise.Id), seat);
-                return exercise.Parts.Select(part => sheet.Answer(part, Way(seat.Who.Id, $"{exercise.Id}.{part.Id}", when, usually))).ToList();
-            }),
+            .. dealt
+                .ExercisesOf(seat)
+                .SelectMany(exercise =>
+                {
+                    var sheet = new AnswerSheet(layout.Of(exercise.Id), seat);
+                    return exercise
+                        .Parts.Select(part => sheet.Answer(part, Way(seat.Who.Id, $"{exercise.Id}.{part.Id}", when, usually)))
+                        .ToList();
+                }),
         ];
     }
 
     private static AnswerWay Way(string student, string part, string when, AnswerWay usually)
     {
-        var chance = SeededDraws.For(DemoMaterial.Seed, when, student, part).Fraction() / (student == Struggling && when != "resit" ? 4 : 1);
-        return chance switch { < 0.12 => AnswerWay.WrongTurn, < 0.17 => AnswerWay.Slip, < 0.2 => AnswerWay.Blank, _ => usually };
+        var chance =
+            SeededDraws.For(DemoMaterial.Seed, when, student, part).Fraction() / (student == Struggling && when != "resit" ? 4 : 1);
+        return chance switch
+        {
+            < 0.12 => AnswerWay.WrongTurn,
+            < 0.17 => AnswerWay.Slip,
+            < 0.2 => AnswerWay.Blank,
+            _ => usually,
+        };
     }
 }

@@ -8,7 +8,9 @@ using ClassKit.Workbooks.Filling;
 
 namespace ClassKit.DemoCohort;
 
-/// <summary>Makes what the demo class brought back in its term: the second set in workbooks and on paper, a resit, and what its teams measured.</summary>
+/// <summary>
+/// Makes what the demo class brought back in its term: the second set in workbooks and on paper, a resit, and what its teams measured.
+/// </summary>
 public static class TermFiles
 {
     private const string Paper = "on-paper/paper-answers.xlsx";
@@ -26,10 +28,12 @@ public static class TermFiles
         foreach (var folder in new[] { "returned", "returned-resit", "observed", "on-paper" })
         {
             var path = Path.Combine(demo.TermFolder, folder);
-            if (Directory.Exists(path)) Directory.Delete(path, recursive: true);
+            if (Directory.Exists(path))
+                Directory.Delete(path, recursive: true);
             Directory.CreateDirectory(path);
         }
-        foreach (var (path, content) in Of(demo)) File.WriteAllBytes(Path.Combine(demo.TermFolder, path), content);
+        foreach (var (path, content) in Of(demo))
+            File.WriteAllBytes(Path.Combine(demo.TermFolder, path), content);
     }
 
     /// <summary>Every file by its path below the term's folder.</summary>
@@ -41,9 +45,12 @@ public static class TermFiles
         var dealt = DealPractice.Run(term.ToDeal(tour.Roster, tour.Seed), Run.Unwatched).Model!.Dealt;
         var again = DealPractice.Run(term.ToDealAgain(tour.Roster, tour.Seed, dealt), Run.Unwatched).Model!.Dealt;
         var files = new Dictionary<string, byte[]> { [Paper] = PaperAnswers.Of(dealt, OnPaper) };
-        foreach (var seat in dealt.Students.Where(seat => !OnPaper.Contains(seat.Who.Id) && !Away.Contains(seat.Who.Id))) files[$"returned/{seat.Who.Id}.xlsx"] = Filled(dealt, seat, "second set");
-        foreach (var seat in again.Students) files[$"returned-resit/{seat.Who.Id}.xlsx"] = Filled(again, seat, "resit");
-        foreach (var (name, content) in TeamsMeasured.Of(tour.Pack)) files["observed/" + name] = content;
+        foreach (var seat in dealt.Students.Where(seat => !OnPaper.Contains(seat.Who.Id) && !Away.Contains(seat.Who.Id)))
+            files[$"returned/{seat.Who.Id}.xlsx"] = Filled(dealt, seat, "second set");
+        foreach (var seat in again.Students)
+            files[$"returned-resit/{seat.Who.Id}.xlsx"] = Filled(again, seat, "resit");
+        foreach (var (name, content) in TeamsMeasured.Of(tour.Pack))
+            files["observed/" + name] = content;
         return files;
     }
 

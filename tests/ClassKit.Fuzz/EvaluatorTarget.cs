@@ -8,7 +8,10 @@ using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.Fuzz;
 
-/// <summary>Evaluating never throws, ends within its limits, and gives the same twice: alone, in a chain, as an array formula, and in the other calendar.</summary>
+/// <summary>
+/// Evaluating never throws, ends within its limits, and gives the same twice: alone, in a chain, as an array formula, and in the other
+/// calendar.
+/// </summary>
 internal sealed class EvaluatorTarget : ITarget
 {
     private const char Separator = '\u2063';
@@ -24,7 +27,8 @@ internal sealed class EvaluatorTarget : ITarget
         for (var attempt = 0; attempt < 20 && formulas.Count < 3; attempt++)
         {
             var formula = mutator.Formula();
-            if (CellFormula.Parse(formula).Formula is not null) formulas.Add(formula);
+            if (CellFormula.Parse(formula).Formula is not null)
+                formulas.Add(formula);
         }
 
         return string.Join(Separator, formulas);
@@ -51,18 +55,31 @@ internal sealed class EvaluatorTarget : ITarget
 
         foreach (var dates in Enum.GetValues<DateSystem>())
         {
-            var evaluator = new WorkbookEvaluator(new([new("Sheet1", cells)], [new("r", null, "Sheet1!$A$1:$A$8"), new("x", null, formulas[0])], dates), Limits);
-            List<CellAddress> asked = [.. Enumerable.Range(1, 3).SelectMany(row => new[] { 4, 5, 6 }, (row, column) => new CellAddress("Sheet1", row, column))];
+            var evaluator = new WorkbookEvaluator(
+                new([new("Sheet1", cells)], [new("r", null, "Sheet1!$A$1:$A$8"), new("x", null, formulas[0])], dates),
+                Limits
+            );
+            List<CellAddress> asked =
+            [
+                .. Enumerable.Range(1, 3).SelectMany(row => new[] { 4, 5, 6 }, (row, column) => new CellAddress("Sheet1", row, column)),
+            ];
             var evaluations = evaluator.EvaluateAll(asked);
             for (var at = 0; at < asked.Count; at++)
             {
                 _ends[evaluations[at].Status] = _ends.GetValueOrDefault(evaluations[at].Status) + 1;
-                if (evaluations[at].Value is { IsText: true } text && text.Text.Length > Limits.TextLength) return "a text longer than a cell can hold";
-                if (evaluations[at].Status != EvaluationStatus.Computed && evaluations[at].Reason is null) return "no value and no reason";
+                if (evaluations[at].Value is { IsText: true } text && text.Text.Length > Limits.TextLength)
+                    return "a text longer than a cell can hold";
+                if (evaluations[at].Status != EvaluationStatus.Computed && evaluations[at].Reason is null)
+                    return "no value and no reason";
             }
 
             var alone = evaluator.Evaluate(asked[0]);
-            if (!IsOutOfSteps(alone) && !IsOutOfSteps(evaluations[0]) && (alone.Status, alone.Value) != (evaluations[0].Status, evaluations[0].Value)) return "the same cell has two values";
+            if (
+                !IsOutOfSteps(alone)
+                && !IsOutOfSteps(evaluations[0])
+                && (alone.Status, alone.Value) != (evaluations[0].Status, evaluations[0].Value)
+            )
+                return "the same cell has two values";
             _ = alone.Dependencies.Count;
         }
 

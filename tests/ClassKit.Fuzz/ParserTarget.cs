@@ -26,10 +26,14 @@ internal sealed class ParserTarget : ITarget
         _parsed++;
         var formula = parse.Formula!;
         var printed = formula.ToString();
-        if (CellFormula.Parse(printed).Formula is not { } again) return printed.Length > 8192 ? null : "what is printed does not parse";
-        if (again.ToString() != printed) return "what is printed parses to another print";
-        if (CellFormula.Parse(formula.ToFileText()).Formula is not { } fromFile) return formula.ToFileText().Length > 8191 ? null : "what is stored does not parse";
-        if (fromFile.ToString() != printed) return "what is stored parses to another print";
+        if (CellFormula.Parse(printed).Formula is not { } again)
+            return printed.Length > 8192 ? null : "what is printed does not parse";
+        if (again.ToString() != printed)
+            return "what is printed parses to another print";
+        if (CellFormula.Parse(formula.ToFileText()).Formula is not { } fromFile)
+            return formula.ToFileText().Length > 8191 ? null : "what is stored does not parse";
+        if (fromFile.ToString() != printed)
+            return "what is stored parses to another print";
         _ = formula.Names;
         XElement.Parse(MathMl.Write(formula, _ => null));
         return null;

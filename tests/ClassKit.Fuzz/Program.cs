@@ -39,13 +39,17 @@ for (; clock.Elapsed.TotalSeconds < seconds; runs++)
     if (took > slowest)
     {
         slowest = took;
-        if (took.TotalSeconds > 1) Console.WriteLine($"slow, {took.TotalSeconds:F1} s: {Shown(input)}");
+        if (took.TotalSeconds > 1)
+            Console.WriteLine($"slow, {took.TotalSeconds:F1} s: {Shown(input)}");
     }
 
-    if (problem is not null && findings.Add(problem.Split('\n')[0])) Console.WriteLine($"run {runs}: {problem}\n  of: {Shown(input)}");
+    if (problem is not null && findings.Add(problem.Split('\n')[0]))
+        Console.WriteLine($"run {runs}: {problem}\n  of: {Shown(input)}");
 }
 
-Console.WriteLine($"{args[0]}: {runs} runs in {clock.Elapsed.TotalSeconds:F0} s, {findings.Count} findings, {target.Summary}, slowest {slowest.TotalMilliseconds:F0} ms");
+Console.WriteLine(
+    $"{args[0]}: {runs} runs in {clock.Elapsed.TotalSeconds:F0} s, {findings.Count} findings, {target.Summary}, slowest {slowest.TotalMilliseconds:F0} ms"
+);
 return findings.Count == 0 ? 0 : 1;
 
 static string? Try(Func<string?> run)

@@ -8,7 +8,8 @@ internal static class SeedFormulas
     public static string[] All()
     {
         var folder = Repository.PathOf("tests", "ClassKit.CellFormulas.Tests", "Cases");
-        var formulas = Directory.EnumerateFiles(folder, "*.cases", SearchOption.AllDirectories)
+        var formulas = Directory
+            .EnumerateFiles(folder, "*.cases", SearchOption.AllDirectories)
             .Order(StringComparer.Ordinal)
             .SelectMany(File.ReadLines)
             .Where(line => !line.StartsWith('#') && line.Contains(" ->", StringComparison.Ordinal))

@@ -31,16 +31,30 @@ internal static class DealtForTests
         IReadOnlyList<(Student Student, IReadOnlyDictionary<string, decimal> Givens)> dealt =
         [
             (new("ada-berg", "Ada Berg"), DoughTemperatureExercise.Published),
-            (new("ben-okoye", "Ben Okoye"), new Dictionary<string, decimal>(DoughTemperatureExercise.Published) { ["room"] = 70, ["tap"] = 100 }),
-            (new("cleo-marin", "Cleo Marín"), new Dictionary<string, decimal>(DoughTemperatureExercise.Published) { ["room"] = 72, ["tap"] = 104 }),
+            (
+                new("ben-okoye", "Ben Okoye"),
+                new Dictionary<string, decimal>(DoughTemperatureExercise.Published) { ["room"] = 70, ["tap"] = 100 }
+            ),
+            (
+                new("cleo-marin", "Cleo Marín"),
+                new Dictionary<string, decimal>(DoughTemperatureExercise.Published) { ["room"] = 72, ["tap"] = 104 }
+            ),
         ];
-        return new("lesson", "A lesson", "Test class", 7, DoughTemperatureExercise.Marking, [exercise],
-        [
-            .. dealt.Select(entry =>
-            {
-                var variant = VariantGenerator.ForFreshInputs(exercise).TryMake(entry.Givens, out var broken) ?? throw new InvalidOperationException(broken!.ToString());
-                return new DealtStudent(entry.Student, $"workbooks/{entry.Student.Id}.xlsx", [variant]);
-            }),
-        ]);
+        return new(
+            "lesson",
+            "A lesson",
+            "Test class",
+            7,
+            DoughTemperatureExercise.Marking,
+            [exercise],
+            [
+                .. dealt.Select(entry =>
+                {
+                    var variant = VariantGenerator.ForFreshInputs(exercise).TryMake(entry.Givens, out var broken)
+                        ?? throw new InvalidOperationException(broken!.ToString());
+                    return new DealtStudent(entry.Student, $"workbooks/{entry.Student.Id}.xlsx", [variant]);
+                }),
+            ]
+        );
     }
 }

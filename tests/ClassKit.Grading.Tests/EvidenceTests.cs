@@ -10,13 +10,19 @@ public sealed class EvidenceTests
 {
     private static ReturnedBook Book => new(Ada);
 
-    /// <summary>225 - 100 is 125 °F, warmer than the tap: 10 × (95 - 125)/207 is -1.45 lb of ice. And 225 - 13800 is so cold that 660 lb of ice would go into 10 lb of water.</summary>
+    /// <summary>
+    /// 225 - 100 is 125 °F, warmer than the tap: 10 × (95 - 125)/207 is -1.45 lb of ice. And 225 - 13800 is so cold that 660 lb of ice
+    /// would go into 10 lb of water.
+    /// </summary>
     [Theory]
     [InlineData(100.5)]
     [InlineData(13_800.0)]
     public void A_quantity_that_cannot_be_keeps_its_credit_and_says_that_something_earlier_is_wrong(double sum)
     {
-        var grade = Grade(Book.Answer("sum", sum).Answer("temperature", "=3*want-sum").Answer("ice", "=water*(tap-temperature)/(tap+112)"), "ice");
+        var grade = Grade(
+            Book.Answer("sum", sum).Answer("temperature", "=3*want-sum").Answer("ice", "=water*(tap-temperature)/(tap+112)"),
+            "ice"
+        );
 
         Assert.Equal((Outcome.FollowThrough, 2), (grade.Outcome, grade.Points));
         Assert.IsType<AnswerFinding.Impossible>(grade.Findings[^1]);
@@ -25,7 +31,9 @@ public sealed class EvidenceTests
     [Fact]
     public void Text_of_a_formula_is_said_and_later_parts_do_not_pay_for_it()
     {
-        var book = Book.Answer("sum", "=(flour+room+friction)&\" °F\"").Answer("temperature", "=3*want-sum").Answer("ice", "=water*(tap-temperature)/(tap+112)");
+        var book = Book.Answer("sum", "=(flour+room+friction)&\" °F\"")
+            .Answer("temperature", "=3*want-sum")
+            .Answer("ice", "=water*(tap-temperature)/(tap+112)");
 
         Assert.Equal((Outcome.ValueOnly, 0.8m), (Grade(book, "sum").Outcome, Grade(book, "sum").Points));
         Assert.Equal([new AnswerFinding.RightInText(), new AnswerFinding.MakesText(new("138 °F"))], Grade(book, "sum").Findings);
@@ -36,7 +44,9 @@ public sealed class EvidenceTests
     [Fact]
     public void A_rounded_formula_on_words_is_a_slip_of_its_own_and_ends_nothing()
     {
-        var book = Book.Answer("sum", "see my notes").Answer("temperature", "=ROUND(3*want-sum,-1)").Answer("ice", "=water*(tap-temperature)/(tap+112)");
+        var book = Book.Answer("sum", "see my notes")
+            .Answer("temperature", "=ROUND(3*want-sum,-1)")
+            .Answer("ice", "=water*(tap-temperature)/(tap+112)");
 
         Assert.Equal(10, Assert.IsType<AnswerFinding.RoundsAnswer>(Grade(book, "temperature").Findings[0]).Step);
         Assert.Equal((Outcome.FollowThrough, 2), (Grade(book, "ice").Outcome, Grade(book, "ice").Points));
@@ -63,7 +73,9 @@ public sealed class EvidenceTests
     {
         var book = Book.Answer("sum", number).Answer("temperature", number).Answer("ice", number).Answer("ice_share", number);
 
-        Assert.All(ClassGrader.Grade(Class, [book.As("ada.xlsx")]).Students[0].Answers, grade => Assert.Equal((Outcome.Incorrect, 0), (grade.Outcome, grade.Points)));
+        Assert.All(ClassGrader.Grade(Class, [book.As("ada.xlsx")]).Students[0].Answers, grade =>
+            Assert.Equal((Outcome.Incorrect, 0), (grade.Outcome, grade.Points))
+        );
     }
 
     /// <summary>0.3865 lb of ice is 0.4 lb and 0.3 lb so rounded; half a percent of it is allowed.</summary>
@@ -73,12 +85,19 @@ public sealed class EvidenceTests
     public void Rounding_is_the_same_slip_wherever_it_hits(string formula)
     {
         var marking = Class.Marking with { RoundingSlipShare = 0.6m };
-        var grade = Grade(Book.Answer("sum", "=flour+room+friction").Answer("temperature", "=3*want-sum").Answer("ice", formula), "ice", marking);
+        var grade = Grade(
+            Book.Answer("sum", "=flour+room+friction").Answer("temperature", "=3*want-sum").Answer("ice", formula),
+            "ice",
+            marking
+        );
 
         Assert.Equal((Outcome.Incorrect, 1.2m), (grade.Outcome, grade.Points));
         Assert.Equal(0.1m, Assert.IsType<AnswerFinding.RoundsAnswer>(Assert.Single(grade.Findings)).Step);
     }
 
     private static AnswerGrade Grade(ReturnedBook book, string part, MarkingScheme? marking = null) =>
-        ClassGrader.Grade(Class with { Marking = marking ?? Class.Marking }, [book.As("ada.xlsx")]).Students[0].Answers.Single(answer => answer.Part.Id == part);
+        ClassGrader
+            .Grade(Class with { Marking = marking ?? Class.Marking }, [book.As("ada.xlsx")])
+            .Students[0]
+            .Answers.Single(answer => answer.Part.Id == part);
 }

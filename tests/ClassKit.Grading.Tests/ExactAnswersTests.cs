@@ -5,13 +5,33 @@ using static ClassKit.Grading.Tests.DealtForTests;
 
 namespace ClassKit.Grading.Tests;
 
-/// <summary>Answers that need no trial are judged as trials would judge them: an array formula on the sheet makes the judge try every one.</summary>
+/// <summary>
+/// Answers that need no trial are judged as trials would judge them: an array formula on the sheet makes the judge try every one.
+/// </summary>
 public sealed class ExactAnswersTests
 {
-    /// <summary>{0} is the key over cells: itself, the same in other words, the same but for the last bits, and what only looks like it.</summary>
+    /// <summary>
+    /// {0} is the key over cells: itself, the same in other words, the same but for the last bits, and what only looks like it.
+    /// </summary>
     private static readonly string[] Ways =
     [
-        "={0}", "=+({0})", "=({0})*1", "=({0})%*100", "=-(-({0}))", "=({0})/3*3", "=({0})*0.1*10", "={0}+0*want", "=0*want+({0})", "=ROUND({0},6)", "=ROUND({0},0)", "=({0})+0.4", "=({0})*2", "=want", "=want*1", "=friction/2", "=SUM({0})",
+        "={0}",
+        "=+({0})",
+        "=({0})*1",
+        "=({0})%*100",
+        "=-(-({0}))",
+        "=({0})/3*3",
+        "=({0})*0.1*10",
+        "={0}+0*want",
+        "=0*want+({0})",
+        "=ROUND({0},6)",
+        "=ROUND({0},0)",
+        "=({0})+0.4",
+        "=({0})*2",
+        "=want",
+        "=want*1",
+        "=friction/2",
+        "=SUM({0})",
     ];
 
     private static readonly Dictionary<string, Func<Part, object?>> Before = new()
@@ -43,8 +63,10 @@ public sealed class ExactAnswersTests
                     var book = new ReturnedBook(Ada);
                     foreach (var other in DoughTemperatureExercise.Exercise.Parts)
                     {
-                        if (other == part) book.Answer(part.Id, string.Format(CultureInfo.InvariantCulture, way, part.Key.Text[1..]));
-                        else if (Before[before](other) is { } content) book.Answer(other.Id, content);
+                        if (other == part)
+                            book.Answer(part.Id, string.Format(CultureInfo.InvariantCulture, way, part.Key.Text[1..]));
+                        else if (Before[before](other) is { } content)
+                            book.Answer(other.Id, content);
                     }
                     return book;
                 }
@@ -54,6 +76,9 @@ public sealed class ExactAnswersTests
 
     private static IReadOnlyList<AnswerGrade> Judged(ReturnedBook book) => new ClassGrader(Class).Judge(book.As("ada.xlsx")).Grade!.Answers;
 
-    private static string Shown(AnswerGrade answer) => string.Create(CultureInfo.InvariantCulture,
-        $"{answer.Part.Id} {answer.Outcome} {answer.Points}/{answer.OutOf} {answer.Formula} {answer.Value.Kind} {answer.Value} {(answer.Value.IsNumber ? BitConverter.DoubleToInt64Bits(answer.Value.Number) : 0)} {answer.Expected:R} {string.Join(',', answer.Findings)} {string.Join(',', answer.OwnEarlierAnswers)}");
+    private static string Shown(AnswerGrade answer) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{answer.Part.Id} {answer.Outcome} {answer.Points}/{answer.OutOf} {answer.Formula} {answer.Value.Kind} {answer.Value} {(answer.Value.IsNumber ? BitConverter.DoubleToInt64Bits(answer.Value.Number) : 0)} {answer.Expected:R} {string.Join(',', answer.Findings)} {string.Join(',', answer.OwnEarlierAnswers)}"
+        );
 }

@@ -95,7 +95,9 @@ public sealed class FindingTests
     [Fact]
     public void The_student_is_known_by_the_numbers_on_a_renamed_sheet()
     {
-        var grade = ClassGrader.Grade(Class, [Book.WithoutNames().WithoutId().RenameSheet("x", withNames: false).As("homework.xlsx")]).Students[0];
+        var grade = ClassGrader
+            .Grade(Class, [Book.WithoutNames().WithoutId().RenameSheet("x", withNames: false).As("homework.xlsx")])
+            .Students[0];
 
         AssertSound(grade);
         Assert.Contains(grade.Flags, flag => flag.Code == FlagCodes.OwnerInferred);

@@ -8,8 +8,8 @@ namespace ClassKit.Grading.Tests;
 
 public sealed class IntakeTests
 {
-    private static ReturnedBook Full(Exercises.Dealing.DealtStudent student) => new ReturnedBook(student)
-        .Answer("sum", "=flour+room+friction").Answer("temperature", "=3*want-sum");
+    private static ReturnedBook Full(Exercises.Dealing.DealtStudent student) =>
+        new ReturnedBook(student).Answer("sum", "=flour+room+friction").Answer("temperature", "=3*want-sum");
 
     [Fact]
     public void A_workbook_is_whose_it_says_inside_and_a_contrary_name_is_flagged()
@@ -22,19 +22,31 @@ public sealed class IntakeTests
         Assert.Empty(grades.Unmatched);
     }
 
-    /// <summary>Whether the copy or the student's own file counts: the one named in it has sent nothing, and is connected with it.</summary>
+    /// <summary>
+    /// Whether the copy or the student's own file counts: the one named in it has sent nothing, and is connected with it.
+    /// </summary>
     [Theory]
     [InlineData("cleo-marin.xlsx", "Ben Okoye.xlsx")]
     [InlineData("cleo-marin.xlsx", "ben/answers.xlsx")]
     [InlineData("zz cleo-marin.xlsx", "a/Okoye, Ben.xlsx")]
     public void A_file_that_bears_anothers_name_is_connected_with_both(string own, string other)
     {
-        var grades = ClassGrader.Grade(Class, [Full(Cleo).As(own), Full(Cleo).As(other), Full(Ada).As("ada-berg.xlsx"), Full(Ada).As("ada-berg (1).xlsx")]);
+        var grades = ClassGrader.Grade(
+            Class,
+            [Full(Cleo).As(own), Full(Cleo).As(other), Full(Ada).As("ada-berg.xlsx"), Full(Ada).As("ada-berg (1).xlsx")]
+        );
 
         var misnamed = MisnamedFile.In(grades);
-        if (other.StartsWith("ben/", StringComparison.Ordinal)) Assert.Empty(misnamed);
-        else Assert.Equal((other, "ben-okoye", "cleo-marin", true), Assert.Single(misnamed) is var one ? (one.File.File, one.Named.Id, one.Owner.Id, one.HasOther) : default);
-        Assert.All(MisnamedFile.In(ClassGrader.Grade(Class, [Full(Ada).As("ben-okoye.xlsx"), Full(Ben).As("ada-berg.xlsx")])), swapped => Assert.False(swapped.HasOther));
+        if (other.StartsWith("ben/", StringComparison.Ordinal))
+            Assert.Empty(misnamed);
+        else
+            Assert.Equal(
+                (other, "ben-okoye", "cleo-marin", true),
+                Assert.Single(misnamed) is var one ? (one.File.File, one.Named.Id, one.Owner.Id, one.HasOther) : default
+            );
+        Assert.All(MisnamedFile.In(ClassGrader.Grade(Class, [Full(Ada).As("ben-okoye.xlsx"), Full(Ben).As("ada-berg.xlsx")])), swapped =>
+            Assert.False(swapped.HasOther)
+        );
     }
 
     [Fact]
@@ -50,22 +62,30 @@ public sealed class IntakeTests
     [Fact]
     public void An_unreadable_file_is_its_students_if_its_name_says_so_and_unmatched_otherwise()
     {
-        var grades = ClassGrader.Grade(Class,
-        [
-            new("Cleo Marin - homework.xlsx", null, new Refusal.CutOff()),
-            new("IMG_2041.jpg", null, new Refusal.OtherKind(FileKind.Jpeg)),
-        ]);
+        var grades = ClassGrader.Grade(
+            Class,
+            [new("Cleo Marin - homework.xlsx", null, new Refusal.CutOff()), new("IMG_2041.jpg", null, new Refusal.OtherKind(FileKind.Jpeg))]
+        );
 
         Assert.Equal(GradeStatus.Unreadable, grades.Students[2].Status);
-        Assert.Equal(new Flag.UnreadableFile(new("Cleo Marin - homework.xlsx"), new Refusal.CutOff()), Assert.Single(grades.Students[2].Flags));
+        Assert.Equal(
+            new Flag.UnreadableFile(new("Cleo Marin - homework.xlsx"), new Refusal.CutOff()),
+            Assert.Single(grades.Students[2].Flags)
+        );
         Assert.Equal("IMG_2041.jpg", Assert.Single(grades.Unmatched).File);
     }
 
     [Fact]
     public void Of_several_versions_the_best_counts_and_all_are_accounted_for()
     {
-        var grades = ClassGrader.Grade(Class,
-            [new ReturnedBook(Ada).As("ada-berg.xlsx"), Full(Ada).As("ada-berg (1).xlsx"), new("ada-berg-old.xlsx", null, new Refusal.Empty())]);
+        var grades = ClassGrader.Grade(
+            Class,
+            [
+                new ReturnedBook(Ada).As("ada-berg.xlsx"),
+                Full(Ada).As("ada-berg (1).xlsx"),
+                new("ada-berg-old.xlsx", null, new Refusal.Empty()),
+            ]
+        );
 
         Assert.Equal("ada-berg (1).xlsx", grades.Students[0].File);
         Assert.Equal(["ada-berg-old.xlsx", "ada-berg.xlsx"], grades.Unmatched.Select(file => file.File));
@@ -75,9 +95,24 @@ public sealed class IntakeTests
     [Fact]
     public void A_workbook_of_another_class_is_unmatched_with_the_reason()
     {
-        var stranger = Ada with { Who = new("zoe-lam", "Zoe Lam"), Variants = [.. Ada.Variants.Select(variant => variant with { Givens = variant.Givens.ToDictionary(given => given.Key, given => given.Value + 1) })] };
+        var stranger = Ada with
+        {
+            Who = new("zoe-lam", "Zoe Lam"),
+            Variants =
+            [
+                .. Ada.Variants.Select(variant =>
+                    variant with
+                    {
+                        Givens = variant.Givens.ToDictionary(given => given.Key, given => given.Value + 1),
+                    }
+                ),
+            ],
+        };
 
-        Assert.Equal(new Uncounted.OfNobody(Class.Cohort), Assert.Single(ClassGrader.Grade(Class, [Full(stranger).As("zoe.xlsx")]).Unmatched).Why);
+        Assert.Equal(
+            new Uncounted.OfNobody(Class.Cohort),
+            Assert.Single(ClassGrader.Grade(Class, [Full(stranger).As("zoe.xlsx")]).Unmatched).Why
+        );
     }
 
     [Fact]
@@ -101,23 +136,40 @@ public sealed class IntakeTests
         ReturnedFile[] files =
         [
             // The archive's time of the first is later: it was only downloaded again.
-            Full(Ada).As("ada-berg.xlsx") with { Modified = new(2026, 3, 2, 9, 0, 0), Dated = new(2026, 3, 9) },
-            new ReturnedBook(Ada).As("ada-berg (1).xlsx") with { Modified = new(2026, 3, 2, 10, 0, 0), Dated = new(2026, 3, 3) },
-            new ReturnedBook(Ada).As("ada-berg (2).xlsx") with { Dated = new(2026, 3, 1) },
+            Full(Ada).As("ada-berg.xlsx") with
+            {
+                Modified = new(2026, 3, 2, 9, 0, 0),
+                Dated = new(2026, 3, 9),
+            },
+            new ReturnedBook(Ada).As("ada-berg (1).xlsx") with
+            {
+                Modified = new(2026, 3, 2, 10, 0, 0),
+                Dated = new(2026, 3, 3),
+            },
+            new ReturnedBook(Ada).As("ada-berg (2).xlsx") with
+            {
+                Dated = new(2026, 3, 1),
+            },
         ];
 
         var grades = ClassGrader.Grade(newest, files);
 
         Assert.Equal("ada-berg (1).xlsx", grades.Students[0].File);
         Assert.Equal("ada-berg.xlsx", ClassGrader.Grade(Class, files).Students[0].File);
-        Assert.Equal(new WhyThatVersion.Newer(new(2026, 3, 2, 10, 0, 0), new(2026, 3, 2, 9, 0, 0)), Assert.IsType<Uncounted.OtherVersion>(grades.Unmatched[^1].Why).Because);
+        Assert.Equal(
+            new WhyThatVersion.Newer(new(2026, 3, 2, 10, 0, 0), new(2026, 3, 2, 9, 0, 0)),
+            Assert.IsType<Uncounted.OtherVersion>(grades.Unmatched[^1].Why).Because
+        );
         Assert.Equal([FileFate.Graded, FileFate.OtherVersion, FileFate.OtherVersion], grades.Files.Select(file => file.Fate));
     }
 
     [Fact]
     public void The_same_file_sent_twice_is_called_the_same()
     {
-        var grades = ClassGrader.Grade(Class, [Full(Ada).As("a/ada-berg.xlsx") with { Digest = "77" }, Full(Ada).As("b/ada-berg.xlsx") with { Digest = "77" }]);
+        var grades = ClassGrader.Grade(
+            Class,
+            [Full(Ada).As("a/ada-berg.xlsx") with { Digest = "77" }, Full(Ada).As("b/ada-berg.xlsx") with { Digest = "77" }]
+        );
 
         Assert.Equal("a/ada-berg.xlsx", grades.Students[0].File);
         Assert.Equal(new Uncounted.Copy(new("a/ada-berg.xlsx")), Assert.Single(grades.Unmatched).Why);
@@ -126,7 +178,10 @@ public sealed class IntakeTests
     [Fact]
     public void What_programs_leave_behind_is_nobodys_and_flags_nobody()
     {
-        var grades = ClassGrader.Grade(Class, [Full(Ada).As("ada-berg.xlsx"), new("~$ada-berg.xlsx", null, new Refusal.Leftover(LeftoverKind.LockFile))]);
+        var grades = ClassGrader.Grade(
+            Class,
+            [Full(Ada).As("ada-berg.xlsx"), new("~$ada-berg.xlsx", null, new Refusal.Leftover(LeftoverKind.LockFile))]
+        );
 
         Assert.Empty(grades.Students[0].Flags);
         Assert.Equal((FileFate.Leftover, null), grades.Unmatched.Select(file => (file.Fate, file.Student)).Single());
@@ -135,7 +190,14 @@ public sealed class IntakeTests
     [Fact]
     public void Grades_do_not_depend_on_the_order_in_which_files_are_judged()
     {
-        ReturnedFile[] files = [Full(Ada).As("1.xlsx"), Full(Ada).As("2.xlsx"), Full(Ben).As("3.xlsx"), new("Ada Berg.pdf", null, new Refusal.OtherKind(FileKind.Pdf)), new("ada berg.jpg", null, new Refusal.OtherKind(FileKind.Jpeg))];
+        ReturnedFile[] files =
+        [
+            Full(Ada).As("1.xlsx"),
+            Full(Ada).As("2.xlsx"),
+            Full(Ben).As("3.xlsx"),
+            new("Ada Berg.pdf", null, new Refusal.OtherKind(FileKind.Pdf)),
+            new("ada berg.jpg", null, new Refusal.OtherKind(FileKind.Jpeg)),
+        ];
 
         var (forth, back) = (ClassGrader.Grade(Class, files), ClassGrader.Grade(Class, files.Reverse()));
 

@@ -3,11 +3,25 @@ using ClassKit.Grading.Findings.Refusals;
 
 namespace ClassKit.Grading.Tests;
 
-/// <summary>Names of files as sites, programs and phones make them; all patterns are invented, in kinds that are common practice (no source).</summary>
+/// <summary>
+/// Names of files as sites, programs and phones make them; all patterns are invented, in kinds that are common practice (no source).
+/// </summary>
 public sealed class NameHintTests
 {
     private static readonly string[] Names =
-        ["Ada Berg", "Ben Okoye", "Cleo Marín", "Jürgen Müller", "Søren Åkjær", "María José García López", "Ann Lee", "Ann Lee Park", "Yael O’Connor", "王小明", "Łucja Żak"];
+    [
+        "Ada Berg",
+        "Ben Okoye",
+        "Cleo Marín",
+        "Jürgen Müller",
+        "Søren Åkjær",
+        "María José García López",
+        "Ann Lee",
+        "Ann Lee Park",
+        "Yael O’Connor",
+        "王小明",
+        "Łucja Żak",
+    ];
 
     private static readonly DealtClass Class = DealtForTests.Class with
     {

@@ -13,8 +13,11 @@ public sealed class NearMissTests
     {
         var dealt = marking is null ? Class : Class with { Marking = marking };
         var book = new ReturnedBook(dealt.Students[0]);
-        foreach (var earlier in DoughTemperatureExercise.Exercise.Parts.TakeWhile(other => other.Id != part)) book.Answer(earlier.Id, earlier.Key.Text);
-        return new ClassGrader(dealt, recorded).Judge(book.Answer(part, answer).As("a.xlsx")).Grade!.Answers.Single(grade => grade.Part.Id == part);
+        foreach (var earlier in DoughTemperatureExercise.Exercise.Parts.TakeWhile(other => other.Id != part))
+            book.Answer(earlier.Id, earlier.Key.Text);
+        return new ClassGrader(dealt, recorded)
+            .Judge(book.Answer(part, answer).As("a.xlsx"))
+            .Grade!.Answers.Single(grade => grade.Part.Id == part);
     }
 
     private static AnswerFinding.NearMiss Miss(AnswerGrade grade)
@@ -50,20 +53,29 @@ public sealed class NearMissTests
         Assert.Equal(0, Judged("sum", answer, Class.Marking with { MisconceptionShare = 0.25m, NearMissShare = 0 }).Points);
     }
 
-    /// <summary>Divided by the water's temperature, worked out again: whoever is told that its cell was taken in would look for it in vain.</summary>
+    /// <summary>
+    /// Divided by the water's temperature, worked out again: whoever is told that its cell was taken in would look for it in vain.
+    /// </summary>
     [Fact]
     public void What_comes_to_the_same_by_another_way_is_not_said_to_use_a_cell_that_it_does_not() =>
         Assert.IsType<AnswerFinding.NotRight>(Judged("ice_share", $"=({Key("ice_share")})/({Key("temperature")})").Findings[0]);
 
-    /// <summary>Twice the flour and no friction: it comes to the same as the flour in place of the friction, and yet the student would look for the second flour in vain.</summary>
+    /// <summary>
+    /// Twice the flour and no friction: it comes to the same as the flour in place of the friction, and yet the student would look for the
+    /// second flour in vain.
+    /// </summary>
     [Theory]
     [InlineData("=2*flour+room", typeof(AnswerFinding.NotRight))]
     [InlineData("=flour+room+flour", typeof(AnswerFinding.NearMiss))]
-    public void A_cell_that_a_formula_does_not_have_is_not_said_to_be_used_instead(string formula, Type finding) => Assert.IsType(finding, Judged("sum", formula).Findings[0]);
+    public void A_cell_that_a_formula_does_not_have_is_not_said_to_be_used_instead(string formula, Type finding) =>
+        Assert.IsType(finding, Judged("sum", formula).Findings[0]);
 
     [Fact]
     public void With_the_cell_itself_it_is_said() =>
-        Assert.Equal("temperature", Assert.IsType<KeyEdit.TakenIn>(Assert.Single(Miss(Judged("ice_share", $"=({Key("ice_share")})/temperature")).Edits)).Term);
+        Assert.Equal(
+            "temperature",
+            Assert.IsType<KeyEdit.TakenIn>(Assert.Single(Miss(Judged("ice_share", $"=({Key("ice_share")})/temperature")).Edits)).Term
+        );
 
     [Fact]
     public void A_class_judged_before_there_were_near_misses_is_judged_without() =>

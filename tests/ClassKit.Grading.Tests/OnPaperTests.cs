@@ -7,7 +7,10 @@ using static ClassKit.Grading.Tests.DealtForTests;
 
 namespace ClassKit.Grading.Tests;
 
-/// <summary>Answers on paper are judged like typed ones; working that shows the method earns what a formula does, under the marking scheme's 40 % for accuracy.</summary>
+/// <summary>
+/// Answers on paper are judged like typed ones; working that shows the method earns what a formula does, under the marking scheme's 40 %
+/// for accuracy.
+/// </summary>
 public sealed class OnPaperTests
 {
     private const string Place = "paper.xlsx row 7";
@@ -29,7 +32,10 @@ public sealed class OnPaperTests
             var typed = Grade(book).Answers;
             var written = Graded([.. paper.Select(answer => Of(answer.Item1, answer.Item2))]).Answers;
 
-            Assert.Equal(typed.Select(answer => (answer.Part.Id, answer.Outcome, answer.Points, answer.OutOf)), written.Select(answer => (answer.Part.Id, answer.Outcome, answer.Points, answer.OutOf)));
+            Assert.Equal(
+                typed.Select(answer => (answer.Part.Id, answer.Outcome, answer.Points, answer.OutOf)),
+                written.Select(answer => (answer.Part.Id, answer.Outcome, answer.Points, answer.OutOf))
+            );
             Assert.All(written, answer => Assert.Equal(PaperWorking.NotSeen, answer.Paper));
         });
     }
@@ -42,15 +48,25 @@ public sealed class OnPaperTests
         var ticked = Graded([Of("sum", 148), Of("temperature", 77, shown: true)]).Answers;
         var right = Graded([Of("sum", 138), Of("temperature", 87, shown: true)]).Answers;
 
-        Assert.Equal([(Outcome.Incorrect, 0), (Outcome.FollowThrough, 0.8m)], unticked.Take(2).Select(answer => (answer.Outcome, answer.Points)));
-        Assert.Equal([(Outcome.Incorrect, 0), (Outcome.FollowThrough, 2)], ticked.Take(2).Select(answer => (answer.Outcome, answer.Points)));
+        Assert.Equal(
+            [(Outcome.Incorrect, 0), (Outcome.FollowThrough, 0.8m)],
+            unticked.Take(2).Select(answer => (answer.Outcome, answer.Points))
+        );
+        Assert.Equal(
+            [(Outcome.Incorrect, 0), (Outcome.FollowThrough, 2)],
+            ticked.Take(2).Select(answer => (answer.Outcome, answer.Points))
+        );
         Assert.Equal([(Outcome.ValueOnly, 0.8m), (Outcome.Sound, 2)], right.Take(2).Select(answer => (answer.Outcome, answer.Points)));
     }
 
     [Fact]
     public void A_tick_beside_a_wrong_number_a_wrong_turn_or_none_earns_the_methods_share_and_no_more()
     {
-        var answers = Graded([Of("sum", 141.7, shown: true), Of("temperature", 12, shown: true), new("dough", "ice", CellValue.Blank, true)]).Answers;
+        var answers = Graded([
+            Of("sum", 141.7, shown: true),
+            Of("temperature", 12, shown: true),
+            new("dough", "ice", CellValue.Blank, true),
+        ]).Answers;
 
         Assert.Equal([Outcome.Incorrect, Outcome.Misconception, Outcome.Blank], answers.Take(3).Select(answer => answer.Outcome));
         Assert.Equal([1.2m, 1.2m, 1.2m], answers.Take(3).Select(answer => answer.Points));
@@ -77,10 +93,14 @@ public sealed class OnPaperTests
 
         Assert.Equal(paperIsBetter, ada.IsFromPaper);
         Assert.Equal(new Flag.PaperBeside(ada.Who, new("ada-berg.xlsx"), new(Place), paperIsBetter), Assert.Single(ada.Flags));
-        Assert.Equal(paperIsBetter ? [FileFate.OtherVersion, FileFate.Paper] : [FileFate.Graded, FileFate.OtherVersion], grades.Files.Select(one => one.Fate));
+        Assert.Equal(
+            paperIsBetter ? [FileFate.OtherVersion, FileFate.Paper] : [FileFate.Graded, FileFate.OtherVersion],
+            grades.Files.Select(one => one.Fate)
+        );
     }
 
-    private static PaperAnswer Of(string part, double number, bool shown = false) => new("dough", part, CellValue.FromNumber(number), shown);
+    private static PaperAnswer Of(string part, double number, bool shown = false) =>
+        new("dough", part, CellValue.FromNumber(number), shown);
 
     private static StudentGrade Graded(IReadOnlyList<PaperAnswer> answers) => Graded(null, answers).Students[0];
 
@@ -88,7 +108,8 @@ public sealed class OnPaperTests
     {
         var grader = new ClassGrader(Class);
         var judged = grader.Begin();
-        if (file is not null) judged.Add(grader.Judge(file));
+        if (file is not null)
+            judged.Add(grader.Judge(file));
         judged.Add(grader.Judge(new PaperWork(Ada, Place, answers)));
         return grader.Settle(judged);
     }

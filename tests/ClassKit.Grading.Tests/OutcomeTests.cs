@@ -45,9 +45,14 @@ public sealed class OutcomeTests
     {
         // The learner adds 148 instead of 138: 77 °F follows, and the ice for 77 °F after it
         // (error carried forward, as mark-scheme glossaries have it, common practice, no source).
-        var grades = Grade(Book.Answer("sum", 148).Answer("temperature", "=3*want-sum").Answer("ice", "=water*(tap-temperature)/(tap+112)")).Answers;
+        var grades = Grade(
+            Book.Answer("sum", 148).Answer("temperature", "=3*want-sum").Answer("ice", "=water*(tap-temperature)/(tap+112)")
+        ).Answers;
 
-        Assert.Equal([Outcome.Incorrect, Outcome.FollowThrough, Outcome.FollowThrough, Outcome.Blank], grades.Select(grade => grade.Outcome));
+        Assert.Equal(
+            [Outcome.Incorrect, Outcome.FollowThrough, Outcome.FollowThrough, Outcome.Blank],
+            grades.Select(grade => grade.Outcome)
+        );
         Assert.Equal([0, 2, 2, 0], grades.Select(grade => grade.Points));
         Assert.Equal(77, grades[1].Value.Number);
         Assert.Equal(148, grades[1].OwnEarlierAnswers["sum"]);
@@ -135,7 +140,10 @@ public sealed class OutcomeTests
     public void A_number_that_only_follows_from_a_slip_through_a_blank_is_never_called_right()
     {
         // 225 - 130 is the tap's 95, so the blank ice would carry on as 0 and the share with it; the right share is 2.5 %.
-        var grade = Grade(Book.Answer("sum", 130).Answer("temperature", "=3*want-sum").Answer("ice_share", "=ice/water*share"), "ice_share");
+        var grade = Grade(
+            Book.Answer("sum", 130).Answer("temperature", "=3*want-sum").Answer("ice_share", "=ice/water*share"),
+            "ice_share"
+        );
 
         Assert.Equal(Outcome.FollowThrough, grade.Outcome);
     }
@@ -180,7 +188,10 @@ public sealed class OutcomeTests
     public void A_percent_cell_takes_the_fraction_and_the_percentage(object answer, Outcome outcome)
     {
         // 65 % × (95 - 87)/(95 + 112) = 65 % × 8/207 = 2.512 %.
-        var grade = Grade(Book.Answer("ice", "=water*(tap-(3*want-flour-room-friction))/(tap+112)").Answer("ice_share", answer), "ice_share");
+        var grade = Grade(
+            Book.Answer("ice", "=water*(tap-(3*want-flour-room-friction))/(tap+112)").Answer("ice_share", answer),
+            "ice_share"
+        );
 
         Assert.Equal(outcome, grade.Outcome);
     }

@@ -155,28 +155,40 @@ internal sealed class ReturnedBook
         return this;
     }
 
-    public WorkbookSnapshot Snapshot() => new(
-        [.. _sheets.Select(sheet => new SheetSnapshot(sheet.Key, sheet.Value) { Merged = [.. _merged.Where(merged => merged.Sheet == sheet.Key).Select(merged => merged.Range)] })],
-        [.. _names]);
+    public WorkbookSnapshot Snapshot() =>
+        new(
+            [
+                .. _sheets.Select(sheet => new SheetSnapshot(sheet.Key, sheet.Value)
+                {
+                    Merged = [.. _merged.Where(merged => merged.Sheet == sheet.Key).Select(merged => merged.Range)],
+                }),
+            ],
+            [.. _names]
+        );
 
     public ReturnedFile As(string path) => new(path, Snapshot(), null);
 
-    private CellContent Content(object content) => content switch
-    {
-        string text when text.StartsWith('=') => new(CellValue.Blank, CellFormula.Of(text).ReplaceNames(name => Cell(name).Cell).ToString()[1..]),
-        string text => new(CellValue.FromText(text)),
-        double number => new(CellValue.FromNumber(number)),
-        int number => new(CellValue.FromNumber(number)),
-        bool logical => new(CellValue.FromLogical(logical)),
-        _ => throw new ArgumentException("A text, a number or a logical.", nameof(content)),
-    };
+    private CellContent Content(object content) =>
+        content switch
+        {
+            string text when text.StartsWith('=') => new(
+                CellValue.Blank,
+                CellFormula.Of(text).ReplaceNames(name => Cell(name).Cell).ToString()[1..]
+            ),
+            string text => new(CellValue.FromText(text)),
+            double number => new(CellValue.FromNumber(number)),
+            int number => new(CellValue.FromNumber(number)),
+            bool logical => new(CellValue.FromLogical(logical)),
+            _ => throw new ArgumentException("A text, a number or a logical.", nameof(content)),
+        };
 
     private CellAddress Cell(string name) =>
         _answers.FirstOrDefault(answer => answer.Part == name)?.Address ?? _givens.First(given => given.Name == name).Address;
 
     private void Put(CellAddress cell, CellContent content)
     {
-        if (!_sheets.TryGetValue(cell.Sheet, out var cells)) _sheets[cell.Sheet] = cells = [];
+        if (!_sheets.TryGetValue(cell.Sheet, out var cells))
+            _sheets[cell.Sheet] = cells = [];
         cells[(cell.Row, cell.Column)] = content;
     }
 

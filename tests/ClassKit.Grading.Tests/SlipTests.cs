@@ -9,22 +9,31 @@ namespace ClassKit.Grading.Tests;
 /// <summary>Wrong numbers that are right but for one small thing, and right ones with something typed into the formula.</summary>
 public sealed class SlipTests
 {
-    private static readonly MarkingScheme Generous = DoughTemperatureExercise.Marking with { UnitSlipShare = 0.5m, RoundingSlipShare = 0.75m };
+    private static readonly MarkingScheme Generous = DoughTemperatureExercise.Marking with
+    {
+        UnitSlipShare = 0.5m,
+        RoundingSlipShare = 0.75m,
+    };
 
     private static ReturnedBook Book => new(Ada);
 
-    public static TheoryData<string, string, AnswerFinding> OfUnits => new()
-    {
-        { "ice", "=16*water*(tap-temperature)/(tap+112)", new AnswerFinding.OtherUnit("oz") },
-        { "ice", "=water*(tap-temperature)/(tap+112)*0.45359237", new AnswerFinding.OtherUnit("kg") },
-        { "temperature", "=(3*want-sum-32)/1.8", new AnswerFinding.OtherUnit("°C") },
-        { "ice", "=1000*water*(tap-temperature)/(tap+112)", new AnswerFinding.OffByTens(1000, IsTooLarge: true) },
-        { "ice", "=water*(tap-temperature)/(tap+112)/10", new AnswerFinding.OffByTens(10, IsTooLarge: false) },
-    };
+    public static TheoryData<string, string, AnswerFinding> OfUnits =>
+        new()
+        {
+            { "ice", "=16*water*(tap-temperature)/(tap+112)", new AnswerFinding.OtherUnit("oz") },
+            { "ice", "=water*(tap-temperature)/(tap+112)*0.45359237", new AnswerFinding.OtherUnit("kg") },
+            { "temperature", "=(3*want-sum-32)/1.8", new AnswerFinding.OtherUnit("°C") },
+            { "ice", "=1000*water*(tap-temperature)/(tap+112)", new AnswerFinding.OffByTens(1000, IsTooLarge: true) },
+            { "ice", "=water*(tap-temperature)/(tap+112)/10", new AnswerFinding.OffByTens(10, IsTooLarge: false) },
+        };
 
     [Theory]
     [MemberData(nameof(OfUnits))]
-    public void The_right_quantity_in_another_unit_is_told_apart_and_earns_what_the_scheme_says(string part, string formula, AnswerFinding finding)
+    public void The_right_quantity_in_another_unit_is_told_apart_and_earns_what_the_scheme_says(
+        string part,
+        string formula,
+        AnswerFinding finding
+    )
     {
         var strict = Grade(Solved().Answer(part, formula), part);
         var generous = Grade(Solved().Answer(part, formula), part, Generous);
@@ -44,15 +53,24 @@ public sealed class SlipTests
         Assert.Equal(2 * 0.5m * 0.4m, grade.Points);
     }
 
-    public static TheoryData<string, string, AnswerFinding> OfRounding => new()
-    {
-        { "ice", "=ROUND(water*(tap-temperature)/(tap+112),1)", new AnswerFinding.RoundsAnswer(0.1m, RoundingDirection.Nearest) },
-        { "ice_share", "=ROUND(ice,1)/water*share", new AnswerFinding.RoundsEarlier(Class.Exercises[0].Parts.Single(part => part.Id == "ice"), 0.1m, RoundingDirection.Nearest) },
-    };
+    public static TheoryData<string, string, AnswerFinding> OfRounding =>
+        new()
+        {
+            { "ice", "=ROUND(water*(tap-temperature)/(tap+112),1)", new AnswerFinding.RoundsAnswer(0.1m, RoundingDirection.Nearest) },
+            {
+                "ice_share",
+                "=ROUND(ice,1)/water*share",
+                new AnswerFinding.RoundsEarlier(Class.Exercises[0].Parts.Single(part => part.Id == "ice"), 0.1m, RoundingDirection.Nearest)
+            },
+        };
 
     [Theory]
     [MemberData(nameof(OfRounding))]
-    public void Rounding_too_much_or_too_early_is_told_apart_and_earns_what_the_scheme_says(string part, string formula, AnswerFinding finding)
+    public void Rounding_too_much_or_too_early_is_told_apart_and_earns_what_the_scheme_says(
+        string part,
+        string formula,
+        AnswerFinding finding
+    )
     {
         var strict = Grade(Solved().Answer(part, formula), part);
         var generous = Grade(Solved().Answer(part, formula), part, Generous);
@@ -95,14 +113,21 @@ public sealed class SlipTests
         var found = Assert.IsType<AnswerFinding.NotFollowing>(Assert.Single(grade.Findings));
         Assert.True(found.Varies);
         Assert.Equal(first, found.Typed is [var typed, ..] ? typed.Given.Id : null);
-        Assert.All(found.Typed, one => Assert.Equal(Layout.GivensOf(Ada).Single(given => given.Name == one.Given.Id).Address.Cell, one.Cell));
+        Assert.All(found.Typed, one =>
+            Assert.Equal(Layout.GivensOf(Ada).Single(given => given.Name == one.Given.Id).Address.Cell, one.Cell)
+        );
     }
 
     /// <summary>Every part right, so that a test spoils just one.</summary>
-    private static ReturnedBook Solved() => Book
-        .Answer("sum", "=flour+room+friction").Answer("temperature", "=3*want-sum")
-        .Answer("ice", "=water*(tap-temperature)/(tap+112)").Answer("ice_share", "=ice/water*share");
+    private static ReturnedBook Solved() =>
+        Book.Answer("sum", "=flour+room+friction")
+            .Answer("temperature", "=3*want-sum")
+            .Answer("ice", "=water*(tap-temperature)/(tap+112)")
+            .Answer("ice_share", "=ice/water*share");
 
     private static AnswerGrade Grade(ReturnedBook book, string part, MarkingScheme? marking = null) =>
-        ClassGrader.Grade(Class with { Marking = marking ?? Class.Marking }, [book.As("ada.xlsx")]).Students[0].Answers.Single(answer => answer.Part.Id == part);
+        ClassGrader
+            .Grade(Class with { Marking = marking ?? Class.Marking }, [book.As("ada.xlsx")])
+            .Students[0]
+            .Answers.Single(answer => answer.Part.Id == part);
 }

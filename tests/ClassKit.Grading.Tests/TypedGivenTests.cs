@@ -15,27 +15,54 @@ namespace ClassKit.Grading.Tests;
 public sealed class TypedGivenTests
 {
     private static readonly Exercise Exercise = new(
-        "balloon", "Balloon", "chemical leavening", ExerciseLevel.Standard, 5, "Charles's law", "How large does it get?",
+        "balloon",
+        "Balloon",
+        "chemical leavening",
+        ExerciseLevel.Standard,
+        5,
+        "Charles's law",
+        "How large does it get?",
         [new("cold", "Volume at 0 °C", "L", 1, 4, 0.5m), new("room", "Room temperature", "°C", 20, 28, 1)],
         [],
         [
-            new("warming", "Times the room at 0 °C", CellFormula.Of("=(room+273.15)/273.15"), "times", Tolerance.Relative(0.015), 1, true, []),
+            new(
+                "warming",
+                "Times the room at 0 °C",
+                CellFormula.Of("=(room+273.15)/273.15"),
+                "times",
+                Tolerance.Relative(0.015),
+                1,
+                true,
+                []
+            ),
             new("volume", "How large?", CellFormula.Of("=cold*warming"), "L", Tolerance.Relative(0.015), 2, true, []),
         ],
-        []);
+        []
+    );
 
     private static readonly DealtClass Class = Deal();
 
     private static DealtClass Deal()
     {
-        var variant = VariantGenerator.ForFreshInputs(Exercise).TryMake(new Dictionary<string, decimal> { ["cold"] = 2, ["room"] = 24 }, out _)!;
-        return new("lesson", "A lesson", "Test class", 7, DoughTemperatureExercise.Marking, [Exercise],
-            [new(new("ada-berg", "Ada Berg"), "workbooks/ada-berg.xlsx", [variant])]);
+        var variant = VariantGenerator
+            .ForFreshInputs(Exercise)
+            .TryMake(new Dictionary<string, decimal> { ["cold"] = 2, ["room"] = 24 }, out _)!;
+        return new(
+            "lesson",
+            "A lesson",
+            "Test class",
+            7,
+            DoughTemperatureExercise.Marking,
+            [Exercise],
+            [new(new("ada-berg", "Ada Berg"), "workbooks/ada-berg.xlsx", [variant])]
+        );
     }
 
     private static AnswerGrade Grade(string part, string warming, string volume) =>
-        ClassGrader.Grade(Class, [new ReturnedBook(Class.Students[0]).Answer("warming", warming).Answer("volume", volume).As("ada.xlsx")])
-            .Students[0].Answers.Single(answer => answer.Part.Id == part);
+        ClassGrader
+            .Grade(Class, [new ReturnedBook(Class.Students[0]).Answer("warming", warming).Answer("volume", volume).As("ada.xlsx")])
+            .Students[0]
+            .Answers.Single(answer => answer.Part.Id == part);
 
     [Fact]
     public void A_typed_given_that_the_tolerance_would_hide_is_found_and_named()
@@ -75,7 +102,8 @@ public sealed class TypedGivenTests
     {
         var dealt = Class.Students[0].AnswersOf("balloon")["warming"];
 
-        Assert.All(Enumerable.Range(20, 9), room => Assert.True(
-            Exercise.Parts[0].Tolerance.Accepts((room + 273.15) / 273.15, dealt), room.ToString(CultureInfo.InvariantCulture)));
+        Assert.All(Enumerable.Range(20, 9), room =>
+            Assert.True(Exercise.Parts[0].Tolerance.Accepts((room + 273.15) / 273.15, dealt), room.ToString(CultureInfo.InvariantCulture))
+        );
     }
 }

@@ -16,9 +16,11 @@ public sealed class MarkingTests
 
     public static TheoryData<string> Ids => [.. ShippedExercises.All.Select(exercise => exercise.Id)];
 
-    public static TheoryData<string> IdsOfNumbers => [.. ShippedExercises.All.Where(exercise => exercise.Parts.All(part => part.IsNumber)).Select(exercise => exercise.Id)];
+    public static TheoryData<string> IdsOfNumbers =>
+        [.. ShippedExercises.All.Where(exercise => exercise.Parts.All(part => part.IsNumber)).Select(exercise => exercise.Id)];
 
-    public static TheoryData<string> IdsOfChoices => [.. ShippedExercises.All.Where(exercise => exercise.Parts.Any(part => part.Choice is not null)).Select(exercise => exercise.Id)];
+    public static TheoryData<string> IdsOfChoices =>
+        [.. ShippedExercises.All.Where(exercise => exercise.Parts.Any(part => part.Choice is not null)).Select(exercise => exercise.Id)];
 
     [Fact]
     public void There_is_an_item_for_every_variant() => Assert.Equal(ShippedExercises.All.Count * Variants, Bank.Items);
@@ -31,7 +33,17 @@ public sealed class MarkingTests
         foreach (var item in ItemsOf(exercise))
         {
             var delivery = new Delivery(item, new(0));
-            Assert.Equal((double)exercise.Parts.Where(part => part.InWords is null).Sum(part => part.Points), delivery.MarkAll(exercise.Parts.Where(part => part.InWords is null).ToDictionary(part => "R_" + part.Id, part => delivery.Right("R_" + part.Id))).Score, 1e-9);
+            Assert.Equal(
+                (double)exercise.Parts.Where(part => part.InWords is null).Sum(part => part.Points),
+                delivery
+                    .MarkAll(
+                        exercise
+                            .Parts.Where(part => part.InWords is null)
+                            .ToDictionary(part => "R_" + part.Id, part => delivery.Right("R_" + part.Id))
+                    )
+                    .Score,
+                1e-9
+            );
             Assert.Equal(0, delivery.Mark(new Dictionary<string, double>()).Score);
         }
     }
@@ -49,8 +61,14 @@ public sealed class MarkingTests
                 var scale = part.Unit == "%" ? 100 : 1;
                 var correct = delivery.Correct("R_" + part.Id);
                 var room = part.Tolerance.Around(correct / scale) * scale;
-                Assert.Equal((double)part.Points, delivery.Mark(new Dictionary<string, double> { ["R_" + part.Id] = correct + room * 0.999 }).Score);
-                Assert.Equal((double)part.Points, delivery.Mark(new Dictionary<string, double> { ["R_" + part.Id] = correct - room * 0.999 }).Score);
+                Assert.Equal(
+                    (double)part.Points,
+                    delivery.Mark(new Dictionary<string, double> { ["R_" + part.Id] = correct + room * 0.999 }).Score
+                );
+                Assert.Equal(
+                    (double)part.Points,
+                    delivery.Mark(new Dictionary<string, double> { ["R_" + part.Id] = correct - room * 0.999 }).Score
+                );
                 Assert.Equal(0, delivery.Mark(new Dictionary<string, double> { ["R_" + part.Id] = correct + room * 1.001 + 1e-6 }).Score);
             }
         }
@@ -61,7 +79,10 @@ public sealed class MarkingTests
     {
         const double Step = 0.5;
         var thermometers = Exercise("oven_and_fridge");
-        var rounded = thermometers with { Parts = [.. thermometers.Parts.Select(part => part with { Tolerance = Tolerance.Rounding(Step), Misconceptions = [] })] };
+        var rounded = thermometers with
+        {
+            Parts = [.. thermometers.Parts.Select(part => part with { Tolerance = Tolerance.Rounding(Step), Misconceptions = [] })],
+        };
         foreach (var item in new OpenedBank(ItemBank.OfVariants("rounded", [rounded], Variants, 3)).Items.Values)
         {
             var delivery = new Delivery(item, new(0));
@@ -69,7 +90,10 @@ public sealed class MarkingTests
             {
                 double Score(double answer) => delivery.Mark(new Dictionary<string, double> { ["R_" + part.Id] = answer }).Score;
                 var nearest = Math.Round(delivery.Correct("R_" + part.Id) / Step, MidpointRounding.AwayFromZero) * Step;
-                Assert.Equal([(double)part.Points, (double)part.Points, (double)part.Points], [Score(nearest), Score(nearest - 0.249), Score(nearest + 0.249)]);
+                Assert.Equal(
+                    [(double)part.Points, (double)part.Points, (double)part.Points],
+                    [Score(nearest), Score(nearest - 0.249), Score(nearest + 0.249)]
+                );
                 Assert.Equal([0, 0], [Score(nearest - 0.251), Score(nearest + 0.251)]);
             }
         }
@@ -83,13 +107,19 @@ public sealed class MarkingTests
         foreach (var item in ItemsOf(exercise))
         {
             var delivery = new Delivery(item, new(0));
-            var names = KeyValues.Names(GivensShown(exercise, item), exercise.Parts.Select(part => KeyValuePair.Create(part.Id, delivery.Correct("R_" + part.Id) / (part.Unit == "%" ? 100 : 1))));
+            var names = KeyValues.Names(
+                GivensShown(exercise, item),
+                exercise.Parts.Select(part => KeyValuePair.Create(part.Id, delivery.Correct("R_" + part.Id) / (part.Unit == "%" ? 100 : 1)))
+            );
             foreach (var part in exercise.Parts)
             {
                 foreach (var misconception in part.Misconceptions)
                 {
-                    if (KeyValues.Number(misconception.Formula, names) is not { } wrong) continue;
-                    var (score, said) = delivery.Mark(new Dictionary<string, double> { ["R_" + part.Id] = wrong * (part.Unit == "%" ? 100 : 1) });
+                    if (KeyValues.Number(misconception.Formula, names) is not { } wrong)
+                        continue;
+                    var (score, said) = delivery.Mark(
+                        new Dictionary<string, double> { ["R_" + part.Id] = wrong * (part.Unit == "%" ? 100 : 1) }
+                    );
                     Assert.Equal(0, score);
                     Assert.Equal([misconception.Words], said);
                 }
@@ -111,15 +141,28 @@ public sealed class MarkingTests
             {
                 var names = KeyValues.Names(GivensShown(exercise, item), answers);
                 answers[part.Id] = KeyValues.Number(part.Key, names)!.Value;
-                if (part.Choice is not { From: var list }) continue;
-                var choices = item.Descendants().Where(element => element.Name.LocalName == "qti-choice-interaction" && (string?)element.Attribute("response-identifier") == "R_" + part.Id).Single()
-                    .Elements().Where(element => element.Name.LocalName == "qti-simple-choice").ToDictionary(choice => (string)choice.Attribute("identifier")!, choice => choice.Value);
-                Assert.Equal(list.Options.Select(option => option.Words).Order(StringComparer.Ordinal), choices.Values.Order(StringComparer.Ordinal));
+                if (part.Choice is not { From: var list })
+                    continue;
+                var choices = item.Descendants()
+                    .Where(element =>
+                        element.Name.LocalName == "qti-choice-interaction"
+                        && (string?)element.Attribute("response-identifier") == "R_" + part.Id
+                    )
+                    .Single()
+                    .Elements()
+                    .Where(element => element.Name.LocalName == "qti-simple-choice")
+                    .ToDictionary(choice => (string)choice.Attribute("identifier")!, choice => choice.Value);
+                Assert.Equal(
+                    list.Options.Select(option => option.Words).Order(StringComparer.Ordinal),
+                    choices.Values.Order(StringComparer.Ordinal)
+                );
                 Assert.Equal(list.Options[(int)answers[part.Id] - 1].Words, choices[delivery.Choice("R_" + part.Id)]);
                 foreach (var (identifier, words) in choices.Where(choice => choice.Key != delivery.Choice("R_" + part.Id)))
                 {
                     var number = list.Options.Index().Single(entry => entry.Item.Words == words).Index + 1;
-                    var known = part.Misconceptions.Where(wrong => KeyValues.Number(wrong.Formula, names) == number).Select(wrong => wrong.Words);
+                    var known = part
+                        .Misconceptions.Where(wrong => KeyValues.Number(wrong.Formula, names) == number)
+                        .Select(wrong => wrong.Words);
                     var (score, said) = delivery.MarkAll(new Dictionary<string, object> { ["R_" + part.Id] = identifier });
                     Assert.Equal(0, score);
                     Assert.Equal(known, said);
@@ -136,32 +179,61 @@ public sealed class MarkingTests
         var part = exercise.Parts.Single(one => one.InWords is not null);
         foreach (var item in ItemsOf(exercise))
         {
-            System.Xml.Linq.XElement Declared(string identifier) => item.Elements().Single(element => (string?)element.Attribute("identifier") == identifier);
+            System.Xml.Linq.XElement Declared(string identifier) =>
+                item.Elements().Single(element => (string?)element.Attribute("identifier") == identifier);
 
-            Assert.Equal(("string", 0), ((string?)Declared("R_newcomer").Attribute("base-type"), Declared("R_newcomer").Elements().Count()));
-            Assert.Equal(("human", "2"), ((string?)Declared("POINTS_newcomer").Attribute("external-scored"), (string?)Declared("POINTS_newcomer").Attribute("normal-maximum")));
+            Assert.Equal(
+                ("string", 0),
+                ((string?)Declared("R_newcomer").Attribute("base-type"), Declared("R_newcomer").Elements().Count())
+            );
+            Assert.Equal(
+                ("human", "2"),
+                (
+                    (string?)Declared("POINTS_newcomer").Attribute("external-scored"),
+                    (string?)Declared("POINTS_newcomer").Attribute("normal-maximum")
+                )
+            );
             Assert.Equal("2", Declared("MAXSCORE").Value);
             var rubric = item.Descendants().Single(element => element.Name.LocalName == "qti-rubric-block");
             Assert.Equal(("scorer", part.InWords!.LookFor), ((string?)rubric.Attribute("view"), rubric.Value));
-            Assert.DoesNotContain("newcomer", item.Elements().Single(element => element.Name.LocalName == "qti-response-processing").ToString(), StringComparison.Ordinal);
+            Assert.DoesNotContain(
+                "newcomer",
+                item.Elements().Single(element => element.Name.LocalName == "qti-response-processing").ToString(),
+                StringComparison.Ordinal
+            );
         }
     }
 
-    /// <summary>The standard: a program may give up after a hundred draws and takes the values declared, which its author is to see to.</summary>
+    /// <summary>
+    /// The standard: a program may give up after a hundred draws and takes the values declared, which its author is to see to.
+    /// </summary>
     [Fact]
     public void What_a_template_falls_back_on_is_a_variant_whole()
     {
-        foreach (var (id, item) in new OpenedBank(ItemBank.OfTemplates("all", ShippedExercises.All, 1, 3)).Items.Where(one => ShippedExercises.All.Any(exercise => exercise.Id == one.Key)))
+        foreach (
+            var (id, item) in new OpenedBank(ItemBank.OfTemplates("all", ShippedExercises.All, 1, 3)).Items.Where(one =>
+                ShippedExercises.All.Any(exercise => exercise.Id == one.Key)
+            )
+        )
         {
-            if (item.Elements().All(element => element.Name.LocalName != "qti-template-processing")) continue;
-            var declared = item.Elements().Where(element => element.Name.LocalName == "qti-template-declaration").ToDictionary(
-                element => (string)element.Attribute("identifier")!, element => double.Parse(element.Value, System.Globalization.CultureInfo.InvariantCulture));
+            if (item.Elements().All(element => element.Name.LocalName != "qti-template-processing"))
+                continue;
+            var declared = item.Elements()
+                .Where(element => element.Name.LocalName == "qti-template-declaration")
+                .ToDictionary(
+                    element => (string)element.Attribute("identifier")!,
+                    element => double.Parse(element.Value, System.Globalization.CultureInfo.InvariantCulture)
+                );
             var exercise = Exercise(id);
             var givens = exercise.Givens.ToDictionary(given => given.Id, given => (decimal)declared["G_" + given.Id]);
             var answers = exercise.Parts.ToDictionary(part => part.Id, part => declared["A_" + part.Id]);
             var names = KeyValues.Names(givens, answers);
-            Assert.All(exercise.Givens, given => Assert.Contains((decimal)declared["G_" + given.Id], Enumerable.Range(0, given.Count).Select(given.ValueAt)));
-            Assert.All(exercise.Parts, part => Assert.Equal(KeyValues.Number(part.Key, names)!.Value, answers[part.Id], 1e-9 * Math.Max(1, Math.Abs(answers[part.Id]))));
+            Assert.All(exercise.Givens, given =>
+                Assert.Contains((decimal)declared["G_" + given.Id], Enumerable.Range(0, given.Count).Select(given.ValueAt))
+            );
+            Assert.All(exercise.Parts, part =>
+                Assert.Equal(KeyValues.Number(part.Key, names)!.Value, answers[part.Id], 1e-9 * Math.Max(1, Math.Abs(answers[part.Id])))
+            );
             Assert.All(exercise.Constraints, constraint => Assert.True(KeyValues.Holds(constraint, names)));
         }
     }
@@ -172,14 +244,28 @@ public sealed class MarkingTests
         var templates = new OpenedBank(ItemBank.OfTemplates("all", ShippedExercises.All, 2, 3)).Items;
         var expressed = ShippedExercises.All.Where(exercise => templates.ContainsKey(exercise.Id)).ToList();
         // Rounding up to whole packs and the like is not in the standard; most exercises are.
-        Assert.True(expressed.Count > ShippedExercises.All.Count / 2, $"{expressed.Count} of {ShippedExercises.All.Count} could be expressed");
+        Assert.True(
+            expressed.Count > ShippedExercises.All.Count / 2,
+            $"{expressed.Count} of {ShippedExercises.All.Count} could be expressed"
+        );
         foreach (var exercise in expressed)
         {
             var random = new Random(5);
             for (var draw = 0; draw < TemplateDraws; draw++)
             {
                 var delivery = new Delivery(templates[exercise.Id], random);
-                var givens = exercise.Givens.ToDictionary(given => given.Id, given => given.ValueAt((int)Math.Round(given.IsConstant ? 0 : ((double)delivery.Variables["G_" + given.Id]! - (double)given.From) / (double)given.Step)));
+                var givens = exercise.Givens.ToDictionary(
+                    given => given.Id,
+                    given =>
+                        given.ValueAt(
+                            (int)
+                                Math.Round(
+                                    given.IsConstant
+                                        ? 0
+                                        : ((double)delivery.Variables["G_" + given.Id]! - (double)given.From) / (double)given.Step
+                                )
+                        )
+                );
                 var answers = new Dictionary<string, double>();
                 foreach (var part in exercise.Parts)
                 {
@@ -187,12 +273,23 @@ public sealed class MarkingTests
                     var expected = answers[part.Id] * (part.Unit == "%" ? 100 : 1);
                     Assert.Equal(expected, delivery.Correct("R_" + part.Id), 1e-9 * Math.Max(1, Math.Abs(expected)));
                 }
-                Assert.All(exercise.Constraints, constraint => Assert.True(KeyValues.Holds(constraint, KeyValues.Names(givens, answers)), $"{exercise.Id}: {constraint.Text}"));
+                Assert.All(exercise.Constraints, constraint =>
+                    Assert.True(KeyValues.Holds(constraint, KeyValues.Names(givens, answers)), $"{exercise.Id}: {constraint.Text}")
+                );
                 var right = RightIn(exercise, delivery);
                 Assert.Equal((double)exercise.Parts.Sum(part => part.Points), delivery.Mark(right).Score, 1e-9);
                 // Some wrong turns lead below zero.
-                foreach (var (part, wrong) in exercise.Parts.SelectMany(part => part.Misconceptions.Select(turn => (part, KeyValues.Number(turn.Formula, KeyValues.Names(givens, answers))!.Value))))
-                    Assert.Single(delivery.Mark(new Dictionary<string, double>(right) { ["R_" + part.Id] = wrong * (part.Unit == "%" ? 100 : 1) }).Said, words => part.Misconceptions.Any(turn => turn.Words == words));
+                foreach (
+                    var (part, wrong) in exercise.Parts.SelectMany(part =>
+                        part.Misconceptions.Select(turn => (part, KeyValues.Number(turn.Formula, KeyValues.Names(givens, answers))!.Value))
+                    )
+                )
+                    Assert.Single(
+                        delivery
+                            .Mark(new Dictionary<string, double>(right) { ["R_" + part.Id] = wrong * (part.Unit == "%" ? 100 : 1) })
+                            .Said,
+                        words => part.Misconceptions.Any(turn => turn.Words == words)
+                    );
             }
         }
     }
@@ -208,8 +305,15 @@ public sealed class MarkingTests
     /// <summary>The givens as a student reads them in the item's table.</summary>
     private static Dictionary<string, decimal> GivensShown(Exercise exercise, System.Xml.Linq.XElement item)
     {
-        var shown = item.Descendants().Where(element => element.Name.LocalName == "td").Select(cell => cell.Value.Split('\u00A0')[0]).ToList();
-        return exercise.Givens.Zip(shown).ToDictionary(
-            pair => pair.First.Id, pair => decimal.Parse(pair.Second, System.Globalization.CultureInfo.InvariantCulture) / (pair.First.Unit == "%" ? 100 : 1));
+        var shown = item.Descendants()
+            .Where(element => element.Name.LocalName == "td")
+            .Select(cell => cell.Value.Split('\u00A0')[0])
+            .ToList();
+        return exercise
+            .Givens.Zip(shown)
+            .ToDictionary(
+                pair => pair.First.Id,
+                pair => decimal.Parse(pair.Second, System.Globalization.CultureInfo.InvariantCulture) / (pair.First.Unit == "%" ? 100 : 1)
+            );
     }
 }

@@ -4,18 +4,35 @@ using System.Text.RegularExpressions;
 
 namespace ClassKit.Tests;
 
-/// <summary>Numbers of an HTML page that promise more than a kitchen can weigh, measure or compute: 98.91 °C, 97,539.57 Pa, 1.6733 L.</summary>
-/// <remarks>Reads the text of the file and nothing that makes it. Kilograms are told to the gram, money to the cent, and what a student typed as it was typed.</remarks>
+/// <summary>
+/// Numbers of an HTML page that promise more than a kitchen can weigh, measure or compute: 98.91 °C, 97,539.57 Pa, 1.6733 L.
+/// </summary>
+/// <remarks>
+/// Reads the text of the file and nothing that makes it. Kilograms are told to the gram, money to the cent, and what a student typed as it
+/// was typed.
+/// </remarks>
 internal static partial class Digits
 {
-    /// <summary>An ounce in grams (NIST Handbook 44), carbon dioxide and soda in grams a mole and the neutralising value of lactic acid (IUPAC weights), the zero of Celsius in kelvin, the upper quartile of the normal distribution (Iglewicz and Hoaglin 1993).</summary>
+    /// <summary>
+    /// An ounce in grams (NIST Handbook 44), carbon dioxide and soda in grams a mole and the neutralising value of lactic acid (IUPAC
+    /// weights), the zero of Celsius in kelvin, the upper quartile of the normal distribution (Iglewicz and Hoaglin 1993).
+    /// </summary>
     private static readonly string[] Published = ["28.35", "44.009", "84.006", "93.26", "273.15", "0.6745"];
 
-    /// <summary>More than one decimal from ten on, more than three from one on, as steam tables have, more than three digits below.</summary>
+    /// <summary>
+    /// More than one decimal from ten on, more than three from one on, as steam tables have, more than three digits below.
+    /// </summary>
     public static IReadOnlyList<string> TooFine(string html) =>
-    [
-        .. Number().Matches(Text(html)).Where(number => !Published.Contains(number.Groups["digits"].Value) && number.Groups["unit"].Value is not ("kg" or "USD") && IsTooFine(number.Groups["digits"].Value)).Select(number => number.Value),
-    ];
+        [
+            .. Number()
+                .Matches(Text(html))
+                .Where(number =>
+                    !Published.Contains(number.Groups["digits"].Value)
+                    && number.Groups["unit"].Value is not ("kg" or "USD")
+                    && IsTooFine(number.Groups["digits"].Value)
+                )
+                .Select(number => number.Value),
+        ];
 
     private static bool IsTooFine(string digits)
     {
@@ -29,7 +46,8 @@ internal static partial class Digits
         };
     }
 
-    private static string Text(string html) => Quoted().Replace(WebUtility.HtmlDecode(AnyTag().Replace(Hidden().Replace(html, " "), " ")), " ");
+    private static string Text(string html) =>
+        Quoted().Replace(WebUtility.HtmlDecode(AnyTag().Replace(Hidden().Replace(html, " "), " ")), " ");
 
     [GeneratedRegex(@"<(script|style|svg|code|bdi)\b.*?</\1>|<!--.*?-->", RegexOptions.Singleline)]
     private static partial Regex Hidden();

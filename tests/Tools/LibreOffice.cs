@@ -5,7 +5,10 @@ internal static class LibreOffice
 {
     private const string Xlsx = "xlsx:Calc MS Excel 2007 XML";
 
-    /// <summary>Formats that an office suite that stays open is asked for, with its own names of them; others are converted as the command line knows them.</summary>
+    /// <summary>
+    /// Formats that an office suite that stays open is asked for, with its own names of them; others are converted as the command line
+    /// knows them.
+    /// </summary>
     private static readonly Dictionary<string, string> Usual = new()
     {
         [Xlsx] = "Calc MS Excel 2007 XML",
@@ -18,7 +21,9 @@ internal static class LibreOffice
     private static readonly Lock OneAtATime = new();
     private static readonly Lazy<string> Profile = new(MakeProfile);
 
-    /// <summary>The workbook as that program saves it in another format; <paramref name="filter"/> as in <c>xlsx:Calc MS Excel 2007 XML</c>.</summary>
+    /// <summary>
+    /// The workbook as that program saves it in another format; <paramref name="filter"/> as in <c>xlsx:Calc MS Excel 2007 XML</c>.
+    /// </summary>
     public static byte[] Convert(byte[] workbook, string filter) => Assert.Single(Convert([workbook], filter));
 
     /// <summary>The workbook opened, recalculated and saved again as .xlsx.</summary>
@@ -35,16 +40,26 @@ internal static class LibreOffice
         try
         {
             List<string> sources = [.. workbooks.Select((_, at) => Path.Combine(folder.FullName, $"workbook{at:0000}.xlsx"))];
-            foreach (var (source, workbook) in sources.Zip(workbooks)) File.WriteAllBytes(source, workbook);
+            foreach (var (source, workbook) in sources.Zip(workbooks))
+                File.WriteAllBytes(source, workbook);
             var target = folder.CreateSubdirectory("saved").FullName;
             if (Usual.TryGetValue(filter, out var name) && RunningOffice.Current is { } office)
             {
-                foreach (var source in sources) office.Save(source, Path.Combine(target, Path.ChangeExtension(Path.GetFileName(source), filter.Split(':')[0])), name);
+                foreach (var source in sources)
+                    office.Save(source, Path.Combine(target, Path.ChangeExtension(Path.GetFileName(source), filter.Split(':')[0])), name);
             }
             else
             {
                 lock (OneAtATime)
-                    Tool.LibreOffice.Run(["-env:UserInstallation=file://" + Profile.Value, "--headless", "--convert-to", filter, "--outdir", target, .. sources]);
+                    Tool.LibreOffice.Run([
+                        "-env:UserInstallation=file://" + Profile.Value,
+                        "--headless",
+                        "--convert-to",
+                        filter,
+                        "--outdir",
+                        target,
+                        .. sources,
+                    ]);
             }
             List<string> saved = [.. Directory.GetFiles(target).Order(StringComparer.Ordinal)];
             Assert.Equal(workbooks.Count, saved.Count);

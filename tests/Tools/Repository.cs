@@ -24,7 +24,8 @@ internal static class Repository
     {
         for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
         {
-            if (File.Exists(Path.Combine(folder.FullName, "ClassKit.sln"))) return folder.FullName;
+            if (File.Exists(Path.Combine(folder.FullName, "ClassKit.sln")))
+                return folder.FullName;
         }
         throw new InvalidOperationException("The tests run inside a checkout.");
     }

@@ -2,8 +2,12 @@ using System.Diagnostics;
 
 namespace ClassKit.Tests;
 
-/// <summary>An office suite that stays open for a whole test run: starting it takes four seconds of processor time, and a conversion a fifth of one.</summary>
-/// <remarks>It is spoken to by a few lines of Python through its own interface (Debian's python3-uno), one conversion after the other.</remarks>
+/// <summary>
+/// An office suite that stays open for a whole test run: starting it takes four seconds of processor time, and a conversion a fifth of one.
+/// </summary>
+/// <remarks>
+/// It is spoken to by a few lines of Python through its own interface (Debian's python3-uno), one conversion after the other.
+/// </remarks>
 internal sealed class RunningOffice
 {
     private const string Script = """
@@ -44,7 +48,9 @@ internal sealed class RunningOffice
             office.kill()
         """;
 
-    private static readonly Lazy<RunningOffice?> Shared = new(() => Tool.PythonWithUno.Find() is { } python ? new(python, Tool.LibreOffice.Require()) : null);
+    private static readonly Lazy<RunningOffice?> Shared = new(() =>
+        Tool.PythonWithUno.Find() is { } python ? new(python, Tool.LibreOffice.Require()) : null
+    );
 
     private readonly Lock _oneAtATime = new();
     private readonly Process _talking;
@@ -52,7 +58,11 @@ internal sealed class RunningOffice
     private RunningOffice(string python, string program)
     {
         var profile = Directory.CreateTempSubdirectory("classkit-profile-");
-        var start = new ProcessStartInfo(python, ["-c", Script, program, profile.FullName, profile.Name]) { RedirectStandardInput = true, RedirectStandardOutput = true };
+        var start = new ProcessStartInfo(python, ["-c", Script, program, profile.FullName, profile.Name])
+        {
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+        };
         _talking = Process.Start(start)!;
         AppDomain.CurrentDomain.ProcessExit += (_, _) =>
         {
@@ -63,9 +73,7 @@ internal sealed class RunningOffice
             {
                 profile.Delete(recursive: true);
             }
-            catch (IOException)
-            {
-            }
+            catch (IOException) { }
         };
     }
 

@@ -3,7 +3,10 @@ using System.Runtime.InteropServices;
 
 namespace ClassKit.Tests;
 
-/// <summary>Processor time of the current thread, so that other programs on the machine do not count; where the system has no such clock, the time that passes.</summary>
+/// <summary>
+/// Processor time of the current thread, so that other programs on the machine do not count; where the system has no such clock, the time
+/// that passes.
+/// </summary>
 internal static class ThreadTime
 {
     private const int OfThread = 3; // CLOCK_THREAD_CPUTIME_ID of Linux

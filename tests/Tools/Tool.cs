@@ -2,7 +2,9 @@ using System.Diagnostics;
 
 namespace ClassKit.Tests;
 
-/// <summary>A program that is not ours and that some tests need. Where it is missing a test is skipped, or fails if CLASSKIT_REQUIRE_TOOLS is 1.</summary>
+/// <summary>
+/// A program that is not ours and that some tests need. Where it is missing a test is skipped, or fails if CLASSKIT_REQUIRE_TOOLS is 1.
+/// </summary>
 internal sealed class Tool
 {
     private readonly string? _path;
@@ -16,18 +18,29 @@ internal sealed class Tool
 
     public static Tool LibreOffice { get; } = new("libreoffice-calc-nogui", "/usr/bin/soffice", "/usr/bin/libreoffice");
 
-    public static Tool Chromium { get; } = new("chromium-headless-shell", "/usr/bin/chromium-headless-shell", "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome");
+    public static Tool Chromium { get; } =
+        new(
+            "chromium-headless-shell",
+            "/usr/bin/chromium-headless-shell",
+            "/usr/bin/chromium",
+            "/usr/bin/chromium-browser",
+            "/usr/bin/google-chrome"
+        );
 
     // Debian's python3-openpyxl installs for Debian's python, not for another one on the PATH.
-    public static Tool PythonWithOpenPyXl { get; } = new("python3-openpyxl", Directory.Exists("/usr/lib/python3/dist-packages/openpyxl") ? ["/usr/bin/python3"] : []);
+    public static Tool PythonWithOpenPyXl { get; } =
+        new("python3-openpyxl", Directory.Exists("/usr/lib/python3/dist-packages/openpyxl") ? ["/usr/bin/python3"] : []);
 
-    public static Tool PythonWithUno { get; } = new("python3-uno", File.Exists("/usr/lib/python3/dist-packages/uno.py") ? ["/usr/bin/python3"] : []);
+    public static Tool PythonWithUno { get; } =
+        new("python3-uno", File.Exists("/usr/lib/python3/dist-packages/uno.py") ? ["/usr/bin/python3"] : []);
 
-    public static Tool PythonWithPyLd { get; } = new("python3-pyld", Directory.Exists("/usr/lib/python3/dist-packages/pyld") ? ["/usr/bin/python3"] : []);
+    public static Tool PythonWithPyLd { get; } =
+        new("python3-pyld", Directory.Exists("/usr/lib/python3/dist-packages/pyld") ? ["/usr/bin/python3"] : []);
 
     public static Tool PdfToText { get; } = new("poppler-utils", "/usr/bin/pdftotext");
 
-    public static Tool RWithPsych { get; } = new("r-cran-psych", Directory.Exists("/usr/lib/R/site-library/psych") ? ["/usr/bin/Rscript"] : []);
+    public static Tool RWithPsych { get; } =
+        new("r-cran-psych", Directory.Exists("/usr/lib/R/site-library/psych") ? ["/usr/bin/Rscript"] : []);
 
     public static Tool RWithErm { get; } = new("r-cran-erm", Directory.Exists("/usr/lib/R/site-library/eRm") ? ["/usr/bin/Rscript"] : []);
 
@@ -37,9 +50,11 @@ internal sealed class Tool
     /// <summary>The program; where it is missing the test is skipped, or fails if the environment says that tools are compulsory.</summary>
     public string Require()
     {
-        if (_path is not null) return _path;
+        if (_path is not null)
+            return _path;
         var reason = $"This test needs Debian's package {_package}.";
-        if (Environment.GetEnvironmentVariable("CLASSKIT_REQUIRE_TOOLS") == "1") Assert.Fail(reason);
+        if (Environment.GetEnvironmentVariable("CLASSKIT_REQUIRE_TOOLS") == "1")
+            Assert.Fail(reason);
         Assert.Skip(reason);
         throw new UnreachableException();
     }
@@ -53,7 +68,10 @@ internal sealed class Tool
         var errors = process.StandardError.ReadToEndAsync();
         var output = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
-        Assert.True(process.ExitCode == 0, $"{start.FileName} {string.Join(' ', arguments)} ended with {process.ExitCode}:\n{output}\n{errors.Result}");
+        Assert.True(
+            process.ExitCode == 0,
+            $"{start.FileName} {string.Join(' ', arguments)} ended with {process.ExitCode}:\n{output}\n{errors.Result}"
+        );
         return output;
     }
 }

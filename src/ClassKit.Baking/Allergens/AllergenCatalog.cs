@@ -3,8 +3,9 @@ namespace ClassKit.Baking.Allergens;
 /// <summary>All that must be declared under the European and the US list: a closed vocabulary.</summary>
 /// <remarks>
 /// Regulation (EU) 1169/2011, Annex II: fourteen groups, cereals and nuts by name.
-/// US FD&amp;C Act 201(qq) as amended by the FASTER Act of 2021: nine foods. Its wheat is every species of Triticum, spelt and khorasan too; its tree nuts are those of the
-/// FDA's Questions and Answers Regarding Food Allergens, edition 5 (January 2025), table 1, with the walnuts under one name.
+/// US FD&amp;C Act 201(qq) as amended by the FASTER Act of 2021: nine foods. Its wheat is every species of Triticum, spelt and khorasan
+/// too; its tree nuts are those of the FDA's Questions and Answers Regarding Food Allergens, edition 5 (January 2025), table 1, with the
+/// walnuts under one name.
 /// </remarks>
 public static class AllergenCatalog
 {

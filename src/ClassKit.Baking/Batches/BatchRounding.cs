@@ -8,7 +8,8 @@ namespace ClassKit.Baking.Batches;
 internal static class BatchRounding
 {
     /// <summary>
-    /// The lines of a batch: what belongs on the small scale first, then the rest so that all together come as near to the exact total as the large scale allows, and lines of one mass are weighed alike.
+    /// The lines of a batch: what belongs on the small scale first, then the rest so that all together come as near to the exact total as
+    /// the large scale allows, and lines of one mass are weighed alike.
     /// </summary>
     public static IReadOnlyList<BatchLine> Round(IReadOnlyList<(FormulaLine Line, Mass Exact)> exact, Scales scales)
     {
@@ -27,12 +28,19 @@ internal static class BatchRounding
         {
             if (lines.Length == 0)
                 return;
-            var parts = LargestRemainder.Apportion([.. lines.Select(i => exact[i].Exact / division)], LargestRemainder.Nearest(groupTotal / division.Grams));
+            var parts = LargestRemainder.Apportion(
+                [.. lines.Select(i => exact[i].Exact / division)],
+                LargestRemainder.Nearest(groupTotal / division.Grams)
+            );
             for (var at = 0; at < lines.Length; at++)
             {
-                // A remainder that falls to one of two equal lines would have 93 g of flour and 92 g of sugar both be 100 %: equals are weighed alike, and the total gives way by a division.
+                // A remainder that falls to one of two equal lines would have 93 g of flour and 92 g of sugar both be 100 %: equals are
+                // weighed alike, and the total gives way by a division.
                 var equals = lines.Where(other => exact[other].Exact == exact[lines[at]].Exact).ToList();
-                var count = equals.Select(other => parts[Array.IndexOf(lines, other)]).Distinct().Count() == 1 ? parts[at] : LargestRemainder.Nearest(exact[lines[at]].Exact / division);
+                var count =
+                    equals.Select(other => parts[Array.IndexOf(lines, other)]).Distinct().Count() == 1
+                        ? parts[at]
+                        : LargestRemainder.Nearest(exact[lines[at]].Exact / division);
                 weighed[lines[at]] = Multiple(count, division);
             }
         }

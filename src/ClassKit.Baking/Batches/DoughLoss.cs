@@ -25,20 +25,29 @@ public sealed record DoughLoss(IReadOnlyList<double> Percents, LossRule Rule = L
     public static DoughLoss Compounded(params double[] percents) => new(percents, LossRule.Compounded);
 
     /// <summary>All together, as a percentage of the mixed dough.</summary>
-    public double TotalPercent => Rule switch
-    {
-        LossRule.Added => Percents.Sum(),
-        LossRule.Compounded => PerHundred.Of(1 - Percents.Aggregate(1.0, (left, percent) => left * (1 - PerHundred.Share(percent)))),
-    };
+    public double TotalPercent =>
+        Rule switch
+        {
+            LossRule.Added => Percents.Sum(),
+            LossRule.Compounded => PerHundred.Of(1 - Percents.Aggregate(1.0, (left, percent) => left * (1 - PerHundred.Share(percent)))),
+        };
 
     /// <summary>The dough to mix so that <paramref name="wanted"/> is left.</summary>
     public Computed<Mass> DoughFor(Mass wanted)
     {
         foreach (var percent in Percents)
             if (!double.IsFinite(percent) || percent < 0 || percent >= 100)
-                return new Impossibility("loss-out-of-range", $"A loss of {Figures.Exact(percent)} % was found; a loss is 0 % or more and less than 100 %.", "Give the share of the mixed dough that does not become pieces.");
+                return new Impossibility(
+                    "loss-out-of-range",
+                    $"A loss of {Figures.Exact(percent)} % was found; a loss is 0 % or more and less than 100 %.",
+                    "Give the share of the mixed dough that does not become pieces."
+                );
         if (TotalPercent >= 100)
-            return new Impossibility("loss-out-of-range", $"The losses add up to {Figures.Exact(TotalPercent)} % of the dough, so nothing would be left.", "Together they must be less than 100 %.");
+            return new Impossibility(
+                "loss-out-of-range",
+                $"The losses add up to {Figures.Exact(TotalPercent)} % of the dough, so nothing would be left.",
+                "Together they must be less than 100 %."
+            );
         if (Sanity.Mass(wanted, "dough in the pieces", "nothing-wanted") is { } nothing)
             return nothing;
         var dough = wanted / (1 - PerHundred.Share(TotalPercent));
@@ -47,10 +56,20 @@ public sealed record DoughLoss(IReadOnlyList<double> Percents, LossRule Rule = L
         var left = Rule switch
         {
             LossRule.Added => $"(1 - {string.Join(" - ", Percents.DefaultIfEmpty(0).Select(percent => $"{Figures.Exact(percent)} %"))})",
-            LossRule.Compounded => $"({string.Join(" × ", Percents.DefaultIfEmpty(0).Select(percent => $"(1 - {Figures.Exact(percent)} %)"))})",
+            LossRule.Compounded =>
+                $"({string.Join(" × ", Percents.DefaultIfEmpty(0).Select(percent => $"(1 - {Figures.Exact(percent)} %)"))})",
         };
-        return Explanation.Of(
-            "Dough to mix", "dough to mix", Rule == LossRule.Added ? "dough in the pieces / (1 - losses)" : "dough in the pieces / what each loss leaves",
-            $"{Figures.Grams(wanted)} / {left}", Figures.Grams(dough), Rule == LossRule.Added ? "Losses are shares of the mixed dough and are added." : "Each loss is a share of what the one before left.").For(dough);
+        return Explanation
+            .Of(
+                "Dough to mix",
+                "dough to mix",
+                Rule == LossRule.Added ? "dough in the pieces / (1 - losses)" : "dough in the pieces / what each loss leaves",
+                $"{Figures.Grams(wanted)} / {left}",
+                Figures.Grams(dough),
+                Rule == LossRule.Added
+                    ? "Losses are shares of the mixed dough and are added."
+                    : "Each loss is a share of what the one before left."
+            )
+            .For(dough);
     }
 }

@@ -24,11 +24,26 @@ public sealed record MixerBowl(int Batches, Mass Each)
             ? new Explanation(
                 "Batches for the bowl",
                 [
-                    new("bowls full", "dough / bowl", $"{Figures.Grams(dough)} / {Figures.Grams(capacity)}", Figures.Show(dough / capacity)),
+                    new(
+                        "bowls full",
+                        "dough / bowl",
+                        $"{Figures.Grams(dough)} / {Figures.Grams(capacity)}",
+                        Figures.Show(dough / capacity)
+                    ),
                     ExplainedStep.Given("batches", "the next whole number up", Figures.Exact(batches, 0)),
-                    new("dough in one batch", "dough / batches", $"{Figures.Grams(dough)} / {Figures.Exact(batches, 0)}", Figures.Grams(dough / batches)),
+                    new(
+                        "dough in one batch",
+                        "dough / batches",
+                        $"{Figures.Grams(dough)} / {Figures.Exact(batches, 0)}",
+                        Figures.Grams(dough / batches)
+                    ),
                 ],
-                "The fewest equal batches.").For(new MixerBowl((int)batches, dough / batches))
-            : new Impossibility("too-many-batches", $"{Figures.Exact(batches, 0)} batches would be needed.", "Look at the units of the dough and the bowl.");
+                "The fewest equal batches."
+            ).For(new MixerBowl((int)batches, dough / batches))
+            : new Impossibility(
+                "too-many-batches",
+                $"{Figures.Exact(batches, 0)} batches would be needed.",
+                "Look at the units of the dough and the bowl."
+            );
     }
 }

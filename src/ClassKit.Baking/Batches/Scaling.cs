@@ -54,13 +54,24 @@ public static class Scaling
             return noPiece;
 
         var wanted = pieceMass * pieces;
-        return loss.DoughFor(wanted).Then(dough =>
-        {
-            var steps = new List<ExplainedStep> { new("dough in the pieces", "pieces × mass of a piece", $"{pieces} × {Figures.Grams(pieceMass)}", Figures.Grams(wanted)) };
-            if (loss.TotalPercent > 0)
-                steps.Add(new("dough to mix", "dough in the pieces / (1 - loss)", $"{Figures.Grams(wanted)} / (1 - {Figures.Exact(loss.TotalPercent)} %)", Figures.Grams(dough)));
-            return FromDough(formula, dough, scales, steps);
-        });
+        return loss.DoughFor(wanted)
+            .Then(dough =>
+            {
+                var steps = new List<ExplainedStep>
+                {
+                    new("dough in the pieces", "pieces × mass of a piece", $"{pieces} × {Figures.Grams(pieceMass)}", Figures.Grams(wanted)),
+                };
+                if (loss.TotalPercent > 0)
+                    steps.Add(
+                        new(
+                            "dough to mix",
+                            "dough in the pieces / (1 - loss)",
+                            $"{Figures.Grams(wanted)} / (1 - {Figures.Exact(loss.TotalPercent)} %)",
+                            Figures.Grams(dough)
+                        )
+                    );
+                return FromDough(formula, dough, scales, steps);
+            });
     }
 
     /// <summary>The largest batch that an ingredient on hand allows.</summary>
@@ -78,13 +89,22 @@ public static class Scaling
         ArgumentNullException.ThrowIfNull(ingredient);
         var percent = formula.Lines.Where(line => line.Ingredient.Id == ingredient.Id).Sum(line => line.Percent);
         if (!(percent > 0) || !double.IsFinite(percent))
-            return new Impossibility("not-in-formula", $"{ingredient.Name} is not in {formula.Title}.", "Name an ingredient of the formula as the one that limits it.");
+            return new Impossibility(
+                "not-in-formula",
+                $"{ingredient.Name} is not in {formula.Title}.",
+                "Name an ingredient of the formula as the one that limits it."
+            );
 
         if ((FormulaSanity.Of(formula) ?? Sanity.Mass(onHand, ingredient.Name, "nothing-to-scale-from")) is { } nothing)
             return nothing;
 
         var flour = BakersPercent.FlourBeside(onHand, percent);
-        ExplainedStep step = new("flour", "mass on hand × 100 / its %", $"{Figures.Grams(onHand)} × 100 / {Figures.Exact(percent)}", Figures.Grams(flour));
+        ExplainedStep step = new(
+            "flour",
+            "mass on hand × 100 / its %",
+            $"{Figures.Grams(onHand)} × 100 / {Figures.Exact(percent)}",
+            Figures.Grams(flour)
+        );
         return BatchOf(formula, flour, ingredient.Name, scales, [step]);
     }
 
@@ -98,11 +118,22 @@ public static class Scaling
         if (Sanity.Mass(dough, "dough", "nothing-to-scale-from") is { } noDough)
             return noDough;
         var flour = BakersPercent.FlourBeside(dough, total);
-        ExplainedStep step = new("flour", "dough × 100 / total %", $"{Figures.Grams(dough)} × 100 / {Figures.Exact(total)}", Figures.Grams(flour));
+        ExplainedStep step = new(
+            "flour",
+            "dough × 100 / total %",
+            $"{Figures.Grams(dough)} × 100 / {Figures.Exact(total)}",
+            Figures.Grams(flour)
+        );
         return BatchOf(formula, flour, "dough", scales, [.. before, step]);
     }
 
-    private static Computed<Batch> BatchOf(BakersFormula formula, Mass flour, string from, Scales scales, IReadOnlyList<ExplainedStep> steps)
+    private static Computed<Batch> BatchOf(
+        BakersFormula formula,
+        Mass flour,
+        string from,
+        Scales scales,
+        IReadOnlyList<ExplainedStep> steps
+    )
     {
         ArgumentNullException.ThrowIfNull(scales);
         if (FormulaSanity.Of(formula) is { } wrong)
@@ -111,15 +142,36 @@ public static class Scaling
             return nothing;
         var dough = BakersPercent.Beside(flour, formula.TotalPercent);
         if (dough > Sanity.Heaviest)
-            return new Impossibility("batch-too-large", $"The batch would be {Figures.Exact(dough.Kilograms, 0)} kg.", $"ClassKit scales up to {Figures.Exact(Sanity.Heaviest.Kilograms, 0)} kg; look at the units of what was asked for.");
+            return new Impossibility(
+                "batch-too-large",
+                $"The batch would be {Figures.Exact(dough.Kilograms, 0)} kg.",
+                $"ClassKit scales up to {Figures.Exact(Sanity.Heaviest.Kilograms, 0)} kg; look at the units of what was asked for."
+            );
         if (scales.Small < FinestScale || scales.Large > CoarsestScale || scales.Small > scales.Large)
-            return new Impossibility("bad-scales", $"Scales with divisions of {Figures.Grams(scales.Large)} and {Figures.Grams(scales.Small)} were given.", "Divisions lie between 0.0001 g and 100 kg, and the scale for small amounts must be the finer or the same.");
+            return new Impossibility(
+                "bad-scales",
+                $"Scales with divisions of {Figures.Grams(scales.Large)} and {Figures.Grams(scales.Small)} were given.",
+                "Divisions lie between 0.0001 g and 100 kg, and the scale for small amounts must be the finer or the same."
+            );
         if (dough < scales.Large / 2)
-            return new Impossibility("scale-too-coarse", $"A batch of {Figures.Grams(dough)} was to be weighed on a scale that shows {Figures.Grams(scales.Large)}.", "Make a larger batch or use a finer scale.");
+            return new Impossibility(
+                "scale-too-coarse",
+                $"A batch of {Figures.Grams(dough)} was to be weighed on a scale that shows {Figures.Grams(scales.Large)}.",
+                "Make a larger batch or use a finer scale."
+            );
 
         var exact = formula.Lines.Select(line => (Line: line, Exact: BakersPercent.Beside(flour, line.Percent))).ToList();
         var each = exact.Select(item => new ExplainedStep(
-            item.Line.Ingredient.Name, "flour × its % / 100", $"{Figures.Grams(flour)} × {Figures.Exact(item.Line.Percent)} / 100", Figures.Grams(item.Exact)));
-        return new Batch(formula, BatchRounding.Round(exact, scales), scales, new($"{formula.Title}: the batch", [.. steps, .. each], "Baker's percentages: all flour together is 100 %."));
+            item.Line.Ingredient.Name,
+            "flour × its % / 100",
+            $"{Figures.Grams(flour)} × {Figures.Exact(item.Line.Percent)} / 100",
+            Figures.Grams(item.Exact)
+        ));
+        return new Batch(
+            formula,
+            BatchRounding.Round(exact, scales),
+            scales,
+            new($"{formula.Title}: the batch", [.. steps, .. each], "Baker's percentages: all flour together is 100 %.")
+        );
     }
 }

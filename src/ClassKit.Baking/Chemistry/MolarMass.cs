@@ -1,7 +1,10 @@
 namespace ClassKit.Baking.Chemistry;
 
 /// <summary>Molar masses in g/mol.</summary>
-/// <remarks>From IUPAC's conventional atomic weights: H 1.008, C 12.011, N 14.007, O 15.999, Na 22.990, Al 26.982, P 30.974, S 32.06, Cl 35.45, K 39.098, Ca 40.078.</remarks>
+/// <remarks>
+/// From IUPAC's conventional atomic weights: H 1.008, C 12.011, N 14.007, O 15.999, Na 22.990, Al 26.982, P 30.974, S 32.06, Cl 35.45, K
+/// 39.098, Ca 40.078.
+/// </remarks>
 public static class MolarMass
 {
     private const double H = 1.008;

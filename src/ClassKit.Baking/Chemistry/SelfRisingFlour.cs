@@ -13,7 +13,10 @@ public sealed record SelfRisingFlour(double CarbonDioxideShare, double Leavening
     /// <summary>At least half a gram of carbon dioxide from 100 g.</summary>
     public const double MinimumCarbonDioxideShare = 0.005;
 
-    /// <summary>What a packet can be expected to give: from the least that the law asks to half as much again, as mills add for what is lost in store. The upper end from memory.</summary>
+    /// <summary>
+    /// What a packet can be expected to give: from the least that the law asks to half as much again, as mills add for what is lost in
+    /// store. The upper end from memory.
+    /// </summary>
     public static Band<double> UsualShare { get; } = new(MinimumCarbonDioxideShare, 0.006, 0.0075);
 
     /// <summary>At most 4.5 parts of acid and soda together for 100 parts of flour.</summary>
@@ -39,19 +42,38 @@ public sealed record SelfRisingFlour(double CarbonDioxideShare, double Leavening
         ArgumentNullException.ThrowIfNull(kind);
         if ((Sanity.Mass(flour, "flour", "no-flour") ?? Sanity.Mass(salt, "salt", "negative-mass", orNone: true)) is { } odd)
             return odd;
-        return Neutralization.Of(soda, acid, kind).Then<SelfRisingFlour>(mixed =>
-        {
-            var all = flour + soda + acid + salt;
-            var share = mixed.CarbonDioxide / all;
-            var perFlour = (soda + acid) / flour;
-            return Sanity.Number(perFlour, 0, 1, "Leavening for a gram of flour", "not-a-flour") is { } tooMuch ? tooMuch : new SelfRisingFlour(share, perFlour, new(
-                "Self-rising flour",
-                [
-                    .. mixed.Explanation.Steps,
-                    new("leavening for the flour", "(soda + acid) / flour", $"({Figures.Grams(soda)} + {Figures.Grams(acid)}) / {Figures.Grams(flour)}", Figures.Percent(perFlour)),
-                    new("available carbon dioxide", "carbon dioxide / all", $"{Figures.Grams(mixed.CarbonDioxide)} / ({Figures.Grams(flour)} + {Figures.Grams(soda)} + {Figures.Grams(acid)} + {Figures.Grams(salt)})", Figures.Percent(share)),
-                ],
-                "21 CFR 137.180: at least 0.5 % of carbon dioxide, at most 4.5 parts of acid and soda for 100 of flour."));
-        });
+        return Neutralization
+            .Of(soda, acid, kind)
+            .Then<SelfRisingFlour>(mixed =>
+            {
+                var all = flour + soda + acid + salt;
+                var share = mixed.CarbonDioxide / all;
+                var perFlour = (soda + acid) / flour;
+                return Sanity.Number(perFlour, 0, 1, "Leavening for a gram of flour", "not-a-flour") is { } tooMuch
+                    ? tooMuch
+                    : new SelfRisingFlour(
+                        share,
+                        perFlour,
+                        new(
+                            "Self-rising flour",
+                            [
+                                .. mixed.Explanation.Steps,
+                                new(
+                                    "leavening for the flour",
+                                    "(soda + acid) / flour",
+                                    $"({Figures.Grams(soda)} + {Figures.Grams(acid)}) / {Figures.Grams(flour)}",
+                                    Figures.Percent(perFlour)
+                                ),
+                                new(
+                                    "available carbon dioxide",
+                                    "carbon dioxide / all",
+                                    $"{Figures.Grams(mixed.CarbonDioxide)} / ({Figures.Grams(flour)} + {Figures.Grams(soda)} + {Figures.Grams(acid)} + {Figures.Grams(salt)})",
+                                    Figures.Percent(share)
+                                ),
+                            ],
+                            "21 CFR 137.180: at least 0.5 % of carbon dioxide, at most 4.5 parts of acid and soda for 100 of flour."
+                        )
+                    );
+            });
     }
 }

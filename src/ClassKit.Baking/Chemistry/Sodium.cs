@@ -25,9 +25,19 @@ public static class Sodium
             "Sodium",
             [
                 .. bearing.Select(line => new ExplainedStep(
-                    $"sodium of {line.Ingredient.Name}", "its % × share of sodium", $"{Figures.PerHundredOf(line.Percent)} × {Figures.Percent(line.Ingredient.SodiumShare!.Value)}", Figures.PerHundredOf(line.Percent * line.Ingredient.SodiumShare!.Value))),
-                new("sodium", "dough × all of them / total %", $"{Figures.Grams(dough)} × {Figures.Show(percent)} / {Figures.Exact(total)}", Figures.Grams(sodium)),
+                    $"sodium of {line.Ingredient.Name}",
+                    "its % × share of sodium",
+                    $"{Figures.PerHundredOf(line.Percent)} × {Figures.Percent(line.Ingredient.SodiumShare!.Value)}",
+                    Figures.PerHundredOf(line.Percent * line.Ingredient.SodiumShare!.Value)
+                )),
+                new(
+                    "sodium",
+                    "dough × all of them / total %",
+                    $"{Figures.Grams(dough)} × {Figures.Show(percent)} / {Figures.Exact(total)}",
+                    Figures.Grams(sodium)
+                ),
             ],
-            "Salt, soda and baking powder only.").For(sodium);
+            "Salt, soda and baking powder only."
+        ).For(sodium);
     }
 }

@@ -19,28 +19,46 @@ public sealed record BatchCost(IReadOnlyList<CostLine> Lines, int Pieces) : IExp
     public Money PerPortion(int piecesInPortion) => PerPiece * piecesInPortion;
 
     /// <summary>The lines, their sum, and what falls on one piece.</summary>
-    public Explanation Explanation => new(
-        "Cost of the batch",
-        [
-            .. Lines.Select(line => ExplainedStep.Given(line.Ingredient.Name, $"{Figures.Grams(line.Bought)} at its price", Figures.Amount(line.Cost))),
-            new("all ingredients", "the sum of the lines", string.Join(" + ", Lines.Select(line => Figures.Amount(line.Cost))), Figures.Amount(Total)),
-            new("cost per piece", "all ingredients / pieces", $"{Figures.Amount(Total)} / {Pieces}", Figures.Amount(PerPiece)),
-        ],
-        "Ingredients only: no labour, energy or packing.");
+    public Explanation Explanation =>
+        new(
+            "Cost of the batch",
+            [
+                .. Lines.Select(line =>
+                    ExplainedStep.Given(line.Ingredient.Name, $"{Figures.Grams(line.Bought)} at its price", Figures.Amount(line.Cost))
+                ),
+                new(
+                    "all ingredients",
+                    "the sum of the lines",
+                    string.Join(" + ", Lines.Select(line => Figures.Amount(line.Cost))),
+                    Figures.Amount(Total)
+                ),
+                new("cost per piece", "all ingredients / pieces", $"{Figures.Amount(Total)} / {Pieces}", Figures.Amount(PerPiece)),
+            ],
+            "Ingredients only: no labour, energy or packing."
+        );
 
     /// <summary>The cost of a batch.</summary>
     /// <param name="batch">As weighed.</param>
     /// <param name="pieces">How many good pieces it makes.</param>
     /// <param name="prices">How each ingredient is bought, by its id.</param>
     /// <param name="yields">For what is trimmed, by its id; everything else is used whole.</param>
-    public static Computed<BatchCost> Of(Batch batch, int pieces, IReadOnlyDictionary<string, PurchaseUnit> prices, IReadOnlyDictionary<string, YieldTest>? yields = null)
+    public static Computed<BatchCost> Of(
+        Batch batch,
+        int pieces,
+        IReadOnlyDictionary<string, PurchaseUnit> prices,
+        IReadOnlyDictionary<string, YieldTest>? yields = null
+    )
     {
         ArgumentNullException.ThrowIfNull(batch);
         ArgumentNullException.ThrowIfNull(prices);
         if (pieces < 1)
             return new Impossibility("no-pieces", $"{pieces} pieces were given.", "A batch that makes no pieces has no cost per piece.");
         if (batch.Lines.FirstOrDefault(line => !prices.ContainsKey(line.Ingredient.Id)) is { } unpriced)
-            return new Impossibility("no-price", $"{unpriced.Ingredient.Name} has no price.", "Give how it is sold, even if it costs nothing.");
+            return new Impossibility(
+                "no-price",
+                $"{unpriced.Ingredient.Name} has no price.",
+                "Give how it is sold, even if it costs nothing."
+            );
         List<CostLine> lines = [];
         foreach (var line in batch.Lines)
         {

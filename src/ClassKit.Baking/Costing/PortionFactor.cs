@@ -20,15 +20,32 @@ public static class PortionFactor
     public static Computed<double> Of(double portions, Mass size, double wantedPortions, Mass wantedSize)
     {
         if (!(portions > 0) || portions > MostPortions || Sanity.Mass(size, "one portion", "no-yield") is not null)
-            return new Impossibility("no-yield", $"A recipe of {Figures.Exact(portions)} portions of {Figures.Grams(size)} was given.", "Give how much the recipe makes, above 0, and look at the units.");
+            return new Impossibility(
+                "no-yield",
+                $"A recipe of {Figures.Exact(portions)} portions of {Figures.Grams(size)} was given.",
+                "Give how much the recipe makes, above 0, and look at the units."
+            );
         if (!(wantedPortions > 0) || wantedPortions > MostPortions || Sanity.Mass(wantedSize, "one portion", "nothing-wanted") is not null)
-            return new Impossibility("nothing-wanted", $"{Figures.Exact(wantedPortions)} portions of {Figures.Grams(wantedSize)} were asked for.", "Ask for more than 0, and look at the units.");
+            return new Impossibility(
+                "nothing-wanted",
+                $"{Figures.Exact(wantedPortions)} portions of {Figures.Grams(wantedSize)} were asked for.",
+                "Ask for more than 0, and look at the units."
+            );
         var factor = wantedPortions * wantedSize.Grams / (portions * size.Grams);
         return factor is >= 1 / MostFactor and <= MostFactor
-            ? Explanation.Of(
-                "Factor",
-                "factor", "wanted portions × wanted size / (portions × size)",
-                $"{Figures.Exact(wantedPortions)} × {Figures.Grams(wantedSize)} / ({Figures.Exact(portions)} × {Figures.Grams(size)})", Figures.Show(factor)).For(factor)
-            : new Impossibility("no-yield", $"A recipe of {Figures.Exact(portions)} portions of {Figures.Grams(size)} was given.", "Give how much the recipe makes, and look at the units.");
+            ? Explanation
+                .Of(
+                    "Factor",
+                    "factor",
+                    "wanted portions × wanted size / (portions × size)",
+                    $"{Figures.Exact(wantedPortions)} × {Figures.Grams(wantedSize)} / ({Figures.Exact(portions)} × {Figures.Grams(size)})",
+                    Figures.Show(factor)
+                )
+                .For(factor)
+            : new Impossibility(
+                "no-yield",
+                $"A recipe of {Figures.Exact(portions)} portions of {Figures.Grams(size)} was given.",
+                "Give how much the recipe makes, and look at the units."
+            );
     }
 }

@@ -14,11 +14,23 @@ public static class SellingPrice
     public static Computed<Money> For(Money foodCost, double foodCostPercent)
     {
         if (!(foodCostPercent is >= LeastPercent and <= 100))
-            return new Impossibility("bad-target", $"A food cost of {Figures.Exact(foodCostPercent)} % of the price was asked for.", $"Ask for {Figures.Exact(LeastPercent)} % or more and at most 100 %.");
+            return new Impossibility(
+                "bad-target",
+                $"A food cost of {Figures.Exact(foodCostPercent)} % of the price was asked for.",
+                $"Ask for {Figures.Exact(LeastPercent)} % or more and at most 100 %."
+            );
         if (Sanity.Money(foodCost, "Food cost") is { } odd)
             return odd;
         var price = foodCost / (decimal)PerHundred.Share(foodCostPercent);
-        return Explanation.Of("Selling price", "price", "food cost / food-cost share", $"{Figures.Amount(foodCost)} / {Figures.Exact(foodCostPercent)} %", Figures.Amount(price)).For(price);
+        return Explanation
+            .Of(
+                "Selling price",
+                "price",
+                "food cost / food-cost share",
+                $"{Figures.Amount(foodCost)} / {Figures.Exact(foodCostPercent)} %",
+                Figures.Amount(price)
+            )
+            .For(price);
     }
 
     /// <summary>The share of a price that the food takes, in percent.</summary>
@@ -31,6 +43,14 @@ public static class SellingPrice
         if ((Sanity.Money(foodCost, "Food cost") ?? Sanity.Money(price, "Price")) is { } odd)
             return odd;
         var percent = PerHundred.Of((double)(foodCost.Amount / price.Amount));
-        return Explanation.Of("Food cost", "share of the price", "food cost / price", $"{Figures.Amount(foodCost)} / {Figures.Amount(price)}", Figures.PerHundredOf(percent)).For(percent);
+        return Explanation
+            .Of(
+                "Food cost",
+                "share of the price",
+                "food cost / price",
+                $"{Figures.Amount(foodCost)} / {Figures.Amount(price)}",
+                Figures.PerHundredOf(percent)
+            )
+            .For(percent);
     }
 }

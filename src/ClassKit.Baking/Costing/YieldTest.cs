@@ -21,8 +21,14 @@ public sealed record YieldTest(Mass AsPurchased, Mass EdiblePortion) : IExplaine
     public double Factor => AsPurchased / EdiblePortion;
 
     /// <summary>The steps of the test.</summary>
-    public Explanation Explanation => Explanations.Explanation.Of(
-        "Yield", "yield", "edible portion / as purchased", $"{Figures.Grams(EdiblePortion)} / {Figures.Grams(AsPurchased)}", Figures.Percent(Share));
+    public Explanation Explanation =>
+        Explanations.Explanation.Of(
+            "Yield",
+            "yield",
+            "edible portion / as purchased",
+            $"{Figures.Grams(EdiblePortion)} / {Figures.Grams(AsPurchased)}",
+            Figures.Percent(Share)
+        );
 
     /// <summary>A test of two weighings.</summary>
     /// <param name="asPurchased">Above 0.</param>
@@ -40,9 +46,8 @@ public sealed record YieldTest(Mass AsPurchased, Mass EdiblePortion) : IExplaine
     /// <summary>A test of a weighing and what was trimmed off.</summary>
     /// <param name="asPurchased">Above 0.</param>
     /// <param name="trim">What was cut away or drained; not negative, less than what was bought.</param>
-    public static Computed<YieldTest> FromTrim(Mass asPurchased, Mass trim) => Sanity.Mass(trim, "trim", "negative-trim", orNone: true) is { } odd
-        ? odd
-        : Of(asPurchased, asPurchased - trim);
+    public static Computed<YieldTest> FromTrim(Mass asPurchased, Mass trim) =>
+        Sanity.Mass(trim, "trim", "negative-trim", orNone: true) is { } odd ? odd : Of(asPurchased, asPurchased - trim);
 
     /// <summary>What to buy so that a mass of 0 g or more can be used: edible portion / share.</summary>
     public Computed<Mass> ToBuy(Mass ediblePortion)
@@ -50,19 +55,34 @@ public sealed record YieldTest(Mass AsPurchased, Mass EdiblePortion) : IExplaine
         if (Sanity.Mass(ediblePortion, "edible portion", "negative-need", orNone: true) is { } odd)
             return odd;
         var buy = Mass.FromGrams(ediblePortion.Grams / Share);
-        return Explanations.Explanation.Of(
-            "As purchased", "to buy", "edible portion × as purchased / edible portion of the test",
-            $"{Figures.Grams(ediblePortion)} × {Figures.Grams(AsPurchased)} / {Figures.Grams(EdiblePortion)}", Figures.Grams(buy)).For(buy);
+        return Explanations
+            .Explanation.Of(
+                "As purchased",
+                "to buy",
+                "edible portion × as purchased / edible portion of the test",
+                $"{Figures.Grams(ediblePortion)} × {Figures.Grams(AsPurchased)} / {Figures.Grams(EdiblePortion)}",
+                Figures.Grams(buy)
+            )
+            .For(buy);
     }
 
-    /// <summary>The price of a unit as used: price as purchased / share. From the weights themselves; a share rounded first gives a cent more or less.</summary>
+    /// <summary>
+    /// The price of a unit as used: price as purchased / share. From the weights themselves; a share rounded first gives a cent more or
+    /// less.
+    /// </summary>
     public Computed<Money> EdiblePortionPrice(Money asPurchasedPrice)
     {
         if (Sanity.Money(asPurchasedPrice, "Price as purchased") is { } odd)
             return odd;
         var price = asPurchasedPrice / (decimal)Share;
-        return Explanations.Explanation.Of(
-            "Edible-portion price", "price as used", "price as purchased × as purchased / edible portion",
-            $"{Figures.Amount(asPurchasedPrice)} × {Figures.Grams(AsPurchased)} / {Figures.Grams(EdiblePortion)}", Figures.Amount(price)).For(price);
+        return Explanations
+            .Explanation.Of(
+                "Edible-portion price",
+                "price as used",
+                "price as purchased × as purchased / edible portion",
+                $"{Figures.Amount(asPurchasedPrice)} × {Figures.Grams(AsPurchased)} / {Figures.Grams(EdiblePortion)}",
+                Figures.Amount(price)
+            )
+            .For(price);
     }
 }

@@ -6,8 +6,9 @@ namespace ClassKit.Baking.DoughProperties;
 
 /// <summary>The room that a dough takes before there is any gas in it.</summary>
 /// <remarks>
-/// The volumes of water, fat and everything else added up: 0.998, 0.92 and 1.5 g/mL (water: steam tables at 20 °C; fat: 218 g of oil in a US cup, USDA SR28; the rest from memory, good to some 3 %).
-/// The dough of 100 g of flour comes to some 140 mL; the baking literature gives 145 mL as mixed, with a little air in it.
+/// The volumes of water, fat and everything else added up: 0.998, 0.92 and 1.5 g/mL (water: steam tables at 20 °C; fat: 218 g of oil in a
+/// US cup, USDA SR28; the rest from memory, good to some 3 %). The dough of 100 g of flour comes to some 140 mL; the baking literature
+/// gives 145 mL as mixed, with a little air in it.
 /// </remarks>
 public static class DoughVolume
 {
@@ -28,7 +29,8 @@ public static class DoughVolume
         {
             var water = line.Percent * line.Ingredient.WaterShare;
             var dry = line.Percent - water;
-            return water / WaterGramsPerMillilitre + dry / (line.Ingredient.Role == IngredientRole.Fat ? FatGramsPerMillilitre : SolidsGramsPerMillilitre);
+            return water / WaterGramsPerMillilitre
+                + dry / (line.Ingredient.Role == IngredientRole.Fat ? FatGramsPerMillilitre : SolidsGramsPerMillilitre);
         });
         return Volume.FromMillilitres(millilitresPer100Flour / total * dough.Grams);
     }

@@ -3,7 +3,10 @@ using ClassKit.Baking.Quantities;
 
 namespace ClassKit.Baking.Explanations;
 
-/// <summary>Numbers as the explanations print them: what was worked out to three digits, since what it rests on is known to two or three, and a reader still follows the working.</summary>
+/// <summary>
+/// Numbers as the explanations print them: what was worked out to three digits, since what it rests on is known to two or three, and a
+/// reader still follows the working.
+/// </summary>
 public static class Figures
 {
     private const int Digits = 3;
@@ -13,11 +16,17 @@ public static class Figures
     /// <summary>From here on a number is printed by its power of ten.</summary>
     private const double TooLong = 1e15;
 
-    /// <summary>A number to three digits, whole digits never taken off; halves away from zero, thousands set apart, no trailing zeros.</summary>
+    /// <summary>
+    /// A number to three digits, whole digits never taken off; halves away from zero, thousands set apart, no trailing zeros.
+    /// </summary>
     public static string Show(double value) => Rounded(value, Math.Clamp(DecimalsOfThreeDigits(value), 0, MostDecimals));
 
-    /// <summary>A number that was typed or published: at most <paramref name="decimals"/> decimals, or as many as three digits of a small number take.</summary>
-    public static string Exact(double value, int decimals = 2) => Rounded(value, Math.Abs(value) < 1 ? Math.Clamp(DecimalsOfThreeDigits(value), decimals, MostDecimals) : decimals);
+    /// <summary>
+    /// A number that was typed or published: at most <paramref name="decimals"/> decimals, or as many as three digits of a small number
+    /// take.
+    /// </summary>
+    public static string Exact(double value, int decimals = 2) =>
+        Rounded(value, Math.Abs(value) < 1 ? Math.Clamp(DecimalsOfThreeDigits(value), decimals, MostDecimals) : decimals);
 
     /// <summary>A mass in grams with its unit.</summary>
     public static string Grams(Mass mass) => $"{Show(mass.Grams)} g";
@@ -28,8 +37,11 @@ public static class Figures
     /// <summary>A volume in litres with its unit.</summary>
     public static string Litres(Volume volume) => $"{Show(volume.Litres)} L";
 
-    /// <summary>A percentage with its sign: to three digits, and to a tenth from 100 % on, so that what is added up still adds up; 65 is 65 %.</summary>
-    public static string PerHundredOf(double percent) => $"{Rounded(percent, Math.Clamp(DecimalsOfThreeDigits(percent), 1, MostDecimals))} %";
+    /// <summary>
+    /// A percentage with its sign: to three digits, and to a tenth from 100 % on, so that what is added up still adds up; 65 is 65 %.
+    /// </summary>
+    public static string PerHundredOf(double percent) =>
+        $"{Rounded(percent, Math.Clamp(DecimalsOfThreeDigits(percent), 1, MostDecimals))} %";
 
     /// <summary>A share as a percentage.</summary>
     public static string Percent(double share) => PerHundredOf(PerHundred.Of(share));
@@ -46,7 +58,10 @@ public static class Figures
     /// <summary>A pressure of the air in hectopascals with its unit; weather moves it by more than the digits left out.</summary>
     public static string Hectopascals(Pressure pressure) => $"{Show(pressure.Hectopascals)} hPa";
 
-    /// <summary>A pressure in kilopascals with its unit: to three digits, and to a tenth from 100 kPa on, so that a difference of two is what they show.</summary>
+    /// <summary>
+    /// A pressure in kilopascals with its unit: to three digits, and to a tenth from 100 kPa on, so that a difference of two is what they
+    /// show.
+    /// </summary>
     public static string Pascals(Pressure pressure)
     {
         var kilopascals = pressure.Pascals / 1000;
@@ -60,8 +75,10 @@ public static class Figures
 
     private static string Rounded(double value, int decimals)
     {
-        if (double.IsNaN(value)) return "no number";
-        if (Math.Abs(value) >= TooLong) return value.ToString("0.###e+0", CultureInfo.InvariantCulture);
+        if (double.IsNaN(value))
+            return "no number";
+        if (Math.Abs(value) >= TooLong)
+            return value.ToString("0.###e+0", CultureInfo.InvariantCulture);
         var rounded = Math.Round(value, decimals, MidpointRounding.AwayFromZero);
         return (rounded == 0 ? 0 : rounded).ToString("#,0." + new string('#', decimals), CultureInfo.InvariantCulture);
     }

@@ -14,7 +14,9 @@ public sealed record Batch(BakersFormula Formula, IReadOnlyList<BatchLine> Lines
     /// <summary>The dough as the exact masses sum to it.</summary>
     public Mass Exact => Lines.Aggregate(default(Mass), (sum, line) => sum + line.Exact);
 
-    /// <summary>The dough as the weighed masses sum to it: at most half a division of the large scale away from <see cref="Exact"/>.</summary>
+    /// <summary>
+    /// The dough as the weighed masses sum to it: at most half a division of the large scale away from <see cref="Exact"/>.
+    /// </summary>
     public Mass Weighed => Mass.FromGrams((double)Lines.Sum(line => (decimal)line.Weighed.Grams));
 
     /// <summary>All flour together, exact: the 100 %.</summary>

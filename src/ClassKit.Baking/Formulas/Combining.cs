@@ -13,7 +13,10 @@ public static class Combining
         [
             .. lines
                 .GroupBy(line => line.Ingredient.Id)
-                .Select(group => new WeighedIngredient(group.First().Ingredient, group.Aggregate(default(Mass), (sum, line) => sum + line.Mass))),
+                .Select(group => new WeighedIngredient(
+                    group.First().Ingredient,
+                    group.Aggregate(default(Mass), (sum, line) => sum + line.Mass)
+                )),
         ];
     }
 

@@ -6,25 +6,36 @@ namespace ClassKit.Baking.Formulas;
 /// <summary>How wet a baker's formula is, in the two ways that are in use.</summary>
 public static class DoughWater
 {
-    /// <summary>Liquids in percent of the flour, counted whole, a starter's water with them: the baker's hydration, in which 100 g of milk are 100 g.</summary>
+    /// <summary>
+    /// Liquids in percent of the flour, counted whole, a starter's water with them: the baker's hydration, in which 100 g of milk are 100
+    /// g.
+    /// </summary>
     public static double AddedLiquidPercent(BakersFormula formula)
     {
         ArgumentNullException.ThrowIfNull(formula);
-        return formula.Lines.Sum(line => line.Ingredient switch
-        {
-            { Role: IngredientRole.Liquid } => line.Percent,
-            { StarterOf: not null } starter => line.Percent * (1 - starter.StarterFlourShare),
-            _ => 0,
-        });
+        return formula.Lines.Sum(line =>
+            line.Ingredient switch
+            {
+                { Role: IngredientRole.Liquid } => line.Percent,
+                { StarterOf: not null } starter => line.Percent * (1 - starter.StarterFlourShare),
+                _ => 0,
+            }
+        );
     }
 
-    /// <summary>The water that is added to the flour, in percent of it: the water of liquids, eggs, butter, sugar syrups and the rest, but not the flour's own.</summary>
+    /// <summary>
+    /// The water that is added to the flour, in percent of it: the water of liquids, eggs, butter, sugar syrups and the rest, but not the
+    /// flour's own.
+    /// </summary>
     /// <remarks>With 500 g of flour and 300 g of plain yogurt 263.7 g of water are added: 52.74 %.</remarks>
     public static double EffectivePercent(BakersFormula formula)
     {
         ArgumentNullException.ThrowIfNull(formula);
-        return formula.Lines.Where(line => line.Ingredient.Role != IngredientRole.Flour)
-            .Sum(line => line.Percent * (line.Ingredient.StarterOf is null ? line.Ingredient.WaterShare : 1 - line.Ingredient.StarterFlourShare));
+        return formula
+            .Lines.Where(line => line.Ingredient.Role != IngredientRole.Flour)
+            .Sum(line =>
+                line.Percent * (line.Ingredient.StarterOf is null ? line.Ingredient.WaterShare : 1 - line.Ingredient.StarterFlourShare)
+            );
     }
 
     /// <summary>All water, the flour's own too, in percent of the flour.</summary>

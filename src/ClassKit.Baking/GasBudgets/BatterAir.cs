@@ -11,11 +11,18 @@ public static class BatterAir
     /// <remarks>"Measuring specific gravity for cakes", Bake magazine, article 11566.</remarks>
     public static Band<double> CreamedSpecificGravity { get; } = new(0.80, 0.85, 0.90);
 
-    /// <summary>An egg foam with flour folded in: 0.46 to 0.48 for sponges, 0.50 for a génoise or chiffon cake, 0.30 for angel food.</summary>
-    /// <remarks>Baking Business, Bakers Dictionary, "Sponge cake"; Bake magazine, article 11566, which has 0.30 for angel food: whoever bakes one writes it down.</remarks>
+    /// <summary>
+    /// An egg foam with flour folded in: 0.46 to 0.48 for sponges, 0.50 for a génoise or chiffon cake, 0.30 for angel food.
+    /// </summary>
+    /// <remarks>
+    /// Baking Business, Bakers Dictionary, "Sponge cake"; Bake magazine, article 11566, which has 0.30 for angel food: whoever bakes one
+    /// writes it down.
+    /// </remarks>
     public static Band<double> FoamSpecificGravity { get; } = new(0.45, 0.48, 0.52);
 
-    /// <summary>How far a batter may lie from what was written down, either way: a cup is filled and struck off to within this. From memory.</summary>
+    /// <summary>
+    /// How far a batter may lie from what was written down, either way: a cup is filled and struck off to within this. From memory.
+    /// </summary>
     private const double MeasuringError = 0.03;
 
     /// <summary>A specific gravity that an author has written down, with what measuring it leaves open.</summary>

@@ -4,7 +4,10 @@ using ClassKit.Baking.Quantities;
 
 namespace ClassKit.Baking.GasBudgets;
 
-/// <summary>What a way of cooking makes of how a dough holds its gas, and of what it loses. An oven leaves both as they are known for its kind of dough.</summary>
+/// <summary>
+/// What a way of cooking makes of how a dough holds its gas, and of what it loses. An oven leaves both as they are known for its kind of
+/// dough.
+/// </summary>
 internal static class CookedHolding
 {
     /// <summary>Thinner than this in the time of a stage is seconds over a flame, which change no mass worth counting.</summary>
@@ -20,20 +23,36 @@ internal static class CookedHolding
         return WithLoss(WithSkin(Held(holding, formula, main), main), hot, main);
     }
 
-    private static GasHolding Held(GasHolding holding, BakersFormula formula, CookingWay main) => main switch
-    {
-        // Whether or not it can be predicted how far it rises: on the bench it is as full as any dough that is to be steamed.
-        CookingWay.Steamer when formula.Leavening == Leavening.Yeast && !formula.HasStarter && !GasHolding.HasNoNet(formula) => GasHolding.SteamedDough with { IsPredicted = holding.IsPredicted },
-        _ when !holding.IsPredicted => holding,
-        CookingWay.Oven or CookingWay.CombiOven or CookingWay.Steamer => holding,
-        CookingWay.Fryer when formula.Leavening != Leavening.Steam => holding with { Source = $"as in an oven, for want of figures of fried doughs: {holding.Source}" },
-        CookingWay.Griddle or CookingWay.Pan when holding == GasHolding.Batter => holding with { Source = $"as in a tin, for want of figures of griddle cakes: {holding.Source}" },
-        _ => holding with { IsPredicted = false },
-    };
+    private static GasHolding Held(GasHolding holding, BakersFormula formula, CookingWay main) =>
+        main switch
+        {
+            // Whether or not it can be predicted how far it rises: on the bench it is as full as any dough that is to be steamed.
+            CookingWay.Steamer when formula.Leavening == Leavening.Yeast && !formula.HasStarter && !GasHolding.HasNoNet(formula) =>
+                GasHolding.SteamedDough with
+                {
+                    IsPredicted = holding.IsPredicted,
+                },
+            _ when !holding.IsPredicted => holding,
+            CookingWay.Oven or CookingWay.CombiOven or CookingWay.Steamer => holding,
+            CookingWay.Fryer when formula.Leavening != Leavening.Steam => holding with
+            {
+                Source = $"as in an oven, for want of figures of fried doughs: {holding.Source}",
+            },
+            CookingWay.Griddle or CookingWay.Pan when holding == GasHolding.Batter => holding with
+            {
+                Source = $"as in a tin, for want of figures of griddle cakes: {holding.Source}",
+            },
+            _ => holding with { IsPredicted = false },
+        };
 
     /// <summary>What steam or water keeps wet gets no crust.</summary>
     private static GasHolding WithSkin(GasHolding holding, CookingWay main) =>
-        main is CookingWay.Steamer or CookingWay.BoilingWater ? holding with { Stops = holding.Stops.Replace(GasHolding.DryCrust, "; it gets no crust.", StringComparison.Ordinal) } : holding;
+        main is CookingWay.Steamer or CookingWay.BoilingWater
+            ? holding with
+            {
+                Stops = holding.Stops.Replace(GasHolding.DryCrust, "; it gets no crust.", StringComparison.Ordinal),
+            }
+            : holding;
 
     /// <summary>Of several ways the longest counts, and the others widen the band.</summary>
     private static GasHolding WithLoss(GasHolding holding, BakeStage[] hot, CookingWay main)

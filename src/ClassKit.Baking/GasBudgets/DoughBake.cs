@@ -13,7 +13,14 @@ namespace ClassKit.Baking.GasBudgets;
 /// <param name="Bench">The mixed dough.</param>
 /// <param name="Pressure">Outside.</param>
 /// <param name="Settings">What is assumed.</param>
-internal sealed record DoughBake(BakersFormula Formula, Mass Dough, IReadOnlyList<BakeStage> Stages, Temperature Bench, Pressure Pressure, GasBudgetSettings Settings)
+internal sealed record DoughBake(
+    BakersFormula Formula,
+    Mass Dough,
+    IReadOnlyList<BakeStage> Stages,
+    Temperature Bench,
+    Pressure Pressure,
+    GasBudgetSettings Settings
+)
 {
     public Volume GasFree { get; } = DoughVolume.GasFree(Formula, Dough);
 
@@ -28,7 +35,8 @@ internal sealed record DoughBake(BakersFormula Formula, Mass Dough, IReadOnlyLis
     public Temperature Stood { get; } = Standing(Bench, Stages);
 
     /// <summary>The same of a dough that was mixed to a temperature.</summary>
-    public static Temperature Standing(Temperature bench, IReadOnlyList<BakeStage> stages) => stages.LastOrDefault(stage => !stage.InOven && stage.Warming is not null)?.End ?? bench;
+    public static Temperature Standing(Temperature bench, IReadOnlyList<BakeStage> stages) =>
+        stages.LastOrDefault(stage => !stage.InOven && stage.Warming is not null)?.End ?? bench;
 
     /// <summary>What it is cooked in for the longest.</summary>
     public CookingWay Way { get; } = Stages.Where(stage => stage.InOven).MaxBy(stage => stage.Minutes.Typical)?.Way ?? CookingWay.Oven;

@@ -29,7 +29,8 @@ public sealed record GasBudget(
     Band<double> Expansion,
     IReadOnlyList<GasPoint> Course,
     Band<Mass> SodaLeft,
-    HeldGas Held) : IExplained
+    HeldGas Held
+) : IExplained
 {
     /// <summary>The water that leaves in the oven as steam: made, held and lost.</summary>
     public required SteamFate SteamFate { get; init; }
@@ -43,23 +44,31 @@ public sealed record GasBudget(
     /// <summary>True of a dough whose leavening has grown old: what that has left of it nobody can compute.</summary>
     public bool IsOfAgedLeavening { get; init; }
 
-    /// <summary>False where a starter ferments it: how much gas its microbes make no formula tells; nor how many yeast cells outlive a freezer, nor what age leaves of a powder.</summary>
+    /// <summary>
+    /// False where a starter ferments it: how much gas its microbes make no formula tells; nor how many yeast cells outlive a freezer, nor
+    /// what age leaves of a powder.
+    /// </summary>
     public bool IsGasPredicted => !Formula.HasStarter && !(IsOfFrozenDough && Formula.IsFermented) && !IsOfAgedLeavening;
 
     /// <summary>False of a fermented dough of which nobody can say what it holds: not on the bench either.</summary>
     public bool IsBenchPredicted => IsGasPredicted && (Held.Holding.IsPredicted || !Formula.IsFermented || Way != CookingWay.Oven);
 
     /// <summary>All gas made by the end of baking: in a shell all its steam, in a crumb that of its bubbles.</summary>
-    public Band<Volume> Made => Formula.Leavening == Leavening.Steam && Held.Holding is { IsHollow: true } or { IsPredicted: false } ? AtSet.With(SteamFate.Made, (gas, steam) => gas + steam) : AtSet;
+    public Band<Volume> Made =>
+        Formula.Leavening == Leavening.Steam && Held.Holding is { IsHollow: true } or { IsPredicted: false }
+            ? AtSet.With(SteamFate.Made, (gas, steam) => gas + steam)
+            : AtSet;
 
     /// <summary>From the gas made to the volume of the baked bread. How each source makes its gas stands with the source.</summary>
     public Explanation Explanation => Held.Explanation;
 
     /// <summary>All sources together by the time the crumb sets, with their vapour; steam comes on top.</summary>
-    public Band<Volume> AtSet => Sources.Aggregate(default(Band<Volume>), (sum, source) => sum.With(source.AtSet, (left, right) => left + right));
+    public Band<Volume> AtSet =>
+        Sources.Aggregate(default(Band<Volume>), (sum, source) => sum.With(source.AtSet, (left, right) => left + right));
 
     /// <summary>All sources together on the bench, with their vapour.</summary>
-    public Band<Volume> OnBench => Sources.Aggregate(default(Band<Volume>), (sum, source) => sum.With(source.OnBench, (left, right) => left + right));
+    public Band<Volume> OnBench =>
+        Sources.Aggregate(default(Band<Volume>), (sum, source) => sum.With(source.OnBench, (left, right) => left + right));
 
     /// <summary>The budget of a mass of dough.</summary>
     /// <param name="formula">With flour in it.</param>
@@ -68,12 +77,22 @@ public sealed record GasBudget(
     /// <param name="bench">The mixed dough's temperature.</param>
     /// <param name="pressure">Outside.</param>
     /// <param name="settings">What is assumed.</param>
-    public static Computed<GasBudget> Of(BakersFormula formula, Mass dough, IReadOnlyList<BakeStage> stages, Temperature bench, Pressure pressure, GasBudgetSettings settings)
+    public static Computed<GasBudget> Of(
+        BakersFormula formula,
+        Mass dough,
+        IReadOnlyList<BakeStage> stages,
+        Temperature bench,
+        Pressure pressure,
+        GasBudgetSettings settings
+    )
     {
         ArgumentNullException.ThrowIfNull(formula);
         ArgumentNullException.ThrowIfNull(stages);
         ArgumentNullException.ThrowIfNull(settings);
-        if ((FormulaSanity.Of(formula) ?? Sanity.Mass(dough, "dough", "no-dough") ?? Sanity.Temperature(bench, 0, 100, "Mixed dough")) is { } odd)
+        if (
+            (FormulaSanity.Of(formula) ?? Sanity.Mass(dough, "dough", "no-dough") ?? Sanity.Temperature(bench, 0, 100, "Mixed dough")) is
+            { } odd
+        )
             return odd;
         if (stages.Select(WhatIsWrong).FirstOrDefault(wrong => wrong is not null) is { } wrongStage)
             return wrongStage;
@@ -86,10 +105,19 @@ public sealed record GasBudget(
                 return why with { Message = $"{stage.Name}: {why.Message}" };
 
         var stood = DoughBake.Standing(bench, stages);
-        return GasCell.Expansion(stood, settings.SetTemperature.Low, pressure)
-            .Then(low => GasCell.Expansion(stood, settings.SetTemperature.Typical, pressure)
-            .Then(typical => GasCell.Expansion(stood, settings.SetTemperature.High, pressure)
-            .Then<GasBudget>(high => new GasBudgeting(new(formula, dough, stages, bench, pressure, settings)).Budget(new(low, typical, high)))));
+        return GasCell
+            .Expansion(stood, settings.SetTemperature.Low, pressure)
+            .Then(low =>
+                GasCell
+                    .Expansion(stood, settings.SetTemperature.Typical, pressure)
+                    .Then(typical =>
+                        GasCell
+                            .Expansion(stood, settings.SetTemperature.High, pressure)
+                            .Then<GasBudget>(high =>
+                                new GasBudgeting(new(formula, dough, stages, bench, pressure, settings)).Budget(new(low, typical, high))
+                            )
+                    )
+            );
     }
 
     /// <summary>Nothing takes longer than two weeks.</summary>

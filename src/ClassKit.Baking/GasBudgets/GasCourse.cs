@@ -7,7 +7,9 @@ using ClassKit.Baking.Yeast;
 
 namespace ClassKit.Baking.GasBudgets;
 
-/// <summary>The gas over a recipe's own time: minute by minute, by typical times; all that is made, and what the dough can be expected to hold.</summary>
+/// <summary>
+/// The gas over a recipe's own time: minute by minute, by typical times; all that is made, and what the dough can be expected to hold.
+/// </summary>
 internal sealed class GasCourse
 {
     private const double StepMinutes = 1;
@@ -34,7 +36,9 @@ internal sealed class GasCourse
         _curve = Curve();
     }
 
-    /// <summary>The minute at which the dough is full on the bench, by typical values, and stays so up to the oven; null if it is not.</summary>
+    /// <summary>
+    /// The minute at which the dough is full on the bench, by typical values, and stays so up to the oven; null if it is not.
+    /// </summary>
     public double? OverproofedAfter { get; private set; }
 
     /// <summary>True if the walls, by typical values, were stretched to their limit in the oven.</summary>
@@ -52,7 +56,9 @@ internal sealed class GasCourse
         foreach (var (stage, step) in Steps(inOven: true))
         {
             var half = _curve.After(dough, step / 2, stage.Temperature);
-            sum = sum.With(_bake.Settings.Yeast.MolesPerMinute(_bake.YeastSolids, half, _bake.SugarPercent), (total, rate) => total + rate * step);
+            sum = sum.With(_bake.Settings.Yeast.MolesPerMinute(_bake.YeastSolids, half, _bake.SugarPercent), (total, rate) =>
+                total + rate * step
+            );
             dough = _curve.After(dough, step, stage.Temperature);
         }
         return sum;
@@ -61,7 +67,11 @@ internal sealed class GasCourse
     public IReadOnlyList<GasPoint> Points()
     {
         var air = Air;
-        Band<GasRetention> kept = new(Kept(air.Low, _bake.Holding.Share.Low), Kept(air.Typical, _bake.Holding.Share.Typical), Kept(air.High, _bake.Holding.Share.High));
+        Band<GasRetention> kept = new(
+            Kept(air.Low, _bake.Holding.Share.Low),
+            Kept(air.Typical, _bake.Holding.Share.Typical),
+            Kept(air.High, _bake.Holding.Share.High)
+        );
         OnBench(kept);
         if (_curve is not null)
             InOven(kept, _curve);
@@ -75,7 +85,15 @@ internal sealed class GasCourse
         var lag = _bake.Settings.Yeast.LagMinutes;
         var atOnce = Sum(source => IsChemical(source) ? source.BenchAmount.Map(gas => gas.Moles) : default);
         Make(kept, atOnce);
-        Add(_bake.Stages.Count > 0 ? _bake.Stages[0].Name : "", false, _bake.Bench, Bubbles(_made, _bake.Bench), Held(kept, _bake.Bench, _bake.Holding.BenchLimit), default, false);
+        Add(
+            _bake.Stages.Count > 0 ? _bake.Stages[0].Name : "",
+            false,
+            _bake.Bench,
+            Bubbles(_made, _bake.Bench),
+            Held(kept, _bake.Bench, _bake.Holding.BenchLimit),
+            default,
+            false
+        );
 
         BakeStage? before = null;
         var begun = 0.0;
@@ -160,17 +178,28 @@ internal sealed class GasCourse
         var hollow = SteamPocket.Boiled(Mass.FromGrams(steam), _bake.Pressure);
         var inside = held.With(_bake.Holding.OvenLimit, (small, limit) => Least(hollow, Room(limit) - small));
         WallsGaveWay = inside.Typical < hollow;
-        Add(stage.Name, true, dough, bubbles.With(inside, (small, large) => small + large), held.With(inside, (small, large) => small + large), inside, inside.High < hollow, at);
+        Add(
+            stage.Name,
+            true,
+            dough,
+            bubbles.With(inside, (small, large) => small + large),
+            held.With(inside, (small, large) => small + large),
+            inside,
+            inside.High < hollow,
+            at
+        );
     }
 
     /// <summary>The limit as room for gas.</summary>
     private Volume Room(double times) => _bake.GasFree * Math.Max(0, times - 1);
 
-    private Band<Volume> Held(Band<GasRetention> kept, Temperature dough, Band<double> limit) => kept.With(limit, (one, times) => one.VolumeAt(dough, Room(times)));
+    private Band<Volume> Held(Band<GasRetention> kept, Temperature dough, Band<double> limit) =>
+        kept.With(limit, (one, times) => one.VolumeAt(dough, Room(times)));
 
-    private void Ferment(Temperature at, double minutes) => _yeastGas = _yeastGas
-        .With(_bake.Settings.Yeast.MolesPerMinute(_bake.YeastSolids, at, _bake.SugarPercent), (total, rate) => total + rate * minutes)
-        .With(Fermentation.SugarLimitMoles(_bake.Formula, _bake.Dough), Math.Min);
+    private void Ferment(Temperature at, double minutes) =>
+        _yeastGas = _yeastGas
+            .With(_bake.Settings.Yeast.MolesPerMinute(_bake.YeastSolids, at, _bake.SugarPercent), (total, rate) => total + rate * minutes)
+            .With(Fermentation.SugarLimitMoles(_bake.Formula, _bake.Dough), Math.Min);
 
     /// <summary>Brings what has been made up to a total, and hands the difference to what keeps it.</summary>
     private void Make(Band<GasRetention> kept, Band<double> total)
@@ -181,25 +210,61 @@ internal sealed class GasCourse
         _made = total;
     }
 
-    private void Add(string stage, bool inOven, Temperature dough, Band<Volume> gas, Band<Volume> held, Band<Volume> hollow, bool isSet, Temperature? bubblesAt = null) =>
-        _points.Add(new(_minute, stage, inOven, dough, gas, Within(held, gas), Shares(gas.Typical - hollow.Typical, hollow.Typical, bubblesAt ?? dough), isSet) { Steam = hollow });
+    private void Add(
+        string stage,
+        bool inOven,
+        Temperature dough,
+        Band<Volume> gas,
+        Band<Volume> held,
+        Band<Volume> hollow,
+        bool isSet,
+        Temperature? bubblesAt = null
+    ) =>
+        _points.Add(
+            new(
+                _minute,
+                stage,
+                inOven,
+                dough,
+                gas,
+                Within(held, gas),
+                Shares(gas.Typical - hollow.Typical, hollow.Typical, bubblesAt ?? dough),
+                isSet
+            )
+            {
+                Steam = hollow,
+            }
+        );
 
-    /// <summary>No dough holds more than was made: an end of the band is cut off where leak and limit are assumed kinder than the gas.</summary>
+    /// <summary>
+    /// No dough holds more than was made: an end of the band is cut off where leak and limit are assumed kinder than the gas.
+    /// </summary>
     private static Band<Volume> Within(Band<Volume> held, Band<Volume> made) => held.With(made, Least);
 
     private static Volume Least(Volume one, Volume other) => one < other ? one : other;
 
-    /// <summary>Bubbles hold one mixture, so each mechanism has its share of their volume; the water takes from all carbon dioxide alike.</summary>
+    /// <summary>
+    /// Bubbles hold one mixture, so each mechanism has its share of their volume; the water takes from all carbon dioxide alike.
+    /// </summary>
     private List<GasShare> Shares(Volume bubbles, Volume hollow, Temperature dough)
     {
         var airVolume = GasCell.PerMole(dough, _bake.Pressure) * Air.Typical.Moles;
         var carbonDioxide = bubbles - airVolume;
-        var shares = _sources.Select(source => new GasShare(source.Kind, source.Kind switch
-        {
-            GasSourceKind.Air => airVolume,
-            GasSourceKind.Yeast => Part(_yeastGas.Typical),
-            _ => Part(_points.Count > 0 && _curve is not null && _minute > BenchMinutes ? Released(source, dough).Typical : source.BenchAmount.Typical.Moles),
-        })).ToList();
+        var shares = _sources
+            .Select(source => new GasShare(
+                source.Kind,
+                source.Kind switch
+                {
+                    GasSourceKind.Air => airVolume,
+                    GasSourceKind.Yeast => Part(_yeastGas.Typical),
+                    _ => Part(
+                        _points.Count > 0 && _curve is not null && _minute > BenchMinutes
+                            ? Released(source, dough).Typical
+                            : source.BenchAmount.Typical.Moles
+                    ),
+                }
+            ))
+            .ToList();
         if (hollow.Litres > 0)
             shares.Add(new(GasSourceKind.Steam, hollow));
         return shares;
@@ -209,9 +274,12 @@ internal sealed class GasCourse
 
     private double BenchMinutes => _bake.Stages.Where(stage => !stage.InOven).Sum(stage => stage.Minutes.Typical);
 
-    private static bool IsChemical(GasSource source) => source.Kind is GasSourceKind.Soda or GasSourceKind.BakingPowder or GasSourceKind.Ammonia;
+    private static bool IsChemical(GasSource source) =>
+        source.Kind is GasSourceKind.Soda or GasSourceKind.BakingPowder or GasSourceKind.Ammonia;
 
-    /// <summary>Double-acting powder gives the rest of its gas evenly from the bench to the setting of the crumb: a simplification.</summary>
+    /// <summary>
+    /// Double-acting powder gives the rest of its gas evenly from the bench to the setting of the crumb: a simplification.
+    /// </summary>
     private Band<double> Released(GasSource source, Temperature dough)
     {
         var span = _bake.Settings.SetTemperature.Typical.Celsius - _door.Celsius;
@@ -232,35 +300,54 @@ internal sealed class GasCourse
             return null;
         var boiling = Saturation.BoilingPoint(_bake.Pressure);
         // What is done is set.
-        var done = Temperature.FromCelsius(Math.Max(_bake.Settings.DoneTemperature.Celsius, _bake.Settings.SetTemperature.Typical.Celsius + 1));
+        var done = Temperature.FromCelsius(
+            Math.Max(_bake.Settings.DoneTemperature.Celsius, _bake.Settings.SetTemperature.Typical.Celsius + 1)
+        );
         if (_bake.Stages.Any(stage => stage.InOven && stage.Way != CookingWay.Oven))
             return Moist(boiling, done);
         if (first.Temperature.Celsius <= Math.Max(boiling.Celsius, done.Celsius) || _door.Celsius >= boiling.Celsius)
             return null;
         return IsShell
-            ? WarmingCurve.Through(_door, boiling, first.Minutes.Typical * _bake.Settings.BoilAtShareOfFirstBake, first.Temperature, boiling)
-            : WarmingCurve.Through(_door, done, _bake.Stages.Where(stage => stage.InOven).Sum(stage => stage.Minutes.Typical), first.Temperature, boiling);
+            ? WarmingCurve.Through(
+                _door,
+                boiling,
+                first.Minutes.Typical * _bake.Settings.BoilAtShareOfFirstBake,
+                first.Temperature,
+                boiling
+            )
+            : WarmingCurve.Through(
+                _door,
+                done,
+                _bake.Stages.Where(stage => stage.InOven).Sum(stage => stage.Minutes.Typical),
+                first.Temperature,
+                boiling
+            );
     }
 
-    /// <summary>Where steam, water, fat or a hot plate heats: at their mean over the time in the heat, which may be no hotter than the boiling point, and done at the end of it.</summary>
+    /// <summary>
+    /// Where steam, water, fat or a hot plate heats: at their mean over the time in the heat, which may be no hotter than the boiling
+    /// point, and done at the end of it.
+    /// </summary>
     private WarmingCurve? Moist(Temperature boiling, Temperature done)
     {
         BakeStage[] hot = [.. _bake.Stages.Where(stage => stage.InOven)];
         var minutes = hot.Sum(stage => stage.Minutes.Typical);
         var around = hot.Sum(stage => stage.Temperature.Celsius * stage.Minutes.Typical) / minutes;
         var reached = Math.Min(done.Celsius, Math.Min(around, boiling.Celsius) - 1);
-        return _door.Celsius < reached ? WarmingCurve.Through(_door, Temperature.FromCelsius(reached), minutes, Temperature.FromCelsius(around), boiling) : null;
+        return _door.Celsius < reached
+            ? WarmingCurve.Through(_door, Temperature.FromCelsius(reached), minutes, Temperature.FromCelsius(around), boiling)
+            : null;
     }
 
-    private Band<double> Sum(Func<GasSource, Band<double>> moles) => _sources.Aggregate(default(Band<double>), (sum, source) => Plus(sum, moles(source)));
+    private Band<double> Sum(Func<GasSource, Band<double>> moles) =>
+        _sources.Aggregate(default(Band<double>), (sum, source) => Plus(sum, moles(source)));
 
     private static Band<double> Plus(Band<double> left, Band<double> right) => left.With(right, (one, other) => one + other);
 
     private Band<AmountOfSubstance> Air => _sources.Single(source => source.Kind == GasSourceKind.Air).BenchAmount;
 
     /// <summary>Air and the carbon dioxide that the water does not hold, with their vapour.</summary>
-    private Band<Volume> Bubbles(Band<double> carbonDioxide, Temperature dough) =>
-        carbonDioxide.With(Air, (made, rest) =>
+    private Band<Volume> Bubbles(Band<double> carbonDioxide, Temperature dough) => carbonDioxide.With(Air, (made, rest) =>
         {
             var full = DissolvedCarbonDioxide.In(_bake.Water, dough, GasCell.DryPressure(dough, _bake.Pressure)).Moles;
             return GasCell.PerMole(dough, _bake.Pressure) * (DissolvedCarbonDioxide.MolesInBubbles(made, rest.Moles, full) + rest.Moles);

@@ -5,10 +5,15 @@ using ClassKit.Baking.Quantities;
 
 namespace ClassKit.Baking.GasBudgets;
 
-/// <summary>How well a kind of dough holds the gas that is made in it. Nobody can compute that from a formula, so it is a named setting, each with bands.</summary>
+/// <summary>
+/// How well a kind of dough holds the gas that is made in it. Nobody can compute that from a formula, so it is a named setting, each with
+/// bands.
+/// </summary>
 /// <param name="Name">What the setting is called.</param>
-/// <param name="Share">The share of new gas that stays until the walls are stretched to their limit; the rest leaks through the surface. 0 to 1.</param>
-/// <param name="BenchLimit">How many times its gas-free volume the dough can become on the bench; beyond it walls tear and gas escapes: it is over-proofed.</param>
+/// <param name="Share">The share of new gas that stays until the walls are stretched to their limit; the rest leaks through the surface. 0
+/// to 1.</param>
+/// <param name="BenchLimit">How many times its gas-free volume the dough can become on the bench; beyond it walls tear and gas escapes: it
+/// is over-proofed.</param>
 /// <param name="OvenLimit">The same by the time the walls set in the oven, where they stretch once more.</param>
 /// <param name="BakingLoss">The share of the dough's mass that leaves in the oven, nearly all of it water. 0 to 1.</param>
 /// <param name="Holds">What holds the gas.</param>
@@ -22,9 +27,12 @@ public sealed record GasHolding(
     Band<double> BakingLoss,
     string Holds,
     string Stops,
-    string Source)
+    string Source
+)
 {
-    /// <summary>False where nobody can say what such a dough, cooked so, holds: its height, width and gas held are then not predicted.</summary>
+    /// <summary>
+    /// False where nobody can say what such a dough, cooked so, holds: its height, width and gas held are then not predicted.
+    /// </summary>
     public bool IsPredicted { get; init; } = true;
 
     /// <summary>True if the gas is one hollow behind a shell.</summary>
@@ -33,8 +41,15 @@ public sealed record GasHolding(
     /// <summary>False where nobody can say what it loses.</summary>
     public bool IsLossPredicted { get; init; } = true;
 
-    /// <summary>The share of its mass that a piece weighs less when it is done, below 0 where it weighs more: the same as <see cref="BakingLoss"/> unless fat or water is taken up.</summary>
-    public Band<double> MassLoss { get => _massLoss ?? BakingLoss; init => _massLoss = value; }
+    /// <summary>
+    /// The share of its mass that a piece weighs less when it is done, below 0 where it weighs more: the same as <see cref="BakingLoss"/>
+    /// unless fat or water is taken up.
+    /// </summary>
+    public Band<double> MassLoss
+    {
+        get => _massLoss ?? BakingLoss;
+        init => _massLoss = value;
+    }
 
     private readonly Band<double>? _massLoss;
 
@@ -42,14 +57,20 @@ public sealed record GasHolding(
     public Band<double> FatTaken { get; init; }
 
     /// <summary>Where the loss is from.</summary>
-    public string LossSource { get => _lossSource ?? Source; init => _lossSource = value; }
+    public string LossSource
+    {
+        get => _lossSource ?? Source;
+        init => _lossSource = value;
+    }
 
     private readonly string? _lossSource;
 
     /// <summary>What ends a rise wherever the skin dries: not in steam, nor in water.</summary>
     internal const string DryCrust = ", and a dry crust stops the rest.";
 
-    /// <summary>Above this much added water, in percent of the flour, dough is stirred rather than kneaded. Common practice, no source.</summary>
+    /// <summary>
+    /// Above this much added water, in percent of the flour, dough is stirred rather than kneaded. Common practice, no source.
+    /// </summary>
     private const double SoftPercent = 75;
 
     private const string PupLoaf =
@@ -57,177 +78,233 @@ public sealed record GasHolding(
 
     /// <summary>A kneaded yeast dough: a net of gluten around every bubble.</summary>
     /// <remarks>
-    /// Of the 145 mL as mixed 128 mL to 139 mL are not air: 515/128 = 4.0 when fully proofed is the high end of the bench. Baked it is 735/133 = 5.5 typically,
-    /// 875/128 = 6.8 at the high end, and 605/133 = 4.5 for a weak flour (J. Food Sci. Technol. 57 (2020) 3581, table 4).
-    /// Lower ends of the bench and the share that leaks: from memory.
+    /// Of the 145 mL as mixed 128 mL to 139 mL are not air: 515/128 = 4.0 when fully proofed is the high end of the bench. Baked it is
+    /// 735/133 = 5.5 typically, 875/128 = 6.8 at the high end, and 605/133 = 4.5 for a weak flour (J. Food Sci. Technol. 57 (2020) 3581,
+    /// table 4). Lower ends of the bench and the share that leaks: from memory.
     /// </remarks>
-    public static GasHolding KneadedDough { get; } = new(
-        "kneaded dough",
-        new(0.70, 0.85, 0.95),
-        new(2.5, 3.2, 4.0),
-        new(4.5, 5.5, 6.8),
-        new(0.098, 0.11, 0.13),
-        "A net of gluten around every bubble.",
-        "On the bench stretched walls tear and bubbles run together; in the heat gluten and starch set, cells open into pores" + DryCrust,
-        PupLoaf + "; weak flour 605 mL: J. Food Sci. Technol. 57 (2020) 3581, table 4; loss of 9.8 % to 11.5 %: Baking Business, Bakers Dictionary, and up to 13 %: common practice; leak from memory");
+    public static GasHolding KneadedDough { get; } =
+        new(
+            "kneaded dough",
+            new(0.70, 0.85, 0.95),
+            new(2.5, 3.2, 4.0),
+            new(4.5, 5.5, 6.8),
+            new(0.098, 0.11, 0.13),
+            "A net of gluten around every bubble.",
+            "On the bench stretched walls tear and bubbles run together; in the heat gluten and starch set, cells open into pores"
+                + DryCrust,
+            PupLoaf
+                + "; weak flour 605 mL: J. Food Sci. Technol. 57 (2020) 3581, table 4; loss of 9.8 % to 11.5 %: Baking Business, Bakers Dictionary, and up to 13 %: common practice; leak from memory"
+        );
 
-    /// <summary>A yeast dough that steam cooks: it is proofed less full, sets at the boiling point without a crust, and stays denser than a baked one.</summary>
+    /// <summary>
+    /// A yeast dough that steam cooks: it is proofed less full, sets at the boiling point without a crust, and stays denser than a baked
+    /// one.
+    /// </summary>
     /// <remarks>
-    /// A northern steamed bread has less than 2.5 mL/g, a southern about 3.0, a Guangdong one 2.6 to 3.4 (S. Huang and D. Miskelly, Steamed Breads, table 2.1): of a gas-free 0.8 mL/g that is 2.5 to 4.3 times. The bench and the leak: from memory, as of a kneaded dough that is cooked earlier.
+    /// A northern steamed bread has less than 2.5 mL/g, a southern about 3.0, a Guangdong one 2.6 to 3.4 (S. Huang and D. Miskelly, Steamed
+    /// Breads, table 2.1): of a gas-free 0.8 mL/g that is 2.5 to 4.3 times. The bench and the leak: from memory, as of a kneaded dough that
+    /// is cooked earlier.
     /// </remarks>
-    public static GasHolding SteamedDough { get; } = new(
-        "steamed dough",
-        new(0.70, 0.85, 0.95),
-        new(1.8, 2.4, 3.2),
-        new(2.5, 3.4, 4.3),
-        CookingLoss.Steamed.Water,
-        "A net of gluten around every bubble, and a skin that steam keeps soft.",
-        "Gluten and starch set from the outside in, and there is no crust; too much proof or too fierce a steam, and the skin blisters and wrinkles as it cools.",
-        "steamed breads of 2.0 mL/g to 3.4 mL/g: S. Huang and D. Miskelly, Steamed Breads, table 2.1, at second hand; leak and bench from memory")
-    {
-        LossSource = CookingLoss.Steamed.Source,
-    };
+    public static GasHolding SteamedDough { get; } =
+        new(
+            "steamed dough",
+            new(0.70, 0.85, 0.95),
+            new(1.8, 2.4, 3.2),
+            new(2.5, 3.4, 4.3),
+            CookingLoss.Steamed.Water,
+            "A net of gluten around every bubble, and a skin that steam keeps soft.",
+            "Gluten and starch set from the outside in, and there is no crust; too much proof or too fierce a steam, and the skin blisters and wrinkles as it cools.",
+            "steamed breads of 2.0 mL/g to 3.4 mL/g: S. Huang and D. Miskelly, Steamed Breads, table 2.1, at second hand; leak and bench from memory"
+        )
+        {
+            LossSource = CookingLoss.Steamed.Source,
+        };
 
     /// <summary>A yeast dough too soft to knead, or a yeast batter: gluten, but less of a net.</summary>
     /// <remarks>From memory: between a kneaded dough and a batter.</remarks>
-    public static GasHolding SoftDough { get; } = new(
-        "soft dough or yeast batter",
-        new(0.60, 0.75, 0.90),
-        new(2.0, 2.5, 3.2),
-        new(2.8, 3.5, 4.4),
-        new(0.098, 0.11, 0.13),
-        "Gluten that time has linked, and a thick batter that bubbles rise through slowly.",
-        "Bubbles run together and break at the top; in the heat gluten and starch set, with what egg there is" + DryCrust,
-        "loss in the oven: Baking Business, Bakers Dictionary, and common practice; the rest from memory, between a kneaded dough and a batter");
+    public static GasHolding SoftDough { get; } =
+        new(
+            "soft dough or yeast batter",
+            new(0.60, 0.75, 0.90),
+            new(2.0, 2.5, 3.2),
+            new(2.8, 3.5, 4.4),
+            new(0.098, 0.11, 0.13),
+            "Gluten that time has linked, and a thick batter that bubbles rise through slowly.",
+            "Bubbles run together and break at the top; in the heat gluten and starch set, with what egg there is" + DryCrust,
+            "loss in the oven: Baking Business, Bakers Dictionary, and common practice; the rest from memory, between a kneaded dough and a batter"
+        );
 
     /// <summary>A batter raised by soda or powder: only its thickness holds the gas until egg and starch set.</summary>
     /// <remarks>
-    /// Muffins of 2.38 mL/g after losing 13.4 % (Korean J. Food Preserv. 31 (2024) 256, table 3) are 2.06 mL for a gram of batter, of which 0.87 mL are gas-free:
-    /// 2.4 times. What leaks while mixing and filling is an assumption.
+    /// Muffins of 2.38 mL/g after losing 13.4 % (Korean J. Food Preserv. 31 (2024) 256, table 3) are 2.06 mL for a gram of batter, of which
+    /// 0.87 mL are gas-free: 2.4 times. What leaks while mixing and filling is an assumption.
     /// </remarks>
-    public static GasHolding Batter { get; } = new(
-        "batter",
-        new(0.30, 0.50, 0.80),
-        new(1.3, 1.6, 2.0),
-        new(1.9, 2.3, 2.7),
-        new(0.11, 0.13, 0.14),
-        "The thickness of the batter; there is little gluten, and egg and starch set late.",
-        "Bubbles rise, run together and burst at the top; past their limit they make tunnels or the middle sinks. Egg and starch set it, the later the more sugar and fat there is.",
-        "muffins of 2.38 mL/g and 11.3 % to 13.7 % lost: Korean J. Food Preserv. 31 (2024) 256, table 3; leak from memory");
+    public static GasHolding Batter { get; } =
+        new(
+            "batter",
+            new(0.30, 0.50, 0.80),
+            new(1.3, 1.6, 2.0),
+            new(1.9, 2.3, 2.7),
+            new(0.11, 0.13, 0.14),
+            "The thickness of the batter; there is little gluten, and egg and starch set late.",
+            "Bubbles rise, run together and burst at the top; past their limit they make tunnels or the middle sinks. Egg and starch set it, the later the more sugar and fat there is.",
+            "muffins of 2.38 mL/g and 11.3 % to 13.7 % lost: Korean J. Food Preserv. 31 (2024) 256, table 3; leak from memory"
+        );
 
     /// <summary>A dough without egg that soda or powder raises, such as a soda bread: flour that is wetted and hardly worked.</summary>
-    /// <remarks>No figures of its own were found: those of a <see cref="Batter"/>, which it resembles in what it loses, stand in for it.</remarks>
-    public static GasHolding QuickDough { get; } = Batter with
-    {
-        Name = "quick dough",
-        Holds = "The stiffness of the dough; its gluten is hardly worked.",
-        Stops = "Bubbles run together and break through the surface; starch and gluten set it" + DryCrust,
-        Source = $"as of a batter, for want of figures of its own: {Batter.Source}",
-    };
+    /// <remarks>
+    /// No figures of its own were found: those of a <see cref="Batter"/>, which it resembles in what it loses, stand in for it.
+    /// </remarks>
+    public static GasHolding QuickDough { get; } =
+        Batter with
+        {
+            Name = "quick dough",
+            Holds = "The stiffness of the dough; its gluten is hardly worked.",
+            Stops = "Bubbles run together and break through the surface; starch and gluten set it" + DryCrust,
+            Source = $"as of a batter, for want of figures of its own: {Batter.Source}",
+        };
 
     /// <summary>A batter of creamed fat and sugar: fat holds a great many fine bubbles from the start.</summary>
     /// <remarks>From memory: a layer cake comes to 2.3 mL to 3.3 mL for a gram.</remarks>
-    public static GasHolding CreamedBatter { get; } = new(
-        "creamed batter",
-        new(0.50, 0.70, 0.90),
-        new(1.5, 1.8, 2.1),
-        new(2.2, 2.7, 3.2),
-        new(0.09, 0.11, 0.13),
-        "Fat around fine bubbles of air, which the leavening's gas blows up.",
-        "Bubbles that are stretched too far run together, and the middle sinks; sugar and fat keep the crumb from setting until it is nearly done.",
-        "from memory");
+    public static GasHolding CreamedBatter { get; } =
+        new(
+            "creamed batter",
+            new(0.50, 0.70, 0.90),
+            new(1.5, 1.8, 2.1),
+            new(2.2, 2.7, 3.2),
+            new(0.09, 0.11, 0.13),
+            "Fat around fine bubbles of air, which the leavening's gas blows up.",
+            "Bubbles that are stretched too far run together, and the middle sinks; sugar and fat keep the crumb from setting until it is nearly done.",
+            "from memory"
+        );
 
     /// <summary>A shell that steam blows up: one hollow behind a skin of egg and gluten.</summary>
     /// <remarks>
-    /// From memory: a popover comes to between three and five and a half times its batter, with a hollow of 2 mL to 4 mL for a gram of it; no measured volume of popovers was found.
-    /// Without egg there is no rise at all (B. Lowe, Experimental Cookery, "Popovers").
+    /// From memory: a popover comes to between three and five and a half times its batter, with a hollow of 2 mL to 4 mL for a gram of it;
+    /// no measured volume of popovers was found. Without egg there is no rise at all (B. Lowe, Experimental Cookery, "Popovers").
     /// </remarks>
-    public static GasHolding Shell { get; } = new(
-        "shell",
-        new(0.60, 0.80, 1.00),
-        new(1.1, 1.2, 1.3),
-        new(3.2, 4.3, 5.5),
-        new(0.20, 0.28, 0.35),
-        "A skin of egg and gluten, set at the rim before the middle boils.",
-        "The skin dries and no longer stretches; steam goes on leaving through its pores and cracks. Too little baking, and it falls when the steam condenses.",
-        "from memory, where a pudding of the same batter is to stand some four inches high (Royal Society of Chemistry, 2008); what holds it: B. Lowe, Experimental Cookery, \"Popovers\"")
-    {
-        IsHollow = true,
-    };
+    public static GasHolding Shell { get; } =
+        new(
+            "shell",
+            new(0.60, 0.80, 1.00),
+            new(1.1, 1.2, 1.3),
+            new(3.2, 4.3, 5.5),
+            new(0.20, 0.28, 0.35),
+            "A skin of egg and gluten, set at the rim before the middle boils.",
+            "The skin dries and no longer stretches; steam goes on leaving through its pores and cracks. Too little baking, and it falls when the steam condenses.",
+            "from memory, where a pudding of the same batter is to stand some four inches high (Royal Society of Chemistry, 2008); what holds it: B. Lowe, Experimental Cookery, \"Popovers\""
+        )
+        {
+            IsHollow = true,
+        };
 
     /// <summary>A flat bread whose two skins set before the water between them boils.</summary>
-    /// <remarks>How far it puffs hangs on heat, thickness and a single hole; no published volume was found, and it falls again. Of its loss in an oven: from memory.</remarks>
-    public static GasHolding Pocket { get; } = new(
-        "flat bread",
-        new(0.60, 0.80, 1.00),
-        new(1.1, 1.2, 1.5),
-        new(1.5, 3.0, 6.0),
-        new(0.06, 0.12, 0.20),
-        "Two skins that heat has set, with nothing between them but steam.",
-        "A hole or a thin place lets the steam out; otherwise it falls when the steam condenses.",
-        "from memory")
-    {
-        IsPredicted = false,
-    };
+    /// <remarks>
+    /// How far it puffs hangs on heat, thickness and a single hole; no published volume was found, and it falls again. Of its loss in an
+    /// oven: from memory.
+    /// </remarks>
+    public static GasHolding Pocket { get; } =
+        new(
+            "flat bread",
+            new(0.60, 0.80, 1.00),
+            new(1.1, 1.2, 1.5),
+            new(1.5, 3.0, 6.0),
+            new(0.06, 0.12, 0.20),
+            "Two skins that heat has set, with nothing between them but steam.",
+            "A hole or a thin place lets the steam out; otherwise it falls when the steam condenses.",
+            "from memory"
+        )
+        {
+            IsPredicted = false,
+        };
 
     /// <summary>Sheets of dough and fat.</summary>
     /// <remarks>Puff pastry is said to rise to four to eight times its height: too wide to be a forecast. Loss: from memory.</remarks>
-    public static GasHolding Layers { get; } = new(
-        "laminated dough",
-        new(0.60, 0.80, 1.00),
-        new(1.5, 2.0, 2.5),
-        new(3.0, 5.0, 8.0),
-        new(0.10, 0.15, 0.20),
-        "Sheets of fat that keep sheets of dough apart, until steam has lifted them and they have set.",
-        "Where fat has run into the dough there are no sheets to lift; what has set does not fall.",
-        "from memory")
-    {
-        IsPredicted = false,
-    };
+    public static GasHolding Layers { get; } =
+        new(
+            "laminated dough",
+            new(0.60, 0.80, 1.00),
+            new(1.5, 2.0, 2.5),
+            new(3.0, 5.0, 8.0),
+            new(0.10, 0.15, 0.20),
+            "Sheets of fat that keep sheets of dough apart, until steam has lifted them and they have set.",
+            "Where fat has run into the dough there are no sheets to lift; what has set does not fall.",
+            "from memory"
+        )
+        {
+            IsPredicted = false,
+        };
 
     /// <summary>Egg beaten to a foam, with flour folded in.</summary>
-    /// <remarks>Batters of a specific gravity of 0.46 to 0.50 for sponges (Baking Business, Bakers Dictionary, "Sponge cake"; Bake magazine, article 11566) are 2.6 times their gas-free volume; what they bake to, and lose: from memory.</remarks>
-    public static GasHolding Foam { get; } = new(
-        "egg foam",
-        new(0.60, 0.80, 0.95),
-        new(2.2, 2.8, 4.0),
-        new(3.2, 4.0, 5.2),
-        new(0.09, 0.12, 0.15),
-        "Films of egg around fine bubbles of air, with little flour in them.",
-        "Films that were beaten too far or folded too long break; egg and starch set the rest.",
-        "batters of sponge cakes: Bake magazine, article 11566; what they come to from memory");
+    /// <remarks>
+    /// Batters of a specific gravity of 0.46 to 0.50 for sponges (Baking Business, Bakers Dictionary, "Sponge cake"; Bake magazine, article
+    /// 11566) are 2.6 times their gas-free volume; what they bake to, and lose: from memory.
+    /// </remarks>
+    public static GasHolding Foam { get; } =
+        new(
+            "egg foam",
+            new(0.60, 0.80, 0.95),
+            new(2.2, 2.8, 4.0),
+            new(3.2, 4.0, 5.2),
+            new(0.09, 0.12, 0.15),
+            "Films of egg around fine bubbles of air, with little flour in them.",
+            "Films that were beaten too far or folded too long break; egg and starch set the rest.",
+            "batters of sponge cakes: Bake magazine, article 11566; what they come to from memory"
+        );
 
-    /// <summary>A fermented dough without a net of gluten, or one that a starter raises, of which nobody can say how far it rises.</summary>
-    public static GasHolding WithoutNet { get; } = KneadedDough with
-    {
-        Name = "dough without a gluten net",
-        Holds = "Starch and what binds it: the gums of rye, or husks and gums that were added; there is no net that stretches.",
-        Stops = "Bubbles break through the surface; starch sets what is left.",
-        Source = "loss as of a loaf: Baking Business, Bakers Dictionary, and common practice",
-        IsPredicted = false,
-    };
+    /// <summary>
+    /// A fermented dough without a net of gluten, or one that a starter raises, of which nobody can say how far it rises.
+    /// </summary>
+    public static GasHolding WithoutNet { get; } =
+        KneadedDough with
+        {
+            Name = "dough without a gluten net",
+            Holds = "Starch and what binds it: the gums of rye, or husks and gums that were added; there is no net that stretches.",
+            Stops = "Bubbles break through the surface; starch sets what is left.",
+            Source = "loss as of a loaf: Baking Business, Bakers Dictionary, and common practice",
+            IsPredicted = false,
+        };
 
     /// <summary>A shell of a flour that is not wheat's: egg and swelled starch alone. No published volume was found.</summary>
-    public static GasHolding ShellWithoutGluten { get; } = Shell with
-    {
-        Name = "shell of other flours than wheat",
-        Holds = "A skin of egg and of starch that has swelled, set at the rim before the middle boils.",
-        Source = "loss as of a shell of wheat, from memory; what holds it: B. Lowe, Experimental Cookery, \"Popovers\"",
-        IsPredicted = false,
-    };
+    public static GasHolding ShellWithoutGluten { get; } =
+        Shell with
+        {
+            Name = "shell of other flours than wheat",
+            Holds = "A skin of egg and of starch that has swelled, set at the rim before the middle boils.",
+            Source = "loss as of a shell of wheat, from memory; what holds it: B. Lowe, Experimental Cookery, \"Popovers\"",
+            IsPredicted = false,
+        };
 
-    /// <summary>A batter or dough of flours that are not wheat's, raised by soda or powder. No published volume was found that holds for such flours together.</summary>
-    public static GasHolding BatterWithoutGluten { get; } = Batter with
-    {
-        Name = "batter of other flours than wheat",
-        Holds = "The thickness of the batter and what binds it, starch, gums or egg, in place of a net of gluten.",
-        Stops = "Bubbles rise, run together and burst at the top; starch sets it, with what egg there is.",
-        Source = $"loss as of a batter of wheat: {Batter.Source}",
-        IsPredicted = false,
-    };
+    /// <summary>
+    /// A batter or dough of flours that are not wheat's, raised by soda or powder. No published volume was found that holds for such flours
+    /// together.
+    /// </summary>
+    public static GasHolding BatterWithoutGluten { get; } =
+        Batter with
+        {
+            Name = "batter of other flours than wheat",
+            Holds = "The thickness of the batter and what binds it, starch, gums or egg, in place of a net of gluten.",
+            Stops = "Bubbles rise, run together and burst at the top; starch sets it, with what egg there is.",
+            Source = $"loss as of a batter of wheat: {Batter.Source}",
+            IsPredicted = false,
+        };
 
     /// <summary>All of the settings.</summary>
-    public static IReadOnlyList<GasHolding> All { get; } = [KneadedDough, SteamedDough, SoftDough, Batter, QuickDough, CreamedBatter, Shell, Pocket, Layers, Foam, ShellWithoutGluten, BatterWithoutGluten];
+    public static IReadOnlyList<GasHolding> All { get; } =
+    [
+        KneadedDough,
+        SteamedDough,
+        SoftDough,
+        Batter,
+        QuickDough,
+        CreamedBatter,
+        Shell,
+        Pocket,
+        Layers,
+        Foam,
+        ShellWithoutGluten,
+        BatterWithoutGluten,
+    ];
 
     /// <summary>The setting that a formula suggests: by its leavening, whether there are yeast and egg in it, and how wet it is.</summary>
     public static GasHolding For(BakersFormula formula)
@@ -235,7 +312,9 @@ public sealed record GasHolding(
         ArgumentNullException.ThrowIfNull(formula);
         var hasEgg = Has(formula, IngredientRole.Egg);
         if (HasNoNet(formula))
-            return formula.IsFermented ? WithoutNet : formula.Leavening == Leavening.Steam ? ShellWithoutGluten : BatterWithoutGluten;
+            return formula.IsFermented ? WithoutNet
+                : formula.Leavening == Leavening.Steam ? ShellWithoutGluten
+                : BatterWithoutGluten;
         if (formula.HasStarter)
             return KneadedDough with { Name = "sourdough", IsPredicted = false };
         if (formula.Leavening == Leavening.Steam)
@@ -252,24 +331,31 @@ public sealed record GasHolding(
         return Gluten(formula) < LeastGluten;
     }
 
-    /// <summary>Below this share of flours of wheat a dough has no net to speak of. From memory: bakers knead doughs of half wheat, and stir those of less.</summary>
+    /// <summary>
+    /// Below this share of flours of wheat a dough has no net to speak of. From memory: bakers knead doughs of half wheat, and stir those
+    /// of less.
+    /// </summary>
     private const double LeastGluten = 0.5;
 
     /// <summary>The share of the flour that is wheat's, spelt's or another of its kin.</summary>
-    private static double Gluten(BakersFormula formula) => formula.Lines.Where(line => IsWheat(line.Ingredient.StarterOf ?? line.Ingredient)).Sum(line => PerHundred.Share(line.Percent * line.Ingredient.FlourShare));
+    private static double Gluten(BakersFormula formula) =>
+        formula
+            .Lines.Where(line => IsWheat(line.Ingredient.StarterOf ?? line.Ingredient))
+            .Sum(line => PerHundred.Share(line.Percent * line.Ingredient.FlourShare));
 
     private static bool IsWheat(Ingredient flour) => flour.Allergens.Any(allergen => allergen.Name is "wheat" or "spelt");
 
     /// <summary>What an author says that it is; null where the formula tells.</summary>
-    public static GasHolding? AsWritten(CrumbStructure? structure, BakersFormula formula) => structure switch
-    {
-        CrumbStructure.HollowShell => HasNoNet(formula) ? ShellWithoutGluten : Shell,
-        CrumbStructure.Pocket => Pocket,
-        CrumbStructure.Layers => Layers,
-        CrumbStructure.Foam => Foam,
-        CrumbStructure.Crumb when formula.Leavening == Leavening.Steam => For(formula with { Leavening = Leavening.Chemical }),
-        _ => null,
-    };
+    public static GasHolding? AsWritten(CrumbStructure? structure, BakersFormula formula) =>
+        structure switch
+        {
+            CrumbStructure.HollowShell => HasNoNet(formula) ? ShellWithoutGluten : Shell,
+            CrumbStructure.Pocket => Pocket,
+            CrumbStructure.Layers => Layers,
+            CrumbStructure.Foam => Foam,
+            CrumbStructure.Crumb when formula.Leavening == Leavening.Steam => For(formula with { Leavening = Leavening.Chemical }),
+            _ => null,
+        };
 
     private static bool Has(BakersFormula formula, IngredientRole role) => formula.Lines.Any(line => line.Ingredient.Role == role);
 }

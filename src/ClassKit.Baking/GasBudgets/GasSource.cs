@@ -3,7 +3,10 @@ using ClassKit.Baking.Quantities;
 
 namespace ClassKit.Baking.GasBudgets;
 
-/// <summary>What one source of gas makes in a mass of dough, if none of it escapes: amounts as made, volumes as found in the bubbles, without what the water holds.</summary>
+/// <summary>
+/// What one source of gas makes in a mass of dough, if none of it escapes: amounts as made, volumes as found in the bubbles, without what
+/// the water holds.
+/// </summary>
 /// <param name="Kind">Which source.</param>
 /// <param name="BenchAmount">Dry gas made by the end of the bench.</param>
 /// <param name="SetAmount">Dry gas made by the time the crumb sets.</param>
@@ -16,7 +19,8 @@ public sealed record GasSource(
     Band<AmountOfSubstance> SetAmount,
     Band<Volume> OnBench,
     Band<Volume> AtSet,
-    Explanation Explanation)
+    Explanation Explanation
+)
 {
     /// <summary>The mass of carbon dioxide by the time the crumb sets; nothing for air.</summary>
     public Band<Mass> CarbonDioxide => Kind == GasSourceKind.Air ? default : SetAmount.Map(Chemistry.CarbonDioxide.MassOf);

@@ -21,8 +21,18 @@ public sealed record PublishedVolume(string Bread, Leavening Leavening, Publishe
     /// <summary>All that are known here. None was found for steam-raised shells.</summary>
     public static IReadOnlyList<PublishedVolume> All { get; } =
     [
-        new("White pan loaves of hard winter and spring wheat", Leavening.Yeast, new(4.7, 8.2), "J. Food Sci. Technol. 57 (2020) 3581, table 4, PMC7447701"),
-        new("White bread, the least that a standard asks", Leavening.Yeast, new(4.0, 4.0), "J. Food Process. Technol. 6 (2015) 484, table 2"),
+        new(
+            "White pan loaves of hard winter and spring wheat",
+            Leavening.Yeast,
+            new(4.7, 8.2),
+            "J. Food Sci. Technol. 57 (2020) 3581, table 4, PMC7447701"
+        ),
+        new(
+            "White bread, the least that a standard asks",
+            Leavening.Yeast,
+            new(4.0, 4.0),
+            "J. Food Process. Technol. 6 (2015) 484, table 2"
+        ),
         new("French bread", Leavening.Yeast, new(1 / 0.159, 1 / 0.124), Tomography),
         new("Multigrain bread", Leavening.Yeast, new(1 / 0.243, 1 / 0.241), Tomography),
         new("Rye bread", Leavening.Yeast, new(1 / 0.258, 1 / 0.224), Tomography),
@@ -33,5 +43,6 @@ public sealed record PublishedVolume(string Bread, Leavening Leavening, Publishe
     ];
 
     /// <summary>What was measured of other breads by a leavening and a way of cooking; empty where nothing was.</summary>
-    public static IReadOnlyList<PublishedVolume> Of(Leavening leavening, CookingWay way = CookingWay.Oven) => [.. All.Where(volume => volume.Leavening == leavening && volume.Way == way)];
+    public static IReadOnlyList<PublishedVolume> Of(Leavening leavening, CookingWay way = CookingWay.Oven) =>
+        [.. All.Where(volume => volume.Leavening == leavening && volume.Way == way)];
 }

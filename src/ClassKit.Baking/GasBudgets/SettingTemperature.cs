@@ -8,9 +8,10 @@ namespace ClassKit.Baking.GasBudgets;
 
 /// <summary>The temperature at which a crumb stops stretching: sugar in the water holds starch and egg back, and fat a little.</summary>
 /// <remarks>
-/// Lean doughs set at 68 °C to 80 °C, cakes from 80 °C on and high-ratio cakes near 100 °C: H. McGee, On Food and Cooking (2004), from memory. A cake batter's starch has swollen
-/// in full just below 100 °C ("Cake batters", a chapter on thermal analysis read at second hand). That the delay grows in proportion to the sugar's share of sugar and water,
-/// and how much fat adds, is an assumption that meets both ends; the band is as wide as theirs.
+/// Lean doughs set at 68 °C to 80 °C, cakes from 80 °C on and high-ratio cakes near 100 °C: H. McGee, On Food and Cooking (2004), from
+/// memory. A cake batter's starch has swollen in full just below 100 °C ("Cake batters", a chapter on thermal analysis read at second
+/// hand). That the delay grows in proportion to the sugar's share of sugar and water, and how much fat adds, is an assumption that meets
+/// both ends; the band is as wide as theirs.
 /// </remarks>
 public static class SettingTemperature
 {
@@ -34,6 +35,8 @@ public static class SettingTemperature
         var fat = formula.Lines.Where(line => line.Ingredient.Role == IngredientRole.Fat).Sum(line => line.Percent);
         var later = DegreesOfSugar * sugar / Math.Max(sugar + DoughWater.AllWaterPercent(formula), 1) + DegreesOfFat * fat;
         var boiling = Saturation.BoilingPoint(pressure).Celsius;
-        return lean.With(BelowBoiling, (temperature, below) => Temperature.FromCelsius(Math.Max(temperature.Celsius, Math.Min(temperature.Celsius + later, boiling - below))));
+        return lean.With(BelowBoiling, (temperature, below) =>
+            Temperature.FromCelsius(Math.Max(temperature.Celsius, Math.Min(temperature.Celsius + later, boiling - below)))
+        );
     }
 }

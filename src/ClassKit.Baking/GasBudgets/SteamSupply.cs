@@ -18,4 +18,5 @@ public sealed record SteamSupply(
     Volume Rise,
     Mass WaterToFillRise,
     double ShareOfWater,
-    Explanation Explanation);
+    Explanation Explanation
+);

@@ -5,8 +5,9 @@ namespace ClassKit.Baking.HeatBalances;
 
 /// <summary>How much heat it takes to warm an ingredient, from what it is made of.</summary>
 /// <remarks>
-/// Each constituent by its own: Y. Choi, M. R. Okos, Effects of temperature and composition on the thermal properties of foods (1986), in ASHRAE Handbook, Refrigeration (2006),
-/// chapter 9, table 1, here at 20 °C. Fat that melts or sets takes or gives heat besides, which is left out: with a fifth of butter in a batter less than 1 K.
+/// Each constituent by its own: Y. Choi, M. R. Okos, Effects of temperature and composition on the thermal properties of foods (1986), in
+/// ASHRAE Handbook, Refrigeration (2006), chapter 9, table 1, here at 20 °C. Fat that melts or sets takes or gives heat besides, which is
+/// left out: with a fifth of butter in a batter less than 1 K.
 /// </remarks>
 public static class SpecificHeat
 {
@@ -21,6 +22,7 @@ public static class SpecificHeat
     {
         ArgumentNullException.ThrowIfNull(ingredient);
         var solids = ingredient.Solids ?? FoodSolids.Unknown(ingredient.WaterShare);
-        return ingredient.WaterShare * Water + PerHundred.Share(solids.Protein * Protein + solids.Fat * Fat + solids.Carbohydrate * Carbohydrate + solids.Ash * Ash);
+        return ingredient.WaterShare * Water
+            + PerHundred.Share(solids.Protein * Protein + solids.Fat * Fat + solids.Carbohydrate * Carbohydrate + solids.Ash * Ash);
     }
 }

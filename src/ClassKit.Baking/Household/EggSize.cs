@@ -8,8 +8,8 @@ public static class EggSize
 
     /// <summary>By what the size is called: in words those of the United States, in letters those of the European Union.</summary>
     /// <remarks>
-    /// Words: USDA SR28 household weights, NDB 01123. Letters: Regulation (EC) 589/2008, Article 4, in the shell: S below 53 g, M to 63 g, L to 73 g, XL above; here the middle of the class,
-    /// 48 g for S and 78 g for XL, which are open to one side.
+    /// Words: USDA SR28 household weights, NDB 01123. Letters: Regulation (EC) 589/2008, Article 4, in the shell: S below 53 g, M to 63 g,
+    /// L to 73 g, XL above; here the middle of the class, 48 g for S and 78 g for XL, which are open to one side.
     /// </remarks>
     private static readonly Dictionary<string, double> BySize = new(StringComparer.OrdinalIgnoreCase)
     {

@@ -3,7 +3,9 @@ using ClassKit.Baking.Quantities;
 
 namespace ClassKit.Baking.Household;
 
-/// <summary>How much all-purpose flour a cup holds. It depends on how the cup is filled, and lists disagree, so it is a named setting.</summary>
+/// <summary>
+/// How much all-purpose flour a cup holds. It depends on how the cup is filled, and lists disagree, so it is a named setting.
+/// </summary>
 /// <param name="Name">What the setting is called.</param>
 /// <param name="Cup">The flour in a US cup.</param>
 /// <param name="Source">Where it is published.</param>
@@ -16,7 +18,12 @@ public sealed record FlourCup(string Name, Mass Cup, string Source)
     public static FlourCup FiveOunces { get; } = new("5 oz", Mass.FromOunces(5), "trade lists quoted beside the USDA's weights");
 
     /// <summary>A quarter of a pound, 113 g: sifted or spooned lightly.</summary>
-    public static FlourCup QuarterPound { get; } = new("1/4 lb", Mass.FromPounds(0.25), "trade lists quoted beside the USDA's weights; 112 g: B. Lowe, Experimental Cookery, cream puffs");
+    public static FlourCup QuarterPound { get; } =
+        new(
+            "1/4 lb",
+            Mass.FromPounds(0.25),
+            "trade lists quoted beside the USDA's weights; 112 g: B. Lowe, Experimental Cookery, cream puffs"
+        );
 
     /// <summary>All of the settings, the default first.</summary>
     public static IReadOnlyList<FlourCup> All { get; } = [Usda, FiveOunces, QuarterPound];
@@ -25,6 +32,13 @@ public sealed record FlourCup(string Name, Mass Cup, string Source)
     public Ingredient Applied(Ingredient flour)
     {
         ArgumentNullException.ThrowIfNull(flour);
-        return flour.Role == IngredientRole.Flour && flour.GramsPerCup is not null ? flour with { GramsPerCup = Cup.Grams, CupFilling = null, Source = $"{flour.Source}; cup: {Source}" } : flour;
+        return flour.Role == IngredientRole.Flour && flour.GramsPerCup is not null
+            ? flour with
+            {
+                GramsPerCup = Cup.Grams,
+                CupFilling = null,
+                Source = $"{flour.Source}; cup: {Source}",
+            }
+            : flour;
     }
 }

@@ -10,10 +10,15 @@ namespace ClassKit.Baking.Household;
 public sealed record HouseholdMeasure(string Text, Mass Mass, double Error) : IExplained
 {
     /// <summary>How far off the measures are.</summary>
-    public Explanation Explanation => Explanations.Explanation.Of(
-        "Household measure", "error", "mass in the measures / mass asked for - 1",
-        $"{Figures.Grams(Mass)} / {Figures.Grams(Mass / (1 + Error))} - 1", Figures.Percent(Error),
-        "Household weights differ with how a cup is filled; this error is that of the rounding only.");
+    public Explanation Explanation =>
+        Explanations.Explanation.Of(
+            "Household measure",
+            "error",
+            "mass in the measures / mass asked for - 1",
+            $"{Figures.Grams(Mass)} / {Figures.Grams(Mass / (1 + Error))} - 1",
+            Figures.Percent(Error),
+            "Household weights differ with how a cup is filled; this error is that of the rounding only."
+        );
 
     /// <summary>True if the measures are more than 10 % off: weigh instead.</summary>
     public bool IsRough => Math.Abs(Error) > 0.1;

@@ -5,8 +5,8 @@ namespace ClassKit.Baking.Household;
 
 /// <summary>Turns masses into household measures and back, through the weights of a US cup and teaspoon of each ingredient.</summary>
 /// <remarks>
-/// Cups count from a quarter cup up, spoons below. Where only one of the two weights is known, the other follows from 48 teaspoons in a cup.
-/// A cup of flour depends on how it is filled by more than the rounding here: the error shown is that of the rounding only.
+/// Cups count from a quarter cup up, spoons below. Where only one of the two weights is known, the other follows from 48 teaspoons in a
+/// cup. A cup of flour depends on how it is filled by more than the rounding here: the error shown is that of the rounding only.
 /// </remarks>
 public static class HouseholdMeasures
 {
@@ -16,10 +16,16 @@ public static class HouseholdMeasures
     /// <summary>A cup measure that is within this of the mass needs no spoonful beside it.</summary>
     private const double Close = 0.02;
 
-    /// <summary>An eighth of a teaspoon that is short by more than a fifth is no measure for salt or powder: a scant one of the next size is nearer to what is meant. Common practice, no source.</summary>
+    /// <summary>
+    /// An eighth of a teaspoon that is short by more than a fifth is no measure for salt or powder: a scant one of the next size is nearer
+    /// to what is meant. Common practice, no source.
+    /// </summary>
     private const double TooLittle = 0.2;
 
-    /// <summary>The measures nearest to a mass; null if the ingredient has no household weights or the mass is less than half an eighth of a teaspoon.</summary>
+    /// <summary>
+    /// The measures nearest to a mass; null if the ingredient has no household weights or the mass is less than half an eighth of a
+    /// teaspoon.
+    /// </summary>
     /// <param name="ingredient">What is measured.</param>
     /// <param name="mass">Above 0.</param>
     public static HouseholdMeasure? For(Ingredient ingredient, Mass mass)
@@ -31,7 +37,9 @@ public static class HouseholdMeasures
             return Pieces(piece, mass);
         if (CupOf(ingredient) is not { } cup || TeaspoonOf(ingredient) is not { } teaspoon)
             return null;
-        return mass.Grams >= cup / 4 && ingredient.GramsPerCup is not null ? Cups(cup, mass, ingredient.CupFilling) : Spoons(teaspoon, mass);
+        return mass.Grams >= cup / 4 && ingredient.GramsPerCup is not null
+            ? Cups(cup, mass, ingredient.CupFilling)
+            : Spoons(teaspoon, mass);
     }
 
     /// <summary>The measures to buy for a mass: as <see cref="For"/>, but eggs and the like whole and never too few.</summary>
@@ -94,7 +102,11 @@ public static class HouseholdMeasures
         var tablespoons = KitchenFraction.Rounded((mass.Grams - quarters * cup) / tablespoon, 2);
         if (tablespoons is 0 or 4)
             return alone;
-        var both = Measure($"{CupText(KitchenFraction.Show(quarters, 4), quarters)} + {KitchenFraction.Show(tablespoons, 2)} tbsp", quarters * cup + tablespoons * tablespoon, mass);
+        var both = Measure(
+            $"{CupText(KitchenFraction.Show(quarters, 4), quarters)} + {KitchenFraction.Show(tablespoons, 2)} tbsp",
+            quarters * cup + tablespoons * tablespoon,
+            mass
+        );
         return Math.Abs(both.Error) < Math.Abs(alone.Error) ? both : alone;
     }
 
@@ -119,7 +131,8 @@ public static class HouseholdMeasures
         return Measure(text, teaspoons * teaspoon, mass);
     }
 
-    private static HouseholdMeasure Measure(string text, double grams, Mass asked) => new(text, Mass.FromGrams(grams), grams / asked.Grams - 1);
+    private static HouseholdMeasure Measure(string text, double grams, Mass asked) =>
+        new(text, Mass.FromGrams(grams), grams / asked.Grams - 1);
 
     private static string CupText(string text, double cups) => $"{text} {(cups > 1 ? "cups" : "cup")}";
 }

@@ -11,7 +11,8 @@ public static class KitchenFraction
     private static readonly int[] Denominators = [2, 3, 4, 8];
 
     /// <summary>
-    /// A number as a whole number and a fraction, rounded to the nearest <c>1/denominator</c> (halves away from zero): 1.75 is <c>1 3/4</c>.
+    /// A number as a whole number and a fraction, rounded to the nearest <c>1/denominator</c> (halves away from zero): 1.75 is <c>1
+    /// 3/4</c>.
     /// </summary>
     /// <param name="value">Not negative.</param>
     /// <param name="denominator">The finest fraction; above 0.</param>
@@ -29,19 +30,26 @@ public static class KitchenFraction
         return whole == 0 ? fraction : string.Create(CultureInfo.InvariantCulture, $"{whole} {fraction}");
     }
 
-    /// <summary>Reads <c>2</c>, <c>0.75</c>, <c>3/4</c>, <c>1 3/4</c>, <c>1-3/4</c> and the signs ¼ ½ ¾ ⅓ ⅔ ⅛ ⅜ ⅝ ⅞, alone or behind a whole number.</summary>
+    /// <summary>
+    /// Reads <c>2</c>, <c>0.75</c>, <c>3/4</c>, <c>1 3/4</c>, <c>1-3/4</c> and the signs ¼ ½ ¾ ⅓ ⅔ ⅛ ⅜ ⅝ ⅞, alone or behind a whole number.
+    /// </summary>
     /// <param name="text">As typed; a decimal point, no comma.</param>
     /// <param name="value">What was read; not negative, 0 if nothing was.</param>
     public static bool TryParse(string text, out double value)
     {
         ArgumentNullException.ThrowIfNull(text);
         value = 0;
-        var spaced = string.Concat(text.Trim().Select(letter => Signs.TryGetValue(letter, out var fraction) ? " " + fraction : letter.ToString())).Replace('-', ' ');
+        var spaced = string.Concat(
+                text.Trim().Select(letter => Signs.TryGetValue(letter, out var fraction) ? " " + fraction : letter.ToString())
+            )
+            .Replace('-', ' ');
         var words = spaced.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         return words.Length switch
         {
             1 => TryDecimal(words[0], out value) || TryFraction(words[0], out value),
-            2 when long.TryParse(words[0], NumberStyles.None, CultureInfo.InvariantCulture, out var whole) && TryFraction(words[1], out var fraction) => Set(whole + fraction, out value),
+            2
+                when long.TryParse(words[0], NumberStyles.None, CultureInfo.InvariantCulture, out var whole)
+                    && TryFraction(words[1], out var fraction) => Set(whole + fraction, out value),
             _ => false,
         };
     }
@@ -55,7 +63,8 @@ public static class KitchenFraction
         return (Show(value, denominator), Rounded(value, denominator));
     }
 
-    internal static double Rounded(double value, int denominator) => Math.Round(value * denominator + Whole, MidpointRounding.AwayFromZero) / denominator;
+    internal static double Rounded(double value, int denominator) =>
+        Math.Round(value * denominator + Whole, MidpointRounding.AwayFromZero) / denominator;
 
     private static bool TryDecimal(string word, out double value) =>
         double.TryParse(word, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value) && double.IsFinite(value);

@@ -39,6 +39,9 @@ public static partial class MassNotation
             : string.Create(CultureInfo.InvariantCulture, $"{Math.Round(mass.Kilograms, 3, MidpointRounding.AwayFromZero):0.###} kg");
     }
 
-    [GeneratedRegex(@"^\s*(?<number>[0-9][0-9 ./]*?)\s*(?<unit>mg|kg|g|gram|grams)\s*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"^\s*(?<number>[0-9][0-9 ./]*?)\s*(?<unit>mg|kg|g|gram|grams)\s*$",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
+    )]
     private static partial Regex Metric();
 }

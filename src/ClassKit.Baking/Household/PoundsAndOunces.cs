@@ -26,7 +26,9 @@ public static partial class PoundsAndOunces
         };
     }
 
-    /// <summary>Reads <c>4 lb 5 1/2 oz</c>, <c>2 lb</c>, <c>5.5 oz</c>, <c>1 1/2 lb</c>; <c>#</c> and <c>lbs</c> stand for pounds too.</summary>
+    /// <summary>
+    /// Reads <c>4 lb 5 1/2 oz</c>, <c>2 lb</c>, <c>5.5 oz</c>, <c>1 1/2 lb</c>; <c>#</c> and <c>lbs</c> stand for pounds too.
+    /// </summary>
     /// <param name="text">As typed.</param>
     /// <param name="mass">What was read; 0 g if nothing was.</param>
     public static bool TryParse(string text, out Mass mass)
@@ -45,6 +47,9 @@ public static partial class PoundsAndOunces
         return match.Groups["lb"].Success || match.Groups["oz"].Success;
     }
 
-    [GeneratedRegex(@"^\s*(?:(?<lb>[0-9][0-9 ./¼½¾⅓⅔⅛⅜⅝⅞⁄-]*?)\s*(?:lbs?\.?|pounds?|#)\s*)?(?:(?<oz>[0-9¼½¾⅓⅔⅛⅜⅝⅞][0-9 ./¼½¾⅓⅔⅛⅜⅝⅞⁄-]*?)\s*(?:oz\.?|ounces?)\s*)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"^\s*(?:(?<lb>[0-9][0-9 ./¼½¾⅓⅔⅛⅜⅝⅞⁄-]*?)\s*(?:lbs?\.?|pounds?|#)\s*)?(?:(?<oz>[0-9¼½¾⅓⅔⅛⅜⅝⅞][0-9 ./¼½¾⅓⅔⅛⅜⅝⅞⁄-]*?)\s*(?:oz\.?|ounces?)\s*)?$",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
+    )]
     private static partial Regex Shape();
 }

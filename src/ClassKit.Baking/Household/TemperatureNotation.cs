@@ -14,13 +14,16 @@ public static partial class TemperatureNotation
     private const double DialFahrenheit = 5;
 
     /// <summary>To the whole degree, halves away from zero: <c>177 °C (350 °F)</c>.</summary>
-    public static string Show(Temperature temperature) => string.Create(
-        CultureInfo.InvariantCulture, $"{Whole(temperature.Celsius)} °C ({Whole(temperature.Fahrenheit)} °F)");
+    public static string Show(Temperature temperature) =>
+        string.Create(CultureInfo.InvariantCulture, $"{Whole(temperature.Celsius)} °C ({Whole(temperature.Fahrenheit)} °F)");
 
     /// <summary>What to set an oven to: the nearest 5 °C and the nearest 5 °F, so that what differs in one differs in the other.</summary>
-    public static (double Celsius, double Fahrenheit) Dial(Temperature oven) => (Step(oven.Celsius, DialCelsius), Step(oven.Fahrenheit, DialFahrenheit));
+    public static (double Celsius, double Fahrenheit) Dial(Temperature oven) =>
+        (Step(oven.Celsius, DialCelsius), Step(oven.Fahrenheit, DialFahrenheit));
 
-    /// <summary>Reads a number with C or F behind it, with or without a degree sign. A bare number is not read: nobody knows which it is.</summary>
+    /// <summary>
+    /// Reads a number with C or F behind it, with or without a degree sign. A bare number is not read: nobody knows which it is.
+    /// </summary>
     /// <param name="text">As typed.</param>
     /// <param name="temperature">What was read; 0 °C if nothing was.</param>
     public static bool TryParse(string text, out Temperature temperature)
@@ -28,7 +31,15 @@ public static partial class TemperatureNotation
         ArgumentNullException.ThrowIfNull(text);
         temperature = default;
         var match = Shape().Match(text);
-        if (!match.Success || !double.TryParse(match.Groups["number"].Value.Replace('−', '-'), NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number))
+        if (
+            !match.Success
+            || !double.TryParse(
+                match.Groups["number"].Value.Replace('−', '-'),
+                NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint,
+                CultureInfo.InvariantCulture,
+                out var number
+            )
+        )
             return false;
         var celsius = match.Groups["unit"].Value is "F" or "f" ? (number - 32) / 1.8 : number;
         if (!double.IsFinite(celsius) || celsius < Temperature.FromKelvin(0).Celsius)
@@ -41,6 +52,9 @@ public static partial class TemperatureNotation
 
     private static double Step(double degrees, double step) => Math.Round(degrees / step, MidpointRounding.AwayFromZero) * step + 0.0;
 
-    [GeneratedRegex(@"^\s*(?<number>[-−]?[0-9]+(?:\.[0-9]+)?)\s*(?:°|º|deg(?:rees)?\.?)?\s*(?<unit>[CFcf])\s*$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"^\s*(?<number>[-−]?[0-9]+(?:\.[0-9]+)?)\s*(?:°|º|deg(?:rees)?\.?)?\s*(?<unit>[CFcf])\s*$",
+        RegexOptions.CultureInvariant
+    )]
     private static partial Regex Shape();
 }

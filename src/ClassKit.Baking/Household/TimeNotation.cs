@@ -23,7 +23,9 @@ public static partial class TimeNotation
         };
     }
 
-    /// <summary>Reads hours, minutes or both, in words or with a colon; kitchen fractions too: <c>1 1/2 h</c>. A bare number is not read.</summary>
+    /// <summary>
+    /// Reads hours, minutes or both, in words or with a colon; kitchen fractions too: <c>1 1/2 h</c>. A bare number is not read.
+    /// </summary>
     /// <param name="text">As typed; upper or lower case.</param>
     /// <param name="time">What was read, at most two weeks; 0 if nothing was.</param>
     public static bool TryParse(string text, out TimeSpan time)
@@ -39,13 +41,19 @@ public static partial class TimeNotation
         if (match.Groups["min"].Success && !KitchenFraction.TryParse(match.Groups["min"].Value, out minutes))
             return false;
         if (match.Groups["clock"].Success)
-            (hours, minutes) = (int.Parse(match.Groups["clock"].Value, CultureInfo.InvariantCulture), int.Parse(match.Groups["rest"].Value, CultureInfo.InvariantCulture));
+            (hours, minutes) = (
+                int.Parse(match.Groups["clock"].Value, CultureInfo.InvariantCulture),
+                int.Parse(match.Groups["rest"].Value, CultureInfo.InvariantCulture)
+            );
         if (hours * 60 + minutes > MostMinutes)
             return false;
         time = TimeSpan.FromMinutes(hours * 60 + minutes);
         return true;
     }
 
-    [GeneratedRegex(@"^\s*(?:(?<clock>[0-9]{1,3}):(?<rest>[0-5][0-9])|(?:(?<h>[0-9½¼¾][0-9 ./½¼¾⅓⅔⁄]*?)\s*(?:hours?|hrs?\.?|h)\s*)?(?:(?<min>[0-9½¼¾][0-9 ./½¼¾⅓⅔⁄]*?)\s*(?:minutes?|mins?\.?))?)\s*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"^\s*(?:(?<clock>[0-9]{1,3}):(?<rest>[0-5][0-9])|(?:(?<h>[0-9½¼¾][0-9 ./½¼¾⅓⅔⁄]*?)\s*(?:hours?|hrs?\.?|h)\s*)?(?:(?<min>[0-9½¼¾][0-9 ./½¼¾⅓⅔⁄]*?)\s*(?:minutes?|mins?\.?))?)\s*$",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
+    )]
     private static partial Regex Shape();
 }

@@ -6,7 +6,10 @@ namespace ClassKit.Baking.Household;
 /// <summary>Volumes as kitchens write them: <c>1 3/4 cups</c>, <c>2 1/4 tsp</c>, <c>500 mL</c>.</summary>
 public static partial class VolumeNotation
 {
-    /// <summary>A volume in the largest household measure that it fills at least a quarter of, to the nearest quarter or third of a cup, half tablespoon or eighth teaspoon.</summary>
+    /// <summary>
+    /// A volume in the largest household measure that it fills at least a quarter of, to the nearest quarter or third of a cup, half
+    /// tablespoon or eighth teaspoon.
+    /// </summary>
     /// <param name="volume">Not negative.</param>
     /// <param name="measures">What a cup is; US customary if not given.</param>
     public static string Show(Volume volume, MeasureDefinition? measures = null)
@@ -25,7 +28,9 @@ public static partial class VolumeNotation
             : $"{KitchenFraction.Show(volume / measures.Teaspoon, 8)} tsp";
     }
 
-    /// <summary>Reads a kitchen number and a unit: cup(s), c, tbsp, tablespoon(s), tsp, teaspoon(s), fl oz, pint, quart, gallon, mL, cL, dL, L.</summary>
+    /// <summary>
+    /// Reads a kitchen number and a unit: cup(s), c, tbsp, tablespoon(s), tsp, teaspoon(s), fl oz, pint, quart, gallon, mL, cL, dL, L.
+    /// </summary>
     /// <param name="text">As typed; upper or lower case.</param>
     /// <param name="volume">What was read; 0 L if nothing was.</param>
     /// <param name="measures">What a cup is; US customary if not given.</param>
@@ -58,8 +63,12 @@ public static partial class VolumeNotation
         return true;
     }
 
-    private static string UnitOf(string text) => text.Replace(" ", "", StringComparison.Ordinal).Replace(".", "", StringComparison.Ordinal).ToLowerInvariant();
+    private static string UnitOf(string text) =>
+        text.Replace(" ", "", StringComparison.Ordinal).Replace(".", "", StringComparison.Ordinal).ToLowerInvariant();
 
-    [GeneratedRegex(@"^\s*(?<number>[0-9¼½¾⅓⅔⅛⅜⅝⅞][0-9 ./¼½¾⅓⅔⅛⅜⅝⅞⁄-]*?)\s*(?<unit>[A-Za-z][A-Za-z. ]*?)\s*$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"^\s*(?<number>[0-9¼½¾⅓⅔⅛⅜⅝⅞][0-9 ./¼½¾⅓⅔⅛⅜⅝⅞⁄-]*?)\s*(?<unit>[A-Za-z][A-Za-z. ]*?)\s*$",
+        RegexOptions.CultureInvariant
+    )]
     private static partial Regex Shape();
 }

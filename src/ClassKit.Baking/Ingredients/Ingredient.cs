@@ -10,7 +10,8 @@ namespace ClassKit.Baking.Ingredients;
 /// <param name="WaterShare">Water by mass, 0 to 1.</param>
 /// <param name="GramsPerCup">The mass of a US cup (236.588 mL) as measured in a kitchen; null where cups make no sense.</param>
 /// <param name="GramsPerTeaspoon">The mass of a US teaspoon (4.929 mL); null where teaspoons make no sense.</param>
-/// <param name="Allergens">What must be declared of it by its nature. Nothing here never means that a product holds nothing: see <see cref="Doubts"/>, and its label.</param>
+/// <param name="Allergens">What must be declared of it by its nature. Nothing here never means that a product holds nothing: see
+/// <see cref="Doubts"/>, and its label.</param>
 /// <param name="Source">Where the figures come from.</param>
 public sealed record Ingredient(
     string Id,
@@ -20,7 +21,8 @@ public sealed record Ingredient(
     double? GramsPerCup,
     double? GramsPerTeaspoon,
     IReadOnlyList<Allergen> Allergens,
-    string Source)
+    string Source
+)
 {
     /// <summary>What it is made of besides water; null where that is not known.</summary>
     public FoodSolids? Solids { get; init; }
@@ -40,7 +42,10 @@ public sealed record Ingredient(
     /// <summary>What price lists call it; null where they use its name.</summary>
     public string? PriceName { get; init; }
 
-    /// <summary>How the cup of <see cref="GramsPerCup"/> is filled, or what is in it: <c>dipped</c>, <c>packed</c>, <c>chopped</c>; null where that is not known or makes no difference. A cup of flour differs by a fifth with it.</summary>
+    /// <summary>
+    /// How the cup of <see cref="GramsPerCup"/> is filled, or what is in it: <c>dipped</c>, <c>packed</c>, <c>chopped</c>; null where that
+    /// is not known or makes no difference. A cup of flour differs by a fifth with it.
+    /// </summary>
     public string? CupFilling { get; init; }
 
     /// <summary>How a kitchen counts it; null where nothing is counted.</summary>

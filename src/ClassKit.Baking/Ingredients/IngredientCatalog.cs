@@ -2,10 +2,14 @@ using System.Diagnostics.CodeAnalysis;
 
 namespace ClassKit.Baking.Ingredients;
 
-/// <summary>The ingredients that ClassKit knows, with composition and household weights: those of the file that ships, <c>ingredients.csv</c> beside this, each with its source there.</summary>
+/// <summary>
+/// The ingredients that ClassKit knows, with composition and household weights: those of the file that ships, <c>ingredients.csv</c> beside
+/// this, each with its source there.
+/// </summary>
 /// <remarks>
-/// USDA's cups and teaspoons of one ingredient were weighed apart and agree within a twentieth, but for yeast, of which packets say both. A kitchen's or lesson's own are added in a <see cref="Pantry"/>.
-/// Allergens: what the food itself is in the words of <see cref="Allergens.AllergenCatalog"/>; what a maker may add or leave in is a doubt. Starch, oil and malt are known to differ by maker.
+/// USDA's cups and teaspoons of one ingredient were weighed apart and agree within a twentieth, but for yeast, of which packets say both. A
+/// kitchen's or lesson's own are added in a <see cref="Pantry"/>. Allergens: what the food itself is in the words of
+/// <see cref="Allergens.AllergenCatalog"/>; what a maker may add or leave in is a doubt. Starch, oil and malt are known to differ by maker.
 /// </remarks>
 public static class IngredientCatalog
 {

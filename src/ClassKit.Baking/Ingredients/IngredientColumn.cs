@@ -11,7 +11,10 @@ public sealed record IngredientColumn(string Name, string Means)
         new("id", "how formulas and card values name it: small letters, digits and _; left empty it is made of the name"),
         new("name", "how pages name it; must be there"),
         new("other names", "what methods and lists call it besides, separated by ;"),
-        new("kind", "flour, liquid, egg, fat, sugar, salt, yeast, leavening or other: what it does in a dough; all flour together is 100 %; must be there"),
+        new(
+            "kind",
+            "flour, liquid, egg, fat, sugar, salt, yeast, leavening or other: what it does in a dough; all flour together is 100 %; must be there"
+        ),
         new("water", "g in 100 g; must be there"),
         new("protein", "g in 100 g, as the label has it"),
         new("fat", "g in 100 g"),

@@ -50,16 +50,25 @@ public sealed class IngredientRow
     public static string IdOf(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
-        return string.Join('_', name.ToLowerInvariant().Split([.. name.ToLowerInvariant().Where(letter => !char.IsAsciiLetterLower(letter) && !char.IsAsciiDigit(letter)).Distinct()], StringSplitOptions.RemoveEmptyEntries));
+        return string.Join(
+            '_',
+            name.ToLowerInvariant()
+                .Split(
+                    [.. name.ToLowerInvariant().Where(letter => !char.IsAsciiLetterLower(letter) && !char.IsAsciiDigit(letter)).Distinct()],
+                    StringSplitOptions.RemoveEmptyEntries
+                )
+        );
     }
 
     private Ingredient Build()
     {
         var name = Required("name");
         var id = _cell("id") is { Length: > 0 } written ? written : IdOf(name);
-        if (name.Length > 0 && (id.Length == 0 || IdOf(id) != id)) Fault("id", IngredientFaultKind.NoId);
+        if (name.Length > 0 && (id.Length == 0 || IdOf(id) != id))
+            Fault("id", IngredientFaultKind.NoId);
         var role = Kinds.TryGetValue(Required("kind"), out var known) ? known : default;
-        if (_cell("kind").Length > 0 && !Kinds.ContainsKey(_cell("kind"))) Fault("kind", IngredientFaultKind.UnknownKind);
+        if (_cell("kind").Length > 0 && !Kinds.ContainsKey(_cell("kind")))
+            Fault("kind", IngredientFaultKind.UnknownKind);
         Required("water");
         var water = Share("water") ?? 0;
         var (cup, teaspoon) = Household();
@@ -82,57 +91,92 @@ public sealed class IngredientRow
     {
         var (protein, fat, ash) = (Share("protein") ?? 0, Share("fat") ?? 0, Share("ash") ?? 0);
         var solids = new FoodSolids(protein, fat, Share("carbohydrate") ?? Math.Max(0, 100 - water - protein - fat - ash), ash);
-        if (water + protein + fat + Math.Max(solids.Carbohydrate, Share("sugar") ?? 0) + ash > 100 + Slack) Fault("water", IngredientFaultKind.TooMuch);
+        if (water + protein + fat + Math.Max(solids.Carbohydrate, Share("sugar") ?? 0) + ash > 100 + Slack)
+            Fault("water", IngredientFaultKind.TooMuch);
         return solids;
     }
 
     private (double? Cup, double? Teaspoon) Household() =>
-        (Weight("cup") ?? Weight("density") * Volume.LitresPerCup * 1000, Weight("teaspoon") ?? (_cell("cup").Length == 0 ? Weight("density") * Volume.LitresPerCup * 1000 / TeaspoonsPerCup : null));
+        (
+            Weight("cup") ?? Weight("density") * Volume.LitresPerCup * 1000,
+            Weight("teaspoon") ?? (_cell("cup").Length == 0 ? Weight("density") * Volume.LitresPerCup * 1000 / TeaspoonsPerCup : null)
+        );
 
-    private HouseholdPiece? Piece() => Weight("piece weight") is { } grams && Required("piece") is { Length: > 0 } one ? new(one, _cell("pieces") is { Length: > 0 } many ? many : one, grams) : null;
+    private HouseholdPiece? Piece() =>
+        Weight("piece weight") is { } grams && Required("piece") is { Length: > 0 } one
+            ? new(one, _cell("pieces") is { Length: > 0 } many ? many : one, grams)
+            : null;
 
     private Band<double>? Acid()
     {
-        var numbers = _cell("acid").Split('-', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(Number).ToList();
-        if (numbers.Count == 0) return null;
-        if (numbers.Exists(number => number is null) || numbers.Count == 2) Fault("acid", IngredientFaultKind.NoNumber);
-        return numbers is [{ } low, { } usual, { } high] ? ShareBand(low, usual, high) : numbers is [{ } only] ? ShareBand(only, only, only) : null;
+        var numbers = _cell("acid")
+            .Split('-', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+            .Select(Number)
+            .ToList();
+        if (numbers.Count == 0)
+            return null;
+        if (numbers.Exists(number => number is null) || numbers.Count == 2)
+            Fault("acid", IngredientFaultKind.NoNumber);
+        return numbers is [{ } low, { } usual, { } high] ? ShareBand(low, usual, high)
+            : numbers is [{ } only] ? ShareBand(only, only, only)
+            : null;
     }
 
-    private static Band<double> ShareBand(double low, double usual, double high) => new(PerHundred.Share(low), PerHundred.Share(usual), PerHundred.Share(high));
+    private static Band<double> ShareBand(double low, double usual, double high) =>
+        new(PerHundred.Share(low), PerHundred.Share(usual), PerHundred.Share(high));
 
     private List<Allergen> Allergens()
     {
         var found = new List<Allergen>();
         foreach (var word in Items("allergens"))
         {
-            if (AllergenCatalog.All.FirstOrDefault(allergen => allergen.Name.Equals(word, StringComparison.OrdinalIgnoreCase)) is { } named) found.AddRange(found.Contains(named) ? [] : [named]);
-            else if (AllergenWords.Find(word) is { } known) found.AddRange(known.Means.Except(found));
-            else _faults.Add(new("allergens", word, IngredientFaultKind.UnknownAllergen));
+            if (AllergenCatalog.All.FirstOrDefault(allergen => allergen.Name.Equals(word, StringComparison.OrdinalIgnoreCase)) is { } named)
+                found.AddRange(found.Contains(named) ? [] : [named]);
+            else if (AllergenWords.Find(word) is { } known)
+                found.AddRange(known.Means.Except(found));
+            else
+                _faults.Add(new("allergens", word, IngredientFaultKind.UnknownAllergen));
         }
         return found;
     }
 
-    private double? Share(string column) => Value(column) is not { } value ? null : value is >= 0 and <= 100 ? value : Fault(column, IngredientFaultKind.NoShare);
+    private double? Share(string column) =>
+        Value(column) is not { } value ? null
+        : value is >= 0 and <= 100 ? value
+        : Fault(column, IngredientFaultKind.NoShare);
 
-    private double? Weight(string column) => Value(column) is not { } value ? null : value > 0 ? value : Fault(column, IngredientFaultKind.NoWeight);
+    private double? Weight(string column) =>
+        Value(column) is not { } value ? null
+        : value > 0 ? value
+        : Fault(column, IngredientFaultKind.NoWeight);
 
-    private double? Value(string column) => _cell(column) is not { Length: > 0 } text ? null : Number(text) ?? Fault(column, IngredientFaultKind.NoNumber);
+    private double? Value(string column) =>
+        _cell(column) is not { Length: > 0 } text ? null : Number(text) ?? Fault(column, IngredientFaultKind.NoNumber);
 
     private static double? Number(string text) =>
-        double.TryParse(text.Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) ? number : null;
+        double.TryParse(
+            text.Replace(',', '.'),
+            NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign,
+            CultureInfo.InvariantCulture,
+            out var number
+        )
+            ? number
+            : null;
 
     private string Required(string column)
     {
-        if (_cell(column).Length == 0) Fault(column, IngredientFaultKind.Missing);
+        if (_cell(column).Length == 0)
+            Fault(column, IngredientFaultKind.Missing);
         return _cell(column);
     }
 
-    private string[] Items(string column) => _cell(column).Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+    private string[] Items(string column) =>
+        _cell(column).Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
 
     private double? Fault(string column, IngredientFaultKind kind)
     {
-        if (!_faults.Exists(fault => fault.Column == column)) _faults.Add(new(column, _cell(column), kind));
+        if (!_faults.Exists(fault => fault.Column == column))
+            _faults.Add(new(column, _cell(column), kind));
         return null;
     }
 }

@@ -20,7 +20,10 @@ public sealed class Pantry
         All = all;
         _byId = all.ToDictionary(ingredient => ingredient.Id, StringComparer.Ordinal);
         _byName = all.ToLookup(ingredient => ingredient.Name, StringComparer.OrdinalIgnoreCase);
-        _byOtherName = all.SelectMany(ingredient => ingredient.OtherNames.Append(ingredient.PriceName).OfType<string>().Select(name => (Name: name, Ingredient: ingredient))).ToLookup(named => named.Name, named => named.Ingredient, StringComparer.OrdinalIgnoreCase);
+        _byOtherName = all.SelectMany(ingredient =>
+                ingredient.OtherNames.Append(ingredient.PriceName).OfType<string>().Select(name => (Name: name, Ingredient: ingredient))
+            )
+            .ToLookup(named => named.Name, named => named.Ingredient, StringComparer.OrdinalIgnoreCase);
     }
 
     /// <summary>What ships. Read when it is first asked for.</summary>
@@ -33,9 +36,13 @@ public sealed class Pantry
     public Pantry With(IReadOnlyList<Ingredient> own)
     {
         ArgumentNullException.ThrowIfNull(own);
-        if (own.Count == 0) return this;
+        if (own.Count == 0)
+            return this;
         var byId = own.ToDictionary(ingredient => ingredient.Id, StringComparer.Ordinal);
-        return new([.. All.Select(ingredient => byId.Remove(ingredient.Id, out var replacing) ? replacing : ingredient), .. own.Where(ingredient => byId.ContainsKey(ingredient.Id))]);
+        return new([
+            .. All.Select(ingredient => byId.Remove(ingredient.Id, out var replacing) ? replacing : ingredient),
+            .. own.Where(ingredient => byId.ContainsKey(ingredient.Id)),
+        ]);
     }
 
     /// <summary>Looks an ingredient up by its id, letter for letter.</summary>
@@ -43,12 +50,16 @@ public sealed class Pantry
     /// <param name="ingredient">The ingredient; null if there is none.</param>
     public bool TryFind(string id, [MaybeNullWhen(false)] out Ingredient ingredient) => _byId.TryGetValue(id, out ingredient);
 
-    /// <summary>What a text can mean: an id, else a name, else another name; several where it is the name of several, none where it is nobody's.</summary>
+    /// <summary>
+    /// What a text can mean: an id, else a name, else another name; several where it is the name of several, none where it is nobody's.
+    /// </summary>
     public IReadOnlyList<Ingredient> Called(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        if (_byId.TryGetValue(text, out var byId)) return [byId];
-        if (Starter.Find(text, this) is { } starter) return [_starters.GetOrAdd(starter.Id, starter)];
+        if (_byId.TryGetValue(text, out var byId))
+            return [byId];
+        if (Starter.Find(text, this) is { } starter)
+            return [_starters.GetOrAdd(starter.Id, starter)];
         return _byName.Contains(text) ? [.. _byName[text]] : [.. _byOtherName[text].Distinct()];
     }
 }

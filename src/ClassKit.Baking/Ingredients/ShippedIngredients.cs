@@ -14,7 +14,8 @@ internal static class ShippedIngredients
         Dictionary<string, int>? places = null;
         while (reader.ReadLine() is { } line)
         {
-            if (line.Length == 0 || line[0] == '#') continue;
+            if (line.Length == 0 || line[0] == '#')
+                continue;
             var fields = Fields(line);
             if (places is null)
             {
@@ -22,7 +23,9 @@ internal static class ShippedIngredients
                 continue;
             }
             var head = places;
-            var (ingredient, faults) = IngredientRow.Read(column => head.TryGetValue(column, out var place) && place < fields.Count ? fields[place] : "");
+            var (ingredient, faults) = IngredientRow.Read(column =>
+                head.TryGetValue(column, out var place) && place < fields.Count ? fields[place] : ""
+            );
             ingredients.Add(ingredient ?? throw new InvalidDataException($"{fields[0]}: {faults[0]}"));
         }
         return ingredients;
@@ -38,7 +41,8 @@ internal static class ShippedIngredients
             if (at < line.Length && line[at] == '"')
             {
                 var end = at + 1;
-                while (line[end] != '"' || (end + 1 < line.Length && line[end + 1] == '"')) end += line[end] == '"' ? 2 : 1;
+                while (line[end] != '"' || (end + 1 < line.Length && line[end + 1] == '"'))
+                    end += line[end] == '"' ? 2 : 1;
                 fields.Add(line[(at + 1)..end].Replace("\"\"", "\"", StringComparison.Ordinal));
                 at = end + 2;
             }

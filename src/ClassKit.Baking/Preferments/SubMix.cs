@@ -17,9 +17,10 @@ public sealed record SubMix(string Name, IReadOnlyList<FormulaLine> Lines)
     public double TotalPercent => Lines.Sum(line => line.Percent);
 
     /// <summary>Its ingredients in percent of its own flour; empty for a soaker, which has none.</summary>
-    public IReadOnlyList<FormulaLine> OwnPercentages => PrefermentedFlourPercent > 0
-        ? [.. Lines.Select(line => line with { Percent = PerHundred.Of(line.Percent, PrefermentedFlourPercent) })]
-        : [];
+    public IReadOnlyList<FormulaLine> OwnPercentages =>
+        PrefermentedFlourPercent > 0
+            ? [.. Lines.Select(line => line with { Percent = PerHundred.Of(line.Percent, PrefermentedFlourPercent) })]
+            : [];
 
     /// <summary>A preferment from its own formula and the share of the total flour that goes into it.</summary>
     /// <param name="name">What it is called.</param>

@@ -13,9 +13,10 @@ public readonly record struct AmountOfSubstance : IComparable<AmountOfSubstance>
 
     /// <summary>From moles; finite.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a finite number.</exception>
-    public static AmountOfSubstance FromMoles(double moles) => double.IsFinite(moles)
-        ? new(moles)
-        : throw new ArgumentOutOfRangeException(nameof(moles), moles, "An amount of substance is a finite number of moles.");
+    public static AmountOfSubstance FromMoles(double moles) =>
+        double.IsFinite(moles)
+            ? new(moles)
+            : throw new ArgumentOutOfRangeException(nameof(moles), moles, "An amount of substance is a finite number of moles.");
 
     /// <inheritdoc/>
     public int CompareTo(AmountOfSubstance other) => Moles.CompareTo(other.Moles);

@@ -16,9 +16,10 @@ public readonly record struct Energy
 
     /// <summary>From joules; finite.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a finite number.</exception>
-    public static Energy FromJoules(double joules) => double.IsFinite(joules)
-        ? new(joules)
-        : throw new ArgumentOutOfRangeException(nameof(joules), joules, "An energy is a finite number of joules.");
+    public static Energy FromJoules(double joules) =>
+        double.IsFinite(joules)
+            ? new(joules)
+            : throw new ArgumentOutOfRangeException(nameof(joules), joules, "An energy is a finite number of joules.");
 
     /// <summary>From British thermal units of the International Table; finite.</summary>
     public static Energy FromBtu(double btu) => FromJoules(btu * JoulesPerBtu);

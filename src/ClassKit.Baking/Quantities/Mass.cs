@@ -25,9 +25,10 @@ public readonly record struct Mass : IComparable<Mass>
 
     /// <summary>From grams; finite.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a finite number.</exception>
-    public static Mass FromGrams(double grams) => double.IsFinite(grams)
-        ? new(grams)
-        : throw new ArgumentOutOfRangeException(nameof(grams), grams, "A mass is a finite number of grams.");
+    public static Mass FromGrams(double grams) =>
+        double.IsFinite(grams)
+            ? new(grams)
+            : throw new ArgumentOutOfRangeException(nameof(grams), grams, "A mass is a finite number of grams.");
 
     /// <summary>From kilograms; finite.</summary>
     public static Mass FromKilograms(double kilograms) => FromGrams(kilograms * 1000);

@@ -1,6 +1,8 @@
 namespace ClassKit.Baking.Quantities;
 
-/// <summary>Between a share of a whole, 0.65, and the same in percent, 65. Nobody else among computations of doughs knows the 100.</summary>
+/// <summary>
+/// Between a share of a whole, 0.65, and the same in percent, 65. Nobody else among computations of doughs knows the 100.
+/// </summary>
 public static class PerHundred
 {
     /// <summary>A share in percent: 65 for 0.65.</summary>

@@ -19,9 +19,14 @@ public readonly record struct Pressure
 
     /// <summary>From pascals; finite, at least 0.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative, or not a finite number.</exception>
-    public static Pressure FromPascals(double pascals) => double.IsFinite(pascals) && pascals >= 0
-        ? new(pascals)
-        : throw new ArgumentOutOfRangeException(nameof(pascals), pascals, "An absolute pressure is a finite number of pascals, at least 0.");
+    public static Pressure FromPascals(double pascals) =>
+        double.IsFinite(pascals) && pascals >= 0
+            ? new(pascals)
+            : throw new ArgumentOutOfRangeException(
+                nameof(pascals),
+                pascals,
+                "An absolute pressure is a finite number of pascals, at least 0."
+            );
 
     /// <summary>From megapascals; finite, at least 0.</summary>
     public static Pressure FromMegapascals(double megapascals) => FromPascals(megapascals * 1e6);

@@ -19,9 +19,10 @@ public readonly record struct Temperature
 
     /// <summary>From degrees Celsius, at least absolute zero.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Below absolute zero, or not finite.</exception>
-    public static Temperature FromCelsius(double celsius) => double.IsFinite(celsius) && celsius >= CelsiusOfZeroKelvin
-        ? new(celsius)
-        : throw new ArgumentOutOfRangeException(nameof(celsius), celsius, "A temperature is a finite number, at least -273.15 °C.");
+    public static Temperature FromCelsius(double celsius) =>
+        double.IsFinite(celsius) && celsius >= CelsiusOfZeroKelvin
+            ? new(celsius)
+            : throw new ArgumentOutOfRangeException(nameof(celsius), celsius, "A temperature is a finite number, at least -273.15 °C.");
 
     /// <summary>From degrees Fahrenheit, at least absolute zero.</summary>
     public static Temperature FromFahrenheit(double fahrenheit) => FromCelsius((fahrenheit - 32) / 1.8);

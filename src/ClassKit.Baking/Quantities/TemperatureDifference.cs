@@ -14,9 +14,10 @@ public readonly record struct TemperatureDifference
 
     /// <summary>From kelvins; finite.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a finite number.</exception>
-    public static TemperatureDifference FromKelvins(double kelvins) => double.IsFinite(kelvins)
-        ? new(kelvins)
-        : throw new ArgumentOutOfRangeException(nameof(kelvins), kelvins, "A difference of temperatures is a finite number.");
+    public static TemperatureDifference FromKelvins(double kelvins) =>
+        double.IsFinite(kelvins)
+            ? new(kelvins)
+            : throw new ArgumentOutOfRangeException(nameof(kelvins), kelvins, "A difference of temperatures is a finite number.");
 
     /// <summary>From degrees Fahrenheit of difference; finite.</summary>
     public static TemperatureDifference FromFahrenheitDegrees(double degrees) => FromKelvins(degrees / 1.8);

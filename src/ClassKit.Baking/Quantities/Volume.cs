@@ -41,9 +41,10 @@ public readonly record struct Volume : IComparable<Volume>
 
     /// <summary>From litres; finite.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a finite number.</exception>
-    public static Volume FromLitres(double litres) => double.IsFinite(litres)
-        ? new(litres)
-        : throw new ArgumentOutOfRangeException(nameof(litres), litres, "A volume is a finite number of litres.");
+    public static Volume FromLitres(double litres) =>
+        double.IsFinite(litres)
+            ? new(litres)
+            : throw new ArgumentOutOfRangeException(nameof(litres), litres, "A volume is a finite number of litres.");
 
     /// <summary>From millilitres; finite.</summary>
     public static Volume FromMillilitres(double millilitres) => FromLitres(millilitres / 1000);

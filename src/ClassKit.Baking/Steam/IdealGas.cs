@@ -13,7 +13,8 @@ public static class IdealGas
     /// <param name="gas">Not negative.</param>
     /// <param name="temperature">Of the gas.</param>
     /// <param name="pressure">Above 0.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The pressure is 0. For what a user typed use <see cref="CarbonDioxide.DryVolume"/>, which explains.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The pressure is 0. For what a user typed use <see cref="CarbonDioxide.DryVolume"/>,
+    /// which explains.</exception>
     public static Volume Volume(AmountOfSubstance gas, Temperature temperature, Pressure pressure) =>
         Quantities.Volume.FromLitres(gas.Moles * Constant * temperature.Kelvin / pressure.Pascals * 1000);
 }

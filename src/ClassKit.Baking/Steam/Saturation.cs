@@ -21,7 +21,11 @@ public static class Saturation
     {
         var kelvin = temperature.Kelvin;
         if (kelvin is < LowestKelvin or > HighestKelvin)
-            throw new ArgumentOutOfRangeException(nameof(temperature), temperature.Celsius, "Water and vapour are side by side from 0 °C to 373.946 °C only.");
+            throw new ArgumentOutOfRangeException(
+                nameof(temperature),
+                temperature.Celsius,
+                "Water and vapour are side by side from 0 °C to 373.946 °C only."
+            );
 
         var theta = kelvin + N[9] / (kelvin - N[10]);
         var a = theta * theta + N[1] * theta + N[2];
@@ -35,7 +39,11 @@ public static class Saturation
     public static Temperature BoilingPoint(Pressure pressure)
     {
         if (pressure.Pascals is < LowestPascals or > HighestPascals)
-            throw new ArgumentOutOfRangeException(nameof(pressure), pressure.Pascals, "Water boils between 611.213 Pa and 22.064 MPa only.");
+            throw new ArgumentOutOfRangeException(
+                nameof(pressure),
+                pressure.Pascals,
+                "Water boils between 611.213 Pa and 22.064 MPa only."
+            );
 
         var beta = Math.Pow(pressure.Megapascals, 0.25);
         var e = beta * beta + N[3] * beta + N[6];
@@ -46,28 +54,41 @@ public static class Saturation
         return Temperature.FromKelvin((sum - Math.Sqrt(sum * sum - 4 * (N[9] + N[10] * d))) / 2);
     }
 
-    /// <summary>Litres that a gram of saturated vapour takes at <paramref name="temperature"/>: 0 °C to 350 °C. The same number is m³/kg.</summary>
+    /// <summary>
+    /// Litres that a gram of saturated vapour takes at <paramref name="temperature"/>: 0 °C to 350 °C. The same number is m³/kg.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside region 2.</exception>
     public static double VapourLitresPerGram(Temperature temperature) =>
         temperature.Kelvin <= HighestVapourKelvin
             ? SteamRegion.SpecificVolume(PressureAt(temperature), temperature)
-            : throw new ArgumentOutOfRangeException(nameof(temperature), temperature.Celsius, "The volume of saturated vapour is known here up to 350 °C.");
+            : throw new ArgumentOutOfRangeException(
+                nameof(temperature),
+                temperature.Celsius,
+                "The volume of saturated vapour is known here up to 350 °C."
+            );
 
     /// <summary>The heat that turns a gram of water into steam: 2256.5 J at 100 °C.</summary>
     /// <param name="temperature">1 °C to 300 °C.</param>
     /// <remarks>
-    /// Clapeyron's equation on the line above: T (v_vapour - v_liquid) dp/dT, with a liquid of 1.04 L/kg. Within 0.1 % of the steam tables up to 150 °C.
+    /// Clapeyron's equation on the line above: T (v_vapour - v_liquid) dp/dT, with a liquid of 1.04 L/kg. Within 0.1 % of the steam tables
+    /// up to 150 °C.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public static Energy HeatToEvaporateGram(Temperature temperature)
     {
         if (temperature.Celsius is < 1 or > 300)
-            throw new ArgumentOutOfRangeException(nameof(temperature), temperature.Celsius, "The heat of evaporation is known here from 1 °C to 300 °C.");
+            throw new ArgumentOutOfRangeException(
+                nameof(temperature),
+                temperature.Celsius,
+                "The heat of evaporation is known here from 1 °C to 300 °C."
+            );
         const double halfStep = 0.05;
         const double liquidLitresPerGram = 0.00104;
         var above = PressureAt(Temperature.FromKelvin(temperature.Kelvin + halfStep)).Pascals;
         var below = PressureAt(Temperature.FromKelvin(temperature.Kelvin - halfStep)).Pascals;
-        return Energy.FromJoules(temperature.Kelvin * (VapourLitresPerGram(temperature) - liquidLitresPerGram) / 1000 * (above - below) / (2 * halfStep));
+        return Energy.FromJoules(
+            temperature.Kelvin * (VapourLitresPerGram(temperature) - liquidLitresPerGram) / 1000 * (above - below) / (2 * halfStep)
+        );
     }
 
     /// <summary>Coefficients n1 to n10 of IF97, table 34; element 0 is not used, so that the numbers are the table's.</summary>

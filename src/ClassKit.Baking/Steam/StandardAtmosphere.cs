@@ -26,21 +26,41 @@ public static class StandardAtmosphere
     public static Computed<Pressure> PressureAt(double metres, AltitudeKind kind = AltitudeKind.Geometric)
     {
         if (!(metres is >= LowestMetres and <= HighestMetres))
-            return new Impossibility("altitude-out-of-range", $"An altitude of {Figures.Exact(metres, 0)} m was given.", $"Give one from {Figures.Exact(LowestMetres, 0)} m to {Figures.Exact(HighestMetres, 0)} m above sea level; a foot is 0.3048 m.");
+            return new Impossibility(
+                "altitude-out-of-range",
+                $"An altitude of {Figures.Exact(metres, 0)} m was given.",
+                $"Give one from {Figures.Exact(LowestMetres, 0)} m to {Figures.Exact(HighestMetres, 0)} m above sea level; a foot is 0.3048 m."
+            );
         var geopotential = kind switch
         {
             AltitudeKind.Geopotential => metres,
             AltitudeKind.Geometric => EarthRadiusMetres * metres / (EarthRadiusMetres + metres),
         };
-        var pressure = Pressure.FromPascals(Pressure.Standard.Pascals * Math.Pow(1 - KelvinPerMetre * geopotential / SeaLevelKelvin, Exponent));
+        var pressure = Pressure.FromPascals(
+            Pressure.Standard.Pascals * Math.Pow(1 - KelvinPerMetre * geopotential / SeaLevelKelvin, Exponent)
+        );
         return new Explanation(
             "Air pressure over altitude",
             [
                 .. kind == AltitudeKind.Geometric
-                    ? (ExplainedStep[])[new("geopotential altitude", "r Z / (r + Z)", $"{Figures.Show(EarthRadiusMetres)} m × {Figures.Exact(metres)} m / ({Figures.Show(EarthRadiusMetres)} m + {Figures.Exact(metres)} m)", $"{Figures.Show(geopotential)} m")]
+                    ? (ExplainedStep[])
+                        [
+                            new(
+                                "geopotential altitude",
+                                "r Z / (r + Z)",
+                                $"{Figures.Show(EarthRadiusMetres)} m × {Figures.Exact(metres)} m / ({Figures.Show(EarthRadiusMetres)} m + {Figures.Exact(metres)} m)",
+                                $"{Figures.Show(geopotential)} m"
+                            ),
+                        ]
                     : [],
-                new("pressure", "101,325 Pa × (1 - 0.0065 H / 288.15) ^ 5.25588", $"101,325 Pa × (1 - 0.0065 × {Figures.Show(geopotential)} / 288.15) ^ {Figures.Exact(Exponent, 5)}", Figures.Pascals(pressure)),
+                new(
+                    "pressure",
+                    "101,325 Pa × (1 - 0.0065 H / 288.15) ^ 5.25588",
+                    $"101,325 Pa × (1 - 0.0065 × {Figures.Show(geopotential)} / 288.15) ^ {Figures.Exact(Exponent, 5)}",
+                    Figures.Pascals(pressure)
+                ),
             ],
-            "US Standard Atmosphere 1976. Weather shifts it by some 3 % either way.").For(pressure);
+            "US Standard Atmosphere 1976. Weather shifts it by some 3 % either way."
+        ).For(pressure);
     }
 }

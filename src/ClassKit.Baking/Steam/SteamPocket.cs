@@ -23,9 +23,15 @@ public static class SteamPocket
             [
                 Boiling(pressure),
                 PerGram(pressure),
-                new("water", "hollow / room of a gram of steam", $"{Figures.Millilitres(hollow)} / {Figures.Show(LitresPerGram(pressure))} L/g", Figures.Grams(water)),
+                new(
+                    "water",
+                    "hollow / room of a gram of steam",
+                    $"{Figures.Millilitres(hollow)} / {Figures.Show(LitresPerGram(pressure))} L/g",
+                    Figures.Grams(water)
+                ),
             ],
-            Model).For(water);
+            Model
+        ).For(water);
     }
 
     /// <summary>The room that water takes once all of it is steam at the boiling point.</summary>
@@ -41,9 +47,15 @@ public static class SteamPocket
             [
                 Boiling(pressure),
                 PerGram(pressure),
-                new("steam", "water × room of a gram of steam", $"{Figures.Grams(water)} × {Figures.Show(LitresPerGram(pressure))} L/g", Figures.Millilitres(steam)),
+                new(
+                    "steam",
+                    "water × room of a gram of steam",
+                    $"{Figures.Grams(water)} × {Figures.Show(LitresPerGram(pressure))} L/g",
+                    Figures.Millilitres(steam)
+                ),
             ],
-            Model).For(steam);
+            Model
+        ).For(steam);
     }
 
     /// <summary>What share of a dough's water a hollow takes as steam, 0 to 1.</summary>
@@ -56,23 +68,43 @@ public static class SteamPocket
         ArgumentNullException.ThrowIfNull(formula);
         if ((FormulaSanity.Of(formula) ?? Sanity.Mass(dough, "dough", "no-dough")) is { } odd)
             return odd;
-        return WaterToFill(hollow, pressure).Then<double>(needed =>
-        {
-            var water = DoughWater.In(formula, dough);
-            if (needed > water)
-                return new Impossibility(
-                    "not-enough-water", $"The hollow takes {Figures.Grams(needed)} of water as steam, and the dough holds {Figures.Grams(water)}.", "Ask for a smaller hollow or more dough.");
-            var share = needed / water;
-            return new Explanation(
-                "Share of the dough's water",
-                [
-                    new("all the water", "dough × all water / total %", $"{Figures.Grams(dough)} × {Figures.Exact(DoughWater.AllWaterPercent(formula), 1)} / {Figures.Exact(formula.TotalPercent, 1)}", Figures.Grams(water)),
-                    PerGram(pressure),
-                    new("as steam", "hollow / room of a gram of steam", $"{Figures.Millilitres(hollow)} / {Figures.Show(LitresPerGram(pressure))} L/g", Figures.Grams(needed)),
-                    new("share", "as steam / all the water", $"{Figures.Grams(needed)} / {Figures.Grams(water)}", Figures.Percent(share)),
-                ],
-                Model).For(share);
-        });
+        return WaterToFill(hollow, pressure)
+            .Then<double>(needed =>
+            {
+                var water = DoughWater.In(formula, dough);
+                if (needed > water)
+                    return new Impossibility(
+                        "not-enough-water",
+                        $"The hollow takes {Figures.Grams(needed)} of water as steam, and the dough holds {Figures.Grams(water)}.",
+                        "Ask for a smaller hollow or more dough."
+                    );
+                var share = needed / water;
+                return new Explanation(
+                    "Share of the dough's water",
+                    [
+                        new(
+                            "all the water",
+                            "dough × all water / total %",
+                            $"{Figures.Grams(dough)} × {Figures.Exact(DoughWater.AllWaterPercent(formula), 1)} / {Figures.Exact(formula.TotalPercent, 1)}",
+                            Figures.Grams(water)
+                        ),
+                        PerGram(pressure),
+                        new(
+                            "as steam",
+                            "hollow / room of a gram of steam",
+                            $"{Figures.Millilitres(hollow)} / {Figures.Show(LitresPerGram(pressure))} L/g",
+                            Figures.Grams(needed)
+                        ),
+                        new(
+                            "share",
+                            "as steam / all the water",
+                            $"{Figures.Grams(needed)} / {Figures.Grams(water)}",
+                            Figures.Percent(share)
+                        ),
+                    ],
+                    Model
+                ).For(share);
+            });
     }
 
     /// <summary>Bare arithmetic, for a pressure that has been looked at.</summary>
@@ -86,8 +118,16 @@ public static class SteamPocket
     private static double LitresPerGram(Pressure pressure) => Saturation.VapourLitresPerGram(Saturation.BoilingPoint(pressure));
 
     private static ExplainedStep Boiling(Pressure pressure) =>
-        ExplainedStep.Given("boiling point", $"of water under {Figures.Hectopascals(pressure)}, IAPWS-IF97", Figures.Celsius(Saturation.BoilingPoint(pressure)));
+        ExplainedStep.Given(
+            "boiling point",
+            $"of water under {Figures.Hectopascals(pressure)}, IAPWS-IF97",
+            Figures.Celsius(Saturation.BoilingPoint(pressure))
+        );
 
     private static ExplainedStep PerGram(Pressure pressure) =>
-        ExplainedStep.Given("room of a gram of steam", "saturated, at that point, IAPWS-IF97", $"{Figures.Show(LitresPerGram(pressure))} L/g");
+        ExplainedStep.Given(
+            "room of a gram of steam",
+            "saturated, at that point, IAPWS-IF97",
+            $"{Figures.Show(LitresPerGram(pressure))} L/g"
+        );
 }

@@ -19,7 +19,8 @@ internal static class LargestRemainder
             parts[i] = (long)Math.Floor(amounts[i] + Noise * Math.Max(1, amounts[i]));
 
         var left = total - parts.Sum();
-        var neediest = Enumerable.Range(0, parts.Length)
+        var neediest = Enumerable
+            .Range(0, parts.Length)
             .OrderByDescending(i => Math.Round(amounts[i] - parts[i], 9, MidpointRounding.AwayFromZero))
             .ThenByDescending(i => amounts[i])
             .ThenBy(i => i)

@@ -27,7 +27,8 @@ public static class Fermentation
     public static Band<double> MaltoseShare { get; } = new(0, 0.0275, 0.055);
 
     /// <summary>What of a dough is yeast without its water.</summary>
-    internal static Mass YeastSolids(BakersFormula formula, Mass dough) => dough * (DryPercent(formula, IngredientRole.Yeast) / formula.TotalPercent);
+    internal static Mass YeastSolids(BakersFormula formula, Mass dough) =>
+        dough * (DryPercent(formula, IngredientRole.Yeast) / formula.TotalPercent);
 
     /// <summary>Sugars that were added, without their water, in percent of the flour.</summary>
     internal static double SugarPercent(BakersFormula formula) => DryPercent(formula, IngredientRole.Sugar);
@@ -40,9 +41,17 @@ public static class Fermentation
         ArgumentNullException.ThrowIfNull(formula);
         var flour = dough.Grams / formula.TotalPercent;
         var added = SugarPercent(formula) * flour;
-        var dryFlour = (DryPercent(formula, IngredientRole.Flour) + formula.Lines.Where(line => line.Ingredient.StarterOf is not null).Sum(line => line.Percent * line.Ingredient.FlourShare * (1 - line.Ingredient.StarterOf!.WaterShare))) * flour;
+        var dryFlour =
+            (
+                DryPercent(formula, IngredientRole.Flour)
+                + formula
+                    .Lines.Where(line => line.Ingredient.StarterOf is not null)
+                    .Sum(line => line.Percent * line.Ingredient.FlourShare * (1 - line.Ingredient.StarterOf!.WaterShare))
+            ) * flour;
         return MaltoseShare.Map(maltose =>
-            ((added + maltose * dryFlour) * CarbonDioxidePerDisaccharide + FlourSugarShare * dryFlour * CarbonDioxidePerHexose) / MolarMass.CarbonDioxide);
+            ((added + maltose * dryFlour) * CarbonDioxidePerDisaccharide + FlourSugarShare * dryFlour * CarbonDioxidePerHexose)
+            / MolarMass.CarbonDioxide
+        );
     }
 
     private static double DryPercent(BakersFormula formula, IngredientRole role) =>

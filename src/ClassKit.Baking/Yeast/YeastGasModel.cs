@@ -3,14 +3,17 @@ using ClassKit.Baking.Quantities;
 namespace ClassKit.Baking.Yeast;
 
 /// <summary>How fast yeast makes gas in dough. Published means are not to be had in the open, so every result is a band.</summary>
-/// <param name="MillimolesPerHour">Per gram of yeast solids, in lean dough at <paramref name="Reference"/>. From memory, a range and not a measured mean.</param>
+/// <param name="MillimolesPerHour">Per gram of yeast solids, in lean dough at <paramref name="Reference"/>. From memory, a range and not a
+/// measured mean.</param>
 /// <param name="Reference">The temperature of that rate.</param>
-/// <param name="GrowthPerDegree">The rate's growth per kelvin. Typical: 10 %, Sosland Publishing, Bake, "The science of fermentation". Low: a doubling takes 17 °F, bakers' rule, common practice, no source.</param>
+/// <param name="GrowthPerDegree">The rate's growth per kelvin. Typical: 10 %, Sosland Publishing, Bake, "The science of fermentation". Low:
+/// a doubling takes 17 °F, bakers' rule, common practice, no source.</param>
 /// <param name="Optimum">Here the rate stops growing. 32 °C to 40 °C, Sosland Publishing, Bake, "The science of fermentation".</param>
 /// <param name="Decline">Here it begins to fall, in a straight line.</param>
 /// <param name="Death">Here it is 0. 55 °C to 60 °C, A. Gardiner and S. Wilson, The Inquisitive Cook, 1998.</param>
 /// <param name="LagMinutes">Before the first gas, while dry yeast takes up water. From memory.</param>
-/// <param name="SweetPercent">Sugar, of the flour, above which yeast slows down: 5 %, Marek and Bushuk, Cereal Chem. 44 (1967) 300; common practice has it slower above 6 % and much slower above 10 %.</param>
+/// <param name="SweetPercent">Sugar, of the flour, above which yeast slows down: 5 %, Marek and Bushuk, Cereal Chem. 44 (1967) 300; common
+/// practice has it slower above 6 % and much slower above 10 %.</param>
 /// <param name="SlowdownPerPercent">The share of the rate lost for each per cent of sugar above that. From memory.</param>
 public sealed record YeastGasModel(
     Band<double> MillimolesPerHour,
@@ -21,7 +24,8 @@ public sealed record YeastGasModel(
     Temperature Death,
     double LagMinutes,
     double SweetPercent,
-    double SlowdownPerPercent)
+    double SlowdownPerPercent
+)
 {
     /// <summary>Even syrup leaves some activity.</summary>
     private const double LeastActivity = 0.1;
@@ -30,18 +34,22 @@ public sealed record YeastGasModel(
     private const double DoublingIn17Fahrenheit = 1.0761584;
 
     /// <summary>The model with the parameters described beside each of them.</summary>
-    public static YeastGasModel Default { get; } = new(
-        new(15, 20, 25),
-        Temperature.FromCelsius(30),
-        new(DoublingIn17Fahrenheit, 1.10, 1.10),
-        Temperature.FromCelsius(36),
-        Temperature.FromCelsius(40),
-        Temperature.FromCelsius(57.5),
-        10,
-        5,
-        0.04);
+    public static YeastGasModel Default { get; } =
+        new(
+            new(15, 20, 25),
+            Temperature.FromCelsius(30),
+            new(DoublingIn17Fahrenheit, 1.10, 1.10),
+            Temperature.FromCelsius(36),
+            Temperature.FromCelsius(40),
+            Temperature.FromCelsius(57.5),
+            10,
+            5,
+            0.04
+        );
 
-    /// <summary>The rate at a temperature over that at the reference. The band is that of the growth per degree, so it closes at the reference.</summary>
+    /// <summary>
+    /// The rate at a temperature over that at the reference. The band is that of the growth per degree, so it closes at the reference.
+    /// </summary>
     public Band<double> RelativeRate(Temperature temperature)
     {
         var slow = RelativeRate(temperature.Celsius, GrowthPerDegree.Low);
@@ -57,7 +65,9 @@ public sealed record YeastGasModel(
     public Band<double> MolesPerMinute(Mass yeastSolids, Temperature temperature, double sugarPercent)
     {
         var sweetness = Math.Clamp(1 - SlowdownPerPercent * (sugarPercent - SweetPercent), LeastActivity, 1);
-        return MillimolesPerHour.With(RelativeRate(temperature), (rate, relative) => rate * relative * sweetness * yeastSolids.Grams / 60 / 1000);
+        return MillimolesPerHour.With(RelativeRate(temperature), (rate, relative) =>
+            rate * relative * sweetness * yeastSolids.Grams / 60 / 1000
+        );
     }
 
     private double RelativeRate(double celsius, double growth)

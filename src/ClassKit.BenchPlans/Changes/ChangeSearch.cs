@@ -15,10 +15,16 @@ internal sealed class ChangeSearch(IPlanSolver solver, PlannerSettings settings)
     /// <summary>More of one thing than this is another kitchen.</summary>
     private const int MostMore = 2;
 
-    /// <summary>How much longer is asked of the solver: the fewest minutes more with which it found a plan; null if it found none.</summary>
-    public int? MissingMinutes(BenchClass bench) => Enumerable.Range(1, bench.Teams)
-        .Select(shifts => solver.Solve(new(bench, PlanGoal.Shortest, shifts, settings.TrialEffort)).Plan)
-        .OfType<BenchPlan>().Select(plan => (int?)Math.Max(1, plan.Class.Time.PeriodMinutes - bench.Time.PeriodMinutes)).Min();
+    /// <summary>
+    /// How much longer is asked of the solver: the fewest minutes more with which it found a plan; null if it found none.
+    /// </summary>
+    public int? MissingMinutes(BenchClass bench) =>
+        Enumerable
+            .Range(1, bench.Teams)
+            .Select(shifts => solver.Solve(new(bench, PlanGoal.Shortest, shifts, settings.TrialEffort)).Plan)
+            .OfType<BenchPlan>()
+            .Select(plan => (int?)Math.Max(1, plan.Class.Time.PeriodMinutes - bench.Time.PeriodMinutes))
+            .Min();
 
     /// <summary>The smallest first.</summary>
     /// <param name="bench">A class for which there is no plan.</param>
@@ -41,8 +47,10 @@ internal sealed class ChangeSearch(IPlanSolver solver, PlannerSettings settings)
 
     private List<PlanChange> Pairs(BenchClass bench, List<PlanChange> parts)
     {
-        var pairs = parts.SelectMany((first, at) => parts.Skip(at + 1).Select(second => new SeveralChanges([first, second])))
-            .Where(pair => !Clash(pair)).OrderBy(pair => pair.Size);
+        var pairs = parts
+            .SelectMany((first, at) => parts.Skip(at + 1).Select(second => new SeveralChanges([first, second])))
+            .Where(pair => !Clash(pair))
+            .OrderBy(pair => pair.Size);
         var enough = new List<PlanChange>();
         foreach (var pair in pairs)
         {
@@ -69,31 +77,59 @@ internal sealed class ChangeSearch(IPlanSolver solver, PlannerSettings settings)
         if (bench.Breads.Any(bread => bread.Bake is not null))
             yield return [.. Enumerable.Range(1, MostMore).Select(more => new MoreOvens(more))];
         // To full five minutes: a timetable has no others.
-        yield return [new LongerPeriod(missing is { } minutes && minutes <= settings.LongestExtension ? (minutes + 4) / 5 * 5 : settings.LongestExtension / 5 * 5)];
+        yield return
+        [
+            new LongerPeriod(
+                missing is { } minutes && minutes <= settings.LongestExtension ? (minutes + 4) / 5 * 5 : settings.LongestExtension / 5 * 5
+            ),
+        ];
     }
 
     private IReadOnlyList<PlanChange> Warmer(BenchClass bench, int at)
     {
-        var coolest = bench.Breads[at].Steps.Select(step => step.RiseAt).OfType<Temperature>().Select(rise => rise.Celsius).DefaultIfEmpty(double.MaxValue).Min();
+        var coolest = bench
+            .Breads[at]
+            .Steps.Select(step => step.RiseAt)
+            .OfType<Temperature>()
+            .Select(rise => rise.Celsius)
+            .DefaultIfEmpty(double.MaxValue)
+            .Min();
         var warmest = settings.WarmestRise.Celsius;
         if (coolest >= warmest)
             return [];
-        return [.. new[] { (coolest + warmest) / 2, warmest }.Select(celsius => new WarmTheRise(at, Temperature.FromCelsius(Math.Floor(celsius)), settings.Yeast))];
+        return
+        [
+            .. new[] { (coolest + warmest) / 2, warmest }.Select(celsius => new WarmTheRise(
+                at,
+                Temperature.FromCelsius(Math.Floor(celsius)),
+                settings.Yeast
+            )),
+        ];
     }
 
     private static IReadOnlyList<PlanChange> Ahead(BenchClass bench, int at) =>
-    [
-        .. Enumerable.Range(0, bench.Breads[at].Steps.Count - 1).Where(step => bench.Breads[at].Steps[step].MayBeDoneAhead).Select(step => new DoAhead(at, step)),
-    ];
+        [
+            .. Enumerable
+                .Range(0, bench.Breads[at].Steps.Count - 1)
+                .Where(step => bench.Breads[at].Steps[step].MayBeDoneAhead)
+                .Select(step => new DoAhead(at, step)),
+        ];
 
     private bool Fits(BenchClass bench) => new Trial(solver, settings, bench).Plan is not null;
 
     /// <summary>A bread that is left to the instructor needs no other change of its own.</summary>
-    private static bool Clash(SeveralChanges pair) => pair.Changes.OfType<LeaveToInstructor>().Any(left => pair.Changes.Any(other => other switch
-    {
-        WarmTheRise warm => warm.Bread == left.Bread,
-        DoAhead ahead => ahead.Bread == left.Bread,
-        SmallerLoads smaller => smaller.Bread == left.Bread,
-        _ => false,
-    }));
+    private static bool Clash(SeveralChanges pair) =>
+        pair
+            .Changes.OfType<LeaveToInstructor>()
+            .Any(left =>
+                pair.Changes.Any(other =>
+                    other switch
+                    {
+                        WarmTheRise warm => warm.Bread == left.Bread,
+                        DoAhead ahead => ahead.Bread == left.Bread,
+                        SmallerLoads smaller => smaller.Bread == left.Bread,
+                        _ => false,
+                    }
+                )
+            );
 }

@@ -11,15 +11,23 @@ public sealed record DoAhead(int Bread, int Through) : PlanChange
     public override BenchClass Apply(BenchClass bench)
     {
         ArgumentNullException.ThrowIfNull(bench);
-        return bench.With(Bread, bread => bread with { Steps = [.. bread.Steps.Skip(Through + 1)], StepsDoneBefore = bread.StepsDoneBefore + Through + 1 }) with
+        return bench.With(Bread, bread =>
+            bread with
+            {
+                Steps = [.. bread.Steps.Skip(Through + 1)],
+                StepsDoneBefore = bread.StepsDoneBefore + Through + 1,
+            }
+        ) with
         {
             Demonstrations =
             [
-                .. bench.Demonstrations.Select(shown => shown with
-                {
-                    Before = Later(shown.Before) is { } before ? before with { Step = Math.Max(0, before.Step) } : null,
-                    After = Later(shown.After) is { Step: >= 0 } after ? after : null,
-                }),
+                .. bench.Demonstrations.Select(shown =>
+                    shown with
+                    {
+                        Before = Later(shown.Before) is { } before ? before with { Step = Math.Max(0, before.Step) } : null,
+                        After = Later(shown.After) is { Step: >= 0 } after ? after : null,
+                    }
+                ),
             ],
         };
     }

@@ -11,7 +11,10 @@ public sealed record MoreEquipment(EquipmentKind Kind, int More) : PlanChange
     public override BenchClass Apply(BenchClass bench)
     {
         ArgumentNullException.ThrowIfNull(bench);
-        return bench with { Equipment = [.. bench.Equipment.Select(count => count.Kind == Kind ? count with { Count = count.Count + More } : count)] };
+        return bench with
+        {
+            Equipment = [.. bench.Equipment.Select(count => count.Kind == Kind ? count with { Count = count.Count + More } : count)],
+        };
     }
 
     internal override int Size => 4 + (3 * More);

@@ -13,7 +13,15 @@ public sealed record SmallerLoads(int Bread) : PlanChange
         return bench.With(Bread, bread =>
         {
             var fewer = Places(bread) - 1;
-            return bread with { Steps = [.. bread.Steps.Select(step => step.Oven is { } oven ? step with { Oven = oven with { Places = Math.Min(oven.Places, fewer) } } : step)] };
+            return bread with
+            {
+                Steps =
+                [
+                    .. bread.Steps.Select(step =>
+                        step.Oven is { } oven ? step with { Oven = oven with { Places = Math.Min(oven.Places, fewer) } } : step
+                    ),
+                ],
+            };
         });
     }
 

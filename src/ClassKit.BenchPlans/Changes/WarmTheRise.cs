@@ -26,8 +26,9 @@ public sealed record WarmTheRise(int Bread, Temperature Temperature, YeastGasMod
         return step with { MinMinutes = Minutes(step.MinMinutes), MaxMinutes = Minutes(step.MaxMinutes), RiseAt = Temperature };
 
         // Rounded up: a rise planned a minute too long does no harm, one too short does.
-        int Minutes(int known) => known == 0 || !EquivalentSchedule.Minutes(known, cooler, Temperature, 1, Yeast).TryGet(out var minutes, out _)
-            ? known
-            : (int)Math.Ceiling(minutes.Typical - 1e-9);
+        int Minutes(int known) =>
+            known == 0 || !EquivalentSchedule.Minutes(known, cooler, Temperature, 1, Yeast).TryGet(out var minutes, out _)
+                ? known
+                : (int)Math.Ceiling(minutes.Typical - 1e-9);
     }
 }

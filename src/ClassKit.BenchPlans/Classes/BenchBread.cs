@@ -3,16 +3,23 @@ namespace ClassKit.BenchPlans.Classes;
 /// <summary>A bread as work at the bench: its steps in order, one after the other.</summary>
 /// <param name="Id">A stable short name: <c>popovers</c>.</param>
 /// <param name="Name">What it is called.</param>
-/// <param name="Steps">In order; at least one. Steps in the oven that stand together follow each other without a wait; what stands between two such groups is done outside.</param>
+/// <param name="Steps">In order; at least one. Steps in the oven that stand together follow each other without a wait; what stands between
+/// two such groups is done outside.</param>
 public sealed record BenchBread(string Id, string Name, IReadOnlyList<BenchStep> Steps)
 {
     /// <summary>True if the instructor makes one load for all, and the teams none.</summary>
     public bool LeftToInstructor { get; init; }
 
-    /// <summary>The teams that make it, by their numbers from 1; null where every team does. Above none: what no team makes is left to the instructor.</summary>
+    /// <summary>
+    /// The teams that make it, by their numbers from 1; null where every team does. Above none: what no team makes is left to the
+    /// instructor.
+    /// </summary>
     public IReadOnlyList<int>? Teams { get; init; }
 
-    /// <summary>The bread whose series it belongs to, by its id: what is shown before a step of that one is shown before its own. Null for a bread of its own.</summary>
+    /// <summary>
+    /// The bread whose series it belongs to, by its id: what is shown before a step of that one is shown before its own. Null for a bread
+    /// of its own.
+    /// </summary>
     public string? VariantOf { get; init; }
 
     /// <summary>True if it is made for a demonstration to show: how long it stands before the tasting matters to nobody.</summary>
@@ -29,8 +36,17 @@ public sealed record BenchBread(string Id, string Name, IReadOnlyList<BenchStep>
     {
         get
         {
-            int[] from = [.. Enumerable.Range(0, Steps.Count).Where(at => Steps[at].Oven is not null && (at == 0 || Steps[at - 1].Oven is null))];
-            return [.. from.Select(first => new BakeSteps(first, first + Steps.Skip(first).TakeWhile(step => step.Oven is not null).Count() - 1))];
+            int[] from =
+            [
+                .. Enumerable.Range(0, Steps.Count).Where(at => Steps[at].Oven is not null && (at == 0 || Steps[at - 1].Oven is null)),
+            ];
+            return
+            [
+                .. from.Select(first => new BakeSteps(
+                    first,
+                    first + Steps.Skip(first).TakeWhile(step => step.Oven is not null).Count() - 1
+                )),
+            ];
         }
     }
 

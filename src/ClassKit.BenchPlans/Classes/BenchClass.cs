@@ -15,22 +15,29 @@ public sealed record BenchClass(
     IReadOnlyList<EquipmentCount> Equipment,
     OvenBank Ovens,
     IReadOnlyList<BenchBread> Breads,
-    IReadOnlyList<Demonstration> Demonstrations)
+    IReadOnlyList<Demonstration> Demonstrations
+)
 {
     /// <summary>What the teams are called, in the order of their numbers; empty where they have numbers alone.</summary>
     public IReadOnlyList<string> TeamNames { get; init; } = [];
 
     /// <summary>What a team is called behind the word team.</summary>
     /// <param name="team">Its number, from 1.</param>
-    public string TeamName(int team) => TeamNames.Count == Teams ? TeamNames[team - 1] : team.ToString(System.Globalization.CultureInfo.InvariantCulture);
+    public string TeamName(int team) =>
+        TeamNames.Count == Teams ? TeamNames[team - 1] : team.ToString(System.Globalization.CultureInfo.InvariantCulture);
 
-    /// <summary>Who makes what: every team each bread of the teams, or those to whom it fell; the instructor each bread left to the demonstration.</summary>
+    /// <summary>
+    /// Who makes what: every team each bread of the teams, or those to whom it fell; the instructor each bread left to the demonstration.
+    /// </summary>
     public IReadOnlyList<BenchLoad> Loads =>
-    [
-        .. Breads.SelectMany((bread, at) => bread.LeftToInstructor
-            ? [new BenchLoad(Maker.Instructor, at)]
-            : TeamsOf(bread).Select(team => new BenchLoad(Maker.OfTeam(team), at))),
-    ];
+        [
+            .. Breads.SelectMany(
+                (bread, at) =>
+                    bread.LeftToInstructor
+                        ? [new BenchLoad(Maker.Instructor, at)]
+                        : TeamsOf(bread).Select(team => new BenchLoad(Maker.OfTeam(team), at))
+            ),
+        ];
 
     /// <summary>The teams that make a bread, where it is not left to the instructor.</summary>
     public IReadOnlyList<int> TeamsOf(BenchBread bread)
@@ -39,13 +46,22 @@ public sealed record BenchClass(
         return bread.Teams ?? [.. Enumerable.Range(1, Teams)];
     }
 
-    /// <summary>The step of a bread that goes for one of another: itself, or the step of the same name where both are of one series. Null if there is none.</summary>
+    /// <summary>
+    /// The step of a bread that goes for one of another: itself, or the step of the same name where both are of one series. Null if there
+    /// is none.
+    /// </summary>
     public int? StepLike(int bread, StepOfBread of)
     {
-        if (bread == of.Bread) return of.Step;
-        if (Breads[bread].VariantOf is not { } series || series != Breads[of.Bread].Id) return null;
+        if (bread == of.Bread)
+            return of.Step;
+        if (Breads[bread].VariantOf is not { } series || series != Breads[of.Bread].Id)
+            return null;
         var name = Breads[of.Bread].Steps[of.Step].Name;
-        return Enumerable.Range(0, Breads[bread].Steps.Count).Where(at => Breads[bread].Steps[at].Name == name).Select(at => (int?)at).FirstOrDefault();
+        return Enumerable
+            .Range(0, Breads[bread].Steps.Count)
+            .Where(at => Breads[bread].Steps[at].Name == name)
+            .Select(at => (int?)at)
+            .FirstOrDefault();
     }
 
     /// <summary>How many pieces of a kind of equipment there are; null where they are not counted.</summary>
@@ -56,7 +72,9 @@ public sealed record BenchClass(
 
     private EquipmentCount? Of(EquipmentKind kind) => Equipment.FirstOrDefault(count => count.Kind == kind);
 
-    /// <summary>The minute before which a step or a demonstration cannot begin, because what it takes is not hot yet; 0 if nothing of it is heated.</summary>
+    /// <summary>
+    /// The minute before which a step or a demonstration cannot begin, because what it takes is not hot yet; 0 if nothing of it is heated.
+    /// </summary>
     public int HotFrom(IReadOnlyList<EquipmentCount> uses)
     {
         ArgumentNullException.ThrowIfNull(uses);
@@ -64,5 +82,8 @@ public sealed record BenchClass(
     }
 
     internal BenchClass With(int bread, Func<BenchBread, BenchBread> change) =>
-        this with { Breads = [.. Breads.Select((each, at) => at == bread ? change(each) : each)] };
+        this with
+        {
+            Breads = [.. Breads.Select((each, at) => at == bread ? change(each) : each)],
+        };
 }

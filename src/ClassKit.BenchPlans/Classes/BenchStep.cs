@@ -14,19 +14,29 @@ public sealed record BenchStep(string Name, int MinMinutes, int MaxMinutes)
     /// <summary>True if somebody's hands are in it.</summary>
     public bool IsHandsOn => People > 0;
 
-    /// <summary>What it occupies besides an oven. What nobody stands by keeps its place until the next step begins: the dough waits where it is.</summary>
+    /// <summary>
+    /// What it occupies besides an oven. What nobody stands by keeps its place until the next step begins: the dough waits where it is.
+    /// </summary>
     public IReadOnlyList<EquipmentCount> Uses { get; init; } = [];
 
     /// <summary>The oven's setting; null outside the oven.</summary>
     public OvenSetting? Oven { get; init; }
 
-    /// <summary>True if it goes into something hot besides an oven as the step begins, and comes out as it ends, with nobody by in between.</summary>
+    /// <summary>
+    /// True if it goes into something hot besides an oven as the step begins, and comes out as it ends, with nobody by in between.
+    /// </summary>
     public bool IsPutIn { get; init; }
 
-    /// <summary>How long the dough may stand between this step and the next. Of a last step it says nothing: see <see cref="BenchBread.KeepsMinutes"/>.</summary>
+    /// <summary>
+    /// How long the dough may stand between this step and the next. Of a last step it says nothing: see
+    /// <see cref="BenchBread.KeepsMinutes"/>.
+    /// </summary>
     public WaitWindow Wait { get; init; } = WaitWindow.Usual;
 
-    /// <summary>How many minutes from its beginning the bread has to be baked at the latest, because something in it came out of the refrigerator; null without such a limit.</summary>
+    /// <summary>
+    /// How many minutes from its beginning the bread has to be baked at the latest, because something in it came out of the refrigerator;
+    /// null without such a limit.
+    /// </summary>
     public int? BakedWithinMinutes { get; init; }
 
     /// <summary>What it brings to another temperature, and what has come out of the refrigerator for it beforehand.</summary>

@@ -10,7 +10,9 @@ public sealed record ClassTime(int PeriodMinutes, int SetupMinutes, int TastingM
     /// <summary>The minute at which work at the benches may begin.</summary>
     public int WorkFrom => SetupMinutes;
 
-    /// <summary>Minutes that are left over at the end of the period, behind the cleaning up; 0 or more, and 0 until a plan has found them.</summary>
+    /// <summary>
+    /// Minutes that are left over at the end of the period, behind the cleaning up; 0 or more, and 0 until a plan has found them.
+    /// </summary>
     public int SpareMinutes { get; init; }
 
     /// <summary>The minute at which all is cleaned up.</summary>

@@ -66,8 +66,10 @@ public sealed record EquipmentKind(string One, string Many)
     public EquipmentKind Place => new($"{One} place", $"{One} places");
 
     /// <summary>The kind of a name, singular or plural, in upper or lower case; null if it is not known.</summary>
-    public static EquipmentKind? Find(string name) => All.FirstOrDefault(kind =>
-        kind.One.Equals(name, StringComparison.OrdinalIgnoreCase) || kind.Many.Equals(name, StringComparison.OrdinalIgnoreCase));
+    public static EquipmentKind? Find(string name) =>
+        All.FirstOrDefault(kind =>
+            kind.One.Equals(name, StringComparison.OrdinalIgnoreCase) || kind.Many.Equals(name, StringComparison.OrdinalIgnoreCase)
+        );
 
     /// <summary>A number of them in words: <c>1 griddle</c>, <c>2 griddles</c>.</summary>
     public string Counted(int count) => FormattableString.Invariant($"{count} {(count == 1 ? One : Many)}");

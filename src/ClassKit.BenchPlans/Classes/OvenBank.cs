@@ -13,20 +13,28 @@ public sealed record OvenBank(
     int Places,
     int HeatUpMinutes,
     TemperatureDifference WarmingPerMinute,
-    TemperatureDifference CoolingPerMinute)
+    TemperatureDifference CoolingPerMinute
+)
 {
     /// <summary>How fast an oven gets hotter where nobody has measured it: 10 °C a minute. Common practice, no source.</summary>
     public static TemperatureDifference UsualWarming { get; } = TemperatureDifference.FromKelvins(10);
 
-    /// <summary>How fast an oven gets cooler with its door ajar where nobody has measured it: 5 °C a minute. Common practice, no source.</summary>
+    /// <summary>
+    /// How fast an oven gets cooler with its door ajar where nobody has measured it: 5 °C a minute. Common practice, no source.
+    /// </summary>
     public static TemperatureDifference UsualCooling { get; } = TemperatureDifference.FromKelvins(5);
 
-    /// <summary>How hot an oven is at the end of a bake, having begun it at the heat of the first stage: one that is turned down does not get there at once.</summary>
+    /// <summary>
+    /// How hot an oven is at the end of a bake, having begun it at the heat of the first stage: one that is turned down does not get there
+    /// at once.
+    /// </summary>
     /// <param name="stages">What the dial said, and for how many minutes; at least one.</param>
     public Temperature HeatAfter(IEnumerable<(Temperature Dial, int Minutes)> stages)
     {
         ArgumentNullException.ThrowIfNull(stages);
-        return stages.Aggregate((Temperature?)null, (heat, stage) => heat is { } now ? HeatAfter(now, stage.Dial, stage.Minutes) : stage.Dial)!.Value;
+        return stages
+            .Aggregate((Temperature?)null, (heat, stage) => heat is { } now ? HeatAfter(now, stage.Dial, stage.Minutes) : stage.Dial)!
+            .Value;
     }
 
     /// <summary>How hot an oven is some minutes after its dial was turned.</summary>

@@ -31,7 +31,12 @@ public sealed record OvenCourse(int Oven, IReadOnlyList<OvenSpan> Spans)
         {
             PlannedStep[] inside = [.. steps.Where(step => step.Start <= from && from < step.End)];
             var next = inside.Length > 0 ? inside[0] : steps.Where(step => step.Start >= to).MinBy(step => step.Start)!;
-            var span = new OvenSpan(from, to, plan.Class.Breads[next.Load.Bread].Steps[next.Step].Oven!.Temperature, [.. inside.Select(step => step.Load)]);
+            var span = new OvenSpan(
+                from,
+                to,
+                plan.Class.Breads[next.Load.Bread].Steps[next.Step].Oven!.Temperature,
+                [.. inside.Select(step => step.Load)]
+            );
             if (spans.Count > 0 && spans[^1].GoesOnAs(span))
                 spans[^1] = spans[^1] with { To = to };
             else

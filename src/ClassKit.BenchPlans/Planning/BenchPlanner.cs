@@ -25,11 +25,9 @@ public sealed class BenchPlanner(IPlanSolver solver, PlannerSettings settings)
         if (trial.Plan is null)
             return NoPlan(bench, trial, offersChanges: true);
 
-        var answer = solver.Solve(new(bench, PlanGoal.Best, trial.Plan.Shifts.Count, settings.Effort)
-        {
-            Hint = trial.Plan,
-            Weights = settings.Weights,
-        });
+        var answer = solver.Solve(
+            new(bench, PlanGoal.Best, trial.Plan.Shifts.Count, settings.Effort) { Hint = trial.Plan, Weights = settings.Weights }
+        );
         if (answer.Verdict == SolverVerdict.Unavailable)
             return ByRule(bench);
         return answer.Plan is { } best
@@ -64,8 +62,12 @@ public sealed class BenchPlanner(IPlanSolver solver, PlannerSettings settings)
         var search = new ChangeSearch(solver, settings);
         var missing = search.MissingMinutes(bench);
         return new(
-            null, null, trial.IsImpossible ? new ConflictTracing(solver, settings).Trace(bench) : null, offersChanges ? search.Offer(bench, missing) : [],
-            trial.IsImpossible ? null : new PlanNotice.NotFound())
+            null,
+            null,
+            trial.IsImpossible ? new ConflictTracing(solver, settings).Trace(bench) : null,
+            offersChanges ? search.Offer(bench, missing) : [],
+            trial.IsImpossible ? null : new PlanNotice.NotFound()
+        )
         {
             MissingMinutes = missing,
         };
@@ -76,6 +78,9 @@ public sealed class BenchPlanner(IPlanSolver solver, PlannerSettings settings)
     {
         return GreedyPlanner.Plans(bench).FirstOrDefault() is not { } plan
             ? BenchPlanning.Without(new PlanNotice.NoSolver(HasPlan: false))
-            : BenchPlanning.Of(plan, settings.Weights, 0, false) with { Notice = new PlanNotice.NoSolver(HasPlan: true) };
+            : BenchPlanning.Of(plan, settings.Weights, 0, false) with
+            {
+                Notice = new PlanNotice.NoSolver(HasPlan: true),
+            };
     }
 }

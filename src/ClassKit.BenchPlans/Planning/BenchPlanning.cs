@@ -10,12 +10,23 @@ namespace ClassKit.BenchPlans.Planning;
 /// <param name="Conflict">What cannot be had together; null if there is a plan, or if it is not known whether there is one.</param>
 /// <param name="Changes">Changes with each of which there is a plan, the smallest first; empty if there is one already.</param>
 /// <param name="Notice">What the reader must know besides; null for nothing.</param>
-public sealed record BenchPlanning(BenchPlan? Plan, PlanQuality? Quality, PlanConflict? Conflict, IReadOnlyList<PlanChange> Changes, PlanNotice? Notice)
+public sealed record BenchPlanning(
+    BenchPlan? Plan,
+    PlanQuality? Quality,
+    PlanConflict? Conflict,
+    IReadOnlyList<PlanChange> Changes,
+    PlanNotice? Notice
+)
 {
-    /// <summary>How many minutes more would be enough without any other change: with them a plan was found. Null where there is a plan, or where none was found however long the period.</summary>
+    /// <summary>
+    /// How many minutes more would be enough without any other change: with them a plan was found. Null where there is a plan, or where
+    /// none was found however long the period.
+    /// </summary>
     public int? MissingMinutes { get; init; }
 
-    /// <summary>In what the plan treats members of a series unlike each other, beyond what the series changes; empty without a plan.</summary>
+    /// <summary>
+    /// In what the plan treats members of a series unlike each other, beyond what the series changes; empty without a plan.
+    /// </summary>
     public IReadOnlyList<SeriesDifference> Unlike => Plan is null ? [] : SeriesDifferences.In(Plan);
 
     internal static BenchPlanning Of(BenchPlan plan, PlanWeights weights, double bound, bool isProven)

@@ -5,9 +5,7 @@ namespace ClassKit.BenchPlans.Planning;
 /// <summary>What the reader of a plan, or of none, must know besides.</summary>
 public abstract record PlanNotice
 {
-    private PlanNotice()
-    {
-    }
+    private PlanNotice() { }
 
     /// <summary>What is set aside fills the period.</summary>
     /// <param name="Time">The period and what is set aside of it.</param>

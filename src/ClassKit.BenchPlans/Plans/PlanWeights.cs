@@ -7,7 +7,10 @@ namespace ClassKit.BenchPlans.Plans;
 /// <param name="Unlike">Members of a series differ in what the series does not change.</param>
 public sealed record PlanWeights(int Standing, int Waiting, int Hurry, int Unlike)
 {
-    /// <summary>What is compared is alike before all else, then freshness, then doughs that do not wait, then time for hands that learn. Our choice: no source weighs them.</summary>
+    /// <summary>
+    /// What is compared is alike before all else, then freshness, then doughs that do not wait, then time for hands that learn. Our choice:
+    /// no source weighs them.
+    /// </summary>
     /// <remarks>A minute's difference within a series counts as much as a minute in which a dozen loads stand.</remarks>
     public static PlanWeights Default { get; } = new(20, 4, 1, 250);
 }

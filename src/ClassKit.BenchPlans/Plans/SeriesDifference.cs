@@ -4,7 +4,10 @@ namespace ClassKit.BenchPlans.Plans;
 /// <param name="AsWritten">The bread whose series it is, counted from 0.</param>
 public abstract record SeriesDifference(int AsWritten)
 {
-    /// <summary>A further oven counts as so many minutes: two ovens of one setting brown and lift alike less than one does at two times. Our choice: no source weighs it.</summary>
+    /// <summary>
+    /// A further oven counts as so many minutes: two ovens of one setting brown and lift alike less than one does at two times. Our choice:
+    /// no source weighs it.
+    /// </summary>
     public const int OvenMinutes = 15;
 
     /// <summary>How much it counts, in minutes; above 0.</summary>
@@ -31,7 +34,9 @@ public abstract record SeriesDifference(int AsWritten)
         public override int Minutes => SeriesMinutes.Spread(Times);
     }
 
-    /// <summary>Members are not begun together with what all should begin together, so that they do not stand as long before the tasting.</summary>
+    /// <summary>
+    /// Members are not begun together with what all should begin together, so that they do not stand as long before the tasting.
+    /// </summary>
     /// <param name="AsWritten">The bread whose series it is, counted from 0.</param>
     /// <param name="Step">What the step is called: the bake, or the last where one is not baked.</param>
     /// <param name="Times">The minute of the class at which each member begins it.</param>

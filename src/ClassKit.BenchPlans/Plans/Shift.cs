@@ -13,8 +13,10 @@ public sealed record Shift(IReadOnlyList<Maker> Makers)
     public Shift? Making(BenchBread bread)
     {
         ArgumentNullException.ThrowIfNull(bread);
-        if (bread.LeftToInstructor != IsInstructor) return null;
-        if (IsInstructor || bread.Teams is not { } teams) return this;
+        if (bread.LeftToInstructor != IsInstructor)
+            return null;
+        if (IsInstructor || bread.Teams is not { } teams)
+            return this;
         Maker[] makers = [.. Makers.Where(maker => teams.Contains(maker.Team))];
         return makers.Length == 0 ? null : new(makers);
     }

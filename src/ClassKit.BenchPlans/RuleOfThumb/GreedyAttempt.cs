@@ -8,7 +8,12 @@ namespace ClassKit.BenchPlans.RuleOfThumb;
 /// <param name="shifts">The teams that go together.</param>
 /// <param name="minutes">How long each step is planned.</param>
 /// <param name="series">Breads to plan together, so that they can be held against each other; each of them in one only.</param>
-internal sealed class GreedyAttempt(BenchClass bench, IReadOnlyList<Shift> shifts, Func<BenchStep, int> minutes, IReadOnlyList<BenchSeries> series)
+internal sealed class GreedyAttempt(
+    BenchClass bench,
+    IReadOnlyList<Shift> shifts,
+    Func<BenchStep, int> minutes,
+    IReadOnlyList<BenchSeries> series
+)
 {
     private readonly Ledger _ledger = new(bench);
     private readonly Dictionary<BenchLoad, IReadOnlyList<PlannedStep>> _planned = [];
@@ -23,7 +28,12 @@ internal sealed class GreedyAttempt(BenchClass bench, IReadOnlyList<Shift> shift
             return null;
         if (showFirst)
             MoveCloser();
-        return new(bench, shifts, [.. bench.Loads.SelectMany(load => _planned[load])], [.. bench.Demonstrations.Select((shown, at) => new PlannedDemonstration(shown, _shown[at]))]);
+        return new(
+            bench,
+            shifts,
+            [.. bench.Loads.SelectMany(load => _planned[load])],
+            [.. bench.Demonstrations.Select((shown, at) => new PlannedDemonstration(shown, _shown[at]))]
+        );
     }
 
     /// <summary>One after the other as work begins, but for those that need a bread or bake one.</summary>
@@ -41,9 +51,17 @@ internal sealed class GreedyAttempt(BenchClass bench, IReadOnlyList<Shift> shift
 
     private bool PlanBreads()
     {
-        foreach (var at in Enumerable.Range(0, bench.Breads.Count).Where(at => !bench.Breads[at].IsForShow).OrderByDescending(at => bench.Breads[at].ShortestMinutes))
+        foreach (
+            var at in Enumerable
+                .Range(0, bench.Breads.Count)
+                .Where(at => !bench.Breads[at].IsForShow)
+                .OrderByDescending(at => bench.Breads[at].ShortestMinutes)
+        )
         {
-            if (_planned.Keys.Any(load => load.Bread == at) || (series.FirstOrDefault(each => each.Members.Contains(at)) is { } together && PlaceTogether(together)))
+            if (
+                _planned.Keys.Any(load => load.Bread == at)
+                || (series.FirstOrDefault(each => each.Members.Contains(at)) is { } together && PlaceTogether(together))
+            )
                 continue;
             // The last shift is planned first, and so ends last.
             Shift[] makers = [.. MakersOf(at).Reverse()];
@@ -57,15 +75,23 @@ internal sealed class GreedyAttempt(BenchClass bench, IReadOnlyList<Shift> shift
     }
 
     private IEnumerable<Shift> MakersOf(int bread) =>
-        (bench.Breads[bread].LeftToInstructor ? [new([Maker.Instructor])] : shifts).Select(shift => shift.Making(bench.Breads[bread])).OfType<Shift>();
+        (bench.Breads[bread].LeftToInstructor ? [new([Maker.Instructor])] : shifts)
+            .Select(shift => shift.Making(bench.Breads[bread]))
+            .OfType<Shift>();
 
-    /// <summary>All of a series without a pause, begun so that all go into the oven in one minute, into one oven if it holds them; false where that cannot be had.</summary>
+    /// <summary>
+    /// All of a series without a pause, begun so that all go into the oven in one minute, into one oven if it holds them; false where that
+    /// cannot be had.
+    /// </summary>
     private bool PlaceTogether(BenchSeries one)
     {
         if (one.Members.Any(member => Pauses(member).Count > 0 || _planned.Keys.Any(load => load.Bread == member)))
             return false;
         var moments = one.Together(bench);
-        PlannedStep[][] chains = [.. moments.SelectMany(moment => MakersOf(moment.Bread).SelectMany(shift => shift.Makers).Select(maker => From(moment, maker)))];
+        PlannedStep[][] chains =
+        [
+            .. moments.SelectMany(moment => MakersOf(moment.Bread).SelectMany(shift => shift.Makers).Select(maker => From(moment, maker))),
+        ];
         var (earliest, latest) = (chains.Max(chain => Earliest(chain)), chains.Min(chain => bench.Time.ReadyBy - chain[^1].End));
         return Enumerable.Range(1, bench.Ovens.Count).Select(oven => (int?)oven).Append(null).Any(oven => TakenTogether(oven));
 
@@ -96,15 +122,25 @@ internal sealed class GreedyAttempt(BenchClass bench, IReadOnlyList<Shift> shift
     private int? SiblingsOven(int bread)
     {
         var siblings = BenchSeries.Of(bench).FirstOrDefault(each => each.Members.Contains(bread))?.Members ?? [];
-        return _planned.Where(load => siblings.Contains(load.Key.Bread)).SelectMany(load => load.Value).Select(step => step.Oven).FirstOrDefault(oven => oven is not null);
+        return _planned
+            .Where(load => siblings.Contains(load.Key.Bread))
+            .SelectMany(load => load.Value)
+            .Select(step => step.Oven)
+            .FirstOrDefault(oven => oven is not null);
     }
 
     private int Earliest(PlannedStep[] chain) =>
-        Math.Max(bench.Time.WorkFrom - chain[0].Start, bench.Breads[chain[0].Load.Bread].KeepsMinutes is { } keeps ? bench.Time.ReadyBy - keeps - chain[^1].End : int.MinValue);
+        Math.Max(
+            bench.Time.WorkFrom - chain[0].Start,
+            bench.Breads[chain[0].Load.Bread].KeepsMinutes is { } keeps ? bench.Time.ReadyBy - keeps - chain[^1].End : int.MinValue
+        );
 
-    private static PlannedStep[] Moved(PlannedStep[] chain, int by) => [.. chain.Select(step => step with { Start = step.Start + by, End = step.End + by })];
+    private static PlannedStep[] Moved(PlannedStep[] chain, int by) =>
+        [.. chain.Select(step => step with { Start = step.Start + by, End = step.End + by })];
 
-    /// <summary>The whole bread without a pause, but for what is shown in the middle of it, ending as late as everything else allows.</summary>
+    /// <summary>
+    /// The whole bread without a pause, but for what is shown in the middle of it, ending as late as everything else allows.
+    /// </summary>
     private bool PlaceLatest(int at, Shift shift, bool isFirst)
     {
         var bread = bench.Breads[at];
@@ -115,7 +151,11 @@ internal sealed class GreedyAttempt(BenchClass bench, IReadOnlyList<Shift> shift
         for (var start = bench.Time.ReadyBy - length; start >= earliest; start--)
         {
             PlannedStep[][] chains = [.. shift.Makers.Select(maker => Chain(bread, new(maker, at), start, pauses))];
-            if (!IsSeen(at, chains[0]) || !pauses.All(pause => IsInTime(bench.Demonstrations[pause.Value], chains[0][pause.Key].End)) || ((siblings is null ? null : _ledger.TakeAll(chains, siblings)) ?? _ledger.TakeAll(chains)) is not { } taken)
+            if (
+                !IsSeen(at, chains[0])
+                || !pauses.All(pause => IsInTime(bench.Demonstrations[pause.Value], chains[0][pause.Key].End))
+                || ((siblings is null ? null : _ledger.TakeAll(chains, siblings)) ?? _ledger.TakeAll(chains)) is not { } taken
+            )
                 continue;
             foreach (var steps in taken)
                 _planned[steps[0].Load] = steps;
@@ -136,14 +176,20 @@ internal sealed class GreedyAttempt(BenchClass bench, IReadOnlyList<Shift> shift
         var pauses = new Dictionary<int, int>();
         for (var at = 0; at < bench.Demonstrations.Count; at++)
         {
-            if (bench.Demonstrations[at] is { After: { } after, Before: { } before, Load: null } shown && after.Bread == bread && before == after with { Step = after.Step + 1 }
-                && !StaysInOven(bread, after.Step) && shown.Minutes <= bench.Breads[bread].Steps[after.Step].Wait.MaxMinutes)
+            if (
+                bench.Demonstrations[at] is { After: { } after, Before: { } before, Load: null } shown
+                && after.Bread == bread
+                && before == after with { Step = after.Step + 1 }
+                && !StaysInOven(bread, after.Step)
+                && shown.Minutes <= bench.Breads[bread].Steps[after.Step].Wait.MaxMinutes
+            )
                 pauses.TryAdd(after.Step, at);
         }
         return pauses;
     }
 
-    private bool StaysInOven(int bread, int step) => bench.Breads[bread].Steps[step].Oven is not null && bench.Breads[bread].Steps[step + 1].Oven is not null;
+    private bool StaysInOven(int bread, int step) =>
+        bench.Breads[bread].Steps[step].Oven is not null && bench.Breads[bread].Steps[step + 1].Oven is not null;
 
     private PlannedStep[] Chain(BenchBread bread, BenchLoad load, int start, Dictionary<int, int> pauses)
     {
@@ -157,8 +203,12 @@ internal sealed class GreedyAttempt(BenchClass bench, IReadOnlyList<Shift> shift
         return steps;
     }
 
-    private bool IsSeen(int bread, PlannedStep[] chain) => _shown.All(shown =>
-        bench.Demonstrations[shown.Key] is not { Before: { } before } each || bench.StepLike(bread, before) is not { } like || shown.Value + each.Minutes <= chain[like].Start);
+    private bool IsSeen(int bread, PlannedStep[] chain) =>
+        _shown.All(shown =>
+            bench.Demonstrations[shown.Key] is not { Before: { } before } each
+            || bench.StepLike(bread, before) is not { } like
+            || shown.Value + each.Minutes <= chain[like].Start
+        );
 
     /// <summary>Each thing that has no place yet, as late as all are free to watch before they need it.</summary>
     private bool ShowTheRest()
@@ -194,21 +244,26 @@ internal sealed class GreedyAttempt(BenchClass bench, IReadOnlyList<Shift> shift
         return true;
     }
 
-    private int Earliest(int at) => bench.Demonstrations[at].After is { } after
-        ? Math.Max(bench.Time.WorkFrom, StepsOf(after).Min(step => step.End))
-        : bench.Time.WorkFrom;
+    private int Earliest(int at) =>
+        bench.Demonstrations[at].After is { } after
+            ? Math.Max(bench.Time.WorkFrom, StepsOf(after).Min(step => step.End))
+            : bench.Time.WorkFrom;
 
     /// <summary>The last minute at which a demonstration can begin and be over in time.</summary>
-    private int Latest(int at) => bench.Demonstrations[at] is { Before: { } before } shown
-        ? StepsLike(before).Min(step => step.Start) - shown.Minutes
-        : bench.Time.ReadyBy - bench.Demonstrations[at].Minutes;
+    private int Latest(int at) =>
+        bench.Demonstrations[at] is { Before: { } before } shown
+            ? StepsLike(before).Min(step => step.Start) - shown.Minutes
+            : bench.Time.ReadyBy - bench.Demonstrations[at].Minutes;
 
     private IEnumerable<PlannedStep> StepsOf(StepOfBread which) =>
         _planned.Where(load => load.Key.Bread == which.Bread).Select(load => load.Value[which.Step]);
 
     /// <summary>The same step in every bread of a series.</summary>
     private IEnumerable<PlannedStep> StepsLike(StepOfBread which) =>
-        _planned.Select(load => (Steps: load.Value, Like: bench.StepLike(load.Key.Bread, which))).Where(each => each.Like is not null).Select(each => each.Steps[each.Like!.Value]);
+        _planned
+            .Select(load => (Steps: load.Value, Like: bench.StepLike(load.Key.Bread, which)))
+            .Where(each => each.Like is not null)
+            .Select(each => each.Steps[each.Like!.Value]);
 
     /// <summary>Moves each demonstration, the last first, as near to what it shows as the teams are free to watch.</summary>
     private void MoveCloser()

@@ -30,12 +30,16 @@ internal sealed class Ledger
 
     /// <summary>True if nobody works from a minute on while something is shown, and what it occupies is free.</summary>
     public bool IsFreeFor(Demonstration shown, int start) =>
-        start >= _bench.Time.WorkFrom && start >= _bench.HotFrom(shown.Uses) && start + shown.Minutes <= _bench.Time.ReadyBy
+        start >= _bench.Time.WorkFrom
+        && start >= _bench.HotFrom(shown.Uses)
+        && start + shown.Minutes <= _bench.Time.ReadyBy
         && Range(start, start + shown.Minutes).All(minute => _people.All(person => person[minute] == 0) && IsFree(shown.Uses, minute))
         && !_putIn.Exists(minute => start < minute && minute < start + shown.Minutes)
         && _ovens.All(uses => uses.TrueForAll(use => !IsAttended(use, start, start + shown.Minutes)));
 
-    /// <summary>Takes what several loads need, and gives them their ovens; or takes nothing and returns null if they do not all fit.</summary>
+    /// <summary>
+    /// Takes what several loads need, and gives them their ovens; or takes nothing and returns null if they do not all fit.
+    /// </summary>
     /// <param name="loads">The steps of each.</param>
     /// <param name="only">The oven that all go into, counted from 1; null for the first that has room for each.</param>
     public IReadOnlyList<IReadOnlyList<PlannedStep>>? TakeAll(IReadOnlyList<IReadOnlyList<PlannedStep>> loads, int? only = null)
@@ -89,12 +93,18 @@ internal sealed class Ledger
         return placed;
     }
 
-    /// <summary>The first oven that has room, counted from 1; null if there is none, or somebody would have to see to it amid a demonstration.</summary>
+    /// <summary>
+    /// The first oven that has room, counted from 1; null if there is none, or somebody would have to see to it amid a demonstration.
+    /// </summary>
     private int? OvenFor(OvenUse wanted, int? only)
     {
         if (_watched.Exists(watched => IsAttended(wanted, watched.Start, watched.End)))
             return null;
-        var oven = Array.FindIndex(_ovens, uses => (only is not { } named || uses == _ovens[named - 1]) && wanted.Start >= _bench.Ovens.HeatUpMinutes && wanted.FitsAmong(uses, _bench.Ovens));
+        var oven = Array.FindIndex(_ovens, uses =>
+            (only is not { } named || uses == _ovens[named - 1])
+            && wanted.Start >= _bench.Ovens.HeatUpMinutes
+            && wanted.FitsAmong(uses, _bench.Ovens)
+        );
         return oven < 0 ? null : oven + 1;
     }
 
@@ -140,14 +150,20 @@ internal sealed class Ledger
 
     private static IEnumerable<int> Range(int start, int end) => Enumerable.Range(start, end - start);
 
-    /// <summary>True if something goes in, comes out or is turned up or down amid some minutes, so that somebody has to see to it.</summary>
-    private static bool IsAttended(OvenUse use, int start, int end) => use.Stages.SelectMany(stage => new[] { stage.Start, stage.End }).Any(minute => start < minute && minute < end);
+    /// <summary>
+    /// True if something goes in, comes out or is turned up or down amid some minutes, so that somebody has to see to it.
+    /// </summary>
+    private static bool IsAttended(OvenUse use, int start, int end) =>
+        use.Stages.SelectMany(stage => new[] { stage.Start, stage.End }).Any(minute => start < minute && minute < end);
 
     private static int BakedBy(BenchBread bread, IReadOnlyList<PlannedStep> steps) => steps[bread.Bake?.Last ?? steps.Count - 1].End;
 
     /// <summary>True if all of several pieces of equipment are there in a minute; a kind may stand among them twice.</summary>
-    private bool IsFree(IReadOnlyList<EquipmentCount> uses, int minute) => uses.All(use =>
-        _bench.CountOf(use.Kind) is not { } count || _equipment[use.Kind][minute] + uses.Where(each => each.Kind == use.Kind).Sum(each => each.Count) <= count);
+    private bool IsFree(IReadOnlyList<EquipmentCount> uses, int minute) =>
+        uses.All(use =>
+            _bench.CountOf(use.Kind) is not { } count
+            || _equipment[use.Kind][minute] + uses.Where(each => each.Kind == use.Kind).Sum(each => each.Count) <= count
+        );
 
     private void Take(IReadOnlyList<EquipmentCount> uses, int start, int end, int sign)
     {

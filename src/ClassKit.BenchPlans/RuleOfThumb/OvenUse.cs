@@ -19,7 +19,8 @@ internal sealed record OvenUse(BenchBread Bread, BakeSteps Bake, IReadOnlyList<P
     private int Places => Stages.Max(stage => Bread.Steps[stage.Step].Oven!.Places);
 
     /// <summary>One time in the oven of a whole load.</summary>
-    public static OvenUse Of(BenchBread bread, BakeSteps bake, IReadOnlyList<PlannedStep> steps) => new(bread, bake, [.. steps.Skip(bake.First).Take(bake.Count)]);
+    public static OvenUse Of(BenchBread bread, BakeSteps bake, IReadOnlyList<PlannedStep> steps) =>
+        new(bread, bake, [.. steps.Skip(bake.First).Take(bake.Count)]);
 
     /// <summary>True of the same load the same time.</summary>
     public bool Is(OvenUse other) => Stages.SequenceEqual(other.Stages);
@@ -33,17 +34,24 @@ internal sealed record OvenUse(BenchBread Bread, BakeSteps Bake, IReadOnlyList<P
                 return false;
         }
         // Places taken rise only where a load goes in.
-        return others.Append(this).Select(use => use.Start).Where(minute => minute >= Start && minute < End)
+        return others
+            .Append(this)
+            .Select(use => use.Start)
+            .Where(minute => minute >= Start && minute < End)
             .All(minute => Places + others.Where(use => use.Start <= minute && minute < use.End).Sum(use => use.Places) <= ovens.Places);
     }
 
-    private bool IsAfter(OvenUse other, OvenBank ovens) => Start >= other.End + ovens.ChangeMinutes(other.HeatLeft(ovens), First.Temperature);
+    private bool IsAfter(OvenUse other, OvenBank ovens) =>
+        Start >= other.End + ovens.ChangeMinutes(other.HeatLeft(ovens), First.Temperature);
 
-    private Temperature HeatLeft(OvenBank ovens) => ovens.HeatAfter(Stages.Select(stage => (Bread.Steps[stage.Step].Oven!.Temperature, stage.Minutes)));
+    private Temperature HeatLeft(OvenBank ovens) =>
+        ovens.HeatAfter(Stages.Select(stage => (Bread.Steps[stage.Step].Oven!.Temperature, stage.Minutes)));
 
-    private bool Shares(OvenUse other) => Bread.BakesTogether(Bake) || other.Bread.BakesTogether(other.Bake)
-        ? (Bread, Bake) == (other.Bread, other.Bake) && Stages.Select(stage => (stage.Start, stage.End)).SequenceEqual(other.Stages.Select(stage => (stage.Start, stage.End)))
-        : SameHeat(First.Temperature, other.First.Temperature);
+    private bool Shares(OvenUse other) =>
+        Bread.BakesTogether(Bake) || other.Bread.BakesTogether(other.Bake)
+            ? (Bread, Bake) == (other.Bread, other.Bake)
+                && Stages.Select(stage => (stage.Start, stage.End)).SequenceEqual(other.Stages.Select(stage => (stage.Start, stage.End)))
+            : SameHeat(First.Temperature, other.First.Temperature);
 
     private static bool SameHeat(Temperature one, Temperature other) => one == other;
 }

@@ -7,7 +7,8 @@ namespace ClassKit.BenchPlans.Solving;
 /// <param name="Class">The class.</param>
 /// <param name="Goal">What to look for.</param>
 /// <param name="Shifts">In how many shifts the teams work; from 1 to the number of teams.</param>
-/// <param name="Effort">How long to look, in the solver's own count of work, which no clock or machine changes; above 0. About a second each.</param>
+/// <param name="Effort">How long to look, in the solver's own count of work, which no clock or machine changes; above 0. About a second
+/// each.</param>
 public sealed record SolverQuestion(BenchClass Class, PlanGoal Goal, int Shifts, double Effort)
 {
     /// <summary>Rules that the plan need not keep; none, unless conflicts are being traced.</summary>

@@ -18,10 +18,16 @@ public sealed record TakenOut(int Minute, StepHeat Heat, StepOfBread For, int St
         return
         [
             .. from step in plan.Steps
-               from heat in plan.Class.Breads[step.Load.Bread].Steps[step.Step].Heats
-               where heat.StandsMinutes > 0
-               group step.Load.Maker by (step.Start, heat, For: new StepOfBread(step.Load.Bread, step.Step)) into same
-               select new TakenOut(plan.FreeAt(same.Key.Start - same.Key.heat.StandsMinutes), same.Key.heat, same.Key.For, same.Key.Start, [.. same]),
+            from heat in plan.Class.Breads[step.Load.Bread].Steps[step.Step].Heats
+            where heat.StandsMinutes > 0
+            group step.Load.Maker by (step.Start, heat, For: new StepOfBread(step.Load.Bread, step.Step)) into same
+            select new TakenOut(
+                plan.FreeAt(same.Key.Start - same.Key.heat.StandsMinutes),
+                same.Key.heat,
+                same.Key.For,
+                same.Key.Start,
+                [.. same]
+            ),
         ];
     }
 }

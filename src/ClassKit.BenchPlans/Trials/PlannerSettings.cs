@@ -17,8 +17,12 @@ public sealed record PlannerSettings(
     PlanWeights Weights,
     Temperature WarmestRise,
     YeastGasModel Yeast,
-    int LongestExtension)
+    int LongestExtension
+)
 {
-    /// <summary>Rises to 32 °C at most, below the yeast's optimum, for the flavour's sake; an hour more at most. Common practice, no source.</summary>
-    public static PlannerSettings Default { get; } = new(1, 0.25, PlanWeights.Default, Temperature.FromCelsius(32), YeastGasModel.Default, 60);
+    /// <summary>
+    /// Rises to 32 °C at most, below the yeast's optimum, for the flavour's sake; an hour more at most. Common practice, no source.
+    /// </summary>
+    public static PlannerSettings Default { get; } =
+        new(1, 0.25, PlanWeights.Default, Temperature.FromCelsius(32), YeastGasModel.Default, 60);
 }

@@ -10,4 +10,10 @@ namespace ClassKit.BenchSums.Catalogue;
 /// <param name="Topic">What it is about.</param>
 /// <param name="Inputs">What it asks for.</param>
 /// <param name="Work">The sum, over values that were read; a reason where there is no sensible result.</param>
-public sealed record BenchSum(string Id, string Title, SumTopic Topic, IReadOnlyList<SumInput> Inputs, Func<SumValues, Computed<SumResult>> Work);
+public sealed record BenchSum(
+    string Id,
+    string Title,
+    SumTopic Topic,
+    IReadOnlyList<SumInput> Inputs,
+    Func<SumValues, Computed<SumResult>> Work
+);

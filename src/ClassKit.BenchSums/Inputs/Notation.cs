@@ -10,7 +10,8 @@ public sealed record Notation<T>(string Shape, Func<string, Computed<T>> Read)
     where T : notnull
 {
     /// <summary>A notation of a reader that only says yes or no.</summary>
-    internal static Notation<T> Of(string shape, TryRead read) => new(shape, text => read(text, out var value) ? value : Unreadable(text, shape));
+    internal static Notation<T> Of(string shape, TryRead read) =>
+        new(shape, text => read(text, out var value) ? value : Unreadable(text, shape));
 
     /// <summary>Reads a text, or not.</summary>
     internal delegate bool TryRead(string text, out T value);

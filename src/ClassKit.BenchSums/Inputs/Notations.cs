@@ -7,13 +7,18 @@ namespace ClassKit.BenchSums.Inputs;
 /// <summary>How the quantities of a bench are written.</summary>
 internal static class Notations
 {
-    public static Notation<Temperature> Temperature { get; } = Notation<Temperature>.Of("a temperature, as 24 C or 75 F", TemperatureNotation.TryParse);
+    public static Notation<Temperature> Temperature { get; } =
+        Notation<Temperature>.Of("a temperature, as 24 C or 75 F", TemperatureNotation.TryParse);
 
-    public static Notation<TemperatureDifference> Warming { get; } = Notation<TemperatureDifference>.Of("a difference of temperature, as 12 C or 22 F", TryWarming);
+    public static Notation<TemperatureDifference> Warming { get; } =
+        Notation<TemperatureDifference>.Of("a difference of temperature, as 12 C or 22 F", TryWarming);
 
     public static Notation<Mass> Mass { get; } = Notation<Mass>.Of("a mass, as 500 g, 1.2 kg or 1 lb 2 oz", MassNotation.TryParse);
 
-    public static Notation<Volume> Volume { get; } = Notation<Volume>.Of("a volume, as 250 mL or 1 1/2 cups", (string text, out Volume volume) => VolumeNotation.TryParse(text, out volume));
+    public static Notation<Volume> Volume { get; } =
+        Notation<Volume>.Of("a volume, as 250 mL or 1 1/2 cups", (string text, out Volume volume) =>
+            VolumeNotation.TryParse(text, out volume)
+        );
 
     public static Notation<TimeSpan> Time { get; } = Notation<TimeSpan>.Of("a time, as 45 min or 1 h 30 min", TimeNotation.TryParse);
 
@@ -36,7 +41,11 @@ internal static class Notations
         {
             var asked = text.Trim();
             List<T> fitting = [.. known.Where(candidate => name(candidate).Equals(asked, StringComparison.OrdinalIgnoreCase))];
-            if (fitting.Count == 0) fitting = [.. known.Where(candidate => asked.Length > 0 && name(candidate).StartsWith(asked, StringComparison.OrdinalIgnoreCase))];
+            if (fitting.Count == 0)
+                fitting =
+                [
+                    .. known.Where(candidate => asked.Length > 0 && name(candidate).StartsWith(asked, StringComparison.OrdinalIgnoreCase)),
+                ];
             found = fitting.Count == 1 ? fitting[0] : known[0];
             return fitting.Count == 1;
         });
@@ -45,7 +54,8 @@ internal static class Notations
     private static bool TryWarming(string text, out TemperatureDifference difference)
     {
         difference = default;
-        if (!TryWithUnit(text, ["C", "K", "F"], out var number, out var unit)) return false;
+        if (!TryWithUnit(text, ["C", "K", "F"], out var number, out var unit))
+            return false;
         difference = unit == "F" ? TemperatureDifference.FromFahrenheitDegrees(number) : TemperatureDifference.FromKelvins(number);
         return true;
     }
@@ -57,11 +67,17 @@ internal static class Notations
         return read;
     }
 
-    private static bool TryCount(string text, out int count) => int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out count);
+    private static bool TryCount(string text, out int count) =>
+        int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out count);
 
     private static bool TryMoney(string text, out Money money)
     {
-        var read = decimal.TryParse(text.Trim().Trim('$', '€', '£').Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var amount);
+        var read = decimal.TryParse(
+            text.Trim().Trim('$', '€', '£').Trim(),
+            NumberStyles.AllowDecimalPoint,
+            CultureInfo.InvariantCulture,
+            out var amount
+        );
         money = new(amount);
         return read;
     }
@@ -69,7 +85,8 @@ internal static class Notations
     private static bool TryAltitude(string text, out Altitude altitude)
     {
         altitude = default;
-        if (!TryWithUnit(text, ["m", "ft"], out var number, out var unit)) return false;
+        if (!TryWithUnit(text, ["m", "ft"], out var number, out var unit))
+            return false;
         altitude = unit == "ft" ? Inputs.Altitude.FromFeet(number) : new(number);
         return true;
     }
@@ -82,7 +99,11 @@ internal static class Notations
         (number, unit) = (0, found ?? "");
         return found is not null
             && double.TryParse(
-                trimmed[..^found.Length].TrimEnd(' ', '°', 'º').Replace('−', '-'), NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out number)
+                trimmed[..^found.Length].TrimEnd(' ', '°', 'º').Replace('−', '-'),
+                NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint,
+                CultureInfo.InvariantCulture,
+                out number
+            )
             && double.IsFinite(number);
     }
 }

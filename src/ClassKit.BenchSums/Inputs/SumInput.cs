@@ -26,7 +26,8 @@ public abstract record SumInput(string Id, string Label, string Example, InputNe
 /// <param name="Notation">How it is written.</param>
 /// <param name="Example">What might be typed.</param>
 /// <param name="Need">What becomes of it if nothing is typed.</param>
-public sealed record SumInput<T>(string Id, string Label, Notation<T> Notation, string Example, InputNeed Need) : SumInput(Id, Label, Example, Need)
+public sealed record SumInput<T>(string Id, string Label, Notation<T> Notation, string Example, InputNeed Need)
+    : SumInput(Id, Label, Example, Need)
     where T : notnull
 {
     /// <inheritdoc/>

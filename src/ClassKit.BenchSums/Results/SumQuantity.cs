@@ -6,9 +6,7 @@ namespace ClassKit.BenchSums.Results;
 /// <summary>What a sum comes to: a closed set of kinds, so that whoever shows one has thought of all.</summary>
 public abstract record SumQuantity
 {
-    private SumQuantity()
-    {
-    }
+    private SumQuantity() { }
 
     /// <summary>A mass.</summary>
     public sealed record OfMass(Mass Mass) : SumQuantity;

@@ -2,8 +2,11 @@ using ClassKit.CellFormulas.Calls;
 
 namespace ClassKit.CellFormulas.Budget;
 
-/// <summary>How much work one evaluation may do. Past a limit it ends as <see cref="EvaluationStatus.Unsupported"/> with the limit named.</summary>
-/// <param name="Steps">Operators, functions and cells visited, all together. Looking at a value at hand, or at a few characters, is an eighth of one.</param>
+/// <summary>
+/// How much work one evaluation may do. Past a limit it ends as <see cref="EvaluationStatus.Unsupported"/> with the limit named.
+/// </summary>
+/// <param name="Steps">Operators, functions and cells visited, all together. Looking at a value at hand, or at a few characters, is an
+/// eighth of one.</param>
 /// <param name="ArrayCells">Cells in any one array.</param>
 /// <param name="TextLength">Characters in any one text; past it the value is <c>#VALUE!</c>, as in a cell.</param>
 /// <param name="AllSteps">Steps for all the cells that are asked for together.</param>
@@ -13,7 +16,8 @@ public sealed record EvaluationLimits(
     int ArrayCells = EvaluationLimits.DefaultArrayCells,
     int TextLength = EvaluationLimits.CellTextLength,
     long AllSteps = EvaluationLimits.DefaultAllSteps,
-    long LifeSteps = long.MaxValue)
+    long LifeSteps = long.MaxValue
+)
 {
     /// <summary>Far more than any practice workbook needs, and about a second of work.</summary>
     public const int DefaultSteps = 10_000_000;

@@ -3,8 +3,9 @@ using System.Runtime.CompilerServices;
 namespace ClassKit.CellFormulas.Budget;
 
 /// <summary>
-/// Counts the work of evaluations and ends them at their limits. Whatever hands values to functions (arrays, arguments, conversions, patterns) takes its share here
-/// by itself, so that no function can touch many values without paying, and past the last step none can go on.
+/// Counts the work of evaluations and ends them at their limits. Whatever hands values to functions (arrays, arguments, conversions,
+/// patterns) takes its share here by itself, so that no function can touch many values without paying, and past the last step none can go
+/// on.
 /// </summary>
 /// <param name="limits">The most that may be taken.</param>
 internal sealed class Meter(EvaluationLimits limits)
@@ -47,7 +48,8 @@ internal sealed class Meter(EvaluationLimits limits)
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public void Take(long ticks)
     {
-        if ((_ticks += ticks) > _nextLook) Look();
+        if ((_ticks += ticks) > _nextLook)
+            Look();
     }
 
     /// <summary>Counts work in steps.</summary>
@@ -65,8 +67,10 @@ internal sealed class Meter(EvaluationLimits limits)
     private void Look()
     {
         _cancellation.ThrowIfCancellationRequested();
-        if (_ticks > _mostTicks) throw new OutOfStepsException(limits.Steps);
-        if (_before + _ticks > _allowed) throw new OutOfStepsException(null);
+        if (_ticks > _mostTicks)
+            throw new OutOfStepsException(limits.Steps);
+        if (_before + _ticks > _allowed)
+            throw new OutOfStepsException(null);
         _nextLook = Math.Min(_ticks + TicksBetweenLooks, Math.Min(_mostTicks, _allowed - _before));
     }
 }

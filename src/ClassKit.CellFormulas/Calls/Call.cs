@@ -6,7 +6,8 @@ namespace ClassKit.CellFormulas.Calls;
 
 /// <summary>
 /// A function's view of its arguments: each is evaluated when first asked for and comes as the kind asked for.
-/// The first argument that cannot be had as asked decides the result, so a function reads its arguments from the left and need not look at errors.
+/// The first argument that cannot be had as asked decides the result, so a function reads its arguments from the left and need not look at
+/// errors.
 /// </summary>
 internal sealed class Call(IEvaluator evaluator)
 {
@@ -52,7 +53,9 @@ internal sealed class Call(IEvaluator evaluator)
     /// <summary>True for an argument left out, at the end or between two commas.</summary>
     public bool IsMissing(int at) => at >= Count || _nodes[at] is MissingNode;
 
-    /// <summary>True for an argument that is not there at all: one left empty between commas, or after the last, is 0 to many functions.</summary>
+    /// <summary>
+    /// True for an argument that is not there at all: one left empty between commas, or after the last, is 0 to many functions.
+    /// </summary>
     public bool IsAbsent(int at) => at >= Count;
 
     /// <summary>The syntax of an argument, for the functions that look at the reference and not at what is in it.</summary>
@@ -64,8 +67,10 @@ internal sealed class Call(IEvaluator evaluator)
     /// <summary>The argument as it is, a reference unresolved.</summary>
     public FormulaValue Value(int at)
     {
-        if (at >= Count) return default(CellValue);
-        if (_known[at]) return _values[at];
+        if (at >= Count)
+            return default(CellValue);
+        if (_known[at])
+            return _values[at];
         var value = Function.ParameterAt(at) switch
         {
             Parameter.Value => evaluator.Operand(_nodes[at]),
@@ -99,13 +104,15 @@ internal sealed class Call(IEvaluator evaluator)
     public CellValue Scalar(int at)
     {
         var value = Any(at);
-        if (value.IsError) Fail(value.Error);
+        if (value.IsError)
+            Fail(value.Error);
         return value;
     }
 
     public double Number(int at)
     {
-        if (Coercion.TryNumber(Any(at), Meter, out var number, out var error, Run.Dates)) return number;
+        if (Coercion.TryNumber(Any(at), Meter, out var number, out var error, Run.Dates))
+            return number;
         Fail(error);
         return 0;
     }
@@ -119,7 +126,8 @@ internal sealed class Call(IEvaluator evaluator)
 
     public string Text(int at)
     {
-        if (Coercion.TryText(Any(at), Meter, out var text, out var error)) return text;
+        if (Coercion.TryText(Any(at), Meter, out var text, out var error))
+            return text;
         Fail(error);
         return "";
     }
@@ -128,7 +136,8 @@ internal sealed class Call(IEvaluator evaluator)
 
     public bool Logical(int at)
     {
-        if (Coercion.TryLogical(Any(at), out var logical, out var error)) return logical;
+        if (Coercion.TryLogical(Any(at), out var logical, out var error))
+            return logical;
         Fail(error);
         return false;
     }
@@ -142,12 +151,15 @@ internal sealed class Call(IEvaluator evaluator)
     public Area? Area(int at)
     {
         var value = Value(at);
-        if (value.Reference is { Areas.Length: 1 } reference) return reference.First;
+        if (value.Reference is { Areas.Length: 1 } reference)
+            return reference.First;
         Fail(value.IsError ? value.Scalar.Error : CellError.Value);
         return null;
     }
 
-    /// <summary>All values of the argument that are not blank, in reading order. The list is good until the next one is asked for.</summary>
+    /// <summary>
+    /// All values of the argument that are not blank, in reading order. The list is good until the next one is asked for.
+    /// </summary>
     public List<CellValue> Filled(int at)
     {
         var value = Value(at);
@@ -163,7 +175,8 @@ internal sealed class Call(IEvaluator evaluator)
     public List<double> NumbersFrom(int first)
     {
         _numbers.Clear();
-        for (var at = first; at < Count && !Failed; at++) AddNumbers(at, _numbers);
+        for (var at = first; at < Count && !Failed; at++)
+            AddNumbers(at, _numbers);
         return _numbers;
     }
 
@@ -185,19 +198,23 @@ internal sealed class Call(IEvaluator evaluator)
                 return;
             }
 
-            if (!cell.IsNumber) continue;
+            if (!cell.IsNumber)
+                continue;
             Meter.Take(TicksPerNumber);
             numbers.Add(cell.Number);
         }
     }
 
-    /// <summary>The numbers in an argument in ascending order. The list serves all elements that the function is applied to, and is not to be changed.</summary>
+    /// <summary>
+    /// The numbers in an argument in ascending order. The list serves all elements that the function is applied to, and is not to be
+    /// changed.
+    /// </summary>
     public List<double> Sorted(int at) => Derived(at, () =>
-    {
-        var numbers = new List<double>();
-        AddNumbers(at, numbers);
-        return Sort(numbers);
-    });
+        {
+            var numbers = new List<double>();
+            AddNumbers(at, numbers);
+            return Sort(numbers);
+        });
 
     /// <summary>Puts numbers into ascending order.</summary>
     public List<double> Sort(List<double> numbers)
@@ -211,9 +228,11 @@ internal sealed class Call(IEvaluator evaluator)
     public T Derived<T>(int at, Func<T> make)
         where T : class
     {
-        if (_error is not null || at >= Count) return make();
+        if (_error is not null || at >= Count)
+            return make();
         _derived[at] ??= (make(), _error);
-        if (_derived[at]!.Value.Error is { } error) Fail(error);
+        if (_derived[at]!.Value.Error is { } error)
+            Fail(error);
         return (T)_derived[at]!.Value.Value;
     }
 

@@ -33,9 +33,7 @@ internal abstract class CellSource
     public virtual ArrayValue? Recall(Area area) => null;
 
     /// <summary>Keeps the values of an area for the next who wants them.</summary>
-    public virtual void Remember(Area area, ArrayValue values)
-    {
-    }
+    public virtual void Remember(Area area, ArrayValue values) { }
 
     /// <summary>Asks for another try with a shorter stack; false if that cannot help.</summary>
     public virtual bool Deepen() => false;

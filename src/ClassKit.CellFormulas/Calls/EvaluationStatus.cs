@@ -6,7 +6,9 @@ public enum EvaluationStatus
     /// <summary>A value was computed; it may be an error value, which is a value like any other.</summary>
     Computed,
 
-    /// <summary>The formula, or one it depends on, uses something that we do not evaluate. Nothing is said about whether it is right.</summary>
+    /// <summary>
+    /// The formula, or one it depends on, uses something that we do not evaluate. Nothing is said about whether it is right.
+    /// </summary>
     Unsupported,
 
     /// <summary>The formula depends on the clock or on chance (NOW, RAND), so no value can be compared.</summary>

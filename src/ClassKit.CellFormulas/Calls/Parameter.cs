@@ -3,7 +3,9 @@ namespace ClassKit.CellFormulas.Calls;
 /// <summary>How a function takes an argument.</summary>
 internal enum Parameter
 {
-    /// <summary>One value. A range gives the cell in the formula's own row or column; over an array the function is applied to each element.</summary>
+    /// <summary>
+    /// One value. A range gives the cell in the formula's own row or column; over an array the function is applied to each element.
+    /// </summary>
     Value,
 
     /// <summary>Whatever it is: a reference stays one.</summary>

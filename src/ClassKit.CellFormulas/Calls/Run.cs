@@ -56,7 +56,8 @@ internal sealed class Run(EvaluationLimits limits, DateSystem dates)
     /// <summary>Ends the evaluation without a value.</summary>
     public FormulaValue Halt(EvaluationStatus status, Obstacle reason)
     {
-        if (Halted) return CellError.Value;
+        if (Halted)
+            return CellError.Value;
         Halted = true;
         Status = status;
         Reason = reason;

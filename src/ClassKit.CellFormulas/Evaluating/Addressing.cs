@@ -15,12 +15,18 @@ internal sealed class Addressing(Run run, CellSource cells, NameSource names)
     public FormulaValue Locate(ReferenceNode node)
     {
         var sheet = cells.SheetIndex(node.Sheet);
-        if (sheet < 0) return CellError.Reference;
-        if (Move(node.First) is not { } first) return CellError.Reference;
-        if (node.Last is not { } written) return new Reference(new Area(sheet, first.Row, first.Column, first.Row, first.Column));
-        if (Move(written) is not { } last) return CellError.Reference;
-        if (first.Row == 0) (first, last) = (first with { Row = 1 }, last with { Row = CellAddress.LastRow });
-        if (first.Column == 0) (first, last) = (first with { Column = 1 }, last with { Column = CellAddress.LastColumn });
+        if (sheet < 0)
+            return CellError.Reference;
+        if (Move(node.First) is not { } first)
+            return CellError.Reference;
+        if (node.Last is not { } written)
+            return new Reference(new Area(sheet, first.Row, first.Column, first.Row, first.Column));
+        if (Move(written) is not { } last)
+            return CellError.Reference;
+        if (first.Row == 0)
+            (first, last) = (first with { Row = 1 }, last with { Row = CellAddress.LastRow });
+        if (first.Column == 0)
+            (first, last) = (first with { Column = 1 }, last with { Column = CellAddress.LastColumn });
         return new Reference(Area.Between(sheet, first.Row, first.Column, last.Row, last.Column));
     }
 
@@ -28,17 +34,23 @@ internal sealed class Addressing(Run run, CellSource cells, NameSource names)
     public CellValue Cell(ReferenceNode node)
     {
         run.Spend(1);
-        if (run.Halted) return default;
+        if (run.Halted)
+            return default;
         var sheet = cells.SheetIndex(node.Sheet);
-        return sheet >= 0 && Move(node.First) is { } corner ? cells.Read(sheet, corner.Row, corner.Column) : CellValue.FromError(CellError.Reference);
+        return sheet >= 0 && Move(node.First) is { } corner
+            ? cells.Read(sheet, corner.Row, corner.Column)
+            : CellValue.FromError(CellError.Reference);
     }
 
     /// <summary>Union, intersection and range.</summary>
     public FormulaValue Combine(BinaryOperator op, FormulaValue left, FormulaValue right)
     {
-        if (left.IsError) return left;
-        if (right.IsError) return right;
-        if (left.Reference is not { } a || right.Reference is not { } b) return CellError.Value;
+        if (left.IsError)
+            return left;
+        if (right.IsError)
+            return right;
+        if (left.Reference is not { } a || right.Reference is not { } b)
+            return CellError.Value;
         return op switch
         {
             BinaryOperator.Union => Unite(a, b),
@@ -50,7 +62,9 @@ internal sealed class Addressing(Run run, CellSource cells, NameSource names)
     private FormulaValue Unite(Reference a, Reference b)
     {
         run.Spend((a.Areas.Length + b.Areas.Length) / AreasPerStep);
-        return a.Areas.Length + b.Areas.Length > MostAreas ? run.Unsupported(new Obstacle.TooManyAreas(MostAreas)) : new Reference([.. a.Areas, .. b.Areas]);
+        return a.Areas.Length + b.Areas.Length > MostAreas
+            ? run.Unsupported(new Obstacle.TooManyAreas(MostAreas))
+            : new Reference([.. a.Areas, .. b.Areas]);
     }
 
     private FormulaValue Intersect(Reference a, Reference b)
@@ -61,7 +75,8 @@ internal sealed class Addressing(Run run, CellSource cells, NameSource names)
         {
             foreach (var other in b.Areas)
             {
-                if (area.Intersect(other) is { } both) common.Add(both);
+                if (area.Intersect(other) is { } both)
+                    common.Add(both);
             }
         }
 
@@ -70,16 +85,25 @@ internal sealed class Addressing(Run run, CellSource cells, NameSource names)
 
     private static FormulaValue Span(Reference a, Reference b)
     {
-        if (a.Areas.Length > 1 || b.Areas.Length > 1 || a.First.Sheet != b.First.Sheet) return CellError.Value;
+        if (a.Areas.Length > 1 || b.Areas.Length > 1 || a.First.Sheet != b.First.Sheet)
+            return CellError.Value;
         var (first, last) = (a.First, b.First);
-        return new Reference(new Area(
-            first.Sheet, Math.Min(first.Top, last.Top), Math.Min(first.Left, last.Left), Math.Max(first.Bottom, last.Bottom), Math.Max(first.Right, last.Right)));
+        return new Reference(
+            new Area(
+                first.Sheet,
+                Math.Min(first.Top, last.Top),
+                Math.Min(first.Left, last.Left),
+                Math.Max(first.Bottom, last.Bottom),
+                Math.Max(first.Right, last.Right)
+            )
+        );
     }
 
     private Corner? Move(Corner corner)
     {
         var (rows, columns) = names.Offset;
-        if (rows == 0 && columns == 0) return corner;
+        if (rows == 0 && columns == 0)
+            return corner;
 
         // A relative reference in a defined name wraps around the edges of the sheet.
         return corner with

@@ -3,8 +3,8 @@ using ClassKit.CellFormulas.Calls;
 namespace ClassKit.CellFormulas.Evaluating;
 
 /// <summary>
-/// The cells to compute, the deepest on top. Chains of any length are followed: where the stack would grow too deep, the cell reached is noted,
-/// the attempt is given up, and that cell is computed first.
+/// The cells to compute, the deepest on top. Chains of any length are followed: where the stack would grow too deep, the cell reached is
+/// noted, the attempt is given up, and that cell is computed first.
 /// </summary>
 internal sealed class Agenda(Run run)
 {

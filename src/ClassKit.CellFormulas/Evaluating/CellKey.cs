@@ -7,9 +7,7 @@ internal readonly record struct CellKey(ulong Packed)
     private const int RowBits = 21;
 
     public CellKey(int sheet, int row, int column)
-        : this((((ulong)sheet << RowBits) + (ulong)row << ColumnBits) + (ulong)column)
-    {
-    }
+        : this((((ulong)sheet << RowBits) + (ulong)row << ColumnBits) + (ulong)column) { }
 
     public int Sheet => (int)(Packed >> (RowBits + ColumnBits));
 

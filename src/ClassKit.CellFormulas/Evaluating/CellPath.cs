@@ -15,7 +15,8 @@ internal sealed class CellPath(PreparedWorkbook workbook, Run run)
     // Beside each cell of the path: how far back on the path something that it depends on leads.
     private readonly List<int> _circleFrom = [];
 
-    // Cells of circles that are done, with the earliest cell they lead back to, for those who read them while that one is still being computed.
+    // Cells of circles that are done, with the earliest cell they lead back to, for those who read them while that one is still being
+    // computed.
     private Dictionary<CellKey, CellKey>? _leadsTo;
 
     public int Count => _cells.Count;
@@ -57,7 +58,8 @@ internal sealed class CellPath(PreparedWorkbook workbook, Run run)
     /// <summary>Reading a cell of the path closes a circle.</summary>
     public CellValue CloseCircle(int from)
     {
-        if (workbook.Workbook.IteratesCircles) run.Unsupported(Circle(from, isIterated: true));
+        if (workbook.Workbook.IteratesCircles)
+            run.Unsupported(Circle(from, isIterated: true));
         run.Reason ??= Circle(from, isIterated: false);
         Mark(from);
         return CellValue.FromError(CellError.Reference);
@@ -66,21 +68,25 @@ internal sealed class CellPath(PreparedWorkbook workbook, Run run)
     /// <summary>The value of a cell of a circle, once it is left.</summary>
     public CellValue LeaveCircle(CellKey key, int from)
     {
-        if (from < _cells.Count) (_leadsTo ??= [])[key] = _cells[from];
+        if (from < _cells.Count)
+            (_leadsTo ??= [])[key] = _cells[from];
         return CellValue.FromError(CellError.Reference);
     }
 
     /// <summary>Reading a cell whose circle is still open puts the reader into the circle.</summary>
     public void JoinCircle(CellKey key)
     {
-        if (_leadsTo is null || !_leadsTo.TryGetValue(key, out var root)) return;
+        if (_leadsTo is null || !_leadsTo.TryGetValue(key, out var root))
+            return;
         var from = _cells.IndexOf(root);
-        if (from >= 0) Mark(from);
+        if (from >= 0)
+            Mark(from);
     }
 
     private void Mark(int from)
     {
-        for (var at = from; at < _circleFrom.Count; at++) _circleFrom[at] = Math.Min(_circleFrom[at], from);
+        for (var at = from; at < _circleFrom.Count; at++)
+            _circleFrom[at] = Math.Min(_circleFrom[at], from);
     }
 
     private Obstacle.Circle Circle(int from, bool isIterated)

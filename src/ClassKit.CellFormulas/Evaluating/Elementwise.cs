@@ -20,13 +20,21 @@ internal sealed class Elementwise(Run run, Rectangles rectangles)
 
         var (a, b) = (rectangles.Array(left), rectangles.Array(right));
         var (rows, columns) = (Math.Max(a.Rows, b.Rows), Math.Max(a.Columns, b.Columns));
-        if (run.TooLarge((long)rows * columns)) return CellError.Value;
+        if (run.TooLarge((long)rows * columns))
+            return CellError.Value;
         var result = new ArrayValue(run.Meter, rows, columns);
         for (var row = 0; row < rows && !run.Halted; row++)
         {
             for (var column = 0; column < columns && !run.Halted; column++)
             {
-                var value = Operators.Apply(op, a.Broadcast(row, column), b.Broadcast(row, column), run.Meter, run.Limits.TextLength, run.Dates);
+                var value = Operators.Apply(
+                    op,
+                    a.Broadcast(row, column),
+                    b.Broadcast(row, column),
+                    run.Meter,
+                    run.Limits.TextLength,
+                    run.Dates
+                );
                 run.Meter.TakeForMade(value);
                 result[row, column] = value;
             }
@@ -38,12 +46,15 @@ internal sealed class Elementwise(Run run, Rectangles rectangles)
     /// <summary>Applies an operation to a value or to each element.</summary>
     public FormulaValue Map(FormulaValue value, Func<CellValue, Meter, CellValue> operation)
     {
-        if (value.Array is not { } array) return operation(value.Scalar, run.Meter);
-        if (run.TooLarge(array.Count)) return CellError.Value;
+        if (value.Array is not { } array)
+            return operation(value.Scalar, run.Meter);
+        if (run.TooLarge(array.Count))
+            return CellError.Value;
         var result = new ArrayValue(run.Meter, array.Rows, array.Columns);
         for (var row = 0; row < array.Rows; row++)
         {
-            for (var column = 0; column < array.Columns; column++) result[row, column] = operation(array[row, column], run.Meter);
+            for (var column = 0; column < array.Columns; column++)
+                result[row, column] = operation(array[row, column], run.Meter);
         }
 
         return result;

@@ -16,10 +16,16 @@ internal sealed class FunctionCalls(IEvaluator evaluator, NameSource names, LetB
     public FormulaValue Apply(CallNode node)
     {
         var function = FunctionRegistry.Find(node.Name);
-        if (function is null) return Unknown(node.Name);
+        if (function is null)
+            return Unknown(node.Name);
         if (node.Arguments.Count < function.Least || node.Arguments.Count > function.Most)
         {
-            _run.Reason ??= new Obstacle.Arguments(function.Name, function.Least, function.Most == FunctionRow.Many ? null : function.Most, node.Arguments.Count);
+            _run.Reason ??= new Obstacle.Arguments(
+                function.Name,
+                function.Least,
+                function.Most == FunctionRow.Many ? null : function.Most,
+                node.Arguments.Count
+            );
             return CellError.Value;
         }
 
@@ -36,12 +42,14 @@ internal sealed class FunctionCalls(IEvaluator evaluator, NameSource names, LetB
         var (rows, columns) = (1, 1);
         for (var at = 0; at < eager && !_run.Halted; at++)
         {
-            if (function.ParameterAt(at) != Parameter.Value || call.Value(at).Array is not { } array) continue;
+            if (function.ParameterAt(at) != Parameter.Value || call.Value(at).Array is not { } array)
+                continue;
             rows = Math.Max(rows, array.Rows);
             columns = Math.Max(columns, array.Columns);
         }
 
-        if (_run.Halted) return CellError.Value;
+        if (_run.Halted)
+            return CellError.Value;
         return rows == 1 && columns == 1 ? RunOnce(call, function) : Map(call, function, rows, columns);
     }
 
@@ -49,22 +57,29 @@ internal sealed class FunctionCalls(IEvaluator evaluator, NameSource names, LetB
     {
         _run.Spend(1);
         var result = function.Run(call);
-        if (result.IsScalar) _run.Meter.TakeForMade(result.Scalar);
-        if (_run.Halted) return CellError.Value;
-        if (call.Error is { } error) result = error;
-        return (result.IsError || call.SawError) && !function.Has(FunctionTraits.Lazy | FunctionTraits.SeesErrors) && IsNameless(call) ? CellError.Name : result;
+        if (result.IsScalar)
+            _run.Meter.TakeForMade(result.Scalar);
+        if (_run.Halted)
+            return CellError.Value;
+        if (call.Error is { } error)
+            result = error;
+        return (result.IsError || call.SawError) && !function.Has(FunctionTraits.Lazy | FunctionTraits.SeesErrors) && IsNameless(call)
+            ? CellError.Name
+            : result;
     }
 
     /// <summary>
-    /// Whether an unknown name or function among the arguments decides the result. Programs compute arguments from the left before they look into ranges and before they
-    /// turn texts into numbers, so that only an error computed further left comes before it.
+    /// Whether an unknown name or function among the arguments decides the result. Programs compute arguments from the left before they
+    /// look into ranges and before they turn texts into numbers, so that only an error computed further left comes before it.
     /// </summary>
     private bool IsNameless(Call call)
     {
         for (var at = 0; at < call.Count; at++)
         {
-            if (NamesNothing(call.Node(at))) return true;
-            if (call.Node(at) is not (ReferenceNode or NameNode) && call.Value(at).IsError) return false;
+            if (NamesNothing(call.Node(at)))
+                return true;
+            if (call.Node(at) is not (ReferenceNode or NameNode) && call.Value(at).IsError)
+                return false;
         }
 
         return false;
@@ -90,13 +105,16 @@ internal sealed class FunctionCalls(IEvaluator evaluator, NameSource names, LetB
         for (var at = 0; at < call.Count; at++)
         {
             var value = call.Value(at);
-            if (function.ParameterAt(at) == Parameter.Value || chosen) arrays[at] = value.Array ?? (chosen && value.Reference is { IsCell: false } area ? evaluator.Rectangles.Array(area) : null);
-            if (arrays[at] is not { } array) continue;
+            if (function.ParameterAt(at) == Parameter.Value || chosen)
+                arrays[at] = value.Array ?? (chosen && value.Reference is { IsCell: false } area ? evaluator.Rectangles.Array(area) : null);
+            if (arrays[at] is not { } array)
+                continue;
             rows = Math.Max(rows, array.Rows);
             columns = Math.Max(columns, array.Columns);
         }
 
-        if (_run.Halted || _run.TooLarge((long)rows * columns)) return CellError.Value;
+        if (_run.Halted || _run.TooLarge((long)rows * columns))
+            return CellError.Value;
         var result = new ArrayValue(_run.Meter, rows, columns);
         for (var row = 0; row < rows; row++)
         {
@@ -104,7 +122,8 @@ internal sealed class FunctionCalls(IEvaluator evaluator, NameSource names, LetB
             {
                 for (var at = 0; at < arrays.Length; at++)
                 {
-                    if (arrays[at] is { } array) call.Put(at, array.Broadcast(row, column));
+                    if (arrays[at] is { } array)
+                        call.Put(at, array.Broadcast(row, column));
                 }
 
                 call.ForgetError();
@@ -118,13 +137,18 @@ internal sealed class FunctionCalls(IEvaluator evaluator, NameSource names, LetB
 
     private FormulaValue Unknown(string name)
     {
-        if (names.HasMacros) return _run.Unsupported(new Obstacle.MayBeMacro(name));
-        if (KnownElsewhere.Contains(name) || IsOfAnAddIn(name)) return _run.Unsupported(new Obstacle.UnknownFunction(name));
+        if (names.HasMacros)
+            return _run.Unsupported(new Obstacle.MayBeMacro(name));
+        if (KnownElsewhere.Contains(name) || IsOfAnAddIn(name))
+            return _run.Unsupported(new Obstacle.UnknownFunction(name));
         _run.Reason ??= new Obstacle.NoFunction(name);
         return CellError.Name;
     }
 
-    /// <summary>True for a name behind a prefix that is no function's own: <c>_xll.F</c>, <c>COM.VENDOR.F</c>. What such a function does only its maker knows.</summary>
+    /// <summary>
+    /// True for a name behind a prefix that is no function's own: <c>_xll.F</c>, <c>COM.VENDOR.F</c>. What such a function does only its
+    /// maker knows.
+    /// </summary>
     private static bool IsOfAnAddIn(string name)
     {
         var dot = name.IndexOf('.', StringComparison.Ordinal);

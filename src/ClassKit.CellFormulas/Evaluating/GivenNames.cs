@@ -12,7 +12,8 @@ internal sealed class GivenNames(Run run, IReadOnlyDictionary<string, CellValue>
 
     public override FormulaValue Value(NameNode name)
     {
-        if (Find(name) is { } value) return value;
+        if (Find(name) is { } value)
+            return value;
         run.Reason ??= new Obstacle.NoName(name.Name);
         return CellError.Name;
     }
@@ -23,10 +24,12 @@ internal sealed class GivenNames(Run run, IReadOnlyDictionary<string, CellValue>
 
     private CellValue? Find(NameNode name)
     {
-        if (values.TryGetValue(name.Name, out var value)) return value;
+        if (values.TryGetValue(name.Name, out var value))
+            return value;
         foreach (var (known, other) in values)
         {
-            if (string.Equals(known, name.Name, StringComparison.OrdinalIgnoreCase)) return other;
+            if (string.Equals(known, name.Name, StringComparison.OrdinalIgnoreCase))
+                return other;
         }
 
         return null;

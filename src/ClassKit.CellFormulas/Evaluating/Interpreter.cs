@@ -59,7 +59,8 @@ internal sealed class Interpreter : IEvaluator
     public FormulaValue Evaluate(FormulaNode node)
     {
         Run.Spend(1);
-        if (Run.Halted) return CellError.Value;
+        if (Run.Halted)
+            return CellError.Value;
         switch (node)
         {
             case NumberNode number:
@@ -88,7 +89,9 @@ internal sealed class Interpreter : IEvaluator
                 return new ArrayValue(Run.Meter, array.Rows, array.Columns, [.. array.Elements]);
             case SpillNode spill:
                 var anchor = Evaluate(spill.Operand);
-                return anchor.Reference is { IsCell: true } cell ? _names.Spill(cell) : anchor.IsError ? anchor : CellError.Reference;
+                return anchor.Reference is { IsCell: true } cell ? _names.Spill(cell)
+                    : anchor.IsError ? anchor
+                    : CellError.Reference;
             case TableNode table:
                 return _names.Table(table);
             case MissingNode:
@@ -129,28 +132,37 @@ internal sealed class Interpreter : IEvaluator
     /// <summary>What a reference gives where a value is wanted.</summary>
     private FormulaValue Resolve(Reference reference)
     {
-        if (WantsArrays && !reference.IsCell) return reference.Areas.Length == 1 ? Rectangles.Array(reference.First) : CellError.Value;
+        if (WantsArrays && !reference.IsCell)
+            return reference.Areas.Length == 1 ? Rectangles.Array(reference.First) : CellError.Value;
         return Rectangles.Single(reference);
     }
 
     private FormulaValue Apply(BinaryNode binary)
     {
-        if (binary.Operator <= BinaryOperator.Union) return _addressing.Combine(binary.Operator, Evaluate(binary.Left), Evaluate(binary.Right));
-        return RuntimeHelpers.TryEnsureSufficientExecutionStack() ? _elementwise.Compute(binary.Operator, Operand(binary.Left), Operand(binary.Right)) : TooDeep();
+        if (binary.Operator <= BinaryOperator.Union)
+            return _addressing.Combine(binary.Operator, Evaluate(binary.Left), Evaluate(binary.Right));
+        return RuntimeHelpers.TryEnsureSufficientExecutionStack()
+            ? _elementwise.Compute(binary.Operator, Operand(binary.Left), Operand(binary.Right))
+            : TooDeep();
     }
 
     private FormulaValue Apply(CallNode call)
     {
-        if (!RuntimeHelpers.TryEnsureSufficientExecutionStack()) return TooDeep();
+        if (!RuntimeHelpers.TryEnsureSufficientExecutionStack())
+            return TooDeep();
         return call.Name == "LET" ? _let.Evaluate(call, this) : (_calls ??= new(this, _names, _let)).Apply(call);
     }
 
-    private FormulaValue Apply(PrefixNode prefix) => prefix.Operator switch
-    {
-        PrefixOperator.Plus => Operand(prefix.Operand),
-        PrefixOperator.Minus => _elementwise.Map(Operand(prefix.Operand), Operators.Negate),
-        PrefixOperator.Intersect => Evaluate(prefix.Operand) is var value && value.Reference is { } reference ? Rectangles.Single(reference) : value.Array is { } array ? array[0, 0] : value,
-    };
+    private FormulaValue Apply(PrefixNode prefix) =>
+        prefix.Operator switch
+        {
+            PrefixOperator.Plus => Operand(prefix.Operand),
+            PrefixOperator.Minus => _elementwise.Map(Operand(prefix.Operand), Operators.Negate),
+            PrefixOperator.Intersect => Evaluate(prefix.Operand) is var value && value.Reference is { } reference
+                ? Rectangles.Single(reference)
+            : value.Array is { } array ? array[0, 0]
+            : value,
+        };
 
     private FormulaValue TooDeep() => Cells.Deepen() ? CellError.Value : Run.Unsupported(new Obstacle.NestedTooDeeply());
 }

@@ -19,8 +19,10 @@ internal sealed class KnownCells
     public void Forget()
     {
         // Clearing costs by the largest size ever reached.
-        if (_values.Count > KeptCapacity) _values = new(16);
-        else _values.Clear();
+        if (_values.Count > KeptCapacity)
+            _values = new(16);
+        else
+            _values.Clear();
         (_arrays, _reasons, _ends) = (null, null, null);
     }
 
@@ -53,7 +55,8 @@ internal sealed class KnownCells
         var at = 0;
         foreach (var key in _values.Keys)
         {
-            if (key != target) keys[at++] = key;
+            if (key != target)
+                keys[at++] = key;
         }
 
         return keys;

@@ -34,7 +34,8 @@ internal sealed class LetBindings
     /// <summary><c>LET(name, value, ..., result)</c>.</summary>
     public FormulaValue Evaluate(CallNode node, IEvaluator evaluator)
     {
-        if (node.Arguments.Count < 3 || node.Arguments.Count % 2 == 0) return CellError.Value;
+        if (node.Arguments.Count < 3 || node.Arguments.Count % 2 == 0)
+            return CellError.Value;
         var hidden = new List<(string Name, FormulaValue? Value)>();
         FormulaValue result = CellError.Name;
         var bound = _bound ??= new(StringComparer.OrdinalIgnoreCase);
@@ -46,7 +47,8 @@ internal sealed class LetBindings
                 break;
             }
 
-            if (node.Arguments[at] is not NameNode { Sheet: null } name) break;
+            if (node.Arguments[at] is not NameNode { Sheet: null } name)
+                break;
             var value = evaluator.Evaluate(node.Arguments[at + 1]);
             hidden.Add((name.Name, bound.TryGetValue(name.Name, out var outer) ? outer : (FormulaValue?)null));
             bound[name.Name] = value;
@@ -54,8 +56,10 @@ internal sealed class LetBindings
 
         for (var at = hidden.Count - 1; at >= 0; at--)
         {
-            if (hidden[at].Value is { } outer) bound[hidden[at].Name] = outer;
-            else bound.Remove(hidden[at].Name);
+            if (hidden[at].Value is { } outer)
+                bound[hidden[at].Name] = outer;
+            else
+                bound.Remove(hidden[at].Name);
         }
 
         return result;

@@ -3,7 +3,9 @@ using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Evaluating;
 
-/// <summary>What the names in a formula stand for: defined names, tables, what array formulas fill, and functions that are not ours.</summary>
+/// <summary>
+/// What the names in a formula stand for: defined names, tables, what array formulas fill, and functions that are not ours.
+/// </summary>
 internal abstract class NameSource
 {
     /// <summary>True if functions may come from macros.</summary>

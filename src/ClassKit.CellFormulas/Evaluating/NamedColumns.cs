@@ -6,10 +6,13 @@ using ClassKit.CellFormulas.Values;
 namespace ClassKit.CellFormulas.Evaluating;
 
 /// <summary>
-/// Evaluates many trees on several inputs at once, as <see cref="NamedValues"/> does one after the other, and quicker: arithmetic is done for all inputs at each node,
-/// and what a tree shares with one that is kept was worked out before. Not to be used from several threads at once.
+/// Evaluates many trees on several inputs at once, as <see cref="NamedValues"/> does one after the other, and quicker: arithmetic is done
+/// for all inputs at each node, and what a tree shares with one that is kept was worked out before. Not to be used from several threads at
+/// once.
 /// </summary>
-/// <remarks>A function but rounding is left to the interpreter, and so is a tree in which anything but a number meets an operator.</remarks>
+/// <remarks>
+/// A function but rounding is left to the interpreter, and so is a tree in which anything but a number meets an operator.
+/// </remarks>
 public sealed class NamedColumns
 {
     private readonly IReadOnlyList<IReadOnlyDictionary<string, CellValue>> _inputs;
@@ -30,7 +33,9 @@ public sealed class NamedColumns
     /// <summary>How many steps all trees together have taken, on all inputs.</summary>
     public long Spent { get; private set; }
 
-    /// <summary>Works out a tree and every tree in it, for others that have nodes in common with it. What was kept before is forgotten.</summary>
+    /// <summary>
+    /// Works out a tree and every tree in it, for others that have nodes in common with it. What was kept before is forgotten.
+    /// </summary>
     public void Keep(FormulaNode root)
     {
         ArgumentNullException.ThrowIfNull(root);
@@ -45,7 +50,8 @@ public sealed class NamedColumns
     {
         ArgumentNullException.ThrowIfNull(root);
         var column = Of(root);
-        if (column.IsForInterpreter) column = Interpreted(root);
+        if (column.IsForInterpreter)
+            column = Interpreted(root);
         Spent += column.Steps * _inputs.Count;
         GiveBack(column);
         return column.Steps > _steps ? [] : column.Numbers;
@@ -53,14 +59,17 @@ public sealed class NamedColumns
 
     private void KeepBelow(FormulaNode node)
     {
-        if (_kept.ContainsKey(node)) return;
-        foreach (var operand in node is CallNode ? [] : node.Children()) KeepBelow(operand);
+        if (_kept.ContainsKey(node))
+            return;
+        foreach (var operand in node is CallNode ? [] : node.Children())
+            KeepBelow(operand);
         _kept[node] = Of(node) with { IsSpare = false };
     }
 
     private Column Of(FormulaNode node)
     {
-        if (_kept.TryGetValue(node, out var kept)) return kept;
+        if (_kept.TryGetValue(node, out var kept))
+            return kept;
         return node switch
         {
             NumberNode number => Constant(number.Value),
@@ -68,7 +77,11 @@ public sealed class NamedColumns
             GroupNode group => Of(group.Inner).After(1),
             PrefixNode { Operator: PrefixOperator.Plus } plus => Of(plus.Operand).After(1),
             PrefixNode { Operator: PrefixOperator.Minus } minus => Each(Of(minus.Operand), Operators.Negate),
-            BinaryNode { Operator: >= BinaryOperator.Power and <= BinaryOperator.Subtract } binary => Compute(binary.Operator, Of(binary.Left), Of(binary.Right)),
+            BinaryNode { Operator: >= BinaryOperator.Power and <= BinaryOperator.Subtract } binary => Compute(
+                binary.Operator,
+                Of(binary.Left),
+                Of(binary.Right)
+            ),
             _ => PlainRounding.In(node) is var (rounded, round) ? Each(Of(rounded), round) : Interpreted(node),
         };
     }
@@ -76,22 +89,26 @@ public sealed class NamedColumns
     private Column Constant(double value)
     {
         var numbers = Take();
-        if (!double.IsFinite(value)) return Failed(numbers, 1);
+        if (!double.IsFinite(value))
+            return Failed(numbers, 1);
         Array.Fill(numbers, value);
         return new(numbers, 1, IsSpare: true);
     }
 
     private Column OfName(string name)
     {
-        if (_names.TryGetValue(name, out var known)) return known;
+        if (_names.TryGetValue(name, out var known))
+            return known;
         return _names[name] = Interpreted(new NameNode(null, name, default)) with { IsSpare = false };
     }
 
     private Column Each(Column operand, Func<double, double> compute)
     {
-        if (operand.Numbers is not { } numbers) return operand.After(1);
+        if (operand.Numbers is not { } numbers)
+            return operand.After(1);
         var into = operand.IsSpare ? numbers : Take();
-        for (var at = 0; at < into.Length; at++) into[at] = compute(numbers[at]);
+        for (var at = 0; at < into.Length; at++)
+            into[at] = compute(numbers[at]);
         return new(into, operand.Steps + 1, IsSpare: true);
     }
 
@@ -104,7 +121,10 @@ public sealed class NamedColumns
             GiveBack(right);
             return new(null, steps) { IsForInterpreter = left.IsForInterpreter || right.IsForInterpreter };
         }
-        var into = left.IsSpare ? a : right.IsSpare ? b : Take();
+        var into =
+            left.IsSpare ? a
+            : right.IsSpare ? b
+            : Take();
         var isNumber = true;
         for (var at = 0; at < into.Length; at++)
         {
@@ -112,7 +132,8 @@ public sealed class NamedColumns
             isNumber &= double.IsFinite(number);
             into[at] = number;
         }
-        if (left.IsSpare && right.IsSpare) GiveBack(right);
+        if (left.IsSpare && right.IsSpare)
+            GiveBack(right);
         return isNumber ? new(into, steps, IsSpare: true) : Failed(into, steps);
     }
 
@@ -132,7 +153,8 @@ public sealed class NamedColumns
             var interpreter = _interpreters[at] ??= new(_inputs[at], _steps);
             var before = interpreter.Spent;
             // It may be an error or a text: what becomes of that, the interpreter knows.
-            if (interpreter.Number(node) is not { } number) return Failed(numbers, steps) with { IsForInterpreter = true };
+            if (interpreter.Number(node) is not { } number)
+                return Failed(numbers, steps) with { IsForInterpreter = true };
             numbers[at] = number;
             steps = Math.Max(steps, interpreter.Spent - before);
         }
@@ -143,15 +165,20 @@ public sealed class NamedColumns
 
     private void GiveBack(Column column)
     {
-        if (column is { IsSpare: true, Numbers: { } numbers }) _spare.Push(numbers);
+        if (column is { IsSpare: true, Numbers: { } numbers })
+            _spare.Push(numbers);
     }
 
-    /// <summary>A node is itself. What an edit makes of it stands where it stood: the hash of an object would have to be made for each of thousands of nodes.</summary>
+    /// <summary>
+    /// A node is itself. What an edit makes of it stands where it stood: the hash of an object would have to be made for each of thousands
+    /// of nodes.
+    /// </summary>
     private sealed class SameNode : IEqualityComparer<FormulaNode>
     {
         public bool Equals(FormulaNode? x, FormulaNode? y) => ReferenceEquals(x, y);
 
-        public int GetHashCode(FormulaNode node) => node is BinaryNode binary ? (node.Span.Start * 16) + (int)binary.Operator : node.Span.Start;
+        public int GetHashCode(FormulaNode node) =>
+            node is BinaryNode binary ? (node.Span.Start * 16) + (int)binary.Operator : node.Span.Start;
     }
 
     /// <summary>What a node gives on every input.</summary>

@@ -16,12 +16,14 @@ public static class NamedEvaluation
         ArgumentNullException.ThrowIfNull(formula);
         ArgumentNullException.ThrowIfNull(names);
         var steps = 0;
-        if (PlainArithmetic.Number(formula.Root, names, ref steps) is { } number) return new(EvaluationStatus.Computed, CellValue.FromNumber(number), null, []);
+        if (PlainArithmetic.Number(formula.Root, names, ref steps) is { } number)
+            return new(EvaluationStatus.Computed, CellValue.FromNumber(number), null, []);
         var run = new Run(EvaluationLimits.Default, DateSystem.From1900);
         var interpreter = new Interpreter(run, new NoCells(run), new GivenNames(run, names));
         run.Meter.Reset(long.MaxValue);
         var value = run.Within(() => interpreter.Operand(formula.Root), CellError.Value);
-        if (run.Halted) return new(run.Status, CellValue.Blank, run.Reason, []);
+        if (run.Halted)
+            return new(run.Status, CellValue.Blank, run.Reason, []);
         var cell = CellResult.Of(value);
         return new(EvaluationStatus.Computed, cell, cell.IsError ? run.Reason : null, []);
     }

@@ -5,7 +5,10 @@ using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Evaluating;
 
-/// <summary>Evaluates many trees over the same names, as <see cref="NamedEvaluation"/> does one formula, and quicker. Not to be used from several threads at once.</summary>
+/// <summary>
+/// Evaluates many trees over the same names, as <see cref="NamedEvaluation"/> does one formula, and quicker. Not to be used from several
+/// threads at once.
+/// </summary>
 public sealed class NamedValues
 {
     private readonly IReadOnlyDictionary<string, CellValue> _names;
@@ -29,7 +32,8 @@ public sealed class NamedValues
     {
         ArgumentNullException.ThrowIfNull(root);
         var steps = 0;
-        if (PlainArithmetic.Number(root, _names, ref steps) is not { } number) return Interpreted(root);
+        if (PlainArithmetic.Number(root, _names, ref steps) is not { } number)
+            return Interpreted(root);
         Spent += steps;
         return steps <= _steps ? number : null;
     }

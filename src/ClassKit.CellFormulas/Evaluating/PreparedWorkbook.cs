@@ -35,7 +35,8 @@ internal sealed class PreparedWorkbook
         foreach (var name in workbook.Names)
         {
             var sheet = name.Sheet is null ? -1 : FindSheet(name.Sheet);
-            if (sheet >= 0 || name.Sheet is null) _names.TryAdd((sheet, name.Name), name);
+            if (sheet >= 0 || name.Sheet is null)
+                _names.TryAdd((sheet, name.Name), name);
         }
     }
 
@@ -53,9 +54,12 @@ internal sealed class PreparedWorkbook
     {
         foreach (var table in Workbook.Tables)
         {
-            if (name is not null && string.Equals(table.Name, name, StringComparison.OrdinalIgnoreCase)) return table;
-            if (name is not null || FindSheet(table.Sheet) != sheet) continue;
-            if (row >= table.Top && row <= table.Bottom && column >= table.Left && column < table.Left + table.Columns.Count) return table;
+            if (name is not null && string.Equals(table.Name, name, StringComparison.OrdinalIgnoreCase))
+                return table;
+            if (name is not null || FindSheet(table.Sheet) != sheet)
+                continue;
+            if (row >= table.Top && row <= table.Bottom && column >= table.Left && column < table.Left + table.Columns.Count)
+                return table;
         }
 
         return null;
@@ -64,7 +68,8 @@ internal sealed class PreparedWorkbook
     /// <summary>What a name in the formula of a cell stands for, looked up once.</summary>
     public NameTarget Resolve(int sheet, NameNode node)
     {
-        if (_targets.TryGetValue((sheet, node), out var target)) return target;
+        if (_targets.TryGetValue((sheet, node), out var target))
+            return target;
         target = FindTarget(sheet, node);
         _targets[(sheet, node)] = target;
         return target;
@@ -73,8 +78,10 @@ internal sealed class PreparedWorkbook
     /// <summary>What a name stands for as a formula on that sheet sees it: its own sheet's names come before the workbook's.</summary>
     public NameTarget FindTarget(int sheet, NameNode node)
     {
-        if (node.Sheet is not null) sheet = FindSheet(node.Sheet);
-        if (sheet < 0) return new(CellError.Reference, new Obstacle.NoSheet(node.Sheet!));
+        if (node.Sheet is not null)
+            sheet = FindSheet(node.Sheet);
+        if (sheet < 0)
+            return new(CellError.Reference, new Obstacle.NoSheet(node.Sheet!));
         if (!_names.TryGetValue((sheet, node.Name), out var name) && !_names.TryGetValue((-1, node.Name), out name))
         {
             // A table's name alone means its data.
@@ -83,13 +90,19 @@ internal sealed class PreparedWorkbook
         }
 
         var formula = Parse(name.Formula).Formula;
-        return new(formula, formula?.Root is ReferenceNode { Sheet: { } on, Last: null, First: { RowFixed: true, ColumnFixed: true } cell } && FindSheet(on) is var at and >= 0
-            ? new CellKey(at, cell.Row, cell.Column) : null);
+        return new(
+            formula,
+            formula?.Root is ReferenceNode { Sheet: { } on, Last: null, First: { RowFixed: true, ColumnFixed: true } cell }
+            && FindSheet(on) is var at and >= 0
+                ? new CellKey(at, cell.Row, cell.Column)
+                : null
+        );
     }
 
     public FormulaParse Parse(CellKey cell, string text)
     {
-        if (_cells.TryGetValue(cell, out var parse)) return parse;
+        if (_cells.TryGetValue(cell, out var parse))
+            return parse;
         parse = _shared?.Of(text) ?? CellFormula.Parse(text);
         _cells[cell] = parse;
         return parse;
@@ -100,7 +113,8 @@ internal sealed class PreparedWorkbook
     /// <summary>A node is itself; where its formula stands in cells of two sheets, each may see another name.</summary>
     private sealed class SameNode : IEqualityComparer<(int Sheet, NameNode Node)>
     {
-        public bool Equals((int Sheet, NameNode Node) x, (int Sheet, NameNode Node) y) => x.Sheet == y.Sheet && ReferenceEquals(x.Node, y.Node);
+        public bool Equals((int Sheet, NameNode Node) x, (int Sheet, NameNode Node) y) =>
+            x.Sheet == y.Sheet && ReferenceEquals(x.Node, y.Node);
 
         public int GetHashCode((int Sheet, NameNode Node) place) => HashCode.Combine(place.Sheet, RuntimeHelpers.GetHashCode(place.Node));
     }

@@ -16,7 +16,8 @@ internal sealed class SheetIndex
         {
             LastRow = Math.Max(LastRow, row);
             LastColumn = Math.Max(LastColumn, column);
-            if (content.ArrayRange is { } text && ParseArea(sheet, text) is { IsCell: false } area) arrays.Add((area, new(sheet, row, column)));
+            if (content.ArrayRange is { } text && ParseArea(sheet, text) is { IsCell: false } area)
+                arrays.Add((area, new(sheet, row, column)));
         }
 
         foreach (var (area, _) in arrays)
@@ -42,7 +43,8 @@ internal sealed class SheetIndex
     {
         get
         {
-            if (_sorted is not null) return _sorted;
+            if (_sorted is not null)
+                return _sorted;
             var sorted = Snapshot.Cells.Keys.ToArray();
             System.Array.Sort(sorted);
             return _sorted = sorted;
@@ -55,7 +57,8 @@ internal sealed class SheetIndex
         var colon = text.IndexOf(':', StringComparison.Ordinal);
         var first = colon < 0 ? text : text[..colon];
         var last = colon < 0 ? text : text[(colon + 1)..];
-        if (!CellAddress.TryParse("", first, out var from) || !CellAddress.TryParse("", last, out var to)) return null;
+        if (!CellAddress.TryParse("", first, out var from) || !CellAddress.TryParse("", last, out var to))
+            return null;
         return Area.Between(sheet, from.Row, from.Column, to.Row, to.Column);
     }
 }

@@ -30,7 +30,8 @@ internal sealed class TableReferences(PreparedWorkbook workbook, Run run)
             return CellError.Reference;
         }
 
-        if (Rows(table, node.Rows, here.Row) is not var (top, bottom)) return node.Rows == TableRows.ThisRow ? CellError.Value : CellError.Reference;
+        if (Rows(table, node.Rows, here.Row) is not var (top, bottom))
+            return node.Rows == TableRows.ThisRow ? CellError.Value : CellError.Reference;
         return new Reference(Area.Between(sheet, top, table.Left + left, bottom, table.Left + right));
     }
 
@@ -43,9 +44,18 @@ internal sealed class TableReferences(PreparedWorkbook workbook, Run run)
             return here >= first && here <= last ? (here, here) : null;
         }
 
-        var top = (rows & TableRows.Headers) != 0 && table.HasHeaders ? table.Top : (rows & TableRows.Data) != 0 ? first : table.HasTotals ? table.Bottom : int.MaxValue;
-        var bottom = (rows & TableRows.Totals) != 0 && table.HasTotals ? table.Bottom : (rows & TableRows.Data) != 0 ? last : table.HasHeaders ? table.Top : 0;
-        if (rows == TableRows.Headers) bottom = table.HasHeaders ? table.Top : 0;
+        var top =
+            (rows & TableRows.Headers) != 0 && table.HasHeaders ? table.Top
+            : (rows & TableRows.Data) != 0 ? first
+            : table.HasTotals ? table.Bottom
+            : int.MaxValue;
+        var bottom =
+            (rows & TableRows.Totals) != 0 && table.HasTotals ? table.Bottom
+            : (rows & TableRows.Data) != 0 ? last
+            : table.HasHeaders ? table.Top
+            : 0;
+        if (rows == TableRows.Headers)
+            bottom = table.HasHeaders ? table.Top : 0;
         return top <= bottom ? (top, bottom) : null;
     }
 
@@ -53,7 +63,8 @@ internal sealed class TableReferences(PreparedWorkbook workbook, Run run)
     {
         for (var at = 0; at < table.Columns.Count; at++)
         {
-            if (string.Equals(table.Columns[at], column, StringComparison.OrdinalIgnoreCase)) return at;
+            if (string.Equals(table.Columns[at], column, StringComparison.OrdinalIgnoreCase))
+                return at;
         }
 
         return -1;

@@ -33,7 +33,8 @@ internal sealed class WorkbookAreas(PreparedWorkbook workbook, Run run, CellPath
 
     public void Collect(Area area, List<CellValue> into)
     {
-        if (Used(area) is not { } used) return;
+        if (Used(area) is not { } used)
+            return;
         if (Sparse(used))
         {
             CollectSorted(used, into);
@@ -45,14 +46,16 @@ internal sealed class WorkbookAreas(PreparedWorkbook workbook, Run run, CellPath
             run.Meter.Take((long)used.Columns * TicksPerPlace);
             for (var column = used.Left; column <= used.Right; column++)
             {
-                if (IsFilled(used.Sheet, row, column) && read(new(used.Sheet, row, column)) is { IsBlank: false } value) into.Add(value);
+                if (IsFilled(used.Sheet, row, column) && read(new(used.Sheet, row, column)) is { IsBlank: false } value)
+                    into.Add(value);
             }
         }
     }
 
     public ArrayValue? Recall(Area area)
     {
-        if (_areas is null || !_areas.TryGetValue(area, out var values)) return null;
+        if (_areas is null || !_areas.TryGetValue(area, out var values))
+            return null;
         run.Spend(1);
         return values;
     }
@@ -63,7 +66,8 @@ internal sealed class WorkbookAreas(PreparedWorkbook workbook, Run run, CellPath
         const int Small = 50;
         const int MostKept = 500_000;
         var size = values.StoredRows * values.StoredColumns;
-        if (size < Small || _areaCells + size > MostKept || path.MayBeInCircle) return;
+        if (size < Small || _areaCells + size > MostKept || path.MayBeInCircle)
+            return;
         _areaCells += size;
         (_areas ??= [])[area] = values;
     }
@@ -74,12 +78,15 @@ internal sealed class WorkbookAreas(PreparedWorkbook workbook, Run run, CellPath
     private bool IsFilled(int sheet, int row, int column)
     {
         var index = workbook.Sheets[sheet];
-        if (index.Snapshot.Cells.ContainsKey((row, column))) return true;
-        if (_replaced.TryGet(new(sheet, row, column), index.Snapshot.Name, out _)) return true;
+        if (index.Snapshot.Cells.ContainsKey((row, column)))
+            return true;
+        if (_replaced.TryGet(new(sheet, row, column), index.Snapshot.Name, out _))
+            return true;
         run.Spend(index.Arrays.Length);
         foreach (var (area, _) in index.Arrays)
         {
-            if (area.Contains(row, column)) return true;
+            if (area.Contains(row, column))
+                return true;
         }
 
         return false;
@@ -90,7 +97,8 @@ internal sealed class WorkbookAreas(PreparedWorkbook workbook, Run run, CellPath
         var sheet = workbook.Sheets[area.Sheet];
         run.Meter.Take(2L * sheet.Snapshot.Cells.Count);
         IEnumerable<(int Row, int Column)> places = sheet.Sorted;
-        var extra = _replaced.On(area.Sheet, sheet.Snapshot.Name)
+        var extra = _replaced
+            .On(area.Sheet, sheet.Snapshot.Name)
             .Concat(ArrayElements(sheet))
             .Where(place => !sheet.Snapshot.Cells.ContainsKey(place))
             .Distinct()
@@ -103,8 +111,10 @@ internal sealed class WorkbookAreas(PreparedWorkbook workbook, Run run, CellPath
 
         foreach (var (row, column) in places)
         {
-            if (run.Halted) return;
-            if (area.Contains(row, column) && read(new(area.Sheet, row, column)) is { IsBlank: false } value) into.Add(value);
+            if (run.Halted)
+                return;
+            if (area.Contains(row, column) && read(new(area.Sheet, row, column)) is { IsBlank: false } value)
+                into.Add(value);
         }
     }
 
@@ -112,10 +122,12 @@ internal sealed class WorkbookAreas(PreparedWorkbook workbook, Run run, CellPath
     {
         foreach (var (area, _) in sheet.Arrays)
         {
-            if (run.TooLarge((long)area.Rows * area.Columns)) yield break;
+            if (run.TooLarge((long)area.Rows * area.Columns))
+                yield break;
             for (var row = area.Top; row <= area.Bottom; row++)
             {
-                for (var column = area.Left; column <= area.Right; column++) yield return (row, column);
+                for (var column = area.Left; column <= area.Right; column++)
+                    yield return (row, column);
             }
         }
     }

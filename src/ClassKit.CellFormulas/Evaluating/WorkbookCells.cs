@@ -31,7 +31,14 @@ internal sealed class WorkbookCells : CellSource
     /// <param name="agenda">The cells to be computed.</param>
     /// <param name="names">The names being computed.</param>
     /// <param name="afresh">Evaluates the formula of a cell, as an array formula or not.</param>
-    public WorkbookCells(PreparedWorkbook workbook, Run run, CellPath path, Agenda agenda, NamesOpen names, Func<FormulaNode, bool, FormulaValue> afresh)
+    public WorkbookCells(
+        PreparedWorkbook workbook,
+        Run run,
+        CellPath path,
+        Agenda agenda,
+        NamesOpen names,
+        Func<FormulaNode, bool, FormulaValue> afresh
+    )
     {
         (_workbook, _run, _path, _agenda, _names, _afresh) = (workbook, run, path, agenda, names, afresh);
         _areas = new(workbook, run, path, Read);
@@ -56,20 +63,24 @@ internal sealed class WorkbookCells : CellSource
 
     public override int SheetIndex(string? name)
     {
-        if (name is null) return _path.Last.Sheet;
+        if (name is null)
+            return _path.Last.Sheet;
         var sheet = _workbook.FindSheet(name);
-        if (sheet < 0) _run.Reason ??= new Obstacle.NoSheet(name!);
+        if (sheet < 0)
+            _run.Reason ??= new Obstacle.NoSheet(name!);
         return sheet;
     }
 
     public override string? FormulaText(int sheet, int row, int column) =>
         _replaced.TryGet(new(sheet, row, column), _workbook.Sheets[sheet].Snapshot.Name, out _)
-            ? null : _workbook.Sheets[sheet].Snapshot.Cells.GetValueOrDefault((row, column))?.Formula;
+            ? null
+            : _workbook.Sheets[sheet].Snapshot.Cells.GetValueOrDefault((row, column))?.Formula;
 
     public override bool IsHidden(int sheet, int row, bool byFilterOnly)
     {
         var snapshot = _workbook.Sheets[sheet].Snapshot;
-        return snapshot.HiddenRows.Contains(row) && (!byFilterOnly || (snapshot.FilteredRows is var (first, last) && row >= first && row <= last));
+        return snapshot.HiddenRows.Contains(row)
+            && (!byFilterOnly || (snapshot.FilteredRows is var (first, last) && row >= first && row <= last));
     }
 
     public override Area? Used(Area area) => _areas.Used(area);
@@ -82,7 +93,8 @@ internal sealed class WorkbookCells : CellSource
 
     public override bool Deepen()
     {
-        if (_path.Count < 2) return false;
+        if (_path.Count < 2)
+            return false;
         _agenda.Defer(_path.Last);
         return true;
     }
@@ -92,10 +104,12 @@ internal sealed class WorkbookCells : CellSource
     public CellValue Read(CellKey key)
     {
         _run.Spend(1);
-        if (_run.Halted) return default;
+        if (_run.Halted)
+            return default;
         if (_known.TryGet(key, out var known))
         {
-            if (known.IsError) Recall(key);
+            if (known.IsError)
+                Recall(key);
             return known;
         }
 
@@ -106,16 +120,20 @@ internal sealed class WorkbookCells : CellSource
         }
 
         var sheet = _workbook.Sheets[key.Sheet];
-        if (_replaced.TryGet(key, sheet.Snapshot.Name, out var replaced)) return _known.Keep(key, replaced);
+        if (_replaced.TryGet(key, sheet.Snapshot.Name, out var replaced))
+            return _known.Keep(key, replaced);
         var content = sheet.Snapshot.Cells.GetValueOrDefault((key.Row, key.Column));
-        if (content?.Formula is { } formula) return Follow(key, formula, content.ArrayRange is not null);
+        if (content?.Formula is { } formula)
+            return Follow(key, formula, content.ArrayRange is not null);
         _run.Spend(sheet.Arrays.Length);
         foreach (var (area, master) in sheet.Arrays)
         {
-            if (area.Contains(key.Row, key.Column) && master != key) return ReadElement(key, master, area);
+            if (area.Contains(key.Row, key.Column) && master != key)
+                return ReadElement(key, master, area);
         }
 
-        if (content is null) return _known.Keep(key, default(CellValue));
+        if (content is null)
+            return _known.Keep(key, default(CellValue));
         _run.Meter.TakeFor(content.Stored);
         return _known.Keep(key, content.Stored);
     }
@@ -123,8 +141,10 @@ internal sealed class WorkbookCells : CellSource
     private CellValue Follow(CellKey key, string formula, bool isArray)
     {
         var again = _path.IndexOf(key);
-        if (again >= 0) return _path.CloseCircle(again);
-        if (_path.Count > 0 && _agenda.WaitsBelow(key)) return _path.CloseCircle(0);
+        if (again >= 0)
+            return _path.CloseCircle(again);
+        if (_path.Count > 0 && _agenda.WaitsBelow(key))
+            return _path.CloseCircle(0);
         if (_path.Count >= DeepestPath)
         {
             _agenda.Defer(key);
@@ -142,7 +162,8 @@ internal sealed class WorkbookCells : CellSource
         var outer = _names.Hide();
         _path.Enter(key);
         var result = _afresh(parse.Formula.Root, isArray);
-        if (result.Reference is { } reference) result = ResolveIn(isArray, reference);
+        if (result.Reference is { } reference)
+            result = ResolveIn(isArray, reference);
         var value = CellResult.Of(result);
         var circle = _path.Leave();
         _names.Show(outer);
@@ -154,13 +175,17 @@ internal sealed class WorkbookCells : CellSource
     {
         if (_run.Halted)
         {
-            if (!_agenda.HasDeferred && _run.Status != EvaluationStatus.Computed) _known.KeepEnd(key, _run.Status, _run.Reason!);
+            if (!_agenda.HasDeferred && _run.Status != EvaluationStatus.Computed)
+                _known.KeepEnd(key, _run.Status, _run.Reason!);
             return default;
         }
 
-        if (circle <= _path.Count) value = _path.LeaveCircle(key, circle);
-        if (array is not null) _known.Keep(key, array);
-        if (value.IsError && _run.Reason is { } reason) _known.KeepReason(key, reason);
+        if (circle <= _path.Count)
+            value = _path.LeaveCircle(key, circle);
+        if (array is not null)
+            _known.Keep(key, array);
+        if (value.IsError && _run.Reason is { } reason)
+            _known.KeepReason(key, reason);
         return _known.Keep(key, value);
     }
 
@@ -178,8 +203,11 @@ internal sealed class WorkbookCells : CellSource
     private CellValue ReadElement(CellKey key, CellKey master, Area area)
     {
         var first = Read(master);
-        if (_run.Halted) return default;
-        var value = _known.ArrayOf(master) is { } array ? CellResult.Of(array.Broadcast(key.Row - area.Top, key.Column - area.Left)) : first;
+        if (_run.Halted)
+            return default;
+        var value = _known.ArrayOf(master) is { } array
+            ? CellResult.Of(array.Broadcast(key.Row - area.Top, key.Column - area.Left))
+            : first;
         return _known.Keep(key, value);
     }
 }

@@ -9,8 +9,8 @@ namespace ClassKit.CellFormulas.Evaluating;
 
 /// <summary>Recomputes cells of a workbook from its formulas, with other inputs if wanted, without changing it.</summary>
 /// <remarks>
-/// Each formula is parsed once for the life of the evaluator, each cell computed at most once a call. Stored values of formula cells are never used.
-/// Safe to use from several threads.
+/// Each formula is parsed once for the life of the evaluator, each cell computed at most once a call. Stored values of formula cells are
+/// never used. Safe to use from several threads.
 /// </remarks>
 public sealed class WorkbookEvaluator
 {
@@ -22,7 +22,8 @@ public sealed class WorkbookEvaluator
     /// <summary>Prepares a workbook.</summary>
     /// <param name="workbook">The workbook as read.</param>
     /// <param name="limits">How much work one evaluation may do; <see cref="EvaluationLimits.Default"/> if null.</param>
-    /// <param name="parses">Parses shared with the evaluators of workbooks in which the same is written; null for parses of its own.</param>
+    /// <param name="parses">Parses shared with the evaluators of workbooks in which the same is written; null for parses of its
+    /// own.</param>
     public WorkbookEvaluator(WorkbookSnapshot workbook, EvaluationLimits? limits = null, FormulaParses? parses = null)
     {
         ArgumentNullException.ThrowIfNull(workbook);
@@ -34,14 +35,18 @@ public sealed class WorkbookEvaluator
     /// <param name="cell">Which cell.</param>
     /// <param name="replaced">Values to use for some cells in place of what they hold, a formula included.</param>
     /// <param name="cancellation">Ends the evaluation early.</param>
-    /// <returns>The value with the cells it was computed from. A formula that depends on itself has the value <c>#REF!</c>, and so has every cell of the circle,
-    /// with the circle named in <see cref="Evaluation.Reason"/>. A formula that is none is unsupported.</returns>
+    /// <returns>The value with the cells it was computed from. A formula that depends on itself has the value <c>#REF!</c>, and so has
+    /// every cell of the circle, with the circle named in <see cref="Evaluation.Reason"/>. A formula that is none is unsupported.</returns>
     /// <exception cref="OperationCanceledException"><paramref name="cancellation"/> was cancelled.</exception>
     public Evaluation Evaluate(
-        CellAddress cell, IReadOnlyDictionary<CellAddress, CellValue>? replaced = null, CancellationToken cancellation = default)
+        CellAddress cell,
+        IReadOnlyDictionary<CellAddress, CellValue>? replaced = null,
+        CancellationToken cancellation = default
+    )
     {
         var sheet = _workbook.FindSheet(cell.Sheet);
-        if (sheet < 0) return NoSheet(cell);
+        if (sheet < 0)
+            return NoSheet(cell);
         var interpreter = Take();
         interpreter.Begin(Replacements.Of(replaced), Left);
         var evaluation = interpreter.Evaluate(new(sheet, cell.Row, cell.Column), null, cancellation);
@@ -49,14 +54,20 @@ public sealed class WorkbookEvaluator
         return evaluation;
     }
 
-    /// <summary>The values of several cells with the same inputs, as <see cref="Evaluate"/> gives them one by one, and quicker: what one cell needed is known for the next. Limits hold for each cell.</summary>
+    /// <summary>
+    /// The values of several cells with the same inputs, as <see cref="Evaluate"/> gives them one by one, and quicker: what one cell needed
+    /// is known for the next. Limits hold for each cell.
+    /// </summary>
     /// <param name="cells">Which cells; each is computed before the next one is asked for.</param>
     /// <param name="replaced">Values to use for some cells in place of what they hold, a formula included.</param>
     /// <param name="cancellation">Ends the evaluation early.</param>
     /// <returns>One evaluation for each cell, in the same order.</returns>
     /// <exception cref="OperationCanceledException"><paramref name="cancellation"/> was cancelled.</exception>
     public IReadOnlyList<Evaluation> EvaluateAll(
-        IEnumerable<CellAddress> cells, IReadOnlyDictionary<CellAddress, CellValue>? replaced = null, CancellationToken cancellation = default)
+        IEnumerable<CellAddress> cells,
+        IReadOnlyDictionary<CellAddress, CellValue>? replaced = null,
+        CancellationToken cancellation = default
+    )
     {
         ArgumentNullException.ThrowIfNull(cells);
         var copied = Replacements.Copied(replaced, _workbook);
@@ -66,7 +77,11 @@ public sealed class WorkbookEvaluator
         foreach (var cell in cells)
         {
             var sheet = _workbook.FindSheet(cell.Sheet);
-            evaluations.Add(sheet < 0 ? NoSheet(cell) : interpreter.Evaluate(new(sheet, cell.Row, cell.Column), () => Dependencies(cell, copied), cancellation));
+            evaluations.Add(
+                sheet < 0
+                    ? NoSheet(cell)
+                    : interpreter.Evaluate(new(sheet, cell.Row, cell.Column), () => Dependencies(cell, copied), cancellation)
+            );
         }
 
         PutBack(interpreter);

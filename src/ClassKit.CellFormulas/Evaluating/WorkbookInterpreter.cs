@@ -23,7 +23,11 @@ internal sealed class WorkbookInterpreter
         _path = new(workbook, _run);
         _agenda = new(_run);
         _cells = new(workbook, _run, _path, _agenda, _names, (root, isArray) => _interpreter!.Afresh(root, isArray));
-        _interpreter = new(_run, _cells, new WorkbookNames(workbook, _run, _path, _names, _cells.Read, root => _interpreter!.Afresh(root, arrayMode: true)));
+        _interpreter = new(
+            _run,
+            _cells,
+            new WorkbookNames(workbook, _run, _path, _names, _cells.Read, root => _interpreter!.Afresh(root, arrayMode: true))
+        );
     }
 
     /// <summary>Where all work is counted.</summary>
@@ -46,8 +50,11 @@ internal sealed class WorkbookInterpreter
         _names.Clear();
         _agenda.Begin(target);
         var value = _run.Within(ReadAwaited, CellValue.Blank);
-        var cells = dependencies is null ? new CellAddressView(_cells.KnownExcept(target), _workbook.Workbook) : new CellAddressView(dependencies);
-        if (_run.Halted) return new(_run.Status, CellValue.Blank, _run.Reason, cells);
+        var cells = dependencies is null
+            ? new CellAddressView(_cells.KnownExcept(target), _workbook.Workbook)
+            : new CellAddressView(dependencies);
+        if (_run.Halted)
+            return new(_run.Status, CellValue.Blank, _run.Reason, cells);
         return new(EvaluationStatus.Computed, value, value.IsError ? _run.Reason : null, cells);
     }
 

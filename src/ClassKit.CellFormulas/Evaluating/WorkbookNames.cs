@@ -12,7 +12,14 @@ namespace ClassKit.CellFormulas.Evaluating;
 /// <param name="open">The names being computed.</param>
 /// <param name="read">Reads a cell.</param>
 /// <param name="afresh">Evaluates a name's formula, operators working element by element.</param>
-internal sealed class WorkbookNames(PreparedWorkbook workbook, Run run, CellPath path, NamesOpen open, Func<CellKey, CellValue> read, Func<FormulaNode, FormulaValue> afresh) : NameSource
+internal sealed class WorkbookNames(
+    PreparedWorkbook workbook,
+    Run run,
+    CellPath path,
+    NamesOpen open,
+    Func<CellKey, CellValue> read,
+    Func<FormulaNode, FormulaValue> afresh
+) : NameSource
 {
     private readonly TableReferences _tables = new(workbook, run);
 
@@ -23,12 +30,14 @@ internal sealed class WorkbookNames(PreparedWorkbook workbook, Run run, CellPath
     public override bool TryCell(NameNode name, out CellValue value)
     {
         value = default;
-        if (open.Any || workbook.Resolve(path.Last.Sheet, name).Cell is not { } cell) return false;
+        if (open.Any || workbook.Resolve(path.Last.Sheet, name).Cell is not { } cell)
+            return false;
         value = read(cell);
         return true;
     }
 
-    public override bool IsUnknown(NameNode name) => workbook.FindTarget(path.Last.Sheet, name) is { Problem: not null, Error: CellError.Name };
+    public override bool IsUnknown(NameNode name) =>
+        workbook.FindTarget(path.Last.Sheet, name) is { Problem: not null, Error: CellError.Name };
 
     public override FormulaValue Value(NameNode name)
     {
@@ -40,7 +49,8 @@ internal sealed class WorkbookNames(PreparedWorkbook workbook, Run run, CellPath
             return target.Error;
         }
 
-        if (target.Formula is not { } formula) return run.Unsupported(new Obstacle.NameWithoutFormula(name.Name));
+        if (target.Formula is not { } formula)
+            return run.Unsupported(new Obstacle.NameWithoutFormula(name.Name));
         if (open.IsEndless(formula))
         {
             run.Reason ??= new Obstacle.NameOfItself(name.Name);
@@ -59,7 +69,8 @@ internal sealed class WorkbookNames(PreparedWorkbook workbook, Run run, CellPath
         var sheet = workbook.Sheets[cell.Sheet];
         foreach (var (area, master) in sheet.Arrays)
         {
-            if (master == new CellKey(cell.Sheet, cell.Top, cell.Left)) return new Reference(area);
+            if (master == new CellKey(cell.Sheet, cell.Top, cell.Left))
+                return new Reference(area);
         }
 
         var isAlone = sheet.Snapshot.Cells.GetValueOrDefault((cell.Top, cell.Left)) is { ArrayRange: not null };

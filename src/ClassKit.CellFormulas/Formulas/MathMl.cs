@@ -3,12 +3,18 @@ using ClassKit.CellFormulas.Printing;
 namespace ClassKit.CellFormulas.Formulas;
 
 /// <summary>Typesets formulas as MathML, for worked solutions.</summary>
-/// <remarks>Elements of MathML Core only; no script, no style. The same formula always gives the same text, and it is well-formed XML.</remarks>
+/// <remarks>
+/// Elements of MathML Core only; no script, no style. The same formula always gives the same text, and it is well-formed XML.
+/// </remarks>
 public static class MathMl
 {
-    /// <summary>A formula as a displayed equation's side: fractions set as fractions, × for times, the functions of everyday kitchen arithmetic in words or signs.</summary>
+    /// <summary>
+    /// A formula as a displayed equation's side: fractions set as fractions, × for times, the functions of everyday kitchen arithmetic in
+    /// words or signs.
+    /// </summary>
     /// <param name="formula">The formula.</param>
-    /// <param name="name">What to show for a name, or for a reference in its canonical text (<c>B5</c>); null to show it as written.</param>
+    /// <param name="name">What to show for a name, or for a reference in its canonical text (<c>B5</c>); null to show it as
+    /// written.</param>
     /// <returns>A <c>math</c> element.</returns>
     public static string Write(CellFormula formula, Func<string, MathMlOperand?> name)
     {

@@ -33,27 +33,33 @@ internal static class Arithmetic
         return numbers.Count == 0 ? 0 : numbers.Aggregate(1.0, (product, number) => product * number);
     }
 
-    /// <summary>Products of elements in the same place, added up; what is no number counts as 0, but a text by itself is <c>#VALUE!</c>.</summary>
+    /// <summary>
+    /// Products of elements in the same place, added up; what is no number counts as 0, but a text by itself is <c>#VALUE!</c>.
+    /// </summary>
     private static FormulaValue SumProduct(Call call)
     {
         var arrays = new ArrayValue[call.Count];
         for (var at = 0; at < arrays.Length; at++)
         {
             arrays[at] = call.Array(at);
-            if (arrays[at].Rows != arrays[0].Rows || arrays[at].Columns != arrays[0].Columns) call.Fail(CellError.Value);
+            if (arrays[at].Rows != arrays[0].Rows || arrays[at].Columns != arrays[0].Columns)
+                call.Fail(CellError.Value);
         }
 
         // Outside what is stored everywhere, one factor is blank and the product 0.
         var (rows, columns) = (arrays.Min(array => array.StoredRows), arrays.Min(array => array.StoredColumns));
-        if (Array.Exists(arrays, array => array.Count == 1 && array[0, 0].IsText)) return call.Fail(CellError.Value);
+        if (Array.Exists(arrays, array => array.Count == 1 && array[0, 0].IsText))
+            return call.Fail(CellError.Value);
         var products = new List<double>();
-        foreach (var array in arrays) FailOnError(call, array);
+        foreach (var array in arrays)
+            FailOnError(call, array);
         for (var row = 0; row < rows && !call.Failed; row++)
         {
             for (var column = 0; column < columns; column++)
             {
                 var product = 1.0;
-                foreach (var array in arrays) product *= array[row, column] is { IsNumber: true } cell ? cell.Number : 0;
+                foreach (var array in arrays)
+                    product *= array[row, column] is { IsNumber: true } cell ? cell.Number : 0;
                 products.Add(product);
             }
         }
@@ -67,7 +73,8 @@ internal static class Arithmetic
         {
             for (var column = 0; column < array.StoredColumns; column++)
             {
-                if (array[row, column] is { IsError: true } cell) call.Fail(cell.Error);
+                if (array[row, column] is { IsError: true } cell)
+                    call.Fail(cell.Error);
             }
         }
     }
@@ -75,17 +82,23 @@ internal static class Arithmetic
     private static FormulaValue Log(Call call)
     {
         var (number, root) = (call.Number(0), call.Number(1, 10));
-        if (number <= 0 || root <= 0) return CellError.Number;
-        if (root == 1) return CellError.DivideByZero;
-        return root == 10 ? Math.Log10(number) : root == 2 ? Math.Log2(number) : Math.Log(number) / Math.Log(root);
+        if (number <= 0 || root <= 0)
+            return CellError.Number;
+        if (root == 1)
+            return CellError.DivideByZero;
+        return root == 10 ? Math.Log10(number)
+            : root == 2 ? Math.Log2(number)
+            : Math.Log(number) / Math.Log(root);
     }
 
     /// <summary>The remainder takes the divisor's sign.</summary>
     private static FormulaValue Mod(Call call)
     {
         var (dividend, divisor) = (call.Number(0), call.Number(1));
-        if (divisor == 0) return CellError.DivideByZero;
-        if (IsWhole(dividend) && IsWhole(divisor)) return dividend % divisor is var rest && rest != 0 && rest < 0 != divisor < 0 ? rest + divisor : rest;
+        if (divisor == 0)
+            return CellError.DivideByZero;
+        if (IsWhole(dividend) && IsWhole(divisor))
+            return dividend % divisor is var rest && rest != 0 && rest < 0 != divisor < 0 ? rest + divisor : rest;
         var quotient = Numbers.Floor(dividend / divisor);
         return Numbers.Add(dividend, -(divisor * quotient));
     }

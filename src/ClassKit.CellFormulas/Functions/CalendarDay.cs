@@ -15,7 +15,8 @@ internal readonly record struct CalendarDay(double Serial, int Year, int Month, 
     public static CalendarDay? Of(Call call, int at)
     {
         var serial = Math.Floor(call.Number(at));
-        if (call.Failed || !Values.Serial.TryDate(serial, call.Run.Dates, out var year, out var month, out var day)) return null;
+        if (call.Failed || !Values.Serial.TryDate(serial, call.Run.Dates, out var year, out var month, out var day))
+            return null;
         return new(serial, year, month, day);
     }
 }

@@ -15,6 +15,13 @@ internal static class Clock
         Of("RANDARRAY", 0, 5, "VVVVV"),
     ];
 
-    private static FunctionRow Of(string name, int least, int most, string parameters) => new(
-        name, least, most, parameters, call => call.Run.Halt(EvaluationStatus.Volatile, new Obstacle.ChangesEachTime(name)), FunctionTraits.Volatile | FunctionTraits.Lazy);
+    private static FunctionRow Of(string name, int least, int most, string parameters) =>
+        new(
+            name,
+            least,
+            most,
+            parameters,
+            call => call.Run.Halt(EvaluationStatus.Volatile, new Obstacle.ChangesEachTime(name)),
+            FunctionTraits.Volatile | FunctionTraits.Lazy
+        );
 }

@@ -25,31 +25,38 @@ internal static class Conditional
 
     private static FormulaValue Count(Call call, int first)
     {
-        if (Conditions(call, first) is not { } conditions) return call.Fail(CellError.Value);
+        if (Conditions(call, first) is not { } conditions)
+            return call.Fail(CellError.Value);
         var (rows, columns) = Stored(conditions);
         long count = 0;
         for (var row = 0; row < rows; row++)
         {
             for (var column = 0; column < columns; column++)
             {
-                if (AreMet(call.Meter, conditions, row, column)) count++;
+                if (AreMet(call.Meter, conditions, row, column))
+                    count++;
             }
         }
 
         // All cells past what is stored are blank, and alike.
         var rest = conditions[0].Range.Count - (long)rows * columns;
-        if (rest > 0 && conditions.TrueForAll(condition => condition.Criterion.IsMetBy(CellValue.Blank, call.Meter))) count += rest;
+        if (rest > 0 && conditions.TrueForAll(condition => condition.Criterion.IsMetBy(CellValue.Blank, call.Meter)))
+            count += rest;
         return count;
     }
 
-    /// <summary>SUMIF and AVERAGEIF: one range, one criterion, and perhaps another range to take the numbers from, laid out as the first.</summary>
+    /// <summary>
+    /// SUMIF and AVERAGEIF: one range, one criterion, and perhaps another range to take the numbers from, laid out as the first.
+    /// </summary>
     private static FormulaValue Single(Call call, Func<List<double>, FormulaValue> join)
     {
-        if (call.Area(0) is not { } tested || Conditions(call, 0, 1) is not { } conditions) return call.Fail(CellError.Value);
+        if (call.Area(0) is not { } tested || Conditions(call, 0, 1) is not { } conditions)
+            return call.Fail(CellError.Value);
         var taken = tested;
         if (!call.IsMissing(2))
         {
-            if (call.Area(2) is not { } other) return CellError.Value;
+            if (call.Area(2) is not { } other)
+                return CellError.Value;
             taken = other with
             {
                 Bottom = Math.Min(other.Top + tested.Rows - 1, CellAddress.LastRow),
@@ -63,14 +70,22 @@ internal static class Conditional
     /// <summary>SUMIFS and its kin: the numbers first, then ranges of the same size with their criteria.</summary>
     private static FormulaValue Several(Call call, Func<List<double>, FormulaValue> join)
     {
-        if (call.Area(0) is not { } area) return CellError.Value;
-        if (Conditions(call, 1) is not { } conditions) return call.Fail(CellError.Value);
+        if (call.Area(0) is not { } area)
+            return CellError.Value;
+        if (Conditions(call, 1) is not { } conditions)
+            return call.Fail(CellError.Value);
         var taken = call.Rectangles.Array(area);
-        if (taken.Rows != conditions[0].Range.Rows || taken.Columns != conditions[0].Range.Columns) return CellError.Value;
+        if (taken.Rows != conditions[0].Range.Rows || taken.Columns != conditions[0].Range.Columns)
+            return CellError.Value;
         return Join(call, taken, conditions, join);
     }
 
-    private static FormulaValue Join(Call call, ArrayValue taken, List<(ArrayValue Range, Criterion Criterion)> conditions, Func<List<double>, FormulaValue> join)
+    private static FormulaValue Join(
+        Call call,
+        ArrayValue taken,
+        List<(ArrayValue Range, Criterion Criterion)> conditions,
+        Func<List<double>, FormulaValue> join
+    )
     {
         var numbers = new List<double>();
         for (var row = 0; row < taken.StoredRows && !call.Failed; row++)
@@ -78,8 +93,10 @@ internal static class Conditional
             for (var column = 0; column < taken.StoredColumns; column++)
             {
                 var cell = taken[row, column];
-                if (!cell.IsNumber && !cell.IsError || !AreMet(call.Meter, conditions, row, column)) continue;
-                if (cell.IsError) return cell;
+                if (!cell.IsNumber && !cell.IsError || !AreMet(call.Meter, conditions, row, column))
+                    continue;
+                if (cell.IsError)
+                    return cell;
                 numbers.Add(cell.Number);
             }
         }
@@ -93,9 +110,11 @@ internal static class Conditional
         var conditions = new List<(ArrayValue Range, Criterion Criterion)>();
         for (var at = first; at < call.Count && conditions.Count < most; at += 2)
         {
-            if (at + 1 >= call.Count || call.Area(at) is not { } area) return null;
+            if (at + 1 >= call.Count || call.Area(at) is not { } area)
+                return null;
             var range = call.Rectangles.Array(area);
-            if (conditions.Count > 0 && (range.Rows != conditions[0].Range.Rows || range.Columns != conditions[0].Range.Columns)) return null;
+            if (conditions.Count > 0 && (range.Rows != conditions[0].Range.Rows || range.Columns != conditions[0].Range.Columns))
+                return null;
             conditions.Add((range, Criterion.Of(call.Any(at + 1))));
         }
 
@@ -107,7 +126,8 @@ internal static class Conditional
         foreach (var (range, criterion) in conditions)
         {
             meter.Take(1);
-            if (!criterion.IsMetBy(range[row, column], meter)) return false;
+            if (!criterion.IsMetBy(range[row, column], meter))
+                return false;
         }
 
         return true;

@@ -32,9 +32,11 @@ internal static class Counting
         {
             call.Meter.Spend(2);
             var whole = Numbers.Truncate(number);
-            if (whole is < 0 or >= LargestWhole) return CellError.Number;
+            if (whole is < 0 or >= LargestWhole)
+                return CellError.Number;
             result = join(result, whole);
-            if (result >= LargestWhole) return CellError.Number;
+            if (result >= LargestWhole)
+                return CellError.Number;
         }
 
         return result;
@@ -42,37 +44,46 @@ internal static class Counting
 
     private static double GreatestDivisor(double a, double b)
     {
-        while (b != 0) (a, b) = (b, a % b);
+        while (b != 0)
+            (a, b) = (b, a % b);
         return a;
     }
 
     private static double Factorial(int n, int step)
     {
         var product = 1.0;
-        for (; n > 1; n -= step) product *= n;
+        for (; n > 1; n -= step)
+            product *= n;
         return product;
     }
 
     private static FormulaValue Choose(Meter meter, double n, double k)
     {
-        if (n < 0 || k < 0 || n < k) return CellError.Number;
+        if (n < 0 || k < 0 || n < k)
+            return CellError.Number;
         k = Math.Min(k, n - k);
-        if (k > 10_000) return CellError.Number;
+        if (k > 10_000)
+            return CellError.Number;
         meter.Take((long)k * TicksPerFactor);
         var ways = 1.0;
-        for (var i = 1; i <= k; i++) ways = ways * (n - k + i) / i;
+        for (var i = 1; i <= k; i++)
+            ways = ways * (n - k + i) / i;
         return Math.Round(ways, MidpointRounding.AwayFromZero);
     }
 
     private static FormulaValue CombinA(Meter meter, double n, double k) =>
-        n < 0 || k < 0 || n < k ? CellError.Number : n == 0 ? 1 : Choose(meter, n + k - 1, k);
+        n < 0 || k < 0 || n < k ? CellError.Number
+        : n == 0 ? 1
+        : Choose(meter, n + k - 1, k);
 
     private static FormulaValue Permut(Meter meter, double n, double k)
     {
-        if (n < 0 || k < 0 || n < k || k > 10_000) return CellError.Number;
+        if (n < 0 || k < 0 || n < k || k > 10_000)
+            return CellError.Number;
         meter.Take((long)k * TicksPerFactor);
         var ways = 1.0;
-        for (var i = 0; i < k; i++) ways *= n - i;
+        for (var i = 0; i < k; i++)
+            ways *= n - i;
         return ways;
     }
 
@@ -82,9 +93,11 @@ internal static class Counting
         foreach (var number in call.NumbersFrom(0))
         {
             var k = Numbers.Truncate(number);
-            if (k is < 0 or > 10_000) return CellError.Number;
+            if (k is < 0 or > 10_000)
+                return CellError.Number;
             call.Meter.Take((long)k * TicksPerFactor);
-            for (var i = 1; i <= k; i++) ways = ways * (sum + i) / i;
+            for (var i = 1; i <= k; i++)
+                ways = ways * (sum + i) / i;
             sum += k;
         }
 

@@ -27,8 +27,10 @@ internal sealed class Criterion
     public static Criterion Of(CellValue value)
     {
         // A reference to an empty cell asks for 0.
-        if (value.IsBlank) return new(Test.Equal, CellValue.FromNumber(0), false);
-        if (!value.IsText) return new(Test.Equal, value, false);
+        if (value.IsBlank)
+            return new(Test.Equal, CellValue.FromNumber(0), false);
+        if (!value.IsText)
+            return new(Test.Equal, value, false);
         var text = value.Text;
         var (test, length) = text switch
         {
@@ -53,20 +55,24 @@ internal sealed class Criterion
     }
 
     /// <summary>Whether a cell meets it.</summary>
-    public bool IsMetBy(CellValue cell, Meter meter) => _test switch
-    {
-        Test.Equal => Equals(cell, meter),
+    public bool IsMetBy(CellValue cell, Meter meter) =>
+        _test switch
+        {
+            Test.Equal => Equals(cell, meter),
 
-        // A text of digits equals the number, and differs from it too: so programs have it.
-        Test.NotEqual => !Equals(cell, meter) || (_operand.IsNumber && cell.IsText),
-        _ => Ordered(cell),
-    };
+            // A text of digits equals the number, and differs from it too: so programs have it.
+            Test.NotEqual => !Equals(cell, meter) || (_operand.IsNumber && cell.IsText),
+            _ => Ordered(cell),
+        };
 
     private static CellValue Operand(string text)
     {
-        if (text.Length == 0) return CellValue.FromText("");
-        if (NumberText.TryParse(text, out var number)) return CellValue.FromNumber(number);
-        if (bool.TryParse(text, out var logical)) return CellValue.FromLogical(logical);
+        if (text.Length == 0)
+            return CellValue.FromText("");
+        if (NumberText.TryParse(text, out var number))
+            return CellValue.FromNumber(number);
+        if (bool.TryParse(text, out var logical))
+            return CellValue.FromLogical(logical);
         return CellErrorText.TryParse(text, out var error) ? CellValue.FromError(error) : CellValue.FromText(text);
     }
 
@@ -75,12 +81,15 @@ internal sealed class Criterion
         switch (_operand.Kind)
         {
             case CellValueKind.Number:
-                if (cell.IsText) return NumberText.TryParse(cell.Text, meter, out var number) && Numbers.Same(number, _operand.Number);
+                if (cell.IsText)
+                    return NumberText.TryParse(cell.Text, meter, out var number) && Numbers.Same(number, _operand.Number);
                 return cell.IsNumber && Numbers.Same(cell.Number, _operand.Number);
             case CellValueKind.Text:
                 // "" asks for what looks empty, "=" for what is.
-                if (_operand.Text.Length == 0) return cell.IsBlank || (!_written && cell.IsText && cell.Text.Length == 0);
-                if (!cell.IsText) return false;
+                if (_operand.Text.Length == 0)
+                    return cell.IsBlank || (!_written && cell.IsText && cell.Text.Length == 0);
+                if (!cell.IsText)
+                    return false;
                 return Wildcard.IsPattern(_operand.Text)
                     ? Wildcard.Matches(_operand.Text, cell.Text, meter)
                     : string.Equals(_operand.Text, cell.Text, StringComparison.OrdinalIgnoreCase);
@@ -91,7 +100,8 @@ internal sealed class Criterion
 
     private bool Ordered(CellValue cell)
     {
-        if (cell.Kind != _operand.Kind || cell.IsError) return false;
+        if (cell.Kind != _operand.Kind || cell.IsError)
+            return false;
         var order = Operators.Compare(cell, _operand);
         return _test switch
         {

@@ -24,42 +24,55 @@ internal static class Databases
     ];
 
     private static FunctionRow Of(string name, Func<List<double>, FormulaValue> statistic) => new(name, 3, 3, "AVA", call =>
-    {
-        if (Chosen(call) is not { } cells) return false;
-        var numbers = new List<double>();
-        foreach (var cell in cells)
         {
-            if (cell.IsError) return cell;
-            if (cell.IsNumber) numbers.Add(cell.Number);
-        }
+            if (Chosen(call) is not { } cells)
+                return false;
+            var numbers = new List<double>();
+            foreach (var cell in cells)
+            {
+                if (cell.IsError)
+                    return cell;
+                if (cell.IsNumber)
+                    numbers.Add(cell.Number);
+            }
 
-        return statistic(numbers);
-    });
+            return statistic(numbers);
+        });
 
     private static FormulaValue Count(Call call, Func<CellValue, bool> counts) =>
         Chosen(call, fieldMayMiss: true) is { } cells ? cells.Count(counts) : false;
 
     /// <summary>The one value; none is <c>#VALUE!</c>, several are <c>#NUM!</c>.</summary>
-    private static FormulaValue Only(Call call) => Chosen(call) switch
-    {
-        null => false,
-        [] => CellError.Value,
-        [var only] => only,
-        _ => CellError.Number,
-    };
+    private static FormulaValue Only(Call call) =>
+        Chosen(call) switch
+        {
+            null => false,
+            [] => CellError.Value,
+            [var only] => only,
+            _ => CellError.Number,
+        };
 
-    /// <summary>The cells of the field in the rows that meet the criteria; null if the result is decided. Without a field each row counts as a number.</summary>
+    /// <summary>
+    /// The cells of the field in the rows that meet the criteria; null if the result is decided. Without a field each row counts as a
+    /// number.
+    /// </summary>
     private static List<CellValue>? Chosen(Call call, bool fieldMayMiss = false)
     {
         var (table, criteria) = (call.Array(0), call.Array(2));
         var column = call.IsMissing(1) && fieldMayMiss ? -1 : Column(call, table, call.Scalar(1));
-        if (call.Failed) return null;
+        if (call.Failed)
+            return null;
         var rows = Conditions(call, table, criteria);
-        if (call.Run.TooLarge((long)table.StoredRows * Math.Max(1, rows.Count))) return null;
+        if (call.Run.TooLarge((long)table.StoredRows * Math.Max(1, rows.Count)))
+            return null;
         var cells = new List<CellValue>();
         for (var row = 1; row < table.Rows && row < Math.Max(2, table.StoredRows); row++)
         {
-            if (rows.Exists(conditions => conditions.TrueForAll(condition => condition.Criterion.IsMetBy(table[row, condition.Column], call.Meter))))
+            if (
+                rows.Exists(conditions =>
+                    conditions.TrueForAll(condition => condition.Criterion.IsMetBy(table[row, condition.Column], call.Meter))
+                )
+            )
                 cells.Add(column < 0 ? CellValue.FromNumber(1) : table[row, column]);
         }
 
@@ -68,8 +81,12 @@ internal static class Databases
 
     private static int Column(Call call, ArrayValue table, CellValue field)
     {
-        var column = field.IsText ? Named(call, table, field.Text) : Coercion.TryNumber(field, call.Meter, out var number, out _) ? (int)Math.Clamp(Numbers.Truncate(number), -1, int.MaxValue) - 1 : -1;
-        if (column < 0 || column >= table.Columns) call.Fail(CellError.Value);
+        var column =
+            field.IsText ? Named(call, table, field.Text)
+            : Coercion.TryNumber(field, call.Meter, out var number, out _) ? (int)Math.Clamp(Numbers.Truncate(number), -1, int.MaxValue) - 1
+            : -1;
+        if (column < 0 || column >= table.Columns)
+            call.Fail(CellError.Value);
         return column;
     }
 
@@ -77,14 +94,16 @@ internal static class Databases
     {
         for (var column = 0; column < table.Columns; column++)
         {
-            if (string.Equals(Head(call, table, column), name.Trim(), StringComparison.OrdinalIgnoreCase)) return column;
+            if (string.Equals(Head(call, table, column), name.Trim(), StringComparison.OrdinalIgnoreCase))
+                return column;
         }
 
         return -1;
     }
 
     /// <summary>What a column is called: numbers will do, and are compared as texts.</summary>
-    private static string Head(Call call, ArrayValue table, int column) => Coercion.TryText(table[0, column], call.Meter, out var text, out _) ? text.Trim() : "";
+    private static string Head(Call call, ArrayValue table, int column) =>
+        Coercion.TryText(table[0, column], call.Meter, out var text, out _) ? text.Trim() : "";
 
     /// <summary>Each row of the criteria is met where all its cells are; empty cells ask for nothing.</summary>
     private static List<List<(int Column, Criterion Criterion)>> Conditions(Call call, ArrayValue table, ArrayValue criteria)
@@ -95,9 +114,12 @@ internal static class Databases
             var conditions = new List<(int Column, Criterion Criterion)>();
             for (var column = 0; column < criteria.StoredColumns; column++)
             {
-                if (criteria[row, column] is not { IsBlank: false } asked) continue;
-                if (Head(call, criteria, column) is { Length: > 0 } head && Named(call, table, head) is var at and >= 0) conditions.Add((at, Criterion.OfDatabase(asked)));
-                else call.Run.Unsupported(new Obstacle.FormulaCriterion());
+                if (criteria[row, column] is not { IsBlank: false } asked)
+                    continue;
+                if (Head(call, criteria, column) is { Length: > 0 } head && Named(call, table, head) is var at and >= 0)
+                    conditions.Add((at, Criterion.OfDatabase(asked)));
+                else
+                    call.Run.Unsupported(new Obstacle.FormulaCriterion());
             }
 
             rows.Add(conditions);

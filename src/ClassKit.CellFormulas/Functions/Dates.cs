@@ -33,17 +33,23 @@ internal static class Dates
     private static FormulaValue Date(Call call)
     {
         var (year, month, day) = (Numbers.Truncate(call.Number(0)), Numbers.Truncate(call.Number(1)), Numbers.Truncate(call.Number(2)));
-        if (call.Failed) return call.Failure;
-        if (year >= 0 && year < (call.Run.Dates == DateSystem.From1899 ? 100 : 1900)) year += 1900;
-        if (Math.Abs(month) > 120_000 || Math.Abs(day) > 4_000_000) return CellError.Number;
-        return FirstOfMonth(call, year, month) is { } first && first + day - 1 is var serial && InRange(call, serial) ? serial : CellError.Number;
+        if (call.Failed)
+            return call.Failure;
+        if (year >= 0 && year < (call.Run.Dates == DateSystem.From1899 ? 100 : 1900))
+            year += 1900;
+        if (Math.Abs(month) > 120_000 || Math.Abs(day) > 4_000_000)
+            return CellError.Number;
+        return FirstOfMonth(call, year, month) is { } first && first + day - 1 is var serial && InRange(call, serial)
+            ? serial
+            : CellError.Number;
     }
 
     private static double? FirstOfMonth(Call call, double year, double month)
     {
         var months = year * 12 + month - 1;
         var wholeYear = Math.Floor(months / 12);
-        if (wholeYear is < 1 or > 10_000) return null;
+        if (wholeYear is < 1 or > 10_000)
+            return null;
         return wholeYear == 10_000 ? Serial.End : Serial.Of(new((int)wholeYear, (int)(months - wholeYear * 12) + 1, 1), call.Run.Dates);
     }
 
@@ -51,28 +57,38 @@ internal static class Dates
 
     private static FormulaValue Time(Call call)
     {
-        var (hours, minutes, seconds) = (Numbers.Truncate(call.Number(0)), Numbers.Truncate(call.Number(1)), Numbers.Truncate(call.Number(2)));
-        if (hours > 32767 || minutes > 32767 || seconds > 32767) return CellError.Number;
+        var (hours, minutes, seconds) = (
+            Numbers.Truncate(call.Number(0)),
+            Numbers.Truncate(call.Number(1)),
+            Numbers.Truncate(call.Number(2))
+        );
+        if (hours > 32767 || minutes > 32767 || seconds > 32767)
+            return CellError.Number;
         var total = hours * 3600 + minutes * 60 + seconds;
         return total < 0 ? CellError.Number : total % SecondsPerDay / SecondsPerDay;
     }
 
     private static FormulaValue Of(Call call, Func<int, int, int, int> part) =>
-        Serial.TryDate(call.Number(0), call.Run.Dates, out var year, out var month, out var day) ? part(year, month, day) : CellError.Number;
+        Serial.TryDate(call.Number(0), call.Run.Dates, out var year, out var month, out var day)
+            ? part(year, month, day)
+            : CellError.Number;
 
     /// <summary>Whole seconds of the day, so that 59.9996 seconds do not show as 59.</summary>
     private static FormulaValue OfTime(Call call, Func<double, double> part)
     {
         var serial = call.Number(0);
-        if (!InRange(call, serial)) return CellError.Number;
+        if (!InRange(call, serial))
+            return CellError.Number;
         return part(Math.Floor((serial - Math.Floor(serial)) * SecondsPerDay + 0.5) % SecondsPerDay);
     }
 
     private static FormulaValue Months(Call call, bool toEnd)
     {
         var (serial, months) = (call.Number(0), Numbers.Truncate(call.Number(1)));
-        if (Math.Abs(months) > 120_000 || !Serial.TryDate(serial, call.Run.Dates, out var year, out var month, out var day)) return CellError.Number;
-        if (FirstOfMonth(call, year, month + months) is not { } first || FirstOfMonth(call, year, month + months + 1) is not { } next) return CellError.Number;
+        if (Math.Abs(months) > 120_000 || !Serial.TryDate(serial, call.Run.Dates, out var year, out var month, out var day))
+            return CellError.Number;
+        if (FirstOfMonth(call, year, month + months) is not { } first || FirstOfMonth(call, year, month + months + 1) is not { } next)
+            return CellError.Number;
         var result = toEnd ? next - 1 : Math.Min(first + day - 1, next - 1);
         return InRange(call, result) ? result : CellError.Number;
     }
@@ -80,8 +96,10 @@ internal static class Dates
     private static FormulaValue Weekday(Call call)
     {
         var (serial, type) = (call.Number(0), call.IsAbsent(1) ? 1 : call.Integer(1));
-        if (call.Failed) return call.Failure;
-        if (!InRange(call, serial)) return CellError.Number;
+        if (call.Failed)
+            return call.Failure;
+        if (!InRange(call, serial))
+            return CellError.Number;
         var day = Serial.Weekday(serial, call.Run.Dates);
         return type switch
         {
@@ -97,10 +115,19 @@ internal static class Dates
     private static FormulaValue WeekNumber(Call call)
     {
         var (serial, type) = (call.Number(0), call.Integer(1, 1));
-        if (call.Failed) return call.Failure;
-        if (type == 21) return IsoWeek(call, serial);
-        int? firstDay = type switch { 1 or 17 => 0, 2 or 11 => 1, >= 12 and <= 16 => type - 10, _ => null };
-        if (firstDay is not { } first || !Serial.TryDate(serial, call.Run.Dates, out var year, out _, out _)) return CellError.Number;
+        if (call.Failed)
+            return call.Failure;
+        if (type == 21)
+            return IsoWeek(call, serial);
+        int? firstDay = type switch
+        {
+            1 or 17 => 0,
+            2 or 11 => 1,
+            >= 12 and <= 16 => type - 10,
+            _ => null,
+        };
+        if (firstDay is not { } first || !Serial.TryDate(serial, call.Run.Dates, out var year, out _, out _))
+            return CellError.Number;
         var newYear = FirstOfMonth(call, year, 1)!.Value;
         var offset = (Serial.Weekday(newYear, call.Run.Dates) - first + 7) % 7;
         return Math.Floor((Math.Floor(serial) - newYear + offset) / 7) + 1;
@@ -109,24 +136,29 @@ internal static class Dates
     /// <summary>The week whose Thursday falls into the year (ISO 8601).</summary>
     private static FormulaValue IsoWeek(Call call, double serial)
     {
-        if (!InRange(call, serial)) return CellError.Number;
+        if (!InRange(call, serial))
+            return CellError.Number;
         var thursday = Math.Floor(serial) - (Serial.Weekday(serial, call.Run.Dates) + 6) % 7 + 3;
-        if (!Serial.TryDate(thursday, call.Run.Dates, out var year, out _, out _)) return CellError.Number;
+        if (!Serial.TryDate(thursday, call.Run.Dates, out var year, out _, out _))
+            return CellError.Number;
         return Math.Floor((thursday - FirstOfMonth(call, year, 1)!.Value) / 7) + 1;
     }
 
     private static FormulaValue DateValue(Call call)
     {
         var text = call.Text(0);
-        if (call.Failed) return call.Failure;
-        if (!DateText.TryParse(text.AsSpan().Trim(), out var serial) || serial < 1) return CellError.Value;
+        if (call.Failed)
+            return call.Failure;
+        if (!DateText.TryParse(text.AsSpan().Trim(), out var serial) || serial < 1)
+            return CellError.Value;
         return Serial.InSystem(Math.Floor(serial), call.Run.Dates);
     }
 
     private static FormulaValue TimeValue(Call call)
     {
         var text = call.Text(0);
-        if (call.Failed) return call.Failure;
+        if (call.Failed)
+            return call.Failure;
         return DateText.TryParse(text.AsSpan().Trim(), out var serial) ? serial - Math.Floor(serial) : CellError.Value;
     }
 
@@ -135,15 +167,21 @@ internal static class Dates
     {
         var system = call.Run.Dates;
         var (start, end, european) = (call.Number(0), call.Number(1), call.Logical(2, false));
-        if (!Serial.TryDate(start, system, out var y1, out var m1, out var d1) || !Serial.TryDate(end, system, out var y2, out var m2, out var d2)) return CellError.Number;
+        if (
+            !Serial.TryDate(start, system, out var y1, out var m1, out var d1)
+            || !Serial.TryDate(end, system, out var y2, out var m2, out var d2)
+        )
+            return CellError.Number;
         if (european)
         {
             (d1, d2) = (Math.Min(d1, 30), Math.Min(d2, 30));
         }
         else
         {
-            if (Serial.TryDate(start + 1, system, out _, out var next, out _) && next != m1) d1 = 30;
-            if (d2 == 31 && d1 == 30) d2 = 30;
+            if (Serial.TryDate(start + 1, system, out _, out var next, out _) && next != m1)
+                d1 = 30;
+            if (d2 == 31 && d1 == 30)
+                d2 = 30;
         }
 
         return (y2 - y1) * 360 + (m2 - m1) * 30 + (d2 - d1);

@@ -26,10 +26,11 @@ internal sealed class Delimiters
     public List<(int At, int Length)> CutsIn(string text)
     {
         var cuts = new List<(int At, int Length)>();
-        for (var at = 0; at < text.Length;)
+        for (var at = 0; at < text.Length; )
         {
             var length = LengthAt(text, at);
-            if (length > 0) cuts.Add((at, length));
+            if (length > 0)
+                cuts.Add((at, length));
             at += Math.Max(1, length);
         }
 
@@ -40,9 +41,11 @@ internal sealed class Delimiters
     {
         foreach (var length in _lengths)
         {
-            if (length > text.Length - at) continue;
+            if (length > text.Length - at)
+                continue;
             _meter.Take(TicksPerLookUp + length);
-            if (_texts.Contains(text.AsSpan(at, length))) return length;
+            if (_texts.Contains(text.AsSpan(at, length)))
+                return length;
         }
 
         return 0;

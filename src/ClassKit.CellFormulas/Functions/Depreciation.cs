@@ -18,17 +18,37 @@ internal static class Depreciation
     private static FormulaValue SumOfYears(Call call)
     {
         var (cost, salvage, life, period) = (call.Number(0), call.Number(1), call.Number(2), call.Number(3));
-        if (call.Failed) return call.Failure;
-        return life <= 0 || period < 1 || period > life ? CellError.Number : (cost - salvage) * (life - period + 1) * 2 / (life * (life + 1));
+        if (call.Failed)
+            return call.Failure;
+        return life <= 0 || period < 1 || period > life
+            ? CellError.Number
+            : (cost - salvage) * (life - period + 1) * 2 / (life * (life + 1));
     }
 
     /// <summary>A fixed rate, rounded to three decimals, of what is left; the first year may have fewer months.</summary>
     private static FormulaValue Declining(Call call)
     {
-        var (cost, salvage, life, period, months) = (call.Number(0), call.Number(1), Numbers.Truncate(call.Number(2)), Numbers.Truncate(call.Number(3)), Numbers.Truncate(call.Number(4, 12)));
-        if (call.Failed) return call.Failure;
-        if (cost < 0 || salvage < 0 || life < 1 || period < 1 || months is < 1 or > 12 || period > life + (months < 12 ? 1 : 0) || life > MostPeriods) return CellError.Number;
-        if (cost == 0) return 0;
+        var (cost, salvage, life, period, months) = (
+            call.Number(0),
+            call.Number(1),
+            Numbers.Truncate(call.Number(2)),
+            Numbers.Truncate(call.Number(3)),
+            Numbers.Truncate(call.Number(4, 12))
+        );
+        if (call.Failed)
+            return call.Failure;
+        if (
+            cost < 0
+            || salvage < 0
+            || life < 1
+            || period < 1
+            || months is < 1 or > 12
+            || period > life + (months < 12 ? 1 : 0)
+            || life > MostPeriods
+        )
+            return CellError.Number;
+        if (cost == 0)
+            return 0;
         var rate = Numbers.Round(1 - Math.Pow(salvage / cost, 1 / life), 3);
         var loss = cost * rate * months / 12;
         var lost = loss;
@@ -46,8 +66,10 @@ internal static class Depreciation
     private static FormulaValue DoublyDeclining(Call call)
     {
         var (cost, salvage, life, period, factor) = (call.Number(0), call.Number(1), call.Number(2), call.Number(3), call.Number(4, 2));
-        if (call.Failed) return call.Failure;
-        if (cost < 0 || salvage < 0 || life <= 0 || period < 1 || period > life || factor <= 0) return CellError.Number;
+        if (call.Failed)
+            return call.Failure;
+        if (cost < 0 || salvage < 0 || life <= 0 || period < 1 || period > life || factor <= 0)
+            return CellError.Number;
         var rate = Math.Min(1, factor / life);
         var before = cost * Math.Pow(1 - rate, period - 1);
         return Math.Max(0, Math.Min(before * rate, before - salvage));

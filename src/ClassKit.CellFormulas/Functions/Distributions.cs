@@ -11,7 +11,9 @@ internal static class Distributions
         new("SKEW", 1, FunctionRow.Many, "*R", call => Skew(call.NumbersFrom(0))),
         new("SKEW.P", 1, FunctionRow.Many, "*R", call => PopulationSkew(call.NumbersFrom(0))),
         new("KURT", 1, FunctionRow.Many, "*R", call => Kurtosis(call.NumbersFrom(0))),
-        new("STANDARDIZE", 3, 3, "VVV", call => call.Number(2) is var deviation && deviation <= 0 ? CellError.Number : (call.Number(0) - call.Number(1)) / deviation),
+        new("STANDARDIZE", 3, 3, "VVV", call =>
+            call.Number(2) is var deviation && deviation <= 0 ? CellError.Number : (call.Number(0) - call.Number(1)) / deviation
+        ),
         new("TRIMMEAN", 2, 2, "AV", TrimmedMean),
         new("FREQUENCY", 2, 2, "AA", Frequency),
         new("MODE.MULT", 1, FunctionRow.Many, "*A", Modes),
@@ -20,17 +22,21 @@ internal static class Distributions
     private static FormulaValue Skew(List<double> numbers)
     {
         double n = numbers.Count;
-        if (n < 3 || Deviation(numbers, 1) is not { } deviation) return CellError.DivideByZero;
+        if (n < 3 || Deviation(numbers, 1) is not { } deviation)
+            return CellError.DivideByZero;
         return n / ((n - 1) * (n - 2)) * Moment(numbers, deviation, 3);
     }
 
     private static FormulaValue PopulationSkew(List<double> numbers) =>
-        numbers.Count < 3 || Deviation(numbers, 0) is not { } deviation ? CellError.DivideByZero : Moment(numbers, deviation, 3) / numbers.Count;
+        numbers.Count < 3 || Deviation(numbers, 0) is not { } deviation
+            ? CellError.DivideByZero
+            : Moment(numbers, deviation, 3) / numbers.Count;
 
     private static FormulaValue Kurtosis(List<double> numbers)
     {
         double n = numbers.Count;
-        if (n < 4 || Deviation(numbers, 1) is not { } deviation) return CellError.DivideByZero;
+        if (n < 4 || Deviation(numbers, 1) is not { } deviation)
+            return CellError.DivideByZero;
         return n * (n + 1) / ((n - 1) * (n - 2) * (n - 3)) * Moment(numbers, deviation, 4) - 3 * (n - 1) * (n - 1) / ((n - 2) * (n - 3));
     }
 
@@ -47,8 +53,10 @@ internal static class Distributions
         var numbers = new List<double>();
         call.AddNumbers(0, numbers);
         var share = call.Number(1);
-        if (call.Failed) return call.Failure;
-        if (share is < 0 or >= 1 || numbers.Count == 0) return CellError.Number;
+        if (call.Failed)
+            return call.Failure;
+        if (share is < 0 or >= 1 || numbers.Count == 0)
+            return CellError.Number;
         call.Sort(numbers);
         var cut = (int)Numbers.Floor(numbers.Count * share / 2);
         return Statistics.Mean(numbers.GetRange(cut, numbers.Count - 2 * cut));
@@ -61,7 +69,8 @@ internal static class Distributions
         call.AddNumbers(0, numbers);
         var bounds = new List<double>();
         call.AddNumbers(1, bounds);
-        if (call.Failed) return call.Failure;
+        if (call.Failed)
+            return call.Failure;
         call.Meter.TakeForSorting(bounds.Count);
         call.Meter.TakeForSorting(numbers.Count);
         var places = Enumerable.Range(0, bounds.Count).OrderBy(at => bounds[at]).ToList();
@@ -72,8 +81,10 @@ internal static class Distributions
             while (low < high)
             {
                 var middle = (low + high) / 2;
-                if (bounds[places[middle]] < number) low = middle + 1;
-                else high = middle;
+                if (bounds[places[middle]] < number)
+                    low = middle + 1;
+                else
+                    high = middle;
             }
 
             counts[low == places.Count ? bounds.Count : places[low]]++;
@@ -86,10 +97,13 @@ internal static class Distributions
     private static FormulaValue Modes(Call call)
     {
         var counts = new Dictionary<double, int>();
-        foreach (var number in call.NumbersFrom(0)) counts[number] = counts.GetValueOrDefault(number) + 1;
-        if (call.Failed) return call.Failure;
+        foreach (var number in call.NumbersFrom(0))
+            counts[number] = counts.GetValueOrDefault(number) + 1;
+        if (call.Failed)
+            return call.Failure;
         var most = counts.Count == 0 ? 0 : counts.Values.Max();
-        if (most < 2) return CellError.NotAvailable;
+        if (most < 2)
+            return CellError.NotAvailable;
         var modes = counts.Where(count => count.Value == most).Select(count => count.Key).ToList();
         return Reshaping.Build(call, modes.Count, 1, (row, _) => CellValue.FromNumber(modes[row]));
     }

@@ -17,7 +17,9 @@ internal static class Financial
         new("NPER", 3, 5, "VVVVV", call => Periods(call.Number(0), call.Number(1), call.Number(2), call.Number(3, 0), Due(call, 4))),
         new("RATE", 3, 6, "VVVVVV", Rate),
         new("NPV", 2, FunctionRow.Many, "V*R", NetPresentValue),
-        new("SLN", 3, 3, "VVV", call => call.Number(2) is var life && life == 0 ? CellError.DivideByZero : (call.Number(0) - call.Number(1)) / life),
+        new("SLN", 3, 3, "VVV", call =>
+            call.Number(2) is var life && life == 0 ? CellError.DivideByZero : (call.Number(0) - call.Number(1)) / life
+        ),
     ];
 
     /// <summary>1 for payments at the beginning of a period.</summary>
@@ -38,22 +40,27 @@ internal static class Financial
 
     private static FormulaValue Periods(double rate, double payment, double present, double future, double due)
     {
-        if (rate == 0) return payment == 0 ? CellError.Number : -(present + future) / payment;
+        if (rate == 0)
+            return payment == 0 ? CellError.Number : -(present + future) / payment;
         var level = payment * (1 + rate * due) / rate;
         var ratio = (level - future) / (present + level);
         return ratio <= 0 || rate <= -1 ? CellError.Number : Math.Log(ratio) / Math.Log(1 + rate);
     }
 
-    /// <summary>The rate at which all payments balance: by Newton's method from a guess, and by halving an interval where that runs astray.</summary>
+    /// <summary>
+    /// The rate at which all payments balance: by Newton's method from a guess, and by halving an interval where that runs astray.
+    /// </summary>
     private static FormulaValue Rate(Call call)
     {
         var (periods, payment, present, future) = (call.Number(0), call.Number(1), call.Number(2), call.Number(3, 0));
         var (due, guess) = (Due(call, 4), call.Number(5, 0.1));
-        if (call.Failed || periods <= 0 || guess <= -1) return CellError.Number;
+        if (call.Failed || periods <= 0 || guess <= -1)
+            return CellError.Number;
         call.Meter.Spend(RootFinding.Cost);
         var scale = Math.Abs(present) + Math.Abs(payment) * periods + Math.Abs(future);
         var rate = RootFinding.Newton(Balance, guess);
-        if (!(Math.Abs(Balance(rate)) <= scale * 1e-9) || rate <= -1) rate = RootFinding.Halving(Balance);
+        if (!(Math.Abs(Balance(rate)) <= scale * 1e-9) || rate <= -1)
+            rate = RootFinding.Halving(Balance);
         return rate;
 
         double Balance(double at) => present * Math.Pow(1 + at, periods) + payment * Annuity(at, periods, due) + future;
@@ -62,11 +69,13 @@ internal static class Financial
     private static FormulaValue NetPresentValue(Call call)
     {
         var rate = call.Number(0);
-        if (rate == -1) return CellError.DivideByZero;
+        if (rate == -1)
+            return CellError.DivideByZero;
         var flows = call.NumbersFrom(1);
         call.Meter.Spend(flows.Count);
         var worth = new List<double>(flows.Count);
-        for (var at = 0; at < flows.Count; at++) worth.Add(flows[at] / Math.Pow(1 + rate, at + 1));
+        for (var at = 0; at < flows.Count; at++)
+            worth.Add(flows[at] / Math.Pow(1 + rate, at + 1));
         return Summation.Of(worth);
     }
 }

@@ -42,7 +42,9 @@ internal static class FunctionRegistry
         Texts.Rows,
         Trigonometry.Rows,
         Workdays.Rows,
-    }.SelectMany(rows => rows).ToFrozenDictionary(row => row.Name, StringComparer.Ordinal);
+    }
+        .SelectMany(rows => rows)
+        .ToFrozenDictionary(row => row.Name, StringComparer.Ordinal);
 
     private static readonly FrozenSet<string> Families = Rows.Keys.Select(name => name.Split('.')[0]).ToFrozenSet(StringComparer.Ordinal);
 

@@ -20,17 +20,26 @@ internal static class Information
         new("ISODD", 1, 1, "V", call => Numbers.Truncate(call.Number(0)) % 2 != 0),
         new("ISREF", 1, 1, "R", call => call.Value(0).Reference is not null, FunctionTraits.SeesErrors),
         new("NA", 0, 0, "", _ => CellError.NotAvailable),
-        new("ERROR.TYPE", 1, 1, "V", call => call.Any(0) is { IsError: true } value ? (int)value.Error : CellError.NotAvailable, FunctionTraits.SeesErrors),
+        new(
+            "ERROR.TYPE",
+            1,
+            1,
+            "V",
+            call => call.Any(0) is { IsError: true } value ? (int)value.Error : CellError.NotAvailable,
+            FunctionTraits.SeesErrors
+        ),
         new("TYPE", 1, 1, "R", Type, FunctionTraits.SeesErrors),
         new("N", 1, 1, "R", N),
     ];
 
-    private static FunctionRow Is(string name, Func<CellValue, bool> test) => new(name, 1, 1, "V", call => test(call.Any(0)), FunctionTraits.SeesErrors);
+    private static FunctionRow Is(string name, Func<CellValue, bool> test) =>
+        new(name, 1, 1, "V", call => test(call.Any(0)), FunctionTraits.SeesErrors);
 
     private static FormulaValue Type(Call call)
     {
         var value = call.Value(0);
-        if (value.Array is not null || value.Reference is { IsCell: false }) return 64;
+        if (value.Array is not null || value.Reference is { IsCell: false })
+            return 64;
         return call.Any(0).Kind switch
         {
             CellValueKind.Text => 2,

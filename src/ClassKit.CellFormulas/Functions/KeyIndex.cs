@@ -6,7 +6,9 @@ namespace ClassKit.CellFormulas.Functions;
 /// <summary>Where each value first stands in a row or column, for those in which more than one value is looked for.</summary>
 internal sealed class KeyIndex
 {
-    /// <summary>Numbers that are the same but for rounding noise (<see cref="Numbers.Same"/>) share all digits but these bits, or are neighbours.</summary>
+    /// <summary>
+    /// Numbers that are the same but for rounding noise (<see cref="Numbers.Same"/>) share all digits but these bits, or are neighbours.
+    /// </summary>
     private const int NoisyBits = 8;
 
     private const int TicksPerKey = 8;
@@ -46,13 +48,14 @@ internal sealed class KeyIndex
     }
 
     /// <summary>The first place with that value; -1 for none.</summary>
-    public int Find(CellValue wanted) => wanted.Kind switch
-    {
-        CellValueKind.Number => Find(wanted.Number),
-        CellValueKind.Text => _texts.GetValueOrDefault(wanted.Text, -1),
-        CellValueKind.Logical => wanted.Logical ? _true : _false,
-        _ => -1,
-    };
+    public int Find(CellValue wanted) =>
+        wanted.Kind switch
+        {
+            CellValueKind.Number => Find(wanted.Number),
+            CellValueKind.Text => _texts.GetValueOrDefault(wanted.Text, -1),
+            CellValueKind.Logical => wanted.Logical ? _true : _false,
+            _ => -1,
+        };
 
     private int Find(double wanted)
     {
@@ -60,8 +63,10 @@ internal sealed class KeyIndex
         for (var rough = Rough(wanted) - 1; rough <= Rough(wanted) + 1; rough++)
         {
             var at = _numbers.GetValueOrDefault(rough, -1);
-            while (at >= 0 && !Numbers.Same(_keys[at].Number, wanted)) at = _nextAlike[at];
-            if (at >= 0 && (first < 0 || at < first)) first = at;
+            while (at >= 0 && !Numbers.Same(_keys[at].Number, wanted))
+                at = _nextAlike[at];
+            if (at >= 0 && (first < 0 || at < first))
+                first = at;
         }
 
         return first;

@@ -2,7 +2,9 @@ using System.Collections.Frozen;
 
 namespace ClassKit.CellFormulas.Functions;
 
-/// <summary>Functions that spreadsheet programs have and we do not evaluate. A name in none of our lists is a misspelling, and <c>#NAME?</c>.</summary>
+/// <summary>
+/// Functions that spreadsheet programs have and we do not evaluate. A name in none of our lists is a misspelling, and <c>#NAME?</c>.
+/// </summary>
 internal static class KnownElsewhere
 {
     private const string Names = """
@@ -25,7 +27,9 @@ internal static class KnownElsewhere
         YEARS
         """;
 
-    private static readonly FrozenSet<string> Set = Names.Split([' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries).ToFrozenSet(StringComparer.Ordinal);
+    private static readonly FrozenSet<string> Set = Names
+        .Split([' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries)
+        .ToFrozenSet(StringComparer.Ordinal);
 
     public static bool Contains(string name) => Set.Contains(name);
 }

@@ -26,20 +26,25 @@ internal static class Logic
     private static FormulaValue If(Call call)
     {
         var condition = call.Logical(0);
-        if (call.Failed) return call.Failure;
-        if (condition) return call.Count > 1 ? Branch(call, 1) : true;
+        if (call.Failed)
+            return call.Failure;
+        if (condition)
+            return call.Count > 1 ? Branch(call, 1) : true;
         return call.Count > 2 ? Branch(call, 2) : false;
     }
 
     /// <summary>The value after the first condition that holds; none of them is <c>#N/A</c>.</summary>
     private static FormulaValue Ifs(Call call)
     {
-        if (call.Count % 2 != 0) return CellError.NotAvailable;
+        if (call.Count % 2 != 0)
+            return CellError.NotAvailable;
         for (var at = 0; at < call.Count; at += 2)
         {
             var holds = call.Logical(at);
-            if (call.Failed) return call.Failure;
-            if (holds) return Branch(call, at + 1);
+            if (call.Failed)
+                return call.Failure;
+            if (holds)
+                return Branch(call, at + 1);
         }
 
         return CellError.NotAvailable;
@@ -53,18 +58,22 @@ internal static class Logic
         for (; at + 1 < call.Count && !call.Failed; at += 2)
         {
             var candidate = call.Scalar(at);
-            if (call.Failed) break;
-            if (Operators.Compare(subject, candidate) == 0) return Branch(call, at + 1);
+            if (call.Failed)
+                break;
+            if (Operators.Compare(subject, candidate) == 0)
+                return Branch(call, at + 1);
         }
 
-        if (call.Failed) return call.Failure;
+        if (call.Failed)
+            return call.Failure;
         return at < call.Count ? Branch(call, at) : CellError.NotAvailable;
     }
 
     private static FormulaValue Choose(Call call)
     {
         var which = call.Integer(0);
-        if (call.Failed) return call.Failure;
+        if (call.Failed)
+            return call.Failure;
         return which < 1 || which >= call.Count ? CellError.Value : Branch(call, which);
     }
 
@@ -89,8 +98,10 @@ internal static class Logic
 
             foreach (var cell in call.Filled(at))
             {
-                if (cell.IsError) return cell;
-                if (cell.IsText) continue;
+                if (cell.IsError)
+                    return cell;
+                if (cell.IsText)
+                    continue;
                 Coercion.TryLogical(cell, out var logical, out _);
                 result = join(result, logical);
                 any = true;

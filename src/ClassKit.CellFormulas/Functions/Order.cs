@@ -33,9 +33,12 @@ internal static class Order
         for (var at = 0; at < call.Count && !call.Failed; at++)
         {
             var value = call.Value(at);
-            if (value.Array is not null || value.Reference is { IsCell: false }) call.AddNumbers(at, numbers);
-            else if (call.Any(at) is { IsNumber: true } number) numbers.Add(number.Number);
-            else call.Fail(call.Any(at) is { IsError: true } error ? error.Error : CellError.Value);
+            if (value.Array is not null || value.Reference is { IsCell: false })
+                call.AddNumbers(at, numbers);
+            else if (call.Any(at) is { IsNumber: true } number)
+                numbers.Add(number.Number);
+            else
+                call.Fail(call.Any(at) is { IsError: true } error ? error.Error : CellError.Value);
         }
 
         return numbers;
@@ -65,21 +68,25 @@ internal static class Order
     {
         var counts = new Dictionary<double, int>();
         var (mode, most) = (0.0, 1);
-        foreach (var number in numbers) counts[number] = counts.GetValueOrDefault(number) + 1;
+        foreach (var number in numbers)
+            counts[number] = counts.GetValueOrDefault(number) + 1;
         foreach (var number in numbers)
         {
-            if (counts[number] > most) (mode, most) = (number, counts[number]);
+            if (counts[number] > most)
+                (mode, most) = (number, counts[number]);
         }
 
         return most == 1 ? CellError.NotAvailable : mode;
     }
 
-    public static FormulaValue Median(Call call, List<double> numbers) => call.Sort(numbers) is { Count: > 0 } sorted ? Inclusive(sorted, 0.5) : CellError.Number;
+    public static FormulaValue Median(Call call, List<double> numbers) =>
+        call.Sort(numbers) is { Count: > 0 } sorted ? Inclusive(sorted, 0.5) : CellError.Number;
 
     /// <summary>The value at a rank from 1 on; a broken rank is rounded up.</summary>
     public static FormulaValue Ranked(List<double> sorted, double rank, bool fromTop)
     {
-        if (rank < 1 || rank > sorted.Count) return CellError.Number;
+        if (rank < 1 || rank > sorted.Count)
+            return CellError.Number;
         var whole = (int)Values.Numbers.Ceiling(rank);
         return sorted[fromTop ? sorted.Count - whole : whole - 1];
     }
@@ -102,8 +109,10 @@ internal static class Order
         while (low < high)
         {
             var middle = (low + high) / 2;
-            if (holds(sorted[middle])) low = middle + 1;
-            else high = middle;
+            if (holds(sorted[middle]))
+                low = middle + 1;
+            else
+                high = middle;
         }
 
         return low;
@@ -113,11 +122,15 @@ internal static class Order
     {
         var sorted = call.Sorted(0);
         var (number, digits) = (call.Number(1), call.Integer(2, 3));
-        if (digits < 1 || sorted.Count == 0) return CellError.Number;
-        if (number < sorted[0] || number > sorted[^1]) return CellError.NotAvailable;
-        if (sorted.Count == 1) return 1;
+        if (digits < 1 || sorted.Count == 0)
+            return CellError.Number;
+        if (number < sorted[0] || number > sorted[^1])
+            return CellError.NotAvailable;
+        if (sorted.Count == 1)
+            return 1;
         var below = CountWhile(sorted, other => other < number);
-        if (sorted[below] == number) return Values.Numbers.RoundDown(below / (sorted.Count - 1.0), digits);
+        if (sorted[below] == number)
+            return Values.Numbers.RoundDown(below / (sorted.Count - 1.0), digits);
         var part = (number - sorted[below - 1]) / (sorted[below] - sorted[below - 1]);
         return Values.Numbers.RoundDown((below - 1 + part) / (sorted.Count - 1), digits);
     }

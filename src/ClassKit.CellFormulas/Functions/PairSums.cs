@@ -15,7 +15,8 @@ internal sealed class PairSums
         _xx = Statistics.SquaresAround(xs, _meanX);
         _yy = Statistics.SquaresAround(ys, _meanY);
         var products = new List<double>(xs.Count);
-        for (var at = 0; at < xs.Count; at++) products.Add((xs[at] - _meanX) * (ys[at] - _meanY));
+        for (var at = 0; at < xs.Count; at++)
+            products.Add((xs[at] - _meanX) * (ys[at] - _meanY));
         Xy = Summation.Of(products);
     }
 

@@ -31,21 +31,27 @@ internal static class Regression
     {
         var (first, second) = (call.Array(Math.Min(xAt, yAt)), call.Array(Math.Max(xAt, yAt)));
         var (x, y) = xAt < yAt ? (first, second) : (second, first);
-        if (x.Count != y.Count) return CellError.NotAvailable;
+        if (x.Count != y.Count)
+            return CellError.NotAvailable;
         var (xs, ys) = (new List<double>(), new List<double>());
         var stored = Math.Min((long)x.StoredRows * x.Columns, (long)y.StoredRows * y.Columns);
-        if (call.Run.TooLarge(stored)) return CellError.Value;
+        if (call.Run.TooLarge(stored))
+            return CellError.Value;
         for (var at = 0L; at < stored; at++)
         {
             var (a, b) = (x.At(at), y.At(at));
-            if (first.At(at) is { IsError: true } error) return error;
-            if (second.At(at) is { IsError: true } other) return other;
-            if (!a.IsNumber || !b.IsNumber) continue;
+            if (first.At(at) is { IsError: true } error)
+                return error;
+            if (second.At(at) is { IsError: true } other)
+                return other;
+            if (!a.IsNumber || !b.IsNumber)
+                continue;
             xs.Add(a.Number);
             ys.Add(b.Number);
         }
 
-        if (xs.Count < least) return CellError.DivideByZero;
+        if (xs.Count < least)
+            return CellError.DivideByZero;
         var result = statistic(new(xs, ys));
         return double.IsFinite(result) ? result : CellError.DivideByZero;
     }

@@ -27,13 +27,17 @@ internal static class Reshaping
     /// <summary>An array whose elements a function of their place gives; null if it is too large.</summary>
     public static FormulaValue Build(Call call, long rows, long columns, Func<int, int, CellValue> element)
     {
-        if (call.Failed) return call.Failure;
-        if (rows < 1 || columns < 1) return CellError.Value;
-        if (rows > CellAddress.LastRow || columns > CellAddress.LastColumn || call.Run.TooLarge(rows * columns)) return call.Run.Unsupported(new Obstacle.ArrayBeyondSheet());
+        if (call.Failed)
+            return call.Failure;
+        if (rows < 1 || columns < 1)
+            return CellError.Value;
+        if (rows > CellAddress.LastRow || columns > CellAddress.LastColumn || call.Run.TooLarge(rows * columns))
+            return call.Run.Unsupported(new Obstacle.ArrayBeyondSheet());
         var array = new ArrayValue(call.Meter, (int)rows, (int)columns);
         for (var row = 0; row < rows; row++)
         {
-            for (var column = 0; column < columns; column++) array[row, column] = element(row, column);
+            for (var column = 0; column < columns; column++)
+                array[row, column] = element(row, column);
         }
 
         return array;
@@ -49,7 +53,8 @@ internal static class Reshaping
     private static FormulaValue Stack(Call call, bool sideways)
     {
         var arrays = Enumerable.Range(0, call.Count).Select(call.Array).ToList();
-        if (call.Failed) return call.Failure;
+        if (call.Failed)
+            return call.Failure;
         var rows = sideways ? arrays.Max(array => array.Rows) : arrays.Sum(array => (long)array.Rows);
         var columns = sideways ? arrays.Sum(array => (long)array.Columns) : arrays.Max(array => array.Columns);
         var starts = new List<int>();
@@ -104,10 +109,13 @@ internal static class Reshaping
         {
             foreach (var cell in call.Filled(at))
             {
-                if (!Coercion.TryNumber(cell, call.Meter, out var number, out var error)) call.Fail(error);
+                if (!Coercion.TryNumber(cell, call.Meter, out var number, out var error))
+                    call.Fail(error);
                 var index = Numbers.Truncate(number);
-                if (index == 0 || Math.Abs(index) > all) call.Fail(CellError.Value);
-                else chosen.Add(index > 0 ? (int)index - 1 : all + (int)index);
+                if (index == 0 || Math.Abs(index) > all)
+                    call.Fail(CellError.Value);
+                else
+                    chosen.Add(index > 0 ? (int)index - 1 : all + (int)index);
             }
         }
 
@@ -121,29 +129,39 @@ internal static class Reshaping
     {
         var array = call.Array(0);
         var (ignored, byColumn) = (call.Integer(1, 0), call.Logical(2, false));
-        if (call.Failed || ignored is < 0 or > 3 || call.Run.TooLarge(array.Count)) return CellError.Value;
+        if (call.Failed || ignored is < 0 or > 3 || call.Run.TooLarge(array.Count))
+            return CellError.Value;
         var elements = new List<CellValue>();
         for (var i = 0L; i < array.Count; i++)
         {
             var cell = byColumn ? array[(int)(i % array.Rows), (int)(i / array.Rows)] : array.At(i);
-            if ((ignored & 1) != 0 && cell.IsBlank) continue;
-            if ((ignored & 2) != 0 && cell.IsError) continue;
+            if ((ignored & 1) != 0 && cell.IsBlank)
+                continue;
+            if ((ignored & 2) != 0 && cell.IsError)
+                continue;
             elements.Add(cell);
         }
 
-        return isColumn ? Build(call, elements.Count, 1, (row, _) => elements[row]) : Build(call, 1, elements.Count, (_, column) => elements[column]);
+        return isColumn
+            ? Build(call, elements.Count, 1, (row, _) => elements[row])
+            : Build(call, 1, elements.Count, (_, column) => elements[column]);
     }
 
     private static FormulaValue Wrap(Call call, bool byRow)
     {
-        if (Vector.Of(call.Array(0)) is not { } line) return CellError.Value;
+        if (Vector.Of(call.Array(0)) is not { } line)
+            return CellError.Value;
         var length = call.Integer(1);
-        if (call.Failed) return call.Failure;
-        if (length < 1) return CellError.Number;
+        if (call.Failed)
+            return call.Failure;
+        if (length < 1)
+            return CellError.Number;
         var padding = call.IsMissing(2) ? CellValue.FromError(CellError.NotAvailable) : call.Any(2);
         var lines = (line.Length + (long)length - 1) / length;
         var across = Math.Min(length, line.Length);
-        return byRow ? Build(call, lines, across, (row, column) => At((long)row * length + column)) : Build(call, across, lines, (row, column) => At((long)column * length + row));
+        return byRow
+            ? Build(call, lines, across, (row, column) => At((long)row * length + column))
+            : Build(call, across, lines, (row, column) => At((long)column * length + row));
 
         CellValue At(long index) => index < line.Length ? line[(int)index] : padding;
     }
@@ -153,7 +171,8 @@ internal static class Reshaping
         var array = call.Array(0);
         var (rows, columns) = (call.Integer(1, array.Rows), call.Integer(2, array.Columns));
         var padding = call.IsMissing(3) ? CellValue.FromError(CellError.NotAvailable) : call.Any(3);
-        if (rows < array.Rows || columns < array.Columns) return call.Fail(CellError.Value);
+        if (rows < array.Rows || columns < array.Columns)
+            return call.Fail(CellError.Value);
         return Build(call, rows, columns, (row, column) => row < array.Rows && column < array.Columns ? array[row, column] : padding);
     }
 }

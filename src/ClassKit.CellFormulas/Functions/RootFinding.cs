@@ -17,7 +17,8 @@ internal static class RootFinding
         {
             var slope = (balance(rate + Step) - balance(rate - Step)) / (2 * Step);
             var next = rate - balance(rate) / slope;
-            if (!double.IsFinite(next) || next <= -1 || Math.Abs(next - rate) < Nearness) return next;
+            if (!double.IsFinite(next) || next <= -1 || Math.Abs(next - rate) < Nearness)
+                return next;
             rate = next;
         }
 
@@ -31,12 +32,15 @@ internal static class RootFinding
         for (var low = -0.99; low < 10; low += Width)
         {
             var (from, to) = (low, low + Width);
-            if (!(balance(from) * balance(to) < 0)) continue;
+            if (!(balance(from) * balance(to) < 0))
+                continue;
             for (var attempt = 0; attempt < Attempts; attempt++)
             {
                 var middle = (from + to) / 2;
-                if (balance(middle) > 0 == balance(from) > 0) from = middle;
-                else to = middle;
+                if (balance(middle) > 0 == balance(from) > 0)
+                    from = middle;
+                else
+                    to = middle;
             }
 
             return from;

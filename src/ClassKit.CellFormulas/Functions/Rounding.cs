@@ -37,15 +37,19 @@ internal static class Rounding
     {
         var number = call.Number(0);
         var step = call.Number(1, number < 0 ? -1 : 1);
-        return number > 0 && step < 0 ? CellError.Number : number == 0 ? 0 : UpTo(number, step);
+        return number > 0 && step < 0 ? CellError.Number
+            : number == 0 ? 0
+            : UpTo(number, step);
     }
 
     private static FormulaValue Floor(Call call)
     {
         var number = call.Number(0);
         var step = call.Number(1, number < 0 ? -1 : 1);
-        if (number == 0) return 0;
-        if (step == 0) return CellError.DivideByZero;
+        if (number == 0)
+            return 0;
+        if (step == 0)
+            return CellError.DivideByZero;
         return number > 0 && step < 0 ? CellError.Number : DownTo(number, step);
     }
 
@@ -65,7 +69,8 @@ internal static class Rounding
     private static FormulaValue MRound(Call call)
     {
         var (number, step) = (call.Number(0), call.Number(1));
-        if (number == 0 || step == 0) return 0;
+        if (number == 0 || step == 0)
+            return 0;
         return number < 0 != step < 0 ? CellError.Number : Numbers.Floor(number / step + 0.5) * step;
     }
 }

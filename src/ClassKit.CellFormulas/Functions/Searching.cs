@@ -15,7 +15,8 @@ internal static class Searching
     private static FormulaValue Locate(Call call, Func<string, string, int, int> find)
     {
         var (part, text, start) = (call.Text(0), call.Text(1), call.Integer(2, 1));
-        if (start < 1 || start > text.Length + 1 || (start > text.Length && part.Length > 0)) return CellError.Value;
+        if (start < 1 || start > text.Length + 1 || (start > text.Length && part.Length > 0))
+            return CellError.Value;
         call.Meter.TakeForSearch(part.Length, text.Length);
         var at = find(part, text, start - 1);
         return at < 0 ? CellError.Value : at + 1;

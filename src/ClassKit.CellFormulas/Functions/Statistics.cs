@@ -27,9 +27,15 @@ internal static class Statistics
         OfAll("VARA", numbers => Variance(numbers, 1)),
         OfAll("VARPA", numbers => Variance(numbers, 0)),
         Of("DEVSQ", numbers => numbers.Count == 0 ? CellError.Number : SquaresAround(numbers, Mean(numbers))),
-        Of("AVEDEV", numbers => numbers.Count == 0 ? CellError.Number : Mean(numbers) is var mean ? Summation.Of(numbers, x => Math.Abs(x - mean)) / numbers.Count : 0),
-        Of("GEOMEAN", numbers => numbers.Count == 0 || numbers.Min() <= 0 ? CellError.Number : Math.Exp(Summation.Of(numbers, Math.Log) / numbers.Count)),
-        Of("HARMEAN", numbers => numbers.Count == 0 || numbers.Min() <= 0 ? CellError.Number : numbers.Count / Summation.Of(numbers, x => 1 / x)),
+        Of("AVEDEV", numbers => numbers.Count == 0 ? CellError.Number
+            : Mean(numbers) is var mean ? Summation.Of(numbers, x => Math.Abs(x - mean)) / numbers.Count
+            : 0),
+        Of("GEOMEAN", numbers =>
+            numbers.Count == 0 || numbers.Min() <= 0 ? CellError.Number : Math.Exp(Summation.Of(numbers, Math.Log) / numbers.Count)
+        ),
+        Of("HARMEAN", numbers =>
+            numbers.Count == 0 || numbers.Min() <= 0 ? CellError.Number : numbers.Count / Summation.Of(numbers, x => 1 / x)
+        ),
         new("COUNT", 1, FunctionRow.Many, "*R", Count, FunctionTraits.SeesErrors),
         new("COUNTA", 1, FunctionRow.Many, "*R", CountA, FunctionTraits.SeesErrors),
         new("COUNTBLANK", 1, 1, "R", CountBlank),
@@ -37,7 +43,8 @@ internal static class Statistics
 
     public static double Mean(List<double> numbers) => Summation.Of(numbers) / numbers.Count;
 
-    public static double SquaresAround(List<double> numbers, double mean) => Summation.Of(numbers, x => Numbers.Add(x, -mean) is var apart ? apart * apart : 0);
+    public static double SquaresAround(List<double> numbers, double mean) =>
+        Summation.Of(numbers, x => Numbers.Add(x, -mean) is var apart ? apart * apart : 0);
 
     private static FunctionRow Of(string name, Func<List<double>, FormulaValue> statistic) =>
         new(name, 1, FunctionRow.Many, "*R", call => statistic(call.NumbersFrom(0)));
@@ -59,8 +66,10 @@ internal static class Statistics
 
             foreach (var cell in call.Filled(at))
             {
-                if (cell.IsError) call.Fail(cell.Error);
-                else numbers.Add(cell.IsText || !Coercion.TryNumber(cell, call.Meter, out var number, out _) ? 0 : number);
+                if (cell.IsError)
+                    call.Fail(cell.Error);
+                else
+                    numbers.Add(cell.IsText || !Coercion.TryNumber(cell, call.Meter, out var number, out _) ? 0 : number);
             }
         }
 
@@ -78,8 +87,10 @@ internal static class Statistics
         var count = 0;
         for (var at = 0; at < call.Count; at++)
         {
-            if (call.Value(at).IsScalar) count += !call.Any(at).IsError && Coercion.TryNumber(call.Any(at), call.Meter, out _, out _) ? 1 : 0;
-            else count += call.Filled(at).Count(cell => cell.IsNumber);
+            if (call.Value(at).IsScalar)
+                count += !call.Any(at).IsError && Coercion.TryNumber(call.Any(at), call.Meter, out _, out _) ? 1 : 0;
+            else
+                count += call.Filled(at).Count(cell => cell.IsNumber);
         }
 
         return count;
@@ -88,13 +99,15 @@ internal static class Statistics
     private static FormulaValue CountA(Call call)
     {
         var count = 0;
-        for (var at = 0; at < call.Count; at++) count += call.Value(at).IsScalar ? 1 : call.Filled(at).Count;
+        for (var at = 0; at < call.Count; at++)
+            count += call.Value(at).IsScalar ? 1 : call.Filled(at).Count;
         return count;
     }
 
     private static FormulaValue CountBlank(Call call)
     {
-        if (call.Area(0) is not { } area) return CellError.Value;
+        if (call.Area(0) is not { } area)
+            return CellError.Value;
         var filled = call.Filled(0).Count(cell => !cell.IsText || cell.Text.Length > 0);
         return (long)area.Rows * area.Columns - filled;
     }

@@ -4,7 +4,9 @@ using ClassKit.CellFormulas.Values;
 namespace ClassKit.CellFormulas.Functions;
 
 /// <summary>Sums, counts and other statistics that leave out other subtotals, and on request hidden rows and errors.</summary>
-/// <remarks>OpenFormula 1.3, 6.16 SUBTOTAL; ECMA-376 Part 1, 18.17.7 SUBTOTAL. AGGREGATE is newer than both: Microsoft's function reference.</remarks>
+/// <remarks>
+/// OpenFormula 1.3, 6.16 SUBTOTAL; ECMA-376 Part 1, 18.17.7 SUBTOTAL. AGGREGATE is newer than both: Microsoft's function reference.
+/// </remarks>
 internal static class Subtotals
 {
     private const int HiddenToo = 100;
@@ -20,25 +22,33 @@ internal static class Subtotals
     private static FormulaValue Subtotal(Call call)
     {
         var function = call.Integer(0);
-        if (call.Failed) return call.Failure;
+        if (call.Failed)
+            return call.Failure;
         var hidden = function > HiddenToo;
-        if (hidden) function -= HiddenToo;
-        if (function is < 1 or > 11) return CellError.Value;
+        if (hidden)
+            function -= HiddenToo;
+        if (function is < 1 or > 11)
+            return CellError.Value;
         return Statistic(call, function, Cells(call, 1, call.Count, new(hidden, Nested: true, Errors: false)));
     }
 
     private static FormulaValue Aggregate(Call call)
     {
         var (function, option) = (call.Integer(0), call.Integer(1, 0));
-        if (call.Failed) return call.Failure;
-        if (function is < 1 or > 19 || option is < 0 or > 7) return CellError.Value;
+        if (call.Failed)
+            return call.Failure;
+        if (function is < 1 or > 19 || option is < 0 or > 7)
+            return CellError.Value;
         var leaveOut = new LeaveOut(option is 1 or 3 or 5 or 7, Nested: option <= 3, option is 2 or 3 or 6 or 7);
-        if (function < FirstWithRank) return Statistic(call, function, Cells(call, 2, call.Count, leaveOut));
-        if (call.Count != 4) return CellError.Value;
+        if (function < FirstWithRank)
+            return Statistic(call, function, Cells(call, 2, call.Count, leaveOut));
+        if (call.Count != 4)
+            return CellError.Value;
         var sorted = Numbers(call, Cells(call, 2, 3, leaveOut));
         call.Sort(sorted);
         var rank = call.Number(3);
-        if (call.Failed) return call.Failure;
+        if (call.Failed)
+            return call.Failure;
         return function switch
         {
             14 => Order.Ranked(sorted, rank, fromTop: true),
@@ -52,11 +62,15 @@ internal static class Subtotals
 
     private static FormulaValue Statistic(Call call, int function, List<CellValue> cells)
     {
-        if (call.Failed) return call.Failure;
-        if (function == 2) return cells.Count(cell => cell.IsNumber);
-        if (function == 3) return cells.Count;
+        if (call.Failed)
+            return call.Failure;
+        if (function == 2)
+            return cells.Count(cell => cell.IsNumber);
+        if (function == 3)
+            return cells.Count;
         var numbers = Numbers(call, cells);
-        if (call.Failed) return call.Failure;
+        if (call.Failed)
+            return call.Failure;
         return function switch
         {
             1 => numbers.Count == 0 ? CellError.DivideByZero : Statistics.Mean(numbers),
@@ -78,8 +92,10 @@ internal static class Subtotals
         var numbers = new List<double>();
         foreach (var cell in cells)
         {
-            if (cell.IsError) call.Fail(cell.Error);
-            else if (cell.IsNumber) numbers.Add(cell.Number);
+            if (cell.IsError)
+                call.Fail(cell.Error);
+            else if (cell.IsNumber)
+                numbers.Add(cell.Number);
         }
 
         return numbers;
@@ -94,7 +110,8 @@ internal static class Subtotals
             var value = call.Value(at);
             if (value.Reference is { } reference)
             {
-                foreach (var area in reference.Areas) AddArea(call, area, cells, leaveOut);
+                foreach (var area in reference.Areas)
+                    AddArea(call, area, cells, leaveOut);
             }
             else if (value.Array is not null && to == from + 1 && call.Count == 4)
             {
@@ -106,21 +123,26 @@ internal static class Subtotals
             }
         }
 
-        if (leaveOut.Errors) cells.RemoveAll(cell => cell.IsError);
+        if (leaveOut.Errors)
+            cells.RemoveAll(cell => cell.IsError);
         return cells;
     }
 
     private static void AddArea(Call call, Area area, List<CellValue> taken, LeaveOut leaveOut)
     {
         var cells = call.Cells;
-        if (cells.Used(area) is not { } used || call.Run.TooLarge((long)used.Rows * used.Columns)) return;
+        if (cells.Used(area) is not { } used || call.Run.TooLarge((long)used.Rows * used.Columns))
+            return;
         for (var row = used.Top; row <= used.Bottom && !call.Run.Halted; row++)
         {
-            if (cells.IsHidden(used.Sheet, row, byFilterOnly: !leaveOut.Hidden)) continue;
+            if (cells.IsHidden(used.Sheet, row, byFilterOnly: !leaveOut.Hidden))
+                continue;
             for (var column = used.Left; column <= used.Right; column++)
             {
-                if (leaveOut.Nested && IsSubtotal(call, used.Sheet, row, column)) continue;
-                if (cells.Read(used.Sheet, row, column) is { IsBlank: false } cell) taken.Add(cell);
+                if (leaveOut.Nested && IsSubtotal(call, used.Sheet, row, column))
+                    continue;
+                if (cells.Read(used.Sheet, row, column) is { IsBlank: false } cell)
+                    taken.Add(cell);
             }
         }
     }
@@ -128,9 +150,11 @@ internal static class Subtotals
     /// <summary>True for a cell whose own formula is a subtotal, which other subtotals leave out.</summary>
     private static bool IsSubtotal(Call call, int sheet, int row, int column)
     {
-        if (call.Cells.FormulaText(sheet, row, column) is not { } text) return false;
+        if (call.Cells.FormulaText(sheet, row, column) is not { } text)
+            return false;
         call.Meter.TakeForCharacters(text.Length);
-        return text.Contains("SUBTOTAL(", StringComparison.OrdinalIgnoreCase) || text.Contains("AGGREGATE(", StringComparison.OrdinalIgnoreCase);
+        return text.Contains("SUBTOTAL(", StringComparison.OrdinalIgnoreCase)
+            || text.Contains("AGGREGATE(", StringComparison.OrdinalIgnoreCase);
     }
 
     private readonly record struct LeaveOut(bool Hidden, bool Nested, bool Errors);

@@ -18,12 +18,16 @@ internal static class TextParts
         var text = call.Text(0);
         var given = Given(call, 1);
         var (instance, matchCase, endCounts) = (call.Integer(2, 1), MatchCase(call, 3), call.Logical(4, false));
-        if (call.Failed) return call.Failure;
-        if (instance == 0 || Math.Abs((long)instance) > text.Length + 1) return CellError.Value;
+        if (call.Failed)
+            return call.Failure;
+        if (instance == 0 || Math.Abs((long)instance) > text.Length + 1)
+            return CellError.Value;
         var found = new Delimiters(given, matchCase, call.Meter).CutsIn(text);
-        if (endCounts) found.Insert(instance > 0 ? found.Count : 0, instance > 0 ? (text.Length, 0) : (0, 0));
+        if (endCounts)
+            found.Insert(instance > 0 ? found.Count : 0, instance > 0 ? (text.Length, 0) : (0, 0));
         var at = instance > 0 ? instance - 1 : found.Count + instance;
-        if (at < 0 || at >= found.Count) return call.IsMissing(5) ? CellError.NotAvailable : call.Any(5);
+        if (at < 0 || at >= found.Count)
+            return call.IsMissing(5) ? CellError.NotAvailable : call.Any(5);
         return before ? text[..found[at].At] : text[(found[at].At + found[at].Length)..];
     }
 
@@ -32,13 +36,21 @@ internal static class TextParts
         var text = call.Text(0);
         var (givenColumns, givenRows) = (call.IsMissing(1) ? [] : Given(call, 1), call.IsMissing(2) ? [] : Given(call, 2));
         var (ignoreEmpty, matchCase) = (call.Logical(3, false), MatchCase(call, 4));
-        if (call.Failed) return call.Failure;
+        if (call.Failed)
+            return call.Failure;
         var (columns, rows) = (new Delimiters(givenColumns, matchCase, call.Meter), new Delimiters(givenRows, matchCase, call.Meter));
-        if (!columns.Any && !rows.Any) return CellError.Value;
+        if (!columns.Any && !rows.Any)
+            return CellError.Value;
         var padding = call.IsMissing(5) ? CellValue.FromError(CellError.NotAvailable) : call.Any(5);
-        var lines = Pieces(text, rows, ignoreEmpty).Select(line => Pieces(line, columns, ignoreEmpty)).Where(line => line.Count > 0).ToList();
-        return lines.Count == 0 ? CellError.Value : Reshaping.Build(call, lines.Count, lines.Max(line => line.Count), (row, column) =>
-            column < lines[row].Count ? CellValue.FromText(lines[row][column]) : padding);
+        var lines = Pieces(text, rows, ignoreEmpty)
+            .Select(line => Pieces(line, columns, ignoreEmpty))
+            .Where(line => line.Count > 0)
+            .ToList();
+        return lines.Count == 0
+            ? CellError.Value
+            : Reshaping.Build(call, lines.Count, lines.Max(line => line.Count), (row, column) =>
+                column < lines[row].Count ? CellValue.FromText(lines[row][column]) : padding
+            );
     }
 
     private static List<string> Pieces(string text, Delimiters delimiters, bool ignoreEmpty)
@@ -52,7 +64,8 @@ internal static class TextParts
         }
 
         pieces.Add(text[from..]);
-        if (ignoreEmpty) pieces.RemoveAll(piece => piece.Length == 0);
+        if (ignoreEmpty)
+            pieces.RemoveAll(piece => piece.Length == 0);
         return pieces;
     }
 
@@ -61,11 +74,14 @@ internal static class TextParts
         var delimiters = new List<string>();
         foreach (var cell in call.Filled(at))
         {
-            if (!Coercion.TryText(cell, call.Meter, out var text, out var error)) call.Fail(error);
-            else if (text.Length > 0) delimiters.Add(text);
+            if (!Coercion.TryText(cell, call.Meter, out var text, out var error))
+                call.Fail(error);
+            else if (text.Length > 0)
+                delimiters.Add(text);
         }
 
-        if (delimiters.Count == 0) call.Fail(CellError.Value);
+        if (delimiters.Count == 0)
+            call.Fail(CellError.Value);
         return delimiters;
     }
 

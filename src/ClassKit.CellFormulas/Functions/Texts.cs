@@ -5,7 +5,9 @@ using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Functions;
 
-/// <summary>Texts cut, joined and changed (OpenFormula 1.3, 6.20). Characters are counted as UTF-16 code units, as files and programs do.</summary>
+/// <summary>
+/// Texts cut, joined and changed (OpenFormula 1.3, 6.20). Characters are counted as UTF-16 code units, as files and programs do.
+/// </summary>
 internal static class Texts
 {
     public static readonly FunctionRow[] Rows =
@@ -27,10 +29,16 @@ internal static class Texts
         new("REPT", 2, 2, "VV", Rept),
         new("EXACT", 2, 2, "VV", call => string.Equals(call.Text(0), call.Text(1), StringComparison.Ordinal)),
         new("T", 1, 1, "R", call => call.First(0) is { IsText: true } or { IsError: true } ? call.First(0) : ""),
-        new("CHAR", 1, 1, "V", call => call.Integer(0) is var code and >= 1 and <= 255 ? WindowsCharacters.Decode(code).ToString() : CellError.Value),
+        new("CHAR", 1, 1, "V", call =>
+            call.Integer(0) is var code and >= 1 and <= 255 ? WindowsCharacters.Decode(code).ToString() : CellError.Value
+        ),
         new("CODE", 1, 1, "V", call => call.Text(0) is { Length: > 0 } text ? WindowsCharacters.Encode(text[0]) : CellError.Value),
-        new("UNICHAR", 1, 1, "V", call => call.Integer(0) is var code and > 0 && Rune.IsValid(code) ? new Rune(code).ToString() : CellError.Value),
-        new("UNICODE", 1, 1, "V", call => Rune.DecodeFromUtf16(call.Text(0), out var rune, out _) == System.Buffers.OperationStatus.Done ? rune.Value : CellError.Value),
+        new("UNICHAR", 1, 1, "V", call =>
+            call.Integer(0) is var code and > 0 && Rune.IsValid(code) ? new Rune(code).ToString() : CellError.Value
+        ),
+        new("UNICODE", 1, 1, "V", call =>
+            Rune.DecodeFromUtf16(call.Text(0), out var rune, out _) == System.Buffers.OperationStatus.Done ? rune.Value : CellError.Value
+        ),
     ];
 
     /// <summary>The texts one after the other; longer than a cell can hold is <c>#VALUE!</c>.</summary>
@@ -40,10 +48,13 @@ internal static class Texts
         var met = 0;
         foreach (var part in parts)
         {
-            if (call.Failed) return call.Failure;
-            if (met++ > 0 && separators.Length > 0) result.Append(separators[(met - 2) % separators.Length]);
+            if (call.Failed)
+                return call.Failure;
+            if (met++ > 0 && separators.Length > 0)
+                result.Append(separators[(met - 2) % separators.Length]);
             result.Append(part);
-            if (result.Length > call.Run.Limits.TextLength) return CellError.Value;
+            if (result.Length > call.Run.Limits.TextLength)
+                return CellError.Value;
         }
 
         return result.ToString();
@@ -55,11 +66,14 @@ internal static class Texts
         {
             var value = call.Value(at);
             IEnumerable<CellValue> cells = skipEmpty || value.IsScalar ? call.Filled(at) : All(call, at);
-            if (!skipEmpty && value.IsScalar && value.Scalar.IsBlank) cells = [default];
+            if (!skipEmpty && value.IsScalar && value.Scalar.IsBlank)
+                cells = [default];
             foreach (var cell in cells)
             {
-                if (!Coercion.TryText(cell, call.Meter, out var text, out var error)) call.Fail(error);
-                if (!skipEmpty || text.Length > 0) yield return text;
+                if (!Coercion.TryText(cell, call.Meter, out var text, out var error))
+                    call.Fail(error);
+                if (!skipEmpty || text.Length > 0)
+                    yield return text;
             }
         }
     }
@@ -67,8 +81,10 @@ internal static class Texts
     private static IEnumerable<CellValue> All(Call call, int at)
     {
         var array = call.Array(at);
-        if (call.Run.TooLarge(array.Count)) yield break;
-        for (var i = 0L; i < array.Count; i++) yield return array.At(i);
+        if (call.Run.TooLarge(array.Count))
+            yield break;
+        for (var i = 0L; i < array.Count; i++)
+            yield return array.At(i);
     }
 
     /// <summary>Several separators are used in turn.</summary>
@@ -78,7 +94,8 @@ internal static class Texts
         var given = call.Array(0);
         for (var at = 0L; at < given.Count && at < FunctionRow.Many && !call.Failed; at++)
         {
-            if (!Coercion.TryText(given.At(at), call.Meter, out var text, out var error)) call.Fail(error);
+            if (!Coercion.TryText(given.At(at), call.Meter, out var text, out var error))
+                call.Fail(error);
             separators.Add(text);
         }
 
@@ -96,7 +113,8 @@ internal static class Texts
     private static FormulaValue Mid(Call call)
     {
         var (text, start, count) = (call.Text(0), call.Integer(1), call.Integer(2));
-        if (start < 1 || count < 0) return CellError.Value;
+        if (start < 1 || count < 0)
+            return CellError.Value;
         return start > text.Length ? "" : text.Substring(start - 1, Math.Min(count, text.Length - start + 1));
     }
 
@@ -104,8 +122,10 @@ internal static class Texts
     {
         var (text, old, fresh) = (call.Text(0), call.Text(1), call.Text(2));
         var which = call.Integer(3, 0);
-        if (!call.IsMissing(3) && which < 1) return CellError.Value;
-        if (old.Length == 0) return text;
+        if (!call.IsMissing(3) && which < 1)
+            return CellError.Value;
+        if (old.Length == 0)
+            return text;
         call.Meter.TakeForSearch(old.Length, text.Length);
         var result = new StringBuilder();
         var (from, met) = (0, 0);
@@ -114,7 +134,8 @@ internal static class Texts
             met++;
             result.Append(text, from, at - from).Append(which == 0 || which == met ? fresh : old);
             from = at + old.Length;
-            if (result.Length > call.Run.Limits.TextLength) return CellError.Value;
+            if (result.Length > call.Run.Limits.TextLength)
+                return CellError.Value;
         }
 
         result.Append(text, from, text.Length - from);
@@ -124,10 +145,13 @@ internal static class Texts
     private static FormulaValue Replace(Call call)
     {
         var (text, start, count, fresh) = (call.Text(0), call.Integer(1), call.Integer(2), call.Text(3));
-        if (start < 1 || count < 0) return CellError.Value;
+        if (start < 1 || count < 0)
+            return CellError.Value;
         var from = Math.Min(start - 1, text.Length);
         var to = (int)Math.Min((long)from + count, text.Length);
-        return from + fresh.Length + text.Length - to > call.Run.Limits.TextLength ? CellError.Value : string.Concat(text.AsSpan(0, from), fresh, text.AsSpan(to));
+        return from + fresh.Length + text.Length - to > call.Run.Limits.TextLength
+            ? CellError.Value
+            : string.Concat(text.AsSpan(0, from), fresh, text.AsSpan(to));
     }
 
     /// <summary>A capital after everything that is no letter.</summary>
@@ -136,7 +160,8 @@ internal static class Texts
         var result = text.ToLowerInvariant().ToCharArray();
         for (var at = 0; at < result.Length; at++)
         {
-            if (at == 0 || !char.IsLetter(result[at - 1])) result[at] = char.ToUpper(result[at], CultureInfo.InvariantCulture);
+            if (at == 0 || !char.IsLetter(result[at - 1]))
+                result[at] = char.ToUpper(result[at], CultureInfo.InvariantCulture);
         }
 
         return new(result);
@@ -145,7 +170,8 @@ internal static class Texts
     private static FormulaValue Rept(Call call)
     {
         var (text, count) = (call.Text(0), call.Integer(1));
-        if (count < 0 || (long)text.Length * count > call.Run.Limits.TextLength) return CellError.Value;
+        if (count < 0 || (long)text.Length * count > call.Run.Limits.TextLength)
+            return CellError.Value;
         return new StringBuilder().Insert(0, text, count).ToString();
     }
 }

@@ -37,8 +37,11 @@ internal static class Trigonometry
     private static FunctionRow Angle(string name, Func<double, double> of) =>
         new(name, 1, 1, "V", call => call.Number(0) is var x && Math.Abs(x) >= LargestAngle ? CellError.Number : of(x));
 
-    private static FunctionRow Reciprocal(string name, Func<double, double> of) =>
-        new(name, 1, 1, "V", call => call.Number(0) is var x && Math.Abs(x) >= LargestAngle ? CellError.Number : x == 0 ? CellError.DivideByZero : 1 / of(x));
+    private static FunctionRow Reciprocal(string name, Func<double, double> of) => new(name, 1, 1, "V", call => call.Number(0) is var x
+            && Math.Abs(x) >= LargestAngle
+                ? CellError.Number
+            : x == 0 ? CellError.DivideByZero
+            : 1 / of(x));
 
     /// <summary>The angle of a point given as x and then y.</summary>
     private static FormulaValue Atan2(double x, double y) => x == 0 && y == 0 ? CellError.DivideByZero : Math.Atan2(y, x);

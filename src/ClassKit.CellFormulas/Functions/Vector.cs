@@ -23,26 +23,34 @@ internal readonly record struct Vector(ArrayValue Array, bool IsColumn, int Inde
     public static Vector Row(ArrayValue array, int row) => new(array, false, row);
 
     /// <summary>The array as one row or column; null if it is neither.</summary>
-    public static Vector? Of(ArrayValue array) => array.Columns == 1 ? Column(array, 0) : array.Rows == 1 ? Row(array, 0) : null;
+    public static Vector? Of(ArrayValue array) =>
+        array.Columns == 1 ? Column(array, 0)
+        : array.Rows == 1 ? Row(array, 0)
+        : null;
 
     /// <summary>The first place (or the last, backwards) with that value; texts may be patterns. -1 for none.</summary>
     public int Exact(CellValue wanted, Meter meter, bool wildcards, bool backwards = false)
     {
         var pattern = wildcards && wanted.IsText && Wildcard.IsPattern(wanted.Text) ? wanted.Text : null;
-        if (pattern is null && !backwards && Keys(meter) is { } index) return index.Find(wanted);
+        if (pattern is null && !backwards && Keys(meter) is { } index)
+            return index.Find(wanted);
         for (var step = 0; step < Count; step++)
         {
             var at = backwards ? Count - 1 - step : step;
             var cell = this[at];
-            if (cell.Kind != wanted.Kind) continue;
-            if (pattern is null ? Operators.Compare(cell, wanted) == 0 : Wildcard.Matches(pattern, cell.Text, meter)) return at;
+            if (cell.Kind != wanted.Kind)
+                continue;
+            if (pattern is null ? Operators.Compare(cell, wanted) == 0 : Wildcard.Matches(pattern, cell.Text, meter))
+                return at;
         }
 
         return -1;
     }
 
     private KeyIndex? Keys(Meter meter) =>
-        Count < WorthAnIndex ? null : Array.OnceWantedAgain((IsColumn, Index), (Keys: this, Meter: meter), static from => new KeyIndex(from.Keys, from.Meter));
+        Count < WorthAnIndex
+            ? null
+            : Array.OnceWantedAgain((IsColumn, Index), (Keys: this, Meter: meter), static from => new KeyIndex(from.Keys, from.Meter));
 
     /// <summary>In ascending order, the last place not above. Values of other kinds are passed over. -1 for none.</summary>
     /// <remarks>
@@ -59,7 +67,8 @@ internal readonly record struct Vector(ArrayValue Array, bool IsColumn, int Inde
         {
             var middle = (low + high) / 2;
             var at = middle;
-            while (at < high && this[at].Kind != wanted.Kind) at++;
+            while (at < high && this[at].Kind != wanted.Kind)
+                at++;
             if (at == high)
             {
                 high = middle;
@@ -67,9 +76,12 @@ internal readonly record struct Vector(ArrayValue Array, bool IsColumn, int Inde
             }
 
             var order = Operators.Compare(this[at], wanted);
-            if (order == 0) return LastEqual(at, wanted);
-            if (order < 0 == ascending) low = at;
-            else high = middle;
+            if (order == 0)
+                return LastEqual(at, wanted);
+            if (order < 0 == ascending)
+                low = at;
+            else
+                high = middle;
         }
 
         return low;
@@ -82,10 +94,13 @@ internal readonly record struct Vector(ArrayValue Array, bool IsColumn, int Inde
         var last = -1;
         for (var at = 0; at < Count; at++)
         {
-            if (this[at].Kind != wanted.Kind) continue;
+            if (this[at].Kind != wanted.Kind)
+                continue;
             var order = Operators.Compare(this[at], wanted);
-            if (order == 0) return at;
-            if (order < 0) break;
+            if (order == 0)
+                return at;
+            if (order < 0)
+                break;
             last = at;
         }
 
@@ -94,7 +109,8 @@ internal readonly record struct Vector(ArrayValue Array, bool IsColumn, int Inde
 
     private int LastEqual(int at, CellValue wanted)
     {
-        while (at + 1 < Count && this[at + 1].Kind == wanted.Kind && Operators.Compare(this[at + 1], wanted) == 0) at++;
+        while (at + 1 < Count && this[at + 1].Kind == wanted.Kind && Operators.Compare(this[at + 1], wanted) == 0)
+            at++;
         return at;
     }
 
@@ -106,11 +122,15 @@ internal readonly record struct Vector(ArrayValue Array, bool IsColumn, int Inde
         {
             var at = backwards ? Count - 1 - step : step;
             var cell = this[at];
-            if (cell.Kind != wanted.Kind) continue;
+            if (cell.Kind != wanted.Kind)
+                continue;
             var order = Operators.Compare(cell, wanted);
-            if (order == 0) return at;
-            if (above ? order < 0 : order > 0) continue;
-            if (best < 0 || (above ? Operators.Compare(cell, this[best]) < 0 : Operators.Compare(cell, this[best]) > 0)) best = at;
+            if (order == 0)
+                return at;
+            if (above ? order < 0 : order > 0)
+                continue;
+            if (best < 0 || (above ? Operators.Compare(cell, this[best]) < 0 : Operators.Compare(cell, this[best]) > 0))
+                best = at;
         }
 
         return best;

@@ -12,7 +12,8 @@ internal static class WindowsCharacters
     /// <summary>The code of a character; that of ? if it is not in the set.</summary>
     public static int Encode(char c)
     {
-        if (c < 0x80 || c is >= '\u00A0' and <= '\u00FF') return c;
+        if (c < 0x80 || c is >= '\u00A0' and <= '\u00FF')
+            return c;
         var at = High.IndexOf(c, StringComparison.Ordinal);
         return at < 0 ? '?' : 0x80 + at;
     }

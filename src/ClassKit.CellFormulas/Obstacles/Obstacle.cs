@@ -3,12 +3,12 @@ using ClassKit.CellFormulas.Syntax;
 
 namespace ClassKit.CellFormulas.Obstacles;
 
-/// <summary>Why a formula has no value, or what led to its error value. Whoever takes in all of them has taken in every obstacle there is.</summary>
+/// <summary>
+/// Why a formula has no value, or what led to its error value. Whoever takes in all of them has taken in every obstacle there is.
+/// </summary>
 public abstract record Obstacle
 {
-    private Obstacle()
-    {
-    }
+    private Obstacle() { }
 
     /// <summary>The same with other words in place of those that the workbook's author chose.</summary>
     /// <param name="instead">From a name, a formula or part of one to what is said instead.</param>
@@ -42,10 +42,15 @@ public abstract record Obstacle
     public sealed record Circle(IReadOnlyList<CellAddress> Cells, int Length, bool IsIterated) : Obstacle
     {
         /// <inheritdoc/>
-        public override Obstacle Under(Func<string, string> instead) => this with { Cells = [.. Cells.Select(cell => cell with { Sheet = instead(cell.Sheet) })] };
+        public override Obstacle Under(Func<string, string> instead) =>
+            this with
+            {
+                Cells = [.. Cells.Select(cell => cell with { Sheet = instead(cell.Sheet) })],
+            };
 
         /// <inheritdoc/>
-        public bool Equals(Circle? other) => other is not null && Length == other.Length && IsIterated == other.IsIterated && Cells.SequenceEqual(other.Cells);
+        public bool Equals(Circle? other) =>
+            other is not null && Length == other.Length && IsIterated == other.IsIterated && Cells.SequenceEqual(other.Cells);
 
         /// <inheritdoc/>
         public override int GetHashCode() => Cells.Aggregate(Length, HashCode.Combine);
@@ -160,7 +165,8 @@ public abstract record Obstacle
     public sealed record NoFormula(CellAddress Cell, SyntaxError Error) : Obstacle
     {
         /// <inheritdoc/>
-        public override Obstacle Under(Func<string, string> instead) => new NoFormula(Cell with { Sheet = instead(Cell.Sheet) }, Error.Under(instead));
+        public override Obstacle Under(Func<string, string> instead) =>
+            new NoFormula(Cell with { Sheet = instead(Cell.Sheet) }, Error.Under(instead));
     }
 
     /// <summary>A construct of the language that is recognised and not evaluated.</summary>

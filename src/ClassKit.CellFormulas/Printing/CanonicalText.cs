@@ -39,24 +39,25 @@ internal sealed class CanonicalText
         return printer._text.ToString();
     }
 
-    public static string Symbol(BinaryOperator op) => op switch
-    {
-        BinaryOperator.Range => ":",
-        BinaryOperator.Intersection => " ",
-        BinaryOperator.Union => ",",
-        BinaryOperator.Power => "^",
-        BinaryOperator.Multiply => "*",
-        BinaryOperator.Divide => "/",
-        BinaryOperator.Add => "+",
-        BinaryOperator.Subtract => "-",
-        BinaryOperator.Concatenate => "&",
-        BinaryOperator.Equal => "=",
-        BinaryOperator.NotEqual => "<>",
-        BinaryOperator.Less => "<",
-        BinaryOperator.LessOrEqual => "<=",
-        BinaryOperator.Greater => ">",
-        BinaryOperator.GreaterOrEqual => ">=",
-    };
+    public static string Symbol(BinaryOperator op) =>
+        op switch
+        {
+            BinaryOperator.Range => ":",
+            BinaryOperator.Intersection => " ",
+            BinaryOperator.Union => ",",
+            BinaryOperator.Power => "^",
+            BinaryOperator.Multiply => "*",
+            BinaryOperator.Divide => "/",
+            BinaryOperator.Add => "+",
+            BinaryOperator.Subtract => "-",
+            BinaryOperator.Concatenate => "&",
+            BinaryOperator.Equal => "=",
+            BinaryOperator.NotEqual => "<>",
+            BinaryOperator.Less => "<",
+            BinaryOperator.LessOrEqual => "<=",
+            BinaryOperator.Greater => ">",
+            BinaryOperator.GreaterOrEqual => ">=",
+        };
 
     private void Print(FormulaNode node)
     {
@@ -134,10 +135,13 @@ internal sealed class CanonicalText
     private void Print(FormulaNode operand, BinaryOperator op)
     {
         const int LongestColumn = 3;
-        var looksLikeColumn = op == BinaryOperator.Range && operand is NameNode { Name.Length: <= LongestColumn } name && name.Name.All(char.IsAsciiLetter);
-        if (looksLikeColumn) _text.Append('(');
+        var looksLikeColumn =
+            op == BinaryOperator.Range && operand is NameNode { Name.Length: <= LongestColumn } name && name.Name.All(char.IsAsciiLetter);
+        if (looksLikeColumn)
+            _text.Append('(');
         Print(operand);
-        if (looksLikeColumn) _text.Append(')');
+        if (looksLikeColumn)
+            _text.Append(')');
     }
 
     private void Print(PrefixNode prefix)
@@ -150,7 +154,14 @@ internal sealed class CanonicalText
             return;
         }
 
-        _text.Append(prefix.Operator switch { PrefixOperator.Plus => '+', PrefixOperator.Minus => '-', PrefixOperator.Intersect => '@' });
+        _text.Append(
+            prefix.Operator switch
+            {
+                PrefixOperator.Plus => '+',
+                PrefixOperator.Minus => '-',
+                PrefixOperator.Intersect => '@',
+            }
+        );
         PrintOperand(prefix);
     }
 
@@ -158,33 +169,39 @@ internal sealed class CanonicalText
     private void PrintOperand(PrefixNode prefix)
     {
         var isUnion = prefix.Operator == PrefixOperator.Intersect && HasBareUnion(prefix.Operand);
-        if (isUnion) _text.Append('(');
+        if (isUnion)
+            _text.Append('(');
         Print(prefix.Operand);
-        if (isUnion) _text.Append(')');
+        if (isUnion)
+            _text.Append(')');
     }
 
-    private static bool HasBareUnion(FormulaNode node) => node switch
-    {
-        BinaryNode binary => binary.Operator == BinaryOperator.Union || HasBareUnion(binary.Left) || HasBareUnion(binary.Right),
-        PrefixNode prefix => HasBareUnion(prefix.Operand),
-        PercentNode percent => HasBareUnion(percent.Operand),
-        _ => false,
-    };
+    private static bool HasBareUnion(FormulaNode node) =>
+        node switch
+        {
+            BinaryNode binary => binary.Operator == BinaryOperator.Union || HasBareUnion(binary.Left) || HasBareUnion(binary.Right),
+            PrefixNode prefix => HasBareUnion(prefix.Operand),
+            PercentNode percent => HasBareUnion(percent.Operand),
+            _ => false,
+        };
 
     private void Print(SpillNode spill)
     {
-        if (_forFile) _text.Append(FilePrefixes.Function).Append("ANCHORARRAY(");
+        if (_forFile)
+            _text.Append(FilePrefixes.Function).Append("ANCHORARRAY(");
         Print(spill.Operand);
         _text.Append(_forFile ? ')' : '#');
     }
 
     private void Print(CallNode call)
     {
-        if (_forFile && NewerFunctions.Contains(call.Name)) _text.Append(NewerFunctions.Prefix(call.Name));
+        if (_forFile && NewerFunctions.Contains(call.Name))
+            _text.Append(NewerFunctions.Prefix(call.Name));
         _text.Append(call.Name).Append('(');
         for (var at = 0; at < call.Arguments.Count; at++)
         {
-            if (at > 0) _text.Append(',');
+            if (at > 0)
+                _text.Append(',');
             Print(call.Arguments[at]);
         }
 
@@ -196,10 +213,13 @@ internal sealed class CanonicalText
         _text.Append('{');
         for (var at = 0; at < array.Elements.Count; at++)
         {
-            if (at > 0) _text.Append(at % array.Columns == 0 ? ';' : ',');
+            if (at > 0)
+                _text.Append(at % array.Columns == 0 ? ';' : ',');
             var element = array.Elements[at];
-            if (element.IsText) Quote(element.Text);
-            else _text.Append(element.ToString());
+            if (element.IsText)
+                Quote(element.Text);
+            else
+                _text.Append(element.ToString());
         }
 
         _text.Append('}');
@@ -209,14 +229,18 @@ internal sealed class CanonicalText
     {
         PrintSheet(reference.Sheet);
         _text.Append(reference.First.ToString());
-        if (reference.Last is { } last) _text.Append(':').Append(last.ToString());
+        if (reference.Last is { } last)
+            _text.Append(':').Append(last.ToString());
     }
 
     private void PrintSheet(string? sheet)
     {
-        if (sheet is null) return;
-        if (SheetNames.NeedsQuotes(sheet)) _text.Append('\'').Append(sheet.Replace("'", "''", StringComparison.Ordinal)).Append('\'');
-        else _text.Append(sheet);
+        if (sheet is null)
+            return;
+        if (SheetNames.NeedsQuotes(sheet))
+            _text.Append('\'').Append(sheet.Replace("'", "''", StringComparison.Ordinal)).Append('\'');
+        else
+            _text.Append(sheet);
         _text.Append('!');
     }
 

@@ -11,32 +11,36 @@ internal sealed partial class MathMlPrinter(Func<string, MathMlOperand?> operand
 {
     public static string Operand(MathMlOperand operand)
     {
-        if (!operand.IsQuantity) return Name(operand.Text);
+        if (!operand.IsQuantity)
+            return Name(operand.Text);
         var negative = operand.Text.StartsWith('-') || operand.Text.StartsWith('\u2212');
         var number = $"<mn>{Escape(negative ? operand.Text[1..] : operand.Text)}</mn>";
-        if (negative) number = $"<mrow><mo form=\"prefix\">\u2212</mo>{number}</mrow>";
-        if (operand.Unit is null) return number;
+        if (negative)
+            number = $"<mrow><mo form=\"prefix\">\u2212</mo>{number}</mrow>";
+        if (operand.Unit is null)
+            return number;
         var gap = operand.Unit is "°" ? "" : "\u00a0"; // NIST SP 811, 7.2: a space before every unit, percent too, but not before the degree of an angle.
         return $"<mrow>{number}<mtext>{gap}{Escape(operand.Unit)}</mtext></mrow>";
     }
 
-    public string Print(FormulaNode node) => node switch
-    {
-        NumberNode number => Number(number.Value),
-        TextNode text => Words($"\u201c{text.Value}\u201d"),
-        LogicalNode logical => Words(logical.Value ? "true" : "false"),
-        ErrorNode error => Words(CellErrorText.Of(error.Error)),
-        NameNode name => operand(name.Name) is { } shown ? Operand(shown) : Name(name.Name),
-        ReferenceNode reference => Reference(reference),
-        GroupNode group => Fenced(Print(group.Inner)),
-        PrefixNode prefix => Prefix(prefix),
-        PercentNode percent => $"<mrow>{Print(percent.Operand)}<mo form=\"postfix\">%</mo></mrow>",
-        BinaryNode binary => Binary(binary),
-        CallNode call => Call(call),
-        ArrayNode or SpillNode or TableNode or UnsupportedNode => Words(CanonicalText.OfPart(node)),
-        MissingNode => "<mrow></mrow>",
-        _ => throw new UnreachableException($"It is not known how to typeset {node.GetType().Name}."),
-    };
+    public string Print(FormulaNode node) =>
+        node switch
+        {
+            NumberNode number => Number(number.Value),
+            TextNode text => Words($"\u201c{text.Value}\u201d"),
+            LogicalNode logical => Words(logical.Value ? "true" : "false"),
+            ErrorNode error => Words(CellErrorText.Of(error.Error)),
+            NameNode name => operand(name.Name) is { } shown ? Operand(shown) : Name(name.Name),
+            ReferenceNode reference => Reference(reference),
+            GroupNode group => Fenced(Print(group.Inner)),
+            PrefixNode prefix => Prefix(prefix),
+            PercentNode percent => $"<mrow>{Print(percent.Operand)}<mo form=\"postfix\">%</mo></mrow>",
+            BinaryNode binary => Binary(binary),
+            CallNode call => Call(call),
+            ArrayNode or SpillNode or TableNode or UnsupportedNode => Words(CanonicalText.OfPart(node)),
+            MissingNode => "<mrow></mrow>",
+            _ => throw new UnreachableException($"It is not known how to typeset {node.GetType().Name}."),
+        };
 
     /// <summary>Print without parentheses that the layout makes needless, as around a whole numerator.</summary>
     private string Bare(FormulaNode node) => Print(WithoutGroup(node));
@@ -49,19 +53,21 @@ internal sealed partial class MathMlPrinter(Func<string, MathMlOperand?> operand
         return operand(text) is { } shown ? Operand(shown) : Name(text);
     }
 
-    private string Prefix(PrefixNode prefix) => prefix.Operator switch
-    {
-        PrefixOperator.Minus => $"<mrow><mo form=\"prefix\">\u2212</mo>{Print(prefix.Operand)}</mrow>",
-        _ => Print(prefix.Operand),
-    };
+    private string Prefix(PrefixNode prefix) =>
+        prefix.Operator switch
+        {
+            PrefixOperator.Minus => $"<mrow><mo form=\"prefix\">\u2212</mo>{Print(prefix.Operand)}</mrow>",
+            _ => Print(prefix.Operand),
+        };
 
-    private string Binary(BinaryNode binary) => binary.Operator switch
-    {
-        BinaryOperator.Divide => $"<mfrac>{Bare(binary.Left)}{Bare(binary.Right)}</mfrac>",
-        BinaryOperator.Power => Power(Base(binary.Left), binary.Right),
-        BinaryOperator.Range or BinaryOperator.Intersection or BinaryOperator.Union => Words(CanonicalText.OfPart(binary)),
-        _ => $"<mrow>{Print(binary.Left)}<mo>{Sign(binary.Operator)}</mo>{Side(binary.Right)}</mrow>",
-    };
+    private string Binary(BinaryNode binary) =>
+        binary.Operator switch
+        {
+            BinaryOperator.Divide => $"<mfrac>{Bare(binary.Left)}{Bare(binary.Right)}</mfrac>",
+            BinaryOperator.Power => Power(Base(binary.Left), binary.Right),
+            BinaryOperator.Range or BinaryOperator.Intersection or BinaryOperator.Union => Words(CanonicalText.OfPart(binary)),
+            _ => $"<mrow>{Print(binary.Left)}<mo>{Sign(binary.Operator)}</mo>{Side(binary.Right)}</mrow>",
+        };
 
     private string Power(string of, FormulaNode exponent) => $"<msup>{of}{Bare(exponent)}</msup>";
 
@@ -78,21 +84,23 @@ internal sealed partial class MathMlPrinter(Func<string, MathMlOperand?> operand
 
     private static bool IsNegative(MathMlOperand shown) => shown.Text.StartsWith('-') || shown.Text.StartsWith('\u2212');
 
-    private static string Sign(BinaryOperator op) => op switch
-    {
-        BinaryOperator.Multiply => "×",
-        BinaryOperator.Subtract => "\u2212",
-        BinaryOperator.NotEqual => "≠",
-        BinaryOperator.LessOrEqual => "≤",
-        BinaryOperator.GreaterOrEqual => "≥",
-        _ => Escape(CanonicalText.Symbol(op)),
-    };
+    private static string Sign(BinaryOperator op) =>
+        op switch
+        {
+            BinaryOperator.Multiply => "×",
+            BinaryOperator.Subtract => "\u2212",
+            BinaryOperator.NotEqual => "≠",
+            BinaryOperator.LessOrEqual => "≤",
+            BinaryOperator.GreaterOrEqual => "≥",
+            _ => Escape(CanonicalText.Symbol(op)),
+        };
 
     private static string Number(double value)
     {
         var text = value.ToString("R", CultureInfo.InvariantCulture);
         var exponent = text.IndexOf('E', StringComparison.Ordinal);
-        if (exponent < 0) return $"<mn>{text}</mn>";
+        if (exponent < 0)
+            return $"<mn>{text}</mn>";
         var power = int.Parse(text.AsSpan(exponent + 1), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture);
         var sign = power < 0 ? "<mo form=\"prefix\">\u2212</mo>" : "";
         return $"<mrow><mn>{text[..exponent]}</mn><mo>×</mo><msup><mn>10</mn><mrow>{sign}<mn>{Math.Abs(power)}</mn></mrow></msup></mrow>";
@@ -101,11 +109,14 @@ internal sealed partial class MathMlPrinter(Func<string, MathMlOperand?> operand
     // Around a single line, stretching only makes parentheses too tall.
     private static string Fenced(string inner, string open = "(", string close = ")")
     {
-        var stretchy = inner.Contains("<mfrac", StringComparison.Ordinal) || inner.Contains("<mtable", StringComparison.Ordinal) ? "true" : "false";
+        var stretchy =
+            inner.Contains("<mfrac", StringComparison.Ordinal) || inner.Contains("<mtable", StringComparison.Ordinal) ? "true" : "false";
         return $"<mrow><mo form=\"prefix\" stretchy=\"{stretchy}\">{open}</mo>{inner}<mo form=\"postfix\" stretchy=\"{stretchy}\">{close}</mo></mrow>";
     }
 
-    /// <summary>What an operator stands between is an identifier: <c>mtext</c> counts as space, and an operator beside it loses its own.</summary>
+    /// <summary>
+    /// What an operator stands between is an identifier: <c>mtext</c> counts as space, and an operator beside it loses its own.
+    /// </summary>
     private static string Name(string name) => $"<mi>{Escape(name)}</mi>";
 
     private static string Words(string words) => $"<mtext>{Escape(words)}</mtext>";

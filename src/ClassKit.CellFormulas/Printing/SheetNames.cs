@@ -8,10 +8,12 @@ internal static class SheetNames
     /// <summary>True unless the name is a plain word that cannot be taken for a cell, a number or a logical.</summary>
     public static bool NeedsQuotes(string sheet)
     {
-        if (sheet.Length == 0 || !(char.IsAsciiLetter(sheet[0]) || sheet[0] == '_')) return true;
+        if (sheet.Length == 0 || !(char.IsAsciiLetter(sheet[0]) || sheet[0] == '_'))
+            return true;
         foreach (var c in sheet)
         {
-            if (!char.IsAsciiLetterOrDigit(c) && c != '_') return true;
+            if (!char.IsAsciiLetterOrDigit(c) && c != '_')
+                return true;
         }
 
         return CellAddress.TryParse("", sheet, out _) || IsColumn(sheet) || bool.TryParse(sheet, out _);

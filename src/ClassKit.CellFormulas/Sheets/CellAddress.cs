@@ -33,15 +33,20 @@ public readonly record struct CellAddress(string Sheet, int Row, int Column)
     {
         address = default;
         var at = 0;
-        if (at < cell.Length && cell[at] == '$') at++;
+        if (at < cell.Length && cell[at] == '$')
+            at++;
         var column = 0;
         var lettersFrom = at;
         for (; at < cell.Length && char.IsAsciiLetter(cell[at]) && at - lettersFrom < 3; at++)
             column = column * 26 + (char.ToUpperInvariant(cell[at]) - 'A' + 1);
-        if (at == lettersFrom) return false;
-        if (at < cell.Length && cell[at] == '$') at++;
-        if (at == cell.Length || !int.TryParse(cell[at..], NumberStyles.None, CultureInfo.InvariantCulture, out var row)) return false;
-        if (row is < 1 or > LastRow || column > LastColumn) return false;
+        if (at == lettersFrom)
+            return false;
+        if (at < cell.Length && cell[at] == '$')
+            at++;
+        if (at == cell.Length || !int.TryParse(cell[at..], NumberStyles.None, CultureInfo.InvariantCulture, out var row))
+            return false;
+        if (row is < 1 or > LastRow || column > LastColumn)
+            return false;
         address = new(sheet, row, column);
         return true;
     }

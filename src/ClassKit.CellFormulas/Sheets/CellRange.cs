@@ -15,9 +15,16 @@ public readonly record struct CellRange(int FirstRow, int FirstColumn, int LastR
     {
         range = default;
         var colon = text.IndexOf(':');
-        if (!CellAddress.TryParse("", colon < 0 ? text : text[..colon], out var first)) return false;
-        if (!CellAddress.TryParse("", colon < 0 ? text : text[(colon + 1)..], out var last)) return false;
-        range = new(Math.Min(first.Row, last.Row), Math.Min(first.Column, last.Column), Math.Max(first.Row, last.Row), Math.Max(first.Column, last.Column));
+        if (!CellAddress.TryParse("", colon < 0 ? text : text[..colon], out var first))
+            return false;
+        if (!CellAddress.TryParse("", colon < 0 ? text : text[(colon + 1)..], out var last))
+            return false;
+        range = new(
+            Math.Min(first.Row, last.Row),
+            Math.Min(first.Column, last.Column),
+            Math.Max(first.Row, last.Row),
+            Math.Max(first.Column, last.Column)
+        );
         return true;
     }
 }

@@ -9,4 +9,13 @@ namespace ClassKit.CellFormulas.Sheets;
 /// <param name="HasHeaders">Whether a row of heads is part of it.</param>
 /// <param name="HasTotals">Whether a row of totals is part of it.</param>
 /// <param name="Columns">The columns' names from the left.</param>
-public sealed record TableSnapshot(string Name, string Sheet, int Top, int Left, int Bottom, bool HasHeaders, bool HasTotals, IReadOnlyList<string> Columns);
+public sealed record TableSnapshot(
+    string Name,
+    string Sheet,
+    int Top,
+    int Left,
+    int Bottom,
+    bool HasHeaders,
+    bool HasTotals,
+    IReadOnlyList<string> Columns
+);

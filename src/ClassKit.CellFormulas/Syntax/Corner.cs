@@ -10,7 +10,9 @@ namespace ClassKit.CellFormulas.Syntax;
 public readonly record struct Corner(int Row, bool RowFixed, int Column, bool ColumnFixed)
 {
     /// <summary>The corner as written, such as <c>$B5</c>.</summary>
-    public override string ToString() => string.Concat(
-        Column == 0 ? "" : (ColumnFixed ? "$" : "") + CellAddress.ColumnLetters(Column),
-        Row == 0 ? "" : (RowFixed ? "$" : "") + Row.ToString(System.Globalization.CultureInfo.InvariantCulture));
+    public override string ToString() =>
+        string.Concat(
+            Column == 0 ? "" : (ColumnFixed ? "$" : "") + CellAddress.ColumnLetters(Column),
+            Row == 0 ? "" : (RowFixed ? "$" : "") + Row.ToString(System.Globalization.CultureInfo.InvariantCulture)
+        );
 }

@@ -2,7 +2,10 @@ using ClassKit.CellFormulas.Sheets;
 
 namespace ClassKit.CellFormulas.Syntax;
 
-/// <summary>The prefixes that files put before words newer than the file format: functions (<c>_xlfn.</c>, <c>_xlws.</c>) and names bound by LET (<c>_xlpm.</c>).</summary>
+/// <summary>
+/// The prefixes that files put before words newer than the file format: functions (<c>_xlfn.</c>, <c>_xlws.</c>) and names bound by LET
+/// (<c>_xlpm.</c>).
+/// </summary>
 internal static class FilePrefixes
 {
     public const string Function = "_xlfn.";
@@ -21,12 +24,13 @@ internal static class FilePrefixes
     public static string Strip(string word)
     {
         var rest = word.AsSpan();
-        for (var again = rest.Length > 0 && rest[0] == '_'; again;)
+        for (var again = rest.Length > 0 && rest[0] == '_'; again; )
         {
             again = false;
             foreach (var prefix in All)
             {
-                if (!rest.StartsWith(prefix, StringComparison.OrdinalIgnoreCase) || !StartsWord(rest[prefix.Length..])) continue;
+                if (!rest.StartsWith(prefix, StringComparison.OrdinalIgnoreCase) || !StartsWord(rest[prefix.Length..]))
+                    continue;
                 rest = rest[prefix.Length..];
                 again = true;
             }

@@ -14,7 +14,8 @@ internal sealed class FreeNames : TreeRewriter
 
     protected override FormulaNode Replace(NameNode name)
     {
-        if (!_names.Contains(name.Name, StringComparer.OrdinalIgnoreCase)) _names.Add(name.Name);
+        if (!_names.Contains(name.Name, StringComparer.OrdinalIgnoreCase))
+            _names.Add(name.Name);
         return name;
     }
 }

@@ -3,7 +3,9 @@ using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Syntax;
 
-/// <summary>Cuts a formula's text into tokens. What no rule fits becomes a <see cref="TokenKind.Bad"/> token, which ends the list.</summary>
+/// <summary>
+/// Cuts a formula's text into tokens. What no rule fits becomes a <see cref="TokenKind.Bad"/> token, which ends the list.
+/// </summary>
 internal sealed partial class Lexer
 {
     private readonly string _text;
@@ -22,9 +24,7 @@ internal sealed partial class Lexer
     public static List<Token> Tokens(string text, int from)
     {
         var lexer = new Lexer(text) { _at = from };
-        while (lexer.Next())
-        {
-        }
+        while (lexer.Next()) { }
 
         return lexer._tokens;
     }
@@ -36,7 +36,8 @@ internal sealed partial class Lexer
     private bool Next()
     {
         var before = _at;
-        while (Current is ' ' or '\t' or '\r' or '\n' or '\u00a0') _at++;
+        while (Current is ' ' or '\t' or '\r' or '\n' or '\u00a0')
+            _at++;
         _space = _at > before;
         if (_at >= _text.Length)
         {
@@ -44,13 +45,18 @@ internal sealed partial class Lexer
             return false;
         }
 
-        if (TryReference() || TrySheetFromDigit() || TryNumber() || TrySheetInQuotes() || TryWord()) return _tokens[^1].Kind != TokenKind.Bad;
+        if (TryReference() || TrySheetFromDigit() || TryNumber() || TrySheetInQuotes() || TryWord())
+            return _tokens[^1].Kind != TokenKind.Bad;
         switch (Current)
         {
-            case '"': return Text();
-            case '#': return Error();
-            case '[': return Bracket(_at);
-            default: return Symbol();
+            case '"':
+                return Text();
+            case '#':
+                return Error();
+            case '[':
+                return Bracket(_at);
+            default:
+                return Symbol();
         }
     }
 
@@ -75,28 +81,36 @@ internal sealed partial class Lexer
 
     private bool TryNumber()
     {
-        if (!char.IsAsciiDigit(Current) && !(Current == '.' && char.IsAsciiDigit(Peek(1)))) return false;
+        if (!char.IsAsciiDigit(Current) && !(Current == '.' && char.IsAsciiDigit(Peek(1))))
+            return false;
         var end = _at;
-        while (end < _text.Length && char.IsAsciiDigit(_text[end])) end++;
+        while (end < _text.Length && char.IsAsciiDigit(_text[end]))
+            end++;
         if (end < _text.Length && _text[end] == '.')
         {
             end++;
-            while (end < _text.Length && char.IsAsciiDigit(_text[end])) end++;
+            while (end < _text.Length && char.IsAsciiDigit(_text[end]))
+                end++;
         }
 
         var exponent = end;
         if (exponent < _text.Length && _text[exponent] is 'e' or 'E')
         {
             exponent++;
-            if (exponent < _text.Length && _text[exponent] is '+' or '-') exponent++;
+            if (exponent < _text.Length && _text[exponent] is '+' or '-')
+                exponent++;
             var digits = exponent;
-            while (exponent < _text.Length && char.IsAsciiDigit(_text[exponent])) exponent++;
-            if (exponent > digits) end = exponent;
+            while (exponent < _text.Length && char.IsAsciiDigit(_text[exponent]))
+                exponent++;
+            if (exponent > digits)
+                end = exponent;
         }
 
         var value = double.Parse(_text.AsSpan(_at, end - _at), NumberStyles.Float, CultureInfo.InvariantCulture);
-        if (double.IsFinite(value)) Add(TokenKind.Number, end - _at, number: value);
-        else Bad(end - _at, SyntaxFoundKind.NumberTooLarge);
+        if (double.IsFinite(value))
+            Add(TokenKind.Number, end - _at, number: value);
+        else
+            Bad(end - _at, SyntaxFoundKind.NumberTooLarge);
         return true;
     }
 
@@ -130,14 +144,16 @@ internal sealed partial class Lexer
         foreach (var error in Enum.GetValues<CellError>())
         {
             var text = CellErrorText.Of(error);
-            if (!rest.StartsWith(text, StringComparison.OrdinalIgnoreCase)) continue;
+            if (!rest.StartsWith(text, StringComparison.OrdinalIgnoreCase))
+                continue;
             Add(TokenKind.Error, text.Length, number: (int)error);
             return true;
         }
 
         foreach (var text in NewerErrors)
         {
-            if (!rest.StartsWith(text, StringComparison.OrdinalIgnoreCase)) continue;
+            if (!rest.StartsWith(text, StringComparison.OrdinalIgnoreCase))
+                continue;
             Unsupported(text.Length, Construct.NewerError);
             return true;
         }
@@ -147,7 +163,18 @@ internal sealed partial class Lexer
     }
 
     private static readonly string[] NewerErrors =
-        ["#SPILL!", "#CALC!", "#FIELD!", "#BLOCKED!", "#CONNECT!", "#UNKNOWN!", "#BUSY!", "#EXTERNAL!", "#PYTHON!", "#GETTING_DATA"];
+    [
+        "#SPILL!",
+        "#CALC!",
+        "#FIELD!",
+        "#BLOCKED!",
+        "#CONNECT!",
+        "#UNKNOWN!",
+        "#BUSY!",
+        "#EXTERNAL!",
+        "#PYTHON!",
+        "#GETTING_DATA",
+    ];
 
     private bool Symbol()
     {
@@ -182,14 +209,17 @@ internal sealed partial class Lexer
             return true;
         }
 
-        return Bad(length, Current switch
-        {
-            '×' or '·' => SyntaxFoundKind.TimesSign,
-            '÷' => SyntaxFoundKind.DivisionSign,
-            '−' or '–' => SyntaxFoundKind.Dash,
-            '“' or '”' or '„' => SyntaxFoundKind.PrintedQuote,
-            '!' => SyntaxFoundKind.NoSheetBefore,
-            _ => SyntaxFoundKind.Sign,
-        });
+        return Bad(
+            length,
+            Current switch
+            {
+                '×' or '·' => SyntaxFoundKind.TimesSign,
+                '÷' => SyntaxFoundKind.DivisionSign,
+                '−' or '–' => SyntaxFoundKind.Dash,
+                '“' or '”' or '„' => SyntaxFoundKind.PrintedQuote,
+                '!' => SyntaxFoundKind.NoSheetBefore,
+                _ => SyntaxFoundKind.Sign,
+            }
+        );
     }
 }

@@ -7,7 +7,8 @@ internal sealed partial class Parser
 {
     private FormulaNode Primary(bool unions)
     {
-        if (Failed) return Unexpected(SyntaxExpected.Operand);
+        if (Failed)
+            return Unexpected(SyntaxExpected.Operand);
         var operand = Current.Kind switch
         {
             TokenKind.Number => Number(),
@@ -48,7 +49,8 @@ internal sealed partial class Parser
     private FormulaNode Unsupported()
     {
         var token = Take();
-        if (IsApplied) return Applied(token.Span, Construct.OtherWorkbooksFunction);
+        if (IsApplied)
+            return Applied(token.Span, Construct.OtherWorkbooksFunction);
         var text = _text.Substring(token.Span.Start, token.Span.Length);
         var table = token.Construct == Construct.TableReference ? TableReferenceText.Read(text, token.Span) : null;
         return table is not null ? table : new UnsupportedNode(token.Construct, text, token.Span);
@@ -84,8 +86,10 @@ internal sealed partial class Parser
     {
         var token = Take();
         var span = TextSpan.Covering(from, token.Span);
-        if (sheet is null && token.Payload!.Equals("TRUE", StringComparison.OrdinalIgnoreCase)) return new LogicalNode(true, span);
-        if (sheet is null && token.Payload!.Equals("FALSE", StringComparison.OrdinalIgnoreCase)) return new LogicalNode(false, span);
+        if (sheet is null && token.Payload!.Equals("TRUE", StringComparison.OrdinalIgnoreCase))
+            return new LogicalNode(true, span);
+        if (sheet is null && token.Payload!.Equals("FALSE", StringComparison.OrdinalIgnoreCase))
+            return new LogicalNode(false, span);
         return new NameNode(sheet, FilePrefixes.StripName(token.Payload!), span);
     }
 
@@ -117,13 +121,16 @@ internal sealed partial class Parser
     }
 
     private FormulaNode Argument() =>
-        Current.Kind is TokenKind.Comma or TokenKind.RightParenthesis ? new MissingNode(new(Current.Span.Start, 0)) : Expression(unions: false);
+        Current.Kind is TokenKind.Comma or TokenKind.RightParenthesis
+            ? new MissingNode(new(Current.Span.Start, 0))
+            : Expression(unions: false);
 
     /// <summary>Undoes the spellings that files use for operators, and sets aside the functions that are no functions.</summary>
     private FormulaNode Called(string written, List<FormulaNode> arguments, TextSpan span)
     {
         var name = FilePrefixes.Strip(written).ToUpperInvariant();
-        if (IsApplied) return Applied(span, Construct.Lambda);
+        if (IsApplied)
+            return Applied(span, Construct.Lambda);
         return (name, arguments.Count) switch
         {
             ("SINGLE", 1) => new PrefixNode(PrefixOperator.Intersect, arguments[0], span),
@@ -141,7 +148,8 @@ internal sealed partial class Parser
         var times = 0;
         while (IsApplied)
         {
-            if (++times > SyntaxLimits.Nesting) return TooDeep();
+            if (++times > SyntaxLimits.Nesting)
+                return TooDeep();
             span = TextSpan.Covering(span, Arguments());
         }
 
@@ -151,12 +159,14 @@ internal sealed partial class Parser
     /// <summary>Takes arguments that nobody will evaluate; returns where they end.</summary>
     private TextSpan Arguments()
     {
-        if (++_nesting > SyntaxLimits.Nesting) return TooDeep().Span;
+        if (++_nesting > SyntaxLimits.Nesting)
+            return TooDeep().Span;
         _at++;
         while (!Failed && Current.Kind != TokenKind.RightParenthesis)
         {
             Argument();
-            if (Current.Kind != TokenKind.Comma) break;
+            if (Current.Kind != TokenKind.Comma)
+                break;
             _at++;
         }
 
@@ -175,7 +185,8 @@ internal sealed partial class Parser
         {
             elements.Add(Element());
             column++;
-            if (Failed) break;
+            if (Failed)
+                break;
             var separator = Current;
             if (separator.Kind == TokenKind.Comma)
             {
@@ -183,7 +194,8 @@ internal sealed partial class Parser
                 continue;
             }
 
-            if (columns == 0) columns = column;
+            if (columns == 0)
+                columns = column;
             if (column != columns)
             {
                 Unexpected(column < columns ? SyntaxExpected.AsManyElements : SyntaxExpected.ShorterRow);
@@ -207,7 +219,8 @@ internal sealed partial class Parser
     private CellValue Element()
     {
         var sign = 0;
-        if (Current.Kind is TokenKind.Minus or TokenKind.Plus) sign = Take().Kind == TokenKind.Minus ? -1 : 1;
+        if (Current.Kind is TokenKind.Minus or TokenKind.Plus)
+            sign = Take().Kind == TokenKind.Minus ? -1 : 1;
         switch (Current.Kind)
         {
             case TokenKind.Number:
@@ -228,7 +241,8 @@ internal sealed partial class Parser
 
     private TextSpan Expect(TokenKind kind, SyntaxExpected expected)
     {
-        if (!Failed && Current.Kind == kind) return Take().Span;
+        if (!Failed && Current.Kind == kind)
+            return Take().Span;
         return Unexpected(expected).Span;
     }
 }

@@ -7,8 +7,9 @@ namespace ClassKit.CellFormulas.Syntax;
 /// After the first error every rule returns at once.
 /// </summary>
 /// <remarks>
-/// Precedence: ECMA-376 Part 1, 18.17.2.2: <c>:</c>, intersection, union, prefix, percent, <c>^</c>, <c>* /</c>, <c>+ -</c>, <c>&amp;</c>, comparisons; all binary
-/// operators group to the left. A comma is a union only where it cannot separate arguments: inside parentheses of its own, or outside everything.
+/// Precedence: ECMA-376 Part 1, 18.17.2.2: <c>:</c>, intersection, union, prefix, percent, <c>^</c>, <c>* /</c>, <c>+ -</c>, <c>&amp;</c>,
+/// comparisons; all binary operators group to the left. A comma is a union only where it cannot separate arguments: inside parentheses of
+/// its own, or outside everything.
 /// </remarks>
 internal sealed partial class Parser
 {
@@ -28,10 +29,14 @@ internal sealed partial class Parser
     public static (FormulaNode? Root, SyntaxError? Error) Parse(string text)
     {
         if (text.Length > SyntaxLimits.Length)
-            return (null, new(text[..SyntaxLimits.Length], SyntaxLimits.Length, 0, new(SyntaxFoundKind.MoreText), SyntaxExpected.ShorterFormula));
+            return (
+                null,
+                new(text[..SyntaxLimits.Length], SyntaxLimits.Length, 0, new(SyntaxFoundKind.MoreText), SyntaxExpected.ShorterFormula)
+            );
         var parser = new Parser(text);
         var root = parser.Expression(unions: true);
-        if (parser._error is null && parser.Current.Kind != TokenKind.End) parser.Unexpected(SyntaxExpected.OperatorOrEnd);
+        if (parser._error is null && parser.Current.Kind != TokenKind.End)
+            parser.Unexpected(SyntaxExpected.OperatorOrEnd);
         return parser._error is null ? (root, null) : (null, parser._error);
     }
 
@@ -43,7 +48,8 @@ internal sealed partial class Parser
 
     private FormulaNode Expression(bool unions)
     {
-        if (++_nesting > SyntaxLimits.Nesting) TooDeep();
+        if (++_nesting > SyntaxLimits.Nesting)
+            TooDeep();
         var node = Comparison(unions);
         _nesting--;
         return node;
@@ -53,7 +59,8 @@ internal sealed partial class Parser
     {
         var left = Concatenation(unions);
         var chain = 0;
-        while (!Failed && ComparisonOperator(Current.Kind) is { } op) left = Combine(op, left, Concatenation, unions, ref chain);
+        while (!Failed && ComparisonOperator(Current.Kind) is { } op)
+            left = Combine(op, left, Concatenation, unions, ref chain);
         return left;
     }
 
@@ -61,7 +68,8 @@ internal sealed partial class Parser
     {
         var left = Sum(unions);
         var chain = 0;
-        while (!Failed && Current.Kind == TokenKind.Ampersand) left = Combine(BinaryOperator.Concatenate, left, Sum, unions, ref chain);
+        while (!Failed && Current.Kind == TokenKind.Ampersand)
+            left = Combine(BinaryOperator.Concatenate, left, Sum, unions, ref chain);
         return left;
     }
 
@@ -79,7 +87,13 @@ internal sealed partial class Parser
         var left = Power(unions);
         var chain = 0;
         while (!Failed && Current.Kind is TokenKind.Star or TokenKind.Slash)
-            left = Combine(Current.Kind == TokenKind.Star ? BinaryOperator.Multiply : BinaryOperator.Divide, left, Power, unions, ref chain);
+            left = Combine(
+                Current.Kind == TokenKind.Star ? BinaryOperator.Multiply : BinaryOperator.Divide,
+                left,
+                Power,
+                unions,
+                ref chain
+            );
         return left;
     }
 
@@ -87,7 +101,8 @@ internal sealed partial class Parser
     {
         var left = Percent(unions);
         var chain = 0;
-        while (!Failed && Current.Kind == TokenKind.Caret) left = Combine(BinaryOperator.Power, left, Percent, unions, ref chain);
+        while (!Failed && Current.Kind == TokenKind.Caret)
+            left = Combine(BinaryOperator.Power, left, Percent, unions, ref chain);
         return left;
     }
 
@@ -97,7 +112,8 @@ internal sealed partial class Parser
         var chain = 0;
         while (!Failed && Current.Kind == TokenKind.Percent)
         {
-            if (++chain > SyntaxLimits.Nesting) TooDeep();
+            if (++chain > SyntaxLimits.Nesting)
+                TooDeep();
             operand = new PercentNode(operand, TextSpan.Covering(operand.Span, Take().Span));
         }
 
@@ -106,8 +122,10 @@ internal sealed partial class Parser
 
     private FormulaNode Prefix(bool unions)
     {
-        if (Current.Kind is not (TokenKind.Plus or TokenKind.Minus or TokenKind.At)) return Union(unions);
-        if (++_nesting > SyntaxLimits.Nesting) return TooDeep();
+        if (Current.Kind is not (TokenKind.Plus or TokenKind.Minus or TokenKind.At))
+            return Union(unions);
+        if (++_nesting > SyntaxLimits.Nesting)
+            return TooDeep();
         var sign = Take();
         var operand = Prefix(unions);
         _nesting--;
@@ -124,7 +142,8 @@ internal sealed partial class Parser
     {
         var left = Intersection(unions);
         var chain = 0;
-        while (unions && !Failed && Current.Kind == TokenKind.Comma) left = Combine(BinaryOperator.Union, left, Intersection, unions, ref chain);
+        while (unions && !Failed && Current.Kind == TokenKind.Comma)
+            left = Combine(BinaryOperator.Union, left, Intersection, unions, ref chain);
         return left;
     }
 
@@ -134,7 +153,8 @@ internal sealed partial class Parser
         var chain = 0;
         while (!Failed && Current.SpaceBefore && CanBeReference(left) && StartsReference(Current.Kind))
         {
-            if (++chain > SyntaxLimits.TreeDepth) return TooDeep();
+            if (++chain > SyntaxLimits.TreeDepth)
+                return TooDeep();
             var right = Range(unions);
             left = new BinaryNode(BinaryOperator.Intersection, left, right, TextSpan.Covering(left.Span, right.Span));
         }
@@ -169,33 +189,48 @@ internal sealed partial class Parser
 
     private BinaryNode Combine(BinaryOperator op, FormulaNode left, Func<bool, FormulaNode> next, bool unions, ref int chain)
     {
-        if (++chain > SyntaxLimits.TreeDepth) TooDeep();
+        if (++chain > SyntaxLimits.TreeDepth)
+            TooDeep();
         _at++;
         var right = next(unions);
         return new(op, left, right, TextSpan.Covering(left.Span, right.Span));
     }
 
-    private static BinaryOperator? ComparisonOperator(TokenKind kind) => kind switch
-    {
-        TokenKind.Equal => BinaryOperator.Equal,
-        TokenKind.NotEqual => BinaryOperator.NotEqual,
-        TokenKind.Less => BinaryOperator.Less,
-        TokenKind.LessOrEqual => BinaryOperator.LessOrEqual,
-        TokenKind.Greater => BinaryOperator.Greater,
-        TokenKind.GreaterOrEqual => BinaryOperator.GreaterOrEqual,
-        _ => null,
-    };
+    private static BinaryOperator? ComparisonOperator(TokenKind kind) =>
+        kind switch
+        {
+            TokenKind.Equal => BinaryOperator.Equal,
+            TokenKind.NotEqual => BinaryOperator.NotEqual,
+            TokenKind.Less => BinaryOperator.Less,
+            TokenKind.LessOrEqual => BinaryOperator.LessOrEqual,
+            TokenKind.Greater => BinaryOperator.Greater,
+            TokenKind.GreaterOrEqual => BinaryOperator.GreaterOrEqual,
+            _ => null,
+        };
 
-    private static bool CanBeReference(FormulaNode node) => node switch
-    {
-        ReferenceNode or NameNode or TableNode or CallNode or SpillNode or UnsupportedNode or ErrorNode { Error: CellError.Reference } => true,
-        BinaryNode binary => binary.Operator is BinaryOperator.Range or BinaryOperator.Intersection or BinaryOperator.Union,
-        GroupNode group => CanBeReference(group.Inner),
-        _ => false,
-    };
+    private static bool CanBeReference(FormulaNode node) =>
+        node switch
+        {
+            ReferenceNode
+            or NameNode
+            or TableNode
+            or CallNode
+            or SpillNode
+            or UnsupportedNode
+            or ErrorNode { Error: CellError.Reference } => true,
+            BinaryNode binary => binary.Operator is BinaryOperator.Range or BinaryOperator.Intersection or BinaryOperator.Union,
+            GroupNode group => CanBeReference(group.Inner),
+            _ => false,
+        };
 
     private static bool StartsReference(TokenKind kind) =>
-        kind is TokenKind.Reference or TokenKind.Name or TokenKind.Function or TokenKind.Sheet or TokenKind.Unsupported or TokenKind.LeftParenthesis;
+        kind
+            is TokenKind.Reference
+                or TokenKind.Name
+                or TokenKind.Function
+                or TokenKind.Sheet
+                or TokenKind.Unsupported
+                or TokenKind.LeftParenthesis;
 
     private MissingNode Unexpected(SyntaxExpected expected)
     {

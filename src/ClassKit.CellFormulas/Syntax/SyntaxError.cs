@@ -17,7 +17,12 @@ public sealed record SyntaxError(string Text, int Position, int Length, SyntaxFo
         var found = Found with { Text = instead(Found.Text) };
 
         // How long something was may tell whose name it was.
-        return this with { Text = instead(Text), Found = found, Length = found.Text.Length };
+        return this with
+        {
+            Text = instead(Text),
+            Found = found,
+            Length = found.Text.Length,
+        };
     }
 
     /// <summary>The text and a caret under the place; a long text is shown around the place only.</summary>
@@ -33,9 +38,9 @@ public sealed record SyntaxError(string Text, int Position, int Length, SyntaxFo
         return $"{line}\n{indent}{carets}";
     }
 
-    private static string OnOneLine(string text) =>
-        string.Create(text.Length, text, static (line, from) =>
+    private static string OnOneLine(string text) => string.Create(text.Length, text, static (line, from) =>
         {
-            for (var at = 0; at < line.Length; at++) line[at] = char.IsControl(from[at]) ? ' ' : from[at];
+            for (var at = 0; at < line.Length; at++)
+                line[at] = char.IsControl(from[at]) ? ' ' : from[at];
         });
 }

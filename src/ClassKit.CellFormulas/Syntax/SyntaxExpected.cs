@@ -39,6 +39,8 @@ public enum SyntaxExpected
     /// <summary>A formula of at most <see cref="Syntax.SyntaxLimits.Length"/> characters.</summary>
     ShorterFormula,
 
-    /// <summary>At most <see cref="Syntax.SyntaxLimits.Nesting"/> levels, and <see cref="Syntax.SyntaxLimits.TreeDepth"/> operators in a row.</summary>
+    /// <summary>
+    /// At most <see cref="Syntax.SyntaxLimits.Nesting"/> levels, and <see cref="Syntax.SyntaxLimits.TreeDepth"/> operators in a row.
+    /// </summary>
     FewerLevels,
 }

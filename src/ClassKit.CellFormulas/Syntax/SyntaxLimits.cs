@@ -1,6 +1,8 @@
 namespace ClassKit.CellFormulas.Syntax;
 
-/// <summary>How large a formula may be. Spreadsheet programs allow 8192 characters and 64 levels of functions; we are no stricter.</summary>
+/// <summary>
+/// How large a formula may be. Spreadsheet programs allow 8192 characters and 64 levels of functions; we are no stricter.
+/// </summary>
 public static class SyntaxLimits
 {
     /// <summary>Characters, the leading <c>=</c> counted.</summary>

@@ -7,7 +7,8 @@ namespace ClassKit.CellFormulas.Syntax;
 /// <param name="LastColumn">The last column's name; null for one column alone.</param>
 /// <param name="Text">As written.</param>
 /// <param name="Span">Where it stands.</param>
-public sealed record TableNode(string? Table, TableRows Rows, string? FirstColumn, string? LastColumn, string Text, TextSpan Span) : FormulaNode(Span)
+public sealed record TableNode(string? Table, TableRows Rows, string? FirstColumn, string? LastColumn, string Text, TextSpan Span)
+    : FormulaNode(Span)
 {
     /// <inheritdoc/>
     public override IReadOnlyList<FormulaNode> Children() => [];

@@ -20,10 +20,16 @@ internal sealed class TableReferenceText
     {
         var open = text.IndexOf('[', StringComparison.Ordinal);
         var reader = new TableReferenceText(text, open + 1);
-        if (open < 0 || !reader.Inside() || reader._at != text.Length || reader._columns.Count > 2) return null;
+        if (open < 0 || !reader.Inside() || reader._at != text.Length || reader._columns.Count > 2)
+            return null;
         return new(
-            open == 0 ? null : text[..open], reader._rows == TableRows.None ? TableRows.Data : reader._rows,
-            reader._columns.ElementAtOrDefault(0), reader._columns.ElementAtOrDefault(1), text, span);
+            open == 0 ? null : text[..open],
+            reader._rows == TableRows.None ? TableRows.Data : reader._rows,
+            reader._columns.ElementAtOrDefault(0),
+            reader._columns.ElementAtOrDefault(1),
+            text,
+            span
+        );
     }
 
     /// <summary>From after the first bracket to after the last.</summary>
@@ -37,15 +43,17 @@ internal sealed class TableReferenceText
             SkipSpace();
         }
 
-        if (Current == ']') return Take(']');
-        if (Current != '[') return Words(']') is { } plain && Take(']') && Keep(plain);
+        if (Current == ']')
+            return Take(']');
+        if (Current != '[')
+            return Words(']') is { } plain && Take(']') && Keep(plain);
         do
         {
             SkipSpace();
-            if (!Take('[') || Words(']') is not { } words || !Take(']') || !Keep(words)) return false;
+            if (!Take('[') || Words(']') is not { } words || !Take(']') || !Keep(words))
+                return false;
             SkipSpace();
-        }
-        while (Take(',') || Take(':'));
+        } while (Take(',') || Take(':'));
         return Take(']');
     }
 
@@ -60,25 +68,30 @@ internal sealed class TableReferenceText
             "#THIS ROW" => TableRows.ThisRow,
             _ => TableRows.None,
         };
-        if (rows == TableRows.None) _columns.Add(Unescaped(words));
-        else _rows |= rows;
+        if (rows == TableRows.None)
+            _columns.Add(Unescaped(words));
+        else
+            _rows |= rows;
         return true;
     }
 
     private string? Words(char end)
     {
         var from = _at;
-        while (_at < _text.Length && _text[_at] != end) _at += _text[_at] == '\'' ? 2 : 1;
+        while (_at < _text.Length && _text[_at] != end)
+            _at += _text[_at] == '\'' ? 2 : 1;
         return _at > from && _at < _text.Length ? _text[from.._at] : null;
     }
 
     private static string Unescaped(string words)
     {
-        if (!words.Contains('\'', StringComparison.Ordinal)) return words;
+        if (!words.Contains('\'', StringComparison.Ordinal))
+            return words;
         var plain = new StringBuilder();
         for (var at = 0; at < words.Length; at++)
         {
-            if (words[at] == '\'' && at + 1 < words.Length) at++;
+            if (words[at] == '\'' && at + 1 < words.Length)
+                at++;
             plain.Append(words[at]);
         }
 
@@ -87,13 +100,15 @@ internal sealed class TableReferenceText
 
     private bool Take(char sign)
     {
-        if (Current != sign) return false;
+        if (Current != sign)
+            return false;
         _at++;
         return true;
     }
 
     private void SkipSpace()
     {
-        while (Current is ' ' or '\n' or '\r' or '\t') _at++;
+        while (Current is ' ' or '\n' or '\r' or '\t')
+            _at++;
     }
 }

@@ -9,6 +9,5 @@ public readonly record struct TextSpan(int Start, int Length)
     public int End => Start + Length;
 
     /// <summary>The shortest stretch that holds both.</summary>
-    public static TextSpan Covering(TextSpan first, TextSpan last) =>
-        new(first.Start, Math.Max(last.End, first.End) - first.Start);
+    public static TextSpan Covering(TextSpan first, TextSpan last) => new(first.Start, Math.Max(last.End, first.End) - first.Start);
 }

@@ -15,7 +15,8 @@ internal readonly record struct Token(
     string? Payload = null,
     double Number = 0,
     Corner First = default,
-    Corner? Last = null)
+    Corner? Last = null
+)
 {
     /// <summary>What is not evaluated, of a token that is not.</summary>
     public Construct Construct { get; init; }

@@ -17,14 +17,10 @@ internal sealed class ArrayValue
     private Dictionary<(bool IsColumn, int At), object?>? _made;
 
     public ArrayValue(Meter meter, int rows, int columns)
-        : this(meter, rows, columns, new CellValue[rows * columns])
-    {
-    }
+        : this(meter, rows, columns, new CellValue[rows * columns]) { }
 
     public ArrayValue(Meter meter, int rows, int columns, CellValue[] cells)
-        : this(meter, rows, columns, cells, rows, columns)
-    {
-    }
+        : this(meter, rows, columns, cells, rows, columns) { }
 
     public ArrayValue(Meter meter, int rows, int columns, CellValue[] cells, int storedRows, int storedColumns)
     {
@@ -62,20 +58,28 @@ internal sealed class ArrayValue
     /// <summary>The cell at an index that counts row by row.</summary>
     public CellValue At(long index) => this[(int)(index / Columns), (int)(index % Columns)];
 
-    /// <summary>Something made of a row or column, such as an index, from the second time on that it is wanted; null the first time, when looking through will do.</summary>
+    /// <summary>
+    /// Something made of a row or column, such as an index, from the second time on that it is wanted; null the first time, when looking
+    /// through will do.
+    /// </summary>
     public TMade? OnceWantedAgain<TMade, TFrom>((bool IsColumn, int At) line, TFrom from, Func<TFrom, TMade> make)
         where TMade : class
     {
-        if ((_made ??= []).TryGetValue(line, out var made)) return (TMade)(made ?? (_made[line] = make(from)));
+        if ((_made ??= []).TryGetValue(line, out var made))
+            return (TMade)(made ?? (_made[line] = make(from)));
         _made[line] = null;
         return null;
     }
 
-    /// <summary>The cell for a place in a result of another shape: one row or column serves all, and past the end there is no value.</summary>
+    /// <summary>
+    /// The cell for a place in a result of another shape: one row or column serves all, and past the end there is no value.
+    /// </summary>
     public CellValue Broadcast(int row, int column)
     {
-        if (Rows == 1) row = 0;
-        if (Columns == 1) column = 0;
+        if (Rows == 1)
+            row = 0;
+        if (Columns == 1)
+            column = 0;
         return row < Rows && column < Columns ? this[row, column] : CellValue.FromError(CellError.NotAvailable);
     }
 }

@@ -3,7 +3,9 @@ using System.Globalization;
 namespace ClassKit.CellFormulas.Values;
 
 /// <summary>The value of a single cell: blank, number, text, logical or error.</summary>
-/// <remarks><c>default</c> is <see cref="Blank"/>. Reading a member of another kind than <see cref="Kind"/> says is a caller's bug and throws.</remarks>
+/// <remarks>
+/// <c>default</c> is <see cref="Blank"/>. Reading a member of another kind than <see cref="Kind"/> says is a caller's bug and throws.
+/// </remarks>
 public readonly struct CellValue : IEquatable<CellValue>
 {
     private readonly double _number;
@@ -83,14 +85,15 @@ public readonly struct CellValue : IEquatable<CellValue>
     public static bool operator !=(CellValue left, CellValue right) => !left.Equals(right);
 
     /// <summary>The value as a cell shows it without a number format; numbers in the invariant culture.</summary>
-    public override string ToString() => Kind switch
-    {
-        CellValueKind.Blank => "",
-        CellValueKind.Number => _number.ToString("R", CultureInfo.InvariantCulture),
-        CellValueKind.Text => _text!,
-        CellValueKind.Logical => Logical ? "TRUE" : "FALSE",
-        CellValueKind.Error => CellErrorText.Of(Error),
-    };
+    public override string ToString() =>
+        Kind switch
+        {
+            CellValueKind.Blank => "",
+            CellValueKind.Number => _number.ToString("R", CultureInfo.InvariantCulture),
+            CellValueKind.Text => _text!,
+            CellValueKind.Logical => Logical ? "TRUE" : "FALSE",
+            CellValueKind.Error => CellErrorText.Of(Error),
+        };
 
     private InvalidOperationException Mismatch(CellValueKind wanted) =>
         new($"This cell value is {Kind}, not {wanted}; ask {nameof(Kind)} first.");

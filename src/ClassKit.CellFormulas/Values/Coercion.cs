@@ -6,8 +6,16 @@ namespace ClassKit.CellFormulas.Values;
 /// <remarks>Source: ECMA-376 Part 1, 18.17.2.6 (types and conversions); OpenFormula 1.3, 6.3.</remarks>
 internal static class Coercion
 {
-    /// <summary>A number: blank is 0, TRUE is 1, a text is read as if typed into a cell, else <c>#VALUE!</c>; an error stays that error.</summary>
-    public static bool TryNumber(CellValue value, Meter meter, out double number, out CellError error, DateSystem dates = DateSystem.From1900)
+    /// <summary>
+    /// A number: blank is 0, TRUE is 1, a text is read as if typed into a cell, else <c>#VALUE!</c>; an error stays that error.
+    /// </summary>
+    public static bool TryNumber(
+        CellValue value,
+        Meter meter,
+        out double number,
+        out CellError error,
+        DateSystem dates = DateSystem.From1900
+    )
     {
         error = default;
         switch (value.Kind)
@@ -24,7 +32,8 @@ internal static class Coercion
             case CellValueKind.Text:
                 if (NumberText.TryParse(value.Text, meter, out number))
                 {
-                    if (dates != DateSystem.From1900 && DateText.HasDate(value.Text)) number = Serial.InSystem(number, dates);
+                    if (dates != DateSystem.From1900 && DateText.HasDate(value.Text))
+                        number = Serial.InSystem(number, dates);
                     return true;
                 }
 
@@ -79,7 +88,8 @@ internal static class Coercion
             case CellValueKind.Blank:
                 return true;
             case CellValueKind.Text:
-                if (bool.TryParse(value.Text, out logical)) return true;
+                if (bool.TryParse(value.Text, out logical))
+                    return true;
                 error = CellError.Value;
                 return false;
             default:

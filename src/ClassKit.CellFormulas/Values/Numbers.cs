@@ -37,7 +37,10 @@ internal static class Numbers
     /// <summary>The whole part towards zero.</summary>
     public static double Truncate(double x) => x < 0 ? Ceiling(x) : Floor(x);
 
-    /// <summary>Rounds to decimal places, halves away from zero. A number that is a half in decimal counts as one even when its binary form lies a hair below.</summary>
+    /// <summary>
+    /// Rounds to decimal places, halves away from zero. A number that is a half in decimal counts as one even when its binary form lies a
+    /// hair below.
+    /// </summary>
     /// <remarks>OpenFormula 1.3, 6.17 (ROUND).</remarks>
     public static double Round(double x, int places) => Scaled(x, places, static scaled => Floor(scaled + 0.5));
 
@@ -49,12 +52,15 @@ internal static class Numbers
 
     private static double Scaled(double x, int places, Func<double, double> whole)
     {
-        if (x == 0 || places > 300) return x;
-        if (places < -308) return 0;
+        if (x == 0 || places > 300)
+            return x;
+        if (places < -308)
+            return 0;
         var size = Math.Abs(x);
         var factor = Math.Pow(10, Math.Abs(places));
         var scaled = places >= 0 ? size * factor : size / factor;
-        if (scaled >= WholeFrom) return x;
+        if (scaled >= WholeFrom)
+            return x;
         scaled = whole(scaled);
         var rounded = places >= 0 ? scaled / factor : scaled * factor;
         return x < 0 && rounded != 0 ? -rounded : rounded;

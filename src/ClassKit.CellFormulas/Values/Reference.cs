@@ -4,9 +4,7 @@ namespace ClassKit.CellFormulas.Values;
 internal sealed class Reference(Area[] areas)
 {
     public Reference(Area area)
-        : this([area])
-    {
-    }
+        : this([area]) { }
 
     public Area[] Areas { get; } = areas;
 

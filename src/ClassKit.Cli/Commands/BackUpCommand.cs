@@ -12,12 +12,15 @@ internal static class BackUpCommand
     {
         var path = new Argument<string>("RECORD") { Description = "The file of the record, or the teaching folder that it lies in." };
         var command = new Command(BackUpRecord.Kind, "Read the record through and make a copy of it that is whole.") { path };
-        command.SetAction(parsed => report.Done(run =>
-        {
-            var now = RecordOptions.Now;
-            return Produced.Within(RecordPlace.Open(parsed.GetRequiredValue(path), now, mayBegin: false), record =>
-                Produced.Of(BackUpRecord.Run(new(record, now), run), BackUpRecord.Write));
-        }));
+        command.SetAction(parsed =>
+            report.Done(run =>
+            {
+                var now = RecordOptions.Now;
+                return Produced.Within(RecordPlace.Open(parsed.GetRequiredValue(path), now, mayBegin: false), record =>
+                    Produced.Of(BackUpRecord.Run(new(record, now), run), BackUpRecord.Write)
+                );
+            })
+        );
         return command;
     }
 }

@@ -21,46 +21,70 @@ internal static class GradeCommand
         var earlier = GradingOptions.Earlier();
         var takeOver = GradingOptions.TakeOver();
         var to = CommonOptions.Out("grades, feedback and class report");
-        var pseudonymous = new Option<bool>("--pseudonymous") { Description = "Write reports without names; the key to them goes to a folder of its own beside DIR, called DIR-key." };
-        var command = new Command(GradeClass.Kind, "Grade returned workbooks: gradebook, feedback a student, class report.") { dealt, returned, paper, to, corrections, due, profile, earlier, takeOver, pseudonymous };
+        var pseudonymous = new Option<bool>("--pseudonymous")
+        {
+            Description = "Write reports without names; the key to them goes to a folder of its own beside DIR, called DIR-key.",
+        };
+        var command = new Command(GradeClass.Kind, "Grade returned workbooks: gradebook, feedback a student, class report.")
+        {
+            dealt,
+            returned,
+            paper,
+            to,
+            corrections,
+            due,
+            profile,
+            earlier,
+            takeOver,
+            pseudonymous,
+        };
         GradingOptions.RequireWork(command, returned, paper);
         command.Validators.Add(result =>
         {
-            if (result.GetValue(takeOver) && result.GetValue(pseudonymous)) result.AddError("--take-over goes with grades under names, not with --pseudonymous.");
+            if (result.GetValue(takeOver) && result.GetValue(pseudonymous))
+                result.AddError("--take-over goes with grades under names, not with --pseudonymous.");
         });
-        command.SetAction(parsed => Run(
-            report,
-            new(parsed.GetRequiredValue(dealt), parsed.GetValue(returned))
-            {
-                Paper = parsed.GetValue(paper),
-                Corrections = parsed.GetValue(corrections),
-                Due = parsed.GetValue(due),
-                ClassFile = parsed.GetValue(profile),
-                Graded = parsed.GetRequiredValue(to),
-                Earlier = parsed.GetValue(earlier),
-                TakeOver = parsed.GetValue(takeOver),
-            },
-            parsed.GetRequiredValue(to), parsed.GetValue(pseudonymous)));
+        command.SetAction(parsed =>
+            Run(
+                report,
+                new(parsed.GetRequiredValue(dealt), parsed.GetValue(returned))
+                {
+                    Paper = parsed.GetValue(paper),
+                    Corrections = parsed.GetValue(corrections),
+                    Due = parsed.GetValue(due),
+                    ClassFile = parsed.GetValue(profile),
+                    Graded = parsed.GetRequiredValue(to),
+                    Earlier = parsed.GetValue(earlier),
+                    TakeOver = parsed.GetValue(takeOver),
+                },
+                parsed.GetRequiredValue(to),
+                parsed.GetValue(pseudonymous)
+            )
+        );
         return command;
     }
 
     private static int Run(Report report, GradePaths paths, string to, bool pseudonymous)
     {
         if (!pseudonymous)
-            return report.Write(Target(to, GradeClass.Kind), run => Produced.Of(paths.Read(), request => paths.Write(GradeClass.Run(request, run))));
+            return report.Write(Target(to, GradeClass.Kind), run =>
+                Produced.Of(paths.Read(), request => paths.Write(GradeClass.Run(request, run)))
+            );
 
         // Each way has folders of its own kind, so that reports without names never lie among those with.
         const string kind = GradeClass.Kind + " --pseudonymous";
         return report.Write(Target(to, kind), run => Produced.Of((paths with { ReadsGradebook = false }).Read(), request =>
-        {
-            var (reports, key) = GradeClass.Run(request, run).UnderPseudonyms();
-            var keyFolder = Path.TrimEndingDirectorySeparator(to) + "-key";
-            var written = OutputFolder.Write(Target(keyFolder, kind + " key", to), () => new([GradeFiles.WhoIsWho(key)], [], []));
-            if (!written.Succeeded) return Produced.Nothing(written.Problems);
-            var produced = paths.Write(reports);
-            return produced with { Notes = [.. written.Notes, new Note.KeyApart(DisplayPath.Of(keyFolder)), .. produced.Notes] };
-        }));
+            {
+                var (reports, key) = GradeClass.Run(request, run).UnderPseudonyms();
+                var keyFolder = Path.TrimEndingDirectorySeparator(to) + "-key";
+                var written = OutputFolder.Write(Target(keyFolder, kind + " key", to), () => new([GradeFiles.WhoIsWho(key)], [], []));
+                if (!written.Succeeded)
+                    return Produced.Nothing(written.Problems);
+                var produced = paths.Write(reports);
+                return produced with { Notes = [.. written.Notes, new Note.KeyApart(DisplayPath.Of(keyFolder)), .. produced.Notes] };
+            }));
 
-        OutputTarget Target(string folder, string ofKind, params IEnumerable<string> others) => new(folder, ofKind, [paths.Dealt, paths.Returned, paths.Paper, paths.ClassFile, paths.Earlier, .. others]);
+        OutputTarget Target(string folder, string ofKind, params IEnumerable<string> others) =>
+            new(folder, ofKind, [paths.Dealt, paths.Returned, paths.Paper, paths.ClassFile, paths.Earlier, .. others]);
     }
 }

@@ -9,8 +9,17 @@ namespace ClassKit.Cli.Commands;
 /// <summary>The options that name the answers of earlier classes.</summary>
 internal sealed class PastOptions
 {
-    private readonly Option<string?> _record = new("--record") { Description = "The file of the record, or the teaching folder that it lies in: what earlier classes earned.", HelpName = "PATH" };
-    private readonly Option<string[]> _graded = new("--graded") { Description = "A folder that `classkit grade` made, for the same; repeat it for more.", HelpName = "DIR", Arity = ArgumentArity.OneOrMore };
+    private readonly Option<string?> _record = new("--record")
+    {
+        Description = "The file of the record, or the teaching folder that it lies in: what earlier classes earned.",
+        HelpName = "PATH",
+    };
+    private readonly Option<string[]> _graded = new("--graded")
+    {
+        Description = "A folder that `classkit grade` made, for the same; repeat it for more.",
+        HelpName = "DIR",
+        Arity = ArgumentArity.OneOrMore,
+    };
 
     /// <summary>Adds the options to a command.</summary>
     public void AddTo(Command command)
@@ -26,5 +35,6 @@ internal sealed class PastOptions
     public Func<Reading<PastDifficulty>>? Reader(ParseResult parsed) => Paths(parsed) is { IsNone: false } paths ? paths.Read : null;
 
     /// <summary>Everything that will be read.</summary>
-    public IEnumerable<string?> Inputs(ParseResult parsed) => [parsed.GetValue(_record) is { } record ? RecordPlace.Of(record) : null, .. parsed.GetValue(_graded) ?? []];
+    public IEnumerable<string?> Inputs(ParseResult parsed) =>
+        [parsed.GetValue(_record) is { } record ? RecordPlace.Of(record) : null, .. parsed.GetValue(_graded) ?? []];
 }

@@ -18,7 +18,14 @@ internal static class ReckonCommand
             Arity = ArgumentArity.ZeroOrMore,
             CustomParser = ParsePairs,
         };
-        var command = new Command("reckon", "Work out a sum of the bench, with its steps: dough temperature, ice, yeast, soda, scaling, altitude, cost.") { sum, values };
+        var command = new Command(
+            "reckon",
+            "Work out a sum of the bench, with its steps: dough temperature, ice, yeast, soda, scaling, altitude, cost."
+        )
+        {
+            sum,
+            values,
+        };
         command.SetAction(parsed => Run(report, parsed.GetValue(sum), parsed.GetValue(values) ?? []));
         return command;
     }
@@ -38,7 +45,8 @@ internal static class ReckonCommand
             return ExitCode.Done;
         }
         var worked = report.Watch(run => WorkBenchSum.Run(new(sum, typed), run));
-        if (!worked.Succeeded) return report.Problems(worked.Problems);
+        if (!worked.Succeeded)
+            return report.Problems(worked.Problems);
         SumTable.Write(report.Output, worked.Model);
         return ExitCode.Done;
     }
@@ -49,8 +57,12 @@ internal static class ReckonCommand
         foreach (var token in result.Tokens)
         {
             var name = token.Value.IndexOf('=', StringComparison.Ordinal);
-            if (name > 0) pairs.Add(new(token.Value[..name], token.Value[(name + 1)..]));
-            else result.AddError($"`{token.Value}` is no pair of a name and a value: write it as dough=25C, in quotes where there are spaces.");
+            if (name > 0)
+                pairs.Add(new(token.Value[..name], token.Value[(name + 1)..]));
+            else
+                result.AddError(
+                    $"`{token.Value}` is no pair of a name and a value: write it as dough=25C, in quotes where there are spaces."
+                );
         }
         return [.. pairs];
     }

@@ -6,9 +6,20 @@ namespace ClassKit.Cli.Commands;
 /// <summary>Options of all commands that have to do with the record, and the only place that asks the clock and who is at it.</summary>
 internal static class RecordOptions
 {
-    public static Option<string> Record() => new("--record") { Description = "The file of the record, or the teaching folder that it lies in.", HelpName = "PATH", Required = true };
+    public static Option<string> Record() =>
+        new("--record")
+        {
+            Description = "The file of the record, or the teaching folder that it lies in.",
+            HelpName = "PATH",
+            Required = true,
+        };
 
-    public static Option<string?> By() => new("--by") { Description = "Who is doing this, for the log of changes; the name that you are logged in by if left out.", HelpName = "NAME" };
+    public static Option<string?> By() =>
+        new("--by")
+        {
+            Description = "Who is doing this, for the log of changes; the name that you are logged in by if left out.",
+            HelpName = "NAME",
+        };
 
     public static Option<string?> Why() => new("--why") { Description = "Why, for the log of changes.", HelpName = "TEXT" };
 

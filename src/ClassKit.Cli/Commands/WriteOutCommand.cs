@@ -11,15 +11,24 @@ internal static class WriteOutCommand
     {
         var path = new Argument<string>("RECORD") { Description = "The file of the record, or the teaching folder that it lies in." };
         var to = CommonOptions.Out("the record's tables");
-        var command = new Command(WriteOutRecord.Kind, "Write out the whole record as plain tables, from which `classkit read-back` fills an empty one.") { path, to };
+        var command = new Command(
+            WriteOutRecord.Kind,
+            "Write out the whole record as plain tables, from which `classkit read-back` fills an empty one."
+        )
+        {
+            path,
+            to,
+        };
         command.SetAction(parsed =>
         {
             var opened = RecordPlace.Open(parsed.GetRequiredValue(path), RecordOptions.Now, mayBegin: false);
             using var record = opened.Model;
-            if (record is null) return report.Problems(opened.Problems);
+            if (record is null)
+                return report.Problems(opened.Problems);
             using var look = record.Look();
-            return report.Write(
-                new(parsed.GetRequiredValue(to), WriteOutRecord.Kind, record.Path), run => WriteOutRecord.Write(WriteOutRecord.Run(new(look), run)));
+            return report.Write(new(parsed.GetRequiredValue(to), WriteOutRecord.Kind, record.Path), run =>
+                WriteOutRecord.Write(WriteOutRecord.Run(new(look), run))
+            );
         });
         return command;
     }

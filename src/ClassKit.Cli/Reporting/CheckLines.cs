@@ -4,7 +4,9 @@ using ClassKit.Wording.Counts;
 
 namespace ClassKit.Cli.Reporting;
 
-/// <summary>Says what a check found: what stands in the way, what is most likely not meant, what is good to know, and one line for the rest.</summary>
+/// <summary>
+/// Says what a check found: what stands in the way, what is most likely not meant, what is good to know, and one line for the rest.
+/// </summary>
 internal static class CheckLines
 {
     public static int Write(Report report, ContentProof check)
@@ -12,14 +14,18 @@ internal static class CheckLines
         var exit = check.Problems.Count > 0 ? report.Problems(check.Problems) : ExitCode.Done;
         Say(report, "Most likely not meant:", check.Doubts);
         Say(report, "Good to know:", check.Notes);
-        report.Output.WriteLine($"{check.Items.Count} checked, {(check.Problems.Count > 0 ? Counted.Of(check.Problems.Count, "problem") : "no problem")} found{(check.Doubts.Count > 0 ? $", {check.Doubts.Count} most likely not meant" : "")}.");
+        report.Output.WriteLine(
+            $"{check.Items.Count} checked, {(check.Problems.Count > 0 ? Counted.Of(check.Problems.Count, "problem") : "no problem")} found{(check.Doubts.Count > 0 ? $", {check.Doubts.Count} most likely not meant" : "")}."
+        );
         return exit;
     }
 
     private static void Say(Report report, string heading, IReadOnlyList<Diagnostic> told)
     {
-        if (told.Count == 0) return;
+        if (told.Count == 0)
+            return;
         report.Output.WriteLine(heading);
-        foreach (var one in told) report.Output.WriteLine($"  {RemedyWords.Of(one)}");
+        foreach (var one in told)
+            report.Output.WriteLine($"  {RemedyWords.Of(one)}");
     }
 }

@@ -13,10 +13,19 @@ internal static class DrawsTable
         {
             var (profile, space) = (proof.Proof.Profile, proof.Proof.Space);
             output.WriteLine($"{DisplayPath.Of(proof.Path)}");
-            output.WriteLine(string.Create(CultureInfo.InvariantCulture,
-                $"  {(space.IsExact ? "" : "about ")}{space.Count} variants; effort {profile.LeastEffort} to {profile.MostEffort}, allowed {proof.Proof.Band.Low} to {proof.Proof.Band.High}; {profile.Kept} of {profile.Draws} draws can be dealt, at most {profile.LongestRun} thrown away in a row"));
+            output.WriteLine(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"  {(space.IsExact ? "" : "about ")}{space.Count} variants; effort {profile.LeastEffort} to {profile.MostEffort}, allowed {proof.Proof.Band.Low} to {proof.Proof.Band.High}; {profile.Kept} of {profile.Draws} draws can be dealt, at most {profile.LongestRun} thrown away in a row"
+                )
+            );
             foreach (var rejection in profile.Rejections)
-                output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {rejection.Count,5}  {BreachWords.Because(rejection.First)}{(BreachWords.Seen(rejection.First) is { Length: > 0 } seen ? $" (once {seen})" : "")}"));
+                output.WriteLine(
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"  {rejection.Count, 5}  {BreachWords.Because(rejection.First)}{(BreachWords.Seen(rejection.First) is { Length: > 0 } seen ? $" (once {seen})" : "")}"
+                    )
+                );
             output.WriteLine();
         }
     }

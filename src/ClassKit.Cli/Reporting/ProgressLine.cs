@@ -3,7 +3,9 @@ using ClassKit.UseCases.Running;
 
 namespace ClassKit.Cli.Reporting;
 
-/// <summary>One line of a terminal that says what a command is at, once it has been silent for half a second; taken away at the end.</summary>
+/// <summary>
+/// One line of a terminal that says what a command is at, once it has been silent for half a second; taken away at the end.
+/// </summary>
 internal sealed class ProgressLine : IProgress<RunProgress>, IDisposable
 {
     /// <summary>What takes less time needs no words.</summary>
@@ -26,7 +28,8 @@ internal sealed class ProgressLine : IProgress<RunProgress>, IDisposable
 
     public void Report(RunProgress value)
     {
-        lock (_writing) _latest = value;
+        lock (_writing)
+            _latest = value;
     }
 
     public void Dispose()
@@ -43,14 +46,16 @@ internal sealed class ProgressLine : IProgress<RunProgress>, IDisposable
     {
         lock (_writing)
         {
-            if (!_isOver && _latest is { } progress) Replace(Words(progress));
+            if (!_isOver && _latest is { } progress)
+                Replace(Words(progress));
         }
     }
 
     /// <summary>Writes over what is shown, without leaving the line.</summary>
     private void Replace(string text)
     {
-        if (text == _shown) return;
+        if (text == _shown)
+            return;
         _terminal.Write($"\r{text.PadRight(_shown.Length)}\r{text}");
         _terminal.Flush();
         _shown = text;

@@ -37,12 +37,17 @@ internal sealed class Report
     public int Write(OutputTarget target, Func<Run, Produced> make)
     {
         var written = _watching.During(run => OutputFolder.Write(target, () => make(run), run));
-        if (written.IsCutOff) return Problems(written.Problems);
-        if (!written.Succeeded) return NothingWritten(written.Problems);
-        foreach (var line in written.Notes.SelectMany(NoteWords.Of)) Output.WriteLine(line);
-        foreach (var remedy in written.Remedies) Output.WriteLine(RemedyWords.Of(remedy));
+        if (written.IsCutOff)
+            return Problems(written.Problems);
+        if (!written.Succeeded)
+            return NothingWritten(written.Problems);
+        foreach (var line in written.Notes.SelectMany(NoteWords.Of))
+            Output.WriteLine(line);
+        foreach (var remedy in written.Remedies)
+            Output.WriteLine(RemedyWords.Of(remedy));
         Output.WriteLine($"Written to {DisplayPath.Of(target.Folder)}: {Counted.Of(written.Files, "file")}.");
-        if (written.Open is [var first]) Output.WriteLine($"Open {first}");
+        if (written.Open is [var first])
+            Output.WriteLine($"Open {first}");
         return ExitCode.Done;
     }
 
@@ -50,8 +55,10 @@ internal sealed class Report
     public int Done(Func<Run, Produced> work)
     {
         var done = Watch(work);
-        if (!done.Succeeded) return Problems(done.Problems);
-        foreach (var line in done.Notes.SelectMany(NoteWords.Of)) Output.WriteLine(line);
+        if (!done.Succeeded)
+            return Problems(done.Problems);
+        foreach (var line in done.Notes.SelectMany(NoteWords.Of))
+            Output.WriteLine(line);
         return ExitCode.Done;
     }
 
@@ -59,9 +66,12 @@ internal sealed class Report
     public int Only(Func<Run, Produced> make, string how)
     {
         var produced = Watch(make);
-        if (!produced.Succeeded) return NothingWritten(produced.Problems);
-        foreach (var line in produced.Notes.SelectMany(NoteWords.Of)) Output.WriteLine(line);
-        foreach (var remedy in produced.Remedies) Output.WriteLine(RemedyWords.Of(remedy));
+        if (!produced.Succeeded)
+            return NothingWritten(produced.Problems);
+        foreach (var line in produced.Notes.SelectMany(NoteWords.Of))
+            Output.WriteLine(line);
+        foreach (var remedy in produced.Remedies)
+            Output.WriteLine(RemedyWords.Of(remedy));
         Output.WriteLine(how);
         return ExitCode.Done;
     }
@@ -73,8 +83,10 @@ internal sealed class Report
     public int Problems(IReadOnlyList<Diagnostic> problems)
     {
         problems = [.. problems.Distinct()];
-        foreach (var problem in problems) _problems.WriteLine(RemedyWords.Of(problem));
-        if (problems.Count > 1) _problems.WriteLine($"{problems.Count} problems.");
+        foreach (var problem in problems)
+            _problems.WriteLine(RemedyWords.Of(problem));
+        if (problems.Count > 1)
+            _problems.WriteLine($"{problems.Count} problems.");
         return ExitCode.InputErrors;
     }
 

@@ -12,7 +12,8 @@ internal static class RuleLines
         foreach (var grade in proof.Grades)
         {
             output.WriteLine($"  {grade.Student.Name}");
-            foreach (var step in WorkingWords.Of(grade, proof.Rule)) output.WriteLine($"    {step}");
+            foreach (var step in WorkingWords.Of(grade, proof.Rule))
+                output.WriteLine($"    {step}");
         }
     }
 }

@@ -3,22 +3,32 @@ using System.Text;
 
 namespace ClassKit.Cli.Reporting;
 
-/// <summary>Shows to a terminal the characters that would otherwise command it: what a file or a sheet is called was chosen by others.</summary>
-/// <remarks>Line ends and tabs stay. Isolates of direction stay too, which are ours and only shield what stands around them (Unicode Standard Annex #9, 2.4).</remarks>
+/// <summary>
+/// Shows to a terminal the characters that would otherwise command it: what a file or a sheet is called was chosen by others.
+/// </summary>
+/// <remarks>
+/// Line ends and tabs stay. Isolates of direction stay too, which are ours and only shield what stands around them (Unicode Standard Annex
+/// #9, 2.4).
+/// </remarks>
 internal sealed class VisibleWriter(TextWriter terminal) : TextWriter(CultureInfo.InvariantCulture)
 {
     public override Encoding Encoding => terminal.Encoding;
 
     public override void Write(char value)
     {
-        if (Commands(value)) terminal.Write(string.Create(CultureInfo.InvariantCulture, $"‹U+{(int)value:X4}›"));
-        else terminal.Write(value);
+        if (Commands(value))
+            terminal.Write(string.Create(CultureInfo.InvariantCulture, $"‹U+{(int)value:X4}›"));
+        else
+            terminal.Write(value);
     }
 
     public override void Write(string? value)
     {
-        if (value is null || !value.Any(Commands)) terminal.Write(value);
-        else foreach (var character in value) Write(character);
+        if (value is null || !value.Any(Commands))
+            terminal.Write(value);
+        else
+            foreach (var character in value)
+                Write(character);
     }
 
     public override void WriteLine(string? value)

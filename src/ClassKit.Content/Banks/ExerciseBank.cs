@@ -19,7 +19,9 @@ public sealed record ExerciseBank(IReadOnlyList<Exercise> Exercises)
     public static Reading<ExerciseBank> Beside(Source lessonFolder)
     {
         ArgumentNullException.ThrowIfNull(lessonFolder);
-        var folder = lessonFolder.At(ContentPath.Beside(lessonFolder.Path.Length == 0 ? "." : Path.TrimEndingDirectorySeparator(lessonFolder.Path), FolderName));
+        var folder = lessonFolder.At(
+            ContentPath.Beside(lessonFolder.Path.Length == 0 ? "." : Path.TrimEndingDirectorySeparator(lessonFolder.Path), FolderName)
+        );
         return folder.IsFolder ? Read(folder) : new(new ExerciseBank([]), []);
     }
 
@@ -28,14 +30,46 @@ public sealed record ExerciseBank(IReadOnlyList<Exercise> Exercises)
     {
         ArgumentNullException.ThrowIfNull(folder);
         if (!folder.IsFolder)
-            return new(null, [new(folder.Shown, null, "There is no such folder", Nearby.Folders(folder) ?? "Name a lesson's folder, or a folder of exercises.")]);
+            return new(
+                null,
+                [
+                    new(
+                        folder.Shown,
+                        null,
+                        "There is no such folder",
+                        Nearby.Folders(folder) ?? "Name a lesson's folder, or a folder of exercises."
+                    ),
+                ]
+            );
         var check = ContentChecker.Recognised(folder).Where(item => item.Kind == ContentKind.Exercise).Select(item => item.Path).ToList();
         if (check.Count == 0)
-            return new(null, [new(folder.Shown, null, "There is no exercise in this folder", "Name a lesson's folder, or a folder of exercises such as lessons/practice.")]);
+            return new(
+                null,
+                [
+                    new(
+                        folder.Shown,
+                        null,
+                        "There is no exercise in this folder",
+                        "Name a lesson's folder, or a folder of exercises such as lessons/practice."
+                    ),
+                ]
+            );
         var readings = check.ConvertAll(path => (Path: path, Reading: ExerciseReader.Read(folder.At(path))));
         List<Diagnostic> problems = [.. readings.SelectMany(reading => reading.Reading.Problems)];
-        foreach (var twice in readings.Where(reading => reading.Reading.Succeeded).GroupBy(reading => reading.Reading.Model!.Id).Where(group => group.Count() > 1))
-            problems.Add(new(ContentPath.Shown(twice.Last().Path), null, $"Another exercise is called `{twice.Key}` too: {ContentPath.Shown(twice.First().Path)}", "Rename one of the files: the file name is the exercise's id."));
+        foreach (
+            var twice in readings
+                .Where(reading => reading.Reading.Succeeded)
+                .GroupBy(reading => reading.Reading.Model!.Id)
+                .Where(group => group.Count() > 1)
+        )
+            problems.Add(
+                new(
+                    ContentPath.Shown(twice.Last().Path),
+                    null,
+                    $"Another exercise is called `{twice.Key}` too: {ContentPath.Shown(twice.First().Path)}",
+                    "Rename one of the files: the file name is the exercise's id."
+                )
+            );
         return problems.Count > 0 ? new(null, problems) : new(new([.. readings.Select(reading => reading.Reading.Model!)]), []);
     }
 

@@ -27,27 +27,53 @@ public static class ContentChecker
         var folders = new List<Source>();
         foreach (var source in paths.Select(library.At))
         {
-            var found = source.IsFolder ? [.. Recognised(source)] : source.IsFile ? Named(source, problems) : [];
+            var found =
+                source.IsFolder ? [.. Recognised(source)]
+                : source.IsFile ? Named(source, problems)
+                : [];
             if (!source.IsFolder && !source.IsFile)
-                problems.Add(new(source.Shown, null, "There is no such file or folder", Nearby.Folders(source) ?? Nearby.Files(source) ?? "Check the spelling."));
+                problems.Add(
+                    new(
+                        source.Shown,
+                        null,
+                        "There is no such file or folder",
+                        Nearby.Folders(source) ?? Nearby.Files(source) ?? "Check the spelling."
+                    )
+                );
             else if (found.Count == 0 && source.IsFolder && !Overlooked.In(source, []).Any())
-                problems.Add(new(source.Shown, null, "There is nothing to check below this folder", "Name a folder that holds lessons, rubrics, class profiles, price lists or rosters."));
+                problems.Add(
+                    new(
+                        source.Shown,
+                        null,
+                        "There is nothing to check below this folder",
+                        "Name a folder that holds lessons, rubrics, class profiles, price lists or rosters."
+                    )
+                );
             items.AddRange(found);
-            if (source.IsFolder) folders.Add(source);
+            if (source.IsFolder)
+                folders.Add(source);
         }
         items = [.. items.DistinctBy(item => library.Tree.Full(item.Path))];
         var doubts = new List<Diagnostic>();
         // Lessons and classes lead to other files, and say what those are meant to be.
         foreach (var item in items.OrderBy(item => item.Kind is not (ContentKind.Lesson or ContentKind.ClassProfile)))
         {
-            if (library.IsLinked(item.Path) && ContentRecognition.Plainly(library.At(item.Path)) is null) continue;
+            if (library.IsLinked(item.Path) && ContentRecognition.Plainly(library.At(item.Path)) is null)
+                continue;
             var (found, doubtful) = Told(item.Kind, library.At(item.Path));
             problems.AddRange(found);
             doubts.AddRange(doubtful);
         }
         var overlooked = folders.SelectMany(folder => Overlooked.In(folder, items)).ToList();
         problems.AddRange(overlooked.Where(one => one.Weight == Weight.Blocks));
-        doubts.AddRange(overlooked.Where(one => one.Weight != Weight.Blocks && !problems.Exists(problem => $"{problem.Found} {problem.Expected}".Contains(Path.GetFileName(one.File), StringComparison.Ordinal))));
+        doubts.AddRange(
+            overlooked.Where(one =>
+                one.Weight != Weight.Blocks
+                && !problems.Exists(problem =>
+                    $"{problem.Found} {problem.Expected}".Contains(Path.GetFileName(one.File), StringComparison.Ordinal)
+                )
+            )
+        );
         return new(items, [.. problems.Distinct()]) { Doubts = [.. doubts.Distinct()] };
     }
 
@@ -59,10 +85,21 @@ public static class ContentChecker
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(without);
         if (folder.In(LessonReader.FileName).IsFile)
-            return [new(folder.Path, ContentKind.Lesson), .. IngredientsReader.FileNames.Select(folder.In).Where(file => file.IsFile).Select(file => new CheckedItem(file.Path, ContentKind.Ingredients))];
+            return
+            [
+                new(folder.Path, ContentKind.Lesson),
+                .. IngredientsReader
+                    .FileNames.Select(folder.In)
+                    .Where(file => file.IsFile)
+                    .Select(file => new CheckedItem(file.Path, ContentKind.Ingredients)),
+            ];
         var tree = folder.Library.Tree;
         var files = tree.Files(folder.Path)
-            .Where(name => name.EndsWith(".md", StringComparison.OrdinalIgnoreCase) || name.StartsWith("roster", StringComparison.OrdinalIgnoreCase) || IngredientsReader.FileNames.Contains(name, StringComparer.OrdinalIgnoreCase))
+            .Where(name =>
+                name.EndsWith(".md", StringComparison.OrdinalIgnoreCase)
+                || name.StartsWith("roster", StringComparison.OrdinalIgnoreCase)
+                || IngredientsReader.FileNames.Contains(name, StringComparer.OrdinalIgnoreCase)
+            )
             .Select(folder.In)
             .Select(file => (file.Path, Kind: ContentRecognition.Of(file)))
             .Where(file => file.Kind is not null)
@@ -75,24 +112,32 @@ public static class ContentChecker
     {
         if (ContentRecognition.Of(file) is { } kind)
             return [new(file.Path, kind)];
-        problems.Add(new(file.Shown, null, "It is not clear what this file is", "Exercises have a line `skill:`, formulas `leavening:`, marking schemes `accuracy:`, rules for grades `resit:`, terms `roster:`, price lists `currency:` and class profiles `pieces per team:` at the top; rubrics have a section `## Criteria`; rosters end in .csv, .tsv, .xlsx or .ods; a file of ingredients is called ingredients.csv."));
+        problems.Add(
+            new(
+                file.Shown,
+                null,
+                "It is not clear what this file is",
+                "Exercises have a line `skill:`, formulas `leavening:`, marking schemes `accuracy:`, rules for grades `resit:`, terms `roster:`, price lists `currency:` and class profiles `pieces per team:` at the top; rubrics have a section `## Criteria`; rosters end in .csv, .tsv, .xlsx or .ods; a file of ingredients is called ingredients.csv."
+            )
+        );
         return [];
     }
 
-    private static (IReadOnlyList<Diagnostic> Problems, IReadOnlyList<Diagnostic> Doubts) Told(ContentKind kind, Source source) => kind switch
-    {
-        ContentKind.Lesson => Told(LessonReader.Read(source)),
-        ContentKind.Formula => Told(LessonFormulaReader.Read(source)),
-        ContentKind.Exercise => Told(ExerciseReader.Read(source)),
-        ContentKind.MarkingScheme => Told(MarkingSchemeReader.Read(source)),
-        ContentKind.PracticalRubric => Told(PracticalRubricReader.Read(source)),
-        ContentKind.GradeRule => Told(GradeRuleReader.Read(source)),
-        ContentKind.Term => Told(TermReader.Read(source)),
-        ContentKind.ClassProfile => Told(ClassProfileReader.Read(source)),
-        ContentKind.PriceList => Told(PriceListReader.Read(source)),
-        ContentKind.Roster => Told(RosterReader.Read(source)),
-        ContentKind.Ingredients => Told(IngredientsReader.Read(source)),
-    };
+    private static (IReadOnlyList<Diagnostic> Problems, IReadOnlyList<Diagnostic> Doubts) Told(ContentKind kind, Source source) =>
+        kind switch
+        {
+            ContentKind.Lesson => Told(LessonReader.Read(source)),
+            ContentKind.Formula => Told(LessonFormulaReader.Read(source)),
+            ContentKind.Exercise => Told(ExerciseReader.Read(source)),
+            ContentKind.MarkingScheme => Told(MarkingSchemeReader.Read(source)),
+            ContentKind.PracticalRubric => Told(PracticalRubricReader.Read(source)),
+            ContentKind.GradeRule => Told(GradeRuleReader.Read(source)),
+            ContentKind.Term => Told(TermReader.Read(source)),
+            ContentKind.ClassProfile => Told(ClassProfileReader.Read(source)),
+            ContentKind.PriceList => Told(PriceListReader.Read(source)),
+            ContentKind.Roster => Told(RosterReader.Read(source)),
+            ContentKind.Ingredients => Told(IngredientsReader.Read(source)),
+        };
 
     private static (IReadOnlyList<Diagnostic> Problems, IReadOnlyList<Diagnostic> Doubts) Told<T>(Reading<T> reading)
         where T : class => (reading.Problems, reading.Doubts);

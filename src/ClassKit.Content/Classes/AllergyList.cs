@@ -5,7 +5,10 @@ using ClassKit.Content.Wording;
 
 namespace ClassKit.Content.Classes;
 
-/// <summary>Reads what somebody in the class must keep away from: everyday words, each of which must be known, since one that is not would be looked for in vain.</summary>
+/// <summary>
+/// Reads what somebody in the class must keep away from: everyday words, each of which must be known, since one that is not would be looked
+/// for in vain.
+/// </summary>
 internal static class AllergyList
 {
     private static readonly string[] Between = [" and ", "&", ";", "/", "+"];
@@ -26,7 +29,8 @@ internal static class AllergyList
     private static string Advice(string typed)
     {
         var parts = typed.Split(Between, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
-        if (parts.Length > 1 && parts.All(part => AllergenWords.Find(part) is not null)) return $"Write several as a list: `allergies: [{string.Join(", ", parts)}]`.";
+        if (parts.Length > 1 && parts.All(part => AllergenWords.Find(part) is not null))
+            return $"Write several as a list: `allergies: [{string.Join(", ", parts)}]`.";
         return AllergenAdvice.For(typed);
     }
 }

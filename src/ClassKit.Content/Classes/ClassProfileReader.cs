@@ -26,17 +26,9 @@ public static class ClassProfileReader
         ["us"] = UnitSystem.UnitedStates,
     };
 
-    private static readonly Dictionary<string, Paper> Papers = new()
-    {
-        ["a4"] = Paper.A4,
-        ["letter"] = Paper.Letter,
-    };
+    private static readonly Dictionary<string, Paper> Papers = new() { ["a4"] = Paper.A4, ["letter"] = Paper.Letter };
 
-    private static readonly Dictionary<string, bool> AltitudeFormulas = new()
-    {
-        ["as written"] = false,
-        ["adjusted"] = true,
-    };
+    private static readonly Dictionary<string, bool> AltitudeFormulas = new() { ["as written"] = false, ["adjusted"] = true };
 
     private const double Freezing = 0;
 
@@ -73,9 +65,13 @@ public static class ClassProfileReader
         var smallScale = fields.Quantity("small scale", Dimensions.Mass, Bounds.AboveZero, default);
         var ovens = fields.Whole("ovens", new Bounds(0, true, Bounds.Countable.High));
         var ovenPlaces = fields.Has("oven places") ? fields.Whole("oven places", Bounds.Countable) : ClassProfile.UsualOvenPlaces;
-        var heatUp = fields.Has("oven heat-up") ? fields.Quantity("oven heat-up", Dimensions.Minutes, Dimensions.PartOfPeriod, 0) : ClassProfile.UsualHeatUpMinutes;
+        var heatUp = fields.Has("oven heat-up")
+            ? fields.Quantity("oven heat-up", Dimensions.Minutes, Dimensions.PartOfPeriod, 0)
+            : ClassProfile.UsualHeatUpMinutes;
         var refrigerator = fields.Has("refrigerator") ? Refrigerator(fields, problems) : ClassProfile.UsualRefrigerator;
-        var (equipment, appliances) = fields.Has("equipment") ? EquipmentList.Read(fields.List("equipment"), fields.LineOf("equipment"), problems) : ([], new Dictionary<EquipmentKind, Appliance>());
+        var (equipment, appliances) = fields.Has("equipment")
+            ? EquipmentList.Read(fields.List("equipment"), fields.LineOf("equipment"), problems)
+            : ([], new Dictionary<EquipmentKind, Appliance>());
         var allergies = AllergyList.Read(fields.Items("allergies"), problems);
         var units = fields.Choice("units", Systems);
         var adjusts = fields.Has("altitude formulas") && fields.Choice("altitude formulas", AltitudeFormulas);
@@ -85,28 +81,48 @@ public static class ClassProfileReader
         Paper? paper = fields.Has("paper") ? fields.Choice("paper", Papers) : null;
         var prices = files.One(fields.Optional("prices"), ContentKind.PriceList, PriceListReader.Read);
         if (temperature.Celsius > HottestKitchen)
-            problems.Doubt(fields.LineOf("kitchen temperature"), $"The kitchen is at {temperature.Celsius:0.#} °C, hotter than anybody can work in", $"If you read it from a thermometer in °F, write `{temperature.Celsius:0.#} °F`.");
+            problems.Doubt(
+                fields.LineOf("kitchen temperature"),
+                $"The kitchen is at {temperature.Celsius:0.#} °C, hotter than anybody can work in",
+                $"If you read it from a thermometer in °F, write `{temperature.Celsius:0.#} °F`."
+            );
         fields.Finish();
 
         if (Document.Read(block.Markdown, problems) is not { } document)
             return problems.Fail<ClassProfile>();
-        var reading = problems.Finish(() => files.Problems.Count > 0 ? null! : new ClassProfile(
-            document.Title.Text, kitchen!.Value.Text, size.Students, size.Teams, pieces, (int)Math.Round(period, MidpointRounding.AwayFromZero),
-            temperature, altitude, scale, smallScale, ovens, allergies, units)
-        {
-            OvenPlaces = ovenPlaces,
-            OvenHeatUpMinutes = (int)Math.Round(heatUp, MidpointRounding.AwayFromZero),
-            Refrigerator = refrigerator,
-            Equipment = equipment,
-            Appliances = appliances,
-            AdjustsForAltitude = adjusts,
-            Flours = flours,
-            Start = start,
-            TimeZone = zone,
-            Paper = paper,
-            Prices = prices,
-            NamedTeams = size.Named,
-        });
+        var reading = problems.Finish(() =>
+            files.Problems.Count > 0
+                ? null!
+                : new ClassProfile(
+                    document.Title.Text,
+                    kitchen!.Value.Text,
+                    size.Students,
+                    size.Teams,
+                    pieces,
+                    (int)Math.Round(period, MidpointRounding.AwayFromZero),
+                    temperature,
+                    altitude,
+                    scale,
+                    smallScale,
+                    ovens,
+                    allergies,
+                    units
+                )
+                {
+                    OvenPlaces = ovenPlaces,
+                    OvenHeatUpMinutes = (int)Math.Round(heatUp, MidpointRounding.AwayFromZero),
+                    Refrigerator = refrigerator,
+                    Equipment = equipment,
+                    Appliances = appliances,
+                    AdjustsForAltitude = adjusts,
+                    Flours = flours,
+                    Start = start,
+                    TimeZone = zone,
+                    Paper = paper,
+                    Prices = prices,
+                    NamedTeams = size.Named,
+                }
+        );
         return files.With(reading);
     }
 
@@ -115,7 +131,11 @@ public static class ClassProfileReader
     {
         var read = fields.Quantity("refrigerator", Dimensions.Temperature, Dimensions.KitchenDegrees, ClassProfile.UsualRefrigerator);
         if (read.Celsius is < Freezing || read.Celsius > HoldingRule.FoodCode.Cold.Celsius)
-            problems.Add(fields.LineOf("refrigerator"), $"The refrigerator is at {read.Celsius:0.#} °C", $"Food is kept from 0 °C (32 °F) to 5 °C (41 °F): {HoldingRule.FoodCode.Source}. Measure it, and see to it before the class if it is warmer.");
+            problems.Add(
+                fields.LineOf("refrigerator"),
+                $"The refrigerator is at {read.Celsius:0.#} °C",
+                $"Food is kept from 0 °C (32 °F) to 5 °C (41 °F): {HoldingRule.FoodCode.Source}. Measure it, and see to it before the class if it is warmer."
+            );
         return read;
     }
 

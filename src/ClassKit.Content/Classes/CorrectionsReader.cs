@@ -13,8 +13,8 @@ namespace ClassKit.Content.Classes;
 
 /// <summary>Reads an instructor's corrections: comma-separated values with the header <c>student,part,points,reason</c>.</summary>
 /// <remarks>
-/// A student is named by id or by full name, a part as the columns of grades.csv name it, or by its number and letter on every page: 2c. Points are what the answer is to have, not a
-/// difference: spreadsheets drop the sign of “+1” when they save.
+/// A student is named by id or by full name, a part as the columns of grades.csv name it, or by its number and letter on every page: 2c.
+/// Points are what the answer is to have, not a difference: spreadsheets drop the sign of “+1” when they save.
 /// </remarks>
 public static class CorrectionsReader
 {
@@ -53,9 +53,16 @@ public static class CorrectionsReader
                 problems.Add(row.Line, "The correction gives no reason", "Write one: the student reads it in the feedback.");
             if (student is not null && exercise is not null && !IsAsked(student, exercise, dealt))
                 problems.Add(row.Line, $"`{row["student"]}` was not dealt {exercise}", "Correct a part that this student was asked.");
-            if (student is null || exercise is null || part is null || points is null || reason.Length == 0) continue;
-            if (lines.TryAdd((student, exercise, part.Id), row.Line)) corrections.Add((row.Line, new(student, exercise, part.Id, points.Value, reason)));
-            else problems.Add(row.Line, $"The same answer is corrected in line {lines[(student, exercise, part.Id)]} already", "Keep the line that counts.");
+            if (student is null || exercise is null || part is null || points is null || reason.Length == 0)
+                continue;
+            if (lines.TryAdd((student, exercise, part.Id), row.Line))
+                corrections.Add((row.Line, new(student, exercise, part.Id, points.Value, reason)));
+            else
+                problems.Add(
+                    row.Line,
+                    $"The same answer is corrected in line {lines[(student, exercise, part.Id)]} already",
+                    "Keep the line that counts."
+                );
         }
         return corrections;
     }
@@ -67,13 +74,25 @@ public static class CorrectionsReader
     {
         var named = row["student"];
         var students = dealt.Students.Select(seat => seat.Who).ToList();
-        if (students.Find(student => student.Id == named) is { } byId) return byId.Id;
-        switch (students.FindAll(student => student.Shown.Equals(named, StringComparison.OrdinalIgnoreCase) || student.Name.Equals(named, StringComparison.OrdinalIgnoreCase)))
+        if (students.Find(student => student.Id == named) is { } byId)
+            return byId.Id;
+        switch (
+            students.FindAll(student =>
+                student.Shown.Equals(named, StringComparison.OrdinalIgnoreCase)
+                || student.Name.Equals(named, StringComparison.OrdinalIgnoreCase)
+            )
+        )
         {
             case [var one]:
                 return one.Id;
             case []:
-                problems.Add(row.Line, $"Nobody in {ClassName.InSentence(dealt.Cohort)} is called `{named}`", NearestWord.To(named, students.SelectMany(student => new[] { student.Id, student.Shown })) is { } nearest ? $"Did you mean `{nearest}`?" : "Name a student by the id or the name in grades.csv.");
+                problems.Add(
+                    row.Line,
+                    $"Nobody in {ClassName.InSentence(dealt.Cohort)} is called `{named}`",
+                    NearestWord.To(named, students.SelectMany(student => new[] { student.Id, student.Shown })) is { } nearest
+                        ? $"Did you mean `{nearest}`?"
+                        : "Name a student by the id or the name in grades.csv."
+                );
                 return null;
             default:
                 problems.Add(row.Line, $"Several students are called `{named}`", "Name the one you mean by the id in grades.csv.");
@@ -88,19 +107,33 @@ public static class CorrectionsReader
         {
             foreach (var (place, part) in exercise.Parts.Index())
             {
-                if (named == $"{exercise.Id}.{part.Id}" || named.Equals($"{at + 1}{CellAddress.ColumnLetters(place + 1)}", StringComparison.OrdinalIgnoreCase)) return (exercise.Id, part);
+                if (
+                    named == $"{exercise.Id}.{part.Id}"
+                    || named.Equals($"{at + 1}{CellAddress.ColumnLetters(place + 1)}", StringComparison.OrdinalIgnoreCase)
+                )
+                    return (exercise.Id, part);
             }
         }
         var known = dealt.Exercises.SelectMany(exercise => exercise.Parts.Select(part => $"{exercise.Id}.{part.Id}")).ToList();
-        problems.Add(row.Line, named.Length == 0 ? "The correction names no part" : $"There is no part `{named}`", NearestWord.Advice(named, known));
+        problems.Add(
+            row.Line,
+            named.Length == 0 ? "The correction names no part" : $"There is no part `{named}`",
+            NearestWord.Advice(named, known)
+        );
         return (null, null);
     }
 
     private static decimal? Points(CsvRow row, Part? part, ProblemList problems)
     {
         // Where the comma is the decimal sign, spreadsheets write half a point as 0,5.
-        var isNumber = decimal.TryParse(row["points"].Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var points);
-        if (isNumber && (part is null || points <= part.Points)) return points;
+        var isNumber = decimal.TryParse(
+            row["points"].Replace(',', '.'),
+            NumberStyles.AllowDecimalPoint,
+            CultureInfo.InvariantCulture,
+            out var points
+        );
+        if (isNumber && (part is null || points <= part.Points))
+            return points;
         var most = part is null ? "what the part is worth" : part.Points.ToString("0.##", CultureInfo.InvariantCulture);
         problems.Add(row.Line, $"The points are `{row["points"]}`", $"Write the points that the answer is to have, from 0 to {most}.");
         return null;

@@ -10,7 +10,11 @@ namespace ClassKit.Content.Classes;
 /// <summary>Reads what a kitchen has: <c>[6 burners, 2 mixers, 2 steamers of 3 places hot in 10 min]</c>.</summary>
 internal static partial class EquipmentList
 {
-    public static (IReadOnlyList<EquipmentCount> Counts, IReadOnlyDictionary<EquipmentKind, Appliance> Appliances) Read(IEnumerable<string> items, int? line, ProblemList problems)
+    public static (IReadOnlyList<EquipmentCount> Counts, IReadOnlyDictionary<EquipmentKind, Appliance> Appliances) Read(
+        IEnumerable<string> items,
+        int? line,
+        ProblemList problems
+    )
     {
         var appliances = new Dictionary<EquipmentKind, Appliance>();
         var counts = new List<EquipmentCount>();
@@ -18,9 +22,17 @@ internal static partial class EquipmentList
         {
             var match = CountAndName().Match(item);
             if (!match.Success)
-                problems.Add(line, $"`equipment` holds `{item}`", "Write how many of what: `equipment: [6 burners, 2 mixers]`; of what takes several loads at once and heats up also that: `2 steamers of 3 places hot in 10 min`.");
+                problems.Add(
+                    line,
+                    $"`equipment` holds `{item}`",
+                    "Write how many of what: `equipment: [6 burners, 2 mixers]`; of what takes several loads at once and heats up also that: `2 steamers of 3 places hot in 10 min`."
+                );
             else if (EquipmentKind.Find(match.Groups["name"].Value) is not { } kind)
-                problems.Add(line, $"`{match.Groups["name"].Value}` is not equipment that is known here", NearestWord.Advice(match.Groups["name"].Value, [.. EquipmentKind.All.Select(known => known.Many)]));
+                problems.Add(
+                    line,
+                    $"`{match.Groups["name"].Value}` is not equipment that is known here",
+                    NearestWord.Advice(match.Groups["name"].Value, [.. EquipmentKind.All.Select(known => known.Many)])
+                );
             else if (counts.Exists(count => count.Kind == kind))
                 problems.Add(line, $"`equipment` counts the {kind.Many} a second time", "Put both into one number.");
             else
@@ -35,6 +47,9 @@ internal static partial class EquipmentList
 
     private static int? Whole(Group digits) => digits.Success ? int.Parse(digits.Value, CultureInfo.InvariantCulture) : null;
 
-    [GeneratedRegex(@"^(?<count>[0-9]{1,4})\s+(?<name>\S.*?)(\s+of\s+(?<places>[0-9]{1,3})\s+places?)?(\s+hot\s+in\s+(?<minutes>[0-9]{1,3})\s*min)?$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(
+        @"^(?<count>[0-9]{1,4})\s+(?<name>\S.*?)(\s+of\s+(?<places>[0-9]{1,3})\s+places?)?(\s+hot\s+in\s+(?<minutes>[0-9]{1,3})\s*min)?$",
+        RegexOptions.IgnoreCase
+    )]
     private static partial Regex CountAndName();
 }

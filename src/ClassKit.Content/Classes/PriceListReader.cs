@@ -47,13 +47,23 @@ public static class PriceListReader
         var pack = row.Required("Pack", problems);
         var holds = row.Required("Holds", problems);
         var price = row.Required("Price", problems) is { } amount ? PriceCell.Read(amount, currency, problems) : null;
-        if (ingredient is null || pack is null || holds is null || price is null || PackContent.Read(holds.Value, ingredient, problems) is not { } mass)
+        if (
+            ingredient is null
+            || pack is null
+            || holds is null
+            || price is null
+            || PackContent.Read(holds.Value, ingredient, problems) is not { } mass
+        )
             return;
         var unit = new PurchaseUnit($"{pack.Value.Text} of {holds.Value.Text}", mass, new(price.Value));
         if (unit.PricePerKilogram.Why is { } why)
             problems.Add(row.Line, why.Message.TrimEnd('.'), why.Remedy);
         else if (price == 0 && !TapWater.Is(ingredient))
-            problems.Doubt(row.Line, $"A pack of {ingredient.Name} costs nothing", "Write what it costs, or keep the 0 if it is given to you.");
+            problems.Doubt(
+                row.Line,
+                $"A pack of {ingredient.Name} costs nothing",
+                "Write what it costs, or keep the 0 if it is given to you."
+            );
         if (unit.PricePerKilogram.Why is null && !packs.TryAdd(ingredient.Id, unit))
             problems.Add(row.Line, $"`{ingredient.Name}` is listed a second time", "Keep the pack that you buy.");
     }

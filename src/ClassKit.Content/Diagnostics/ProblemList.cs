@@ -4,7 +4,9 @@ using ClassKit.Content.Wording;
 namespace ClassKit.Content.Diagnostics;
 
 /// <summary>Gathers what is wrong with one file, so that all of it can be shown at once.</summary>
-/// <remarks>A reader that meets a problem notes it here and goes on with a harmless stand-in; the model is handed out only when there was none.</remarks>
+/// <remarks>
+/// A reader that meets a problem notes it here and goes on with a harmless stand-in; the model is handed out only when there was none.
+/// </remarks>
 internal sealed class ProblemList(string file)
 {
     /// <summary>What is quoted from a file may be of any length.</summary>
@@ -20,7 +22,8 @@ internal sealed class ProblemList(string file)
     {
         init
         {
-            if (value is not null) _problems.Add(value);
+            if (value is not null)
+                _problems.Add(value);
             IsBeneathBroken = value is not null;
         }
     }
@@ -29,7 +32,11 @@ internal sealed class ProblemList(string file)
     public bool IsBeneathBroken { get; private init; }
 
     /// <summary>The ingredients that the file can name: those that ship, and those of its place.</summary>
-    public Pantry Pantry { get => field ?? Pantry.Shipped; init; }
+    public Pantry Pantry
+    {
+        get => field ?? Pantry.Shipped;
+        init;
+    }
 
     public bool IsEmpty => _problems.Count == 0;
 

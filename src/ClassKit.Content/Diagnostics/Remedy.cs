@@ -1,6 +1,9 @@
 namespace ClassKit.Content.Diagnostics;
 
-/// <summary>What can be done about something and is asked for differently at every front: a command and its options in a terminal, a button elsewhere.</summary>
+/// <summary>
+/// What can be done about something and is asked for differently at every front: a command and its options in a terminal, a button
+/// elsewhere.
+/// </summary>
 /// <remarks>Messages stand without it; a front adds the way there in its own words.</remarks>
 public enum Remedy
 {

@@ -11,7 +11,8 @@ internal static class ChoiceFormula
     /// <param name="key">What is right, as an option's number.</param>
     public static CellFormula? UnlessRight(CellFormula wrong, CellFormula key)
     {
-        if (wrong.Root is NumberNode { Value: var one } && key.Root is NumberNode { Value: var other }) return one == other ? null : wrong;
+        if (wrong.Root is NumberNode { Value: var one } && key.Root is NumberNode { Value: var other })
+            return one == other ? null : wrong;
         return wrong.Root is NumberNode || key.Root is NumberNode || wrong.ToString() != key.ToString()
             ? CellFormula.Of($"=IF(({wrong.ToString()[1..]})=({key.ToString()[1..]}),NA(),{wrong.ToString()[1..]})")
             : null;

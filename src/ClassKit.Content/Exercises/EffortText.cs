@@ -11,9 +11,19 @@ internal static partial class EffortText
     public static EffortBand? Read(Located text, ProblemList problems)
     {
         var match = Band().Match(text.Text);
-        if (match.Success && int.TryParse(match.Groups["low"].Value, out var low) && int.TryParse(match.Groups["high"].Value, out var high) && low < high)
+        if (
+            match.Success
+            && int.TryParse(match.Groups["low"].Value, out var low)
+            && int.TryParse(match.Groups["high"].Value, out var high)
+            && low < high
+        )
             return new(low, high);
-        problems.Add(text.Line, $"`effort` is `{text.Text}`", "Write two whole numbers, the lower one first, such as `effort: 20 to 60`; or leave the line out.", Remedy.ShowDraws);
+        problems.Add(
+            text.Line,
+            $"`effort` is `{text.Text}`",
+            "Write two whole numbers, the lower one first, such as `effort: 20 to 60`; or leave the line out.",
+            Remedy.ShowDraws
+        );
         return null;
     }
 

@@ -74,9 +74,17 @@ public static class ExerciseReader
 
         if (partSections.Count == 0)
             problems.Add(null, "There is no part to answer", "Add a section `## Part: name` with a question and its key.");
-        List<WorkingStep> steps = [.. stepSections.Select(step => StepReader.Read(step.Name, step.Section, names, problems)).OfType<WorkingStep>()];
-        var parts = partSections.Select(part => (Part: PartReader.Read(part.Name, part.Section, names, lists, problems)!, part.Section.Line)).ToList();
-        List<CellFormula> rules = [.. Lists.Entries(constraints, problems).Select(entry => ReadConstraint(entry.Text, names, problems)).OfType<CellFormula>()];
+        List<WorkingStep> steps =
+        [
+            .. stepSections.Select(step => StepReader.Read(step.Name, step.Section, names, problems)).OfType<WorkingStep>(),
+        ];
+        var parts = partSections
+            .Select(part => (Part: PartReader.Read(part.Name, part.Section, names, lists, problems)!, part.Section.Line))
+            .ToList();
+        List<CellFormula> rules =
+        [
+            .. Lists.Entries(constraints, problems).Select(entry => ReadConstraint(entry.Text, names, problems)).OfType<CellFormula>(),
+        ];
         lists.Finish(problems);
         SharedLists.CheckPlaces([.. parts.Select(part => ((Part?)part.Part, part.Line))], problems);
         if (problems.IsEmpty)
@@ -86,30 +94,55 @@ public static class ExerciseReader
         if (problems.IsEmpty)
             Trial.Run(givens, rules, parts, problems);
 
-        return problems.Finish(() => new PlacedExercise(
-            new(id, document.Title.Text, skill!.Value.Text, level, minutes, source!.Value.Text, problem, givens, rules, [.. parts.Select(part => part.Part)], hints)
-            {
-                Effort = effort,
-                Steps = steps,
-                Picture = picture,
-            },
-            names.Places));
+        return problems.Finish(() =>
+            new PlacedExercise(
+                new(
+                    id,
+                    document.Title.Text,
+                    skill!.Value.Text,
+                    level,
+                    minutes,
+                    source!.Value.Text,
+                    problem,
+                    givens,
+                    rules,
+                    [.. parts.Select(part => part.Part)],
+                    hints
+                )
+                {
+                    Effort = effort,
+                    Steps = steps,
+                    Picture = picture,
+                },
+                names.Places
+            )
+        );
     }
 
     private static Picture? Picture(Fields fields, Source file, ProblemList problems)
     {
         var (name, shows) = (fields.Optional("picture"), fields.Optional("picture shows"));
         if (name is null && shows is { } alone)
-            problems.Add(alone.Line, "`picture shows` says what is to be seen, and there is no picture", "Add a line such as `picture: pan.png`, or take this one out.");
-        if (name is not { } named) return null;
+            problems.Add(
+                alone.Line,
+                "`picture shows` says what is to be seen, and there is no picture",
+                "Add a line such as `picture: pan.png`, or take this one out."
+            );
+        if (name is not { } named)
+            return null;
         if (shows is null)
-            problems.Add(named.Line, $"The picture `{named.Text}` has no words", "Add a line `picture shows:` that says what is to be seen, for whoever cannot see it.");
+            problems.Add(
+                named.Line,
+                $"The picture `{named.Text}` has no words",
+                "Add a line `picture shows:` that says what is to be seen, for whoever cannot see it."
+            );
         return PictureReader.One(named, shows?.Text ?? "", file, file.Folder.Folder, problems);
     }
 
     private static CellFormula? ReadConstraint(Located text, NameScope names, ProblemList problems)
     {
-        if (FormulaText.Read(text, "This constraint", names, problems) is not { } written) return null;
+        if (FormulaText.Read(text, "This constraint", names, problems) is not { } written)
+            return null;
         var rule = names.WorkedIn(written);
         names.Places.Note(new(Constraint: rule.Text), text.Line);
         return rule;

@@ -23,12 +23,20 @@ internal static partial class FormulaText
         }
         if (!CellFormula.Parse(written).TryGet(out var formula, out var error))
         {
-            problems.Add(text.Line, $"{what} `{Prose.Excerpt(written, 100)}` is no formula at {SyntaxWords.Of(error)}", "Write it as in a spreadsheet cell, with a decimal point and commas between arguments.");
+            problems.Add(
+                text.Line,
+                $"{what} `{Prose.Excerpt(written, 100)}` is no formula at {SyntaxWords.Of(error)}",
+                "Write it as in a spreadsheet cell, with a decimal point and commas between arguments."
+            );
             return null;
         }
         if (names.IsWhole && RefersToCells(formula.Root))
         {
-            problems.Add(text.Line, $"{what}, `{Prose.Excerpt(written, 100)}`, refers to cells", $"Write the names of givens and earlier parts instead: {string.Join(", ", names.Known)}.");
+            problems.Add(
+                text.Line,
+                $"{what}, `{Prose.Excerpt(written, 100)}`, refers to cells",
+                $"Write the names of givens and earlier parts instead: {string.Join(", ", names.Known)}."
+            );
             return null;
         }
         foreach (var name in formula.Names)
@@ -40,9 +48,17 @@ internal static partial class FormulaText
     {
         var formula = written.StartsWith('=') ? written : "=" + written;
         if (CellFormula.Parse(formula).TryGet(out _, out _) && !Words().IsMatch(formula))
-            problems.Add(line, $"{what}, {Prose.Excerpt(written, 100)}, {(isQuoted ? "does not begin with =" : "has no back quotes around it")}", $"Write `{formula}`.");
+            problems.Add(
+                line,
+                $"{what}, {Prose.Excerpt(written, 100)}, {(isQuoted ? "does not begin with =" : "has no back quotes around it")}",
+                $"Write `{formula}`."
+            );
         else
-            problems.Add(line, $"{what} reads `{Prose.Excerpt(written)}`, which is no formula", "Write a cell formula between back quotes, such as `=flour*0.65`.");
+            problems.Add(
+                line,
+                $"{what} reads `{Prose.Excerpt(written)}`, which is no formula",
+                "Write a cell formula between back quotes, such as `=flour*0.65`."
+            );
     }
 
     /// <summary>Two words with a space between, which to a spreadsheet are two names and what they have in common.</summary>

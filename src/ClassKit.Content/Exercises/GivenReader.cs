@@ -43,12 +43,17 @@ internal static partial class GivenReader
     {
         var range = Range().Match(values.Text);
         if (!range.Success)
-            return NoteRange(values, unit, problems) ? null : ReadNumber(values.Text, values, unit, problems) is { } constant ? (constant, constant, 0) : null;
+            return NoteRange(values, unit, problems) ? null
+                : ReadNumber(values.Text, values, unit, problems) is { } constant ? (constant, constant, 0)
+                : null;
         // One message is enough for a cell: the others would say the same.
-        return ReadNumber(range.Groups["from"].Value, values, unit, problems) is { } low
+        return
+            ReadNumber(range.Groups["from"].Value, values, unit, problems) is { } low
             && ReadNumber(range.Groups["to"].Value, values, unit, problems) is { } high
             && ReadNumber(range.Groups["step"].Value, values, unit, problems) is { } distance
-            && IsPossible(low, high, distance, values, problems) ? (low, high, distance) : null;
+            && IsPossible(low, high, distance, values, problems)
+            ? (low, high, distance)
+            : null;
     }
 
     /// <summary>Notes a range that is not written as one, if that is what it is.</summary>
@@ -57,9 +62,17 @@ internal static partial class GivenReader
         var text = values.Text;
         var bare = unit.Length > 0 && unit != AnswerUnit.Percent ? text.Replace(" " + unit, "", StringComparison.Ordinal) : text;
         if (bare != text)
-            problems.Add(values.Line, $"In `{text}` the unit is written behind the numbers", $"Write the numbers alone, `{bare}`: the unit stands in its own column.");
+            problems.Add(
+                values.Line,
+                $"In `{text}` the unit is written behind the numbers",
+                $"Write the numbers alone, `{bare}`: the unit stands in its own column."
+            );
         else if (WithoutStep().IsMatch(text))
-            problems.Add(values.Line, $"In `{text}` it is not said how far apart the values may be", $"Write a step behind it, such as `{text} by {(unit == AnswerUnit.Percent ? "1%" : "50")}`.");
+            problems.Add(
+                values.Line,
+                $"In `{text}` it is not said how far apart the values may be",
+                $"Write a step behind it, such as `{text} by {(unit == AnswerUnit.Percent ? "1%" : "50")}`."
+            );
         else
             return false;
         return true;
@@ -72,8 +85,14 @@ internal static partial class GivenReader
             (_, _, <= 0) => ("the step is not above 0", "Write how far apart the values may be, such as `by 50`."),
             _ when from > to => ("the lowest value is above the highest", "Write the lower one first."),
             _ when from == to => ("the lowest value is the highest", "For a constant write the number alone."),
-            _ when (to - from) % step != 0 => ("the steps do not reach the highest value", "Choose a highest value that lies a whole number of steps above the lowest."),
-            _ when (to - from) / step > MaxCount => ($"there are more than {MaxCount} values", "Choose a larger step, such as a scale can show."),
+            _ when (to - from) % step != 0 => (
+                "the steps do not reach the highest value",
+                "Choose a highest value that lies a whole number of steps above the lowest."
+            ),
+            _ when (to - from) / step > MaxCount => (
+                $"there are more than {MaxCount} values",
+                "Choose a larger step, such as a scale can show."
+            ),
             _ => ("", ""),
         };
         if (found.Length == 0)
@@ -88,11 +107,21 @@ internal static partial class GivenReader
         var isPercent = text.EndsWith('%');
         var digits = isPercent ? text[..^1].TrimEnd() : text;
         if (!Number.TryParse(digits, out var number))
-            problems.Add(values.Line, $"The values read `{values.Text}`", digits.Contains(',', StringComparison.Ordinal) ? Number.NumberAdvice(digits) : Example);
+            problems.Add(
+                values.Line,
+                $"The values read `{values.Text}`",
+                digits.Contains(',', StringComparison.Ordinal) ? Number.NumberAdvice(digits) : Example
+            );
         else if (Math.Abs(number) > 1_000_000_000)
             problems.Add(values.Line, $"`{text}` is too large", "Choose numbers that a bench can weigh and a person can write down.");
         else if (isPercent != AnswerUnit.IsPercent(unit))
-            problems.Add(values.Line, isPercent ? $"`{text}` is in percent, but the unit is `{unit}`" : $"The unit is percent, but `{text}` has no percent sign", isPercent ? "Write % in the column `Unit` as well." : $"Write a percent sign behind every number, as in `{text}%`; formulas then use {text} % as a fraction of 1.");
+            problems.Add(
+                values.Line,
+                isPercent ? $"`{text}` is in percent, but the unit is `{unit}`" : $"The unit is percent, but `{text}` has no percent sign",
+                isPercent
+                    ? "Write % in the column `Unit` as well."
+                    : $"Write a percent sign behind every number, as in `{text}%`; formulas then use {text} % as a fraction of 1."
+            );
         else
             return AnswerUnit.Held(unit, number);
         return null;

@@ -14,7 +14,13 @@ internal static class MisconceptionReader
     /// <param name="names">What a formula may use.</param>
     /// <param name="chosen">The key of a part that is answered by choosing; null for any other.</param>
     /// <param name="problems">Where to note what is wrong.</param>
-    public static IReadOnlyList<Misconception> Read(string part, Sections sections, NameScope names, CellFormula? chosen, ProblemList problems)
+    public static IReadOnlyList<Misconception> Read(
+        string part,
+        Sections sections,
+        NameScope names,
+        CellFormula? chosen,
+        ProblemList problems
+    )
     {
         var misconceptions = new List<Misconception>();
         var lines = new Dictionary<string, int>();
@@ -23,7 +29,11 @@ internal static class MisconceptionReader
             if (!Naming.IsValid(id))
                 problems.Add(section.Line, $"`{id}` cannot be the name of a misconception", $"Use {Naming.Rule}.");
             else if (!lines.TryAdd(id, section.Line))
-                problems.Add(section.Line, $"The part has a misconception `{id}` in line {lines[id]} already", "Give this one another name.");
+                problems.Add(
+                    section.Line,
+                    $"The part has a misconception `{id}` in line {lines[id]} already",
+                    "Give this one another name."
+                );
             names.Places.Note(new(Part: part, Misconception: id), section.Line);
             if (Read(id, section, names, chosen, problems) is { } misconception)
                 misconceptions.Add(misconception);
@@ -36,18 +46,32 @@ internal static class MisconceptionReader
     {
         if (section.Blocks.Count == 0)
         {
-            problems.Add(section.Line, $"The misconception `{id}` is empty", "Write its formula below the heading, then the words that set it right.");
+            problems.Add(
+                section.Line,
+                $"The misconception `{id}` is empty",
+                "Write its formula below the heading, then the words that set it right."
+            );
             return null;
         }
         var written = FormulaText.Read(Section.TextOf(section.Blocks[0], section.Source), $"The misconception `{id}`", names, problems);
         var words = section with { Blocks = [.. section.Blocks.Skip(1)] };
         if (written is not null && words.Blocks.Count == 0)
-            problems.Add(section.Line, $"The misconception `{id}` has no words", "Below its formula, tell the student in a sentence or two what went wrong and what is right.");
-        if (written is null || words.Blocks.Count == 0) return null;
+            problems.Add(
+                section.Line,
+                $"The misconception `{id}` has no words",
+                "Below its formula, tell the student in a sentence or two what went wrong and what is right."
+            );
+        if (written is null || words.Blocks.Count == 0)
+            return null;
         var formula = names.WorkedIn(written);
         if (chosen is not null && ChoiceFormula.UnlessRight(formula, chosen) is var unlessRight)
         {
-            if (unlessRight is null) problems.Add(section.Line, $"The misconception `{id}` picks the right option", "Name one that is wrong, or give a formula that picks a wrong one.");
+            if (unlessRight is null)
+                problems.Add(
+                    section.Line,
+                    $"The misconception `{id}` picks the right option",
+                    "Name one that is wrong, or give a formula that picks a wrong one."
+                );
             formula = unlessRight ?? formula;
         }
         return new(id, formula, words.Prose) { Written = names.AsWritten(written) };

@@ -7,7 +7,10 @@ using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.Content.Exercises;
 
-/// <summary>The names that a formula may use at its place in the file, and those that come too late for it; and on what lines all that has a name stands.</summary>
+/// <summary>
+/// The names that a formula may use at its place in the file, and those that come too late for it; and on what lines all that has a name
+/// stands.
+/// </summary>
 internal sealed class NameScope
 {
     private readonly Dictionary<string, int> _known = [];
@@ -33,12 +36,20 @@ internal sealed class NameScope
     {
         if (!Naming.IsValid(name.Text))
         {
-            problems.Add(name.Line, $"`{name.Text}` cannot be the name of a {what}", $"Use {Naming.Rule}{(Suggestion(name.Text) is { } other ? $"; `{other}` would do" : "")}.");
+            problems.Add(
+                name.Line,
+                $"`{name.Text}` cannot be the name of a {what}",
+                $"Use {Naming.Rule}{(Suggestion(name.Text) is { } other ? $"; `{other}` would do" : "")}."
+            );
             IsWhole = false;
             return;
         }
         if (!_known.TryAdd(name.Text, name.Line))
-            problems.Add(name.Line, $"The name `{name.Text}` is taken by line {_known[name.Text]}", "Choose another: givens and parts of an exercise share their names.");
+            problems.Add(
+                name.Line,
+                $"The name `{name.Text}` is taken by line {_known[name.Text]}",
+                "Choose another: givens and parts of an exercise share their names."
+            );
     }
 
     /// <summary>Makes a step usable from here on.</summary>
@@ -62,22 +73,38 @@ internal sealed class NameScope
         _uncomputed.TryAdd(name.Text, (name.Line, how));
     }
 
-    /// <summary>The formula over givens and parts alone: each step in it replaced by how it is worked out, each option by its number.</summary>
-    public CellFormula WorkedIn(CellFormula written) => NeedsWork(written)
-        ? written.ReplaceNames(name => _steps.TryGetValue(name, out var step) ? step.ToString()[1..] : _options?.NumberOf(name)?.ToString(CultureInfo.InvariantCulture))
-        : written;
+    /// <summary>
+    /// The formula over givens and parts alone: each step in it replaced by how it is worked out, each option by its number.
+    /// </summary>
+    public CellFormula WorkedIn(CellFormula written) =>
+        NeedsWork(written)
+            ? written.ReplaceNames(name =>
+                _steps.TryGetValue(name, out var step)
+                    ? step.ToString()[1..]
+                    : _options?.NumberOf(name)?.ToString(CultureInfo.InvariantCulture)
+            )
+            : written;
 
     /// <summary>The formula if it uses steps or options, else null.</summary>
     public CellFormula? AsWritten(CellFormula written) => NeedsWork(written) ? written : null;
 
-    private bool NeedsWork(CellFormula formula) => formula.Names.Any(name => _steps.ContainsKey(name) || _options?.NumberOf(name) is not null);
+    private bool NeedsWork(CellFormula formula) =>
+        formula.Names.Any(name => _steps.ContainsKey(name) || _options?.NumberOf(name) is not null);
 
     /// <summary>A valid name near to the one written, or null.</summary>
     private static string? Suggestion(string written)
     {
         // What stands behind a comma tells of the part and does not name it.
-        var plain = string.Concat(written.Split(',', '(', ';')[0].Trim().ToLowerInvariant().Select(character => char.IsAsciiLetterOrDigit(character) ? character : '_')).Trim('_');
-        if (Naming.IsValid(plain)) return plain;
+        var plain = string.Concat(
+                written
+                    .Split(',', '(', ';')[0]
+                    .Trim()
+                    .ToLowerInvariant()
+                    .Select(character => char.IsAsciiLetterOrDigit(character) ? character : '_')
+            )
+            .Trim('_');
+        if (Naming.IsValid(plain))
+            return plain;
         var digits = plain.IndexOfAny([.. "0123456789"]);
         return digits > 0 && Naming.IsValid(plain.Insert(digits, "_")) ? plain.Insert(digits, "_") : null;
     }
@@ -86,14 +113,30 @@ internal sealed class NameScope
     public void Check(string name, int line, string what, ProblemList problems)
     {
         if (_uncomputed.TryGetValue(name, out var answered))
-            problems.Add(line, $"{what} uses `{name}`, which is answered {answered.How} in line {answered.Line}", "Compute with givens and with parts that are answered with a number.");
+            problems.Add(
+                line,
+                $"{what} uses `{name}`, which is answered {answered.How} in line {answered.Line}",
+                "Compute with givens and with parts that are answered with a number."
+            );
         if (_known.ContainsKey(name) || _options?.NumberOf(name) is not null)
             return;
         if (_later.TryGetValue(name, out var asked))
-            problems.Add(line, $"{what} uses `{name}`, which is not answered before it", $"`{name}` is asked in line {asked}: a key may use givens and earlier parts only. Change the key or the order of the parts.");
+            problems.Add(
+                line,
+                $"{what} uses `{name}`, which is not answered before it",
+                $"`{name}` is asked in line {asked}: a key may use givens and earlier parts only. Change the key or the order of the parts."
+            );
         else if (IsWhole && name is "x" or "X")
-            problems.Add(line, $"{what} uses `{name}`, which is neither a given nor an earlier part", "If it is meant for times, write `*`.");
+            problems.Add(
+                line,
+                $"{what} uses `{name}`, which is neither a given nor an earlier part",
+                "If it is meant for times, write `*`."
+            );
         else if (IsWhole)
-            problems.Add(line, $"{what} uses `{name}`, which is neither a given nor an earlier part", NearestWord.Advice(name, [.. _known.Keys, .. _options?.Options.Select(option => option.Id) ?? []]));
+            problems.Add(
+                line,
+                $"{what} uses `{name}`, which is neither a given nor an earlier part",
+                NearestWord.Advice(name, [.. _known.Keys, .. _options?.Options.Select(option => option.Id) ?? []])
+            );
     }
 }

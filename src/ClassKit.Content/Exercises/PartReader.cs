@@ -24,16 +24,23 @@ internal static class PartReader
         var list = opening with { Blocks = [.. opening.Blocks.Skip(ask.Blocks.Count)] };
         var entries = new Entries(section, Lists.Entries(list, problems), problems);
         var sections = new Sections(subsections, "###", problems) { Within = section.Line };
-        var part = WordsReader.IsMeant(sections)
-            ? ReadWords(id, ask.Prose, section.Line, entries, sections, names, problems)
-            : ChoiceReader.IsMeant(entries, sections)
-            ? ReadChoice(id, ask.Prose, section.Line, entries, sections, lists, names, problems)
+        var part =
+            WordsReader.IsMeant(sections) ? ReadWords(id, ask.Prose, section.Line, entries, sections, names, problems)
+            : ChoiceReader.IsMeant(entries, sections) ? ReadChoice(id, ask.Prose, section.Line, entries, sections, lists, names, problems)
             : ReadNumber(id, ask.Prose, section.Line, entries, sections, names, problems);
         names.Places.Note(new(Part: id), section.Line);
         return problems.Count == before ? part : null;
     }
 
-    private static Part? ReadNumber(string id, string ask, int line, Entries entries, Sections sections, NameScope names, ProblemList problems)
+    private static Part? ReadNumber(
+        string id,
+        string ask,
+        int line,
+        Entries entries,
+        Sections sections,
+        NameScope names,
+        ProblemList problems
+    )
     {
         var written = entries.Required("Key") is { } text ? FormulaText.Read(text, "The key", names, problems) : null;
         var unit = Unit(entries, problems);
@@ -46,11 +53,23 @@ internal static class PartReader
         names.Add(new(id, line), "part", problems);
         return written is null || tolerance is null || points is null
             ? null
-            : new(id, ask, names.WorkedIn(written), unit, tolerance.Value, points.Value, formulaAsked, misconceptions) { Written = names.AsWritten(written) };
+            : new(id, ask, names.WorkedIn(written), unit, tolerance.Value, points.Value, formulaAsked, misconceptions)
+            {
+                Written = names.AsWritten(written),
+            };
     }
 
     /// <summary>Its key names an option, so that it has no unit, and is right or not.</summary>
-    private static Part? ReadChoice(string id, string ask, int line, Entries entries, Sections sections, SharedLists lists, NameScope names, ProblemList problems)
+    private static Part? ReadChoice(
+        string id,
+        string ask,
+        int line,
+        Entries entries,
+        Sections sections,
+        SharedLists lists,
+        NameScope names,
+        ProblemList problems
+    )
     {
         var choice = ChoiceReader.Read(id, line, entries, sections, lists, names, problems);
         names.Offer(choice?.From);
@@ -63,20 +82,39 @@ internal static class PartReader
         var asWritten = written is null ? null : names.AsWritten(written);
         names.Offer(null);
         names.AddUncomputed(new(id, line), "with a letter", problems);
-        return key is null || points is null ? null : new(id, ask, key, "", Tolerance.Absolute(0), points.Value, false, misconceptions) { Written = asWritten, Choice = choice! with { Drawing = drawing } };
+        return key is null || points is null
+            ? null
+            : new(id, ask, key, "", Tolerance.Absolute(0), points.Value, false, misconceptions)
+            {
+                Written = asWritten,
+                Choice = choice! with { Drawing = drawing },
+            };
     }
 
     /// <summary>Nothing can be held against it, so that it has no key, no unit and no misconceptions.</summary>
-    private static Part? ReadWords(string id, string ask, int line, Entries entries, Sections sections, NameScope names, ProblemList problems)
+    private static Part? ReadWords(
+        string id,
+        string ask,
+        int line,
+        Entries entries,
+        Sections sections,
+        NameScope names,
+        ProblemList problems
+    )
     {
         var words = WordsReader.Read(entries, sections, problems);
         var points = ReadPoints(entries, problems);
         entries.Finish();
         names.AddUncomputed(new(id, line), "in words", problems);
-        return words is null || points is null ? null : new(id, ask, WordsAsked.NoKey, "", Tolerance.Absolute(0), points.Value, false, []) { InWords = words };
+        return words is null || points is null
+            ? null
+            : new(id, ask, WordsAsked.NoKey, "", Tolerance.Absolute(0), points.Value, false, []) { InWords = words };
     }
 
-    /// <summary>Without options or key nobody knows what a misconception picks; whatever else is wrong with the part's sections is noted all the same.</summary>
+    /// <summary>
+    /// Without options or key nobody knows what a misconception picks; whatever else is wrong with the part's sections is noted all the
+    /// same.
+    /// </summary>
     private static IReadOnlyList<Misconception> Unread(Sections sections)
     {
         sections.Named("Misconception");
@@ -86,7 +124,8 @@ internal static class PartReader
 
     private static string Unit(Entries entries, ProblemList problems)
     {
-        if (entries.Required("Unit") is not { } unit) return "";
+        if (entries.Required("Unit") is not { } unit)
+            return "";
         UnitWords.Note(unit.Text, unit.Line, problems);
         return unit.Text;
     }
@@ -97,9 +136,14 @@ internal static class PartReader
     /// <summary>How exact an answer must be: a tolerance, or a rounding in its place.</summary>
     private static Tolerance? ReadTolerance(Entries entries, string unit, ProblemList problems)
     {
-        if (!entries.Has("Rounding")) return entries.Required("Tolerance") is { } room ? ToleranceText.Read(room, unit, problems) : null;
+        if (!entries.Has("Rounding"))
+            return entries.Required("Tolerance") is { } room ? ToleranceText.Read(room, unit, problems) : null;
         if (entries.Optional("Tolerance") is { } both)
-            problems.Add(both.Line, "There are both a `Tolerance` and a `Rounding`", "Keep one: a tolerance says how far off an answer may be, a rounding that it must round to the same.");
+            problems.Add(
+                both.Line,
+                "There are both a `Tolerance` and a `Rounding`",
+                "Keep one: a tolerance says how far off an answer may be, a rounding that it must round to the same."
+            );
         return entries.Optional("Rounding") is { } step ? ToleranceText.ReadRounding(step, unit, problems) : null;
     }
 

@@ -12,7 +12,11 @@ internal static class Placeholders
     {
         if (opening.Blocks.Count == 0)
         {
-            problems.Add(opening.Line, "The problem has no text", "Tell it below the title, with `{name}` wherever a given's value belongs.");
+            problems.Add(
+                opening.Line,
+                "The problem has no text",
+                "Tell it below the title, with `{name}` wherever a given's value belongs."
+            );
             return "";
         }
         var text = TextTemplate.Parse(opening.Markdown, (name, line) => new($"{{{name}}}", name, opening.Blocks[0].Line + 1 + line));

@@ -6,7 +6,10 @@ using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.Content.Exercises;
 
-/// <summary>The lists of options that several parts choose from, each in a section of its own: <c>## Options: causes</c>, or <c>## Order: steps</c> where parts are places in an order.</summary>
+/// <summary>
+/// The lists of options that several parts choose from, each in a section of its own: <c>## Options: causes</c>, or <c>## Order: steps</c>
+/// where parts are places in an order.
+/// </summary>
 internal sealed class SharedLists
 {
     private readonly Dictionary<string, (OptionList? List, Section Section)> _lists = [];
@@ -25,7 +28,11 @@ internal sealed class SharedLists
                 else if (names.IsTaken(name))
                     problems.Add(section.Line, $"The list `{name}` is called as a given, a step or a part is", "Give it another name.");
                 else if (!lists._lists.TryAdd(name, (OptionReader.Read(name, kind, section, names, problems), section)))
-                    problems.Add(section.Line, $"There is a list `{name}` in line {lists._lists[name].Section.Line} already", "Give this one another name.");
+                    problems.Add(
+                        section.Line,
+                        $"There is a list `{name}` in line {lists._lists[name].Section.Line} already",
+                        "Give this one another name."
+                    );
             }
         }
         return lists;
@@ -39,7 +46,11 @@ internal sealed class SharedLists
             _used[name.Text] = _used.GetValueOrDefault(name.Text) + 1;
             return known.List;
         }
-        problems.Add(name.Line, $"There is no list `{name.Text}`", _lists.Count == 0 ? $"Add a section `## Options: {name.Text}`." : NearestWord.Advice(name.Text, _lists.Keys));
+        problems.Add(
+            name.Line,
+            $"There is no list `{name.Text}`",
+            _lists.Count == 0 ? $"Add a section `## Options: {name.Text}`." : NearestWord.Advice(name.Text, _lists.Keys)
+        );
         return null;
     }
 
@@ -50,9 +61,17 @@ internal sealed class SharedLists
         foreach (var (part, line) in parts)
         {
             // A key that is one name comes to that step for everybody.
-            if (part is not { Choice.From: { Kind: ChoiceKind.Order } list, Written: { Names: [var step] } written } || written.Text != $"={step}") continue;
+            if (
+                part is not { Choice.From: { Kind: ChoiceKind.Order } list, Written: { Names: [var step] } written }
+                || written.Text != $"={step}"
+            )
+                continue;
             if (!taken.TryAdd((list.Id, step), line))
-                problems.Add(line, $"The key is `{step}`, as in line {taken[(list.Id, step)]}", $"Every step of the order `{list.Id}` has one place: name the step that comes here.");
+                problems.Add(
+                    line,
+                    $"The key is `{step}`, as in line {taken[(list.Id, step)]}",
+                    $"Every step of the order `{list.Id}` has one place: name the step that comes here."
+                );
         }
     }
 
@@ -63,9 +82,17 @@ internal sealed class SharedLists
         {
             var uses = _used.GetValueOrDefault(name);
             if (uses == 0)
-                problems.Add(section.Line, $"No part chooses from the list `{name}`", $"Add `- Options: {name}` to the parts that do, or take the list out.");
+                problems.Add(
+                    section.Line,
+                    $"No part chooses from the list `{name}`",
+                    $"Add `- Options: {name}` to the parts that do, or take the list out."
+                );
             else if (list is { Kind: ChoiceKind.Order } && uses != list.Options.Count)
-                problems.Add(section.Line, $"{uses} parts ask for a place in the order `{name}`, which has {list.Options.Count}", "Ask for every place once.");
+                problems.Add(
+                    section.Line,
+                    $"{uses} parts ask for a place in the order `{name}`, which has {list.Options.Count}",
+                    "Ask for every place once."
+                );
         }
     }
 }

@@ -30,9 +30,17 @@ internal static class StepReader
     }
 
     /// <summary>Notes every step that leads nowhere.</summary>
-    public static void FindIdle(IReadOnlyList<(string Name, Section Section)> sections, IReadOnlyList<WorkingStep> steps, IReadOnlyList<Part> parts, ProblemList problems)
+    public static void FindIdle(
+        IReadOnlyList<(string Name, Section Section)> sections,
+        IReadOnlyList<WorkingStep> steps,
+        IReadOnlyList<Part> parts,
+        ProblemList problems
+    )
     {
-        var used = steps.SelectMany(step => step.Key.Names).Concat(parts.SelectMany(part => (part.Written ?? part.Key).Names)).ToHashSet(StringComparer.Ordinal);
+        var used = steps
+            .SelectMany(step => step.Key.Names)
+            .Concat(parts.SelectMany(part => (part.Written ?? part.Key).Names))
+            .ToHashSet(StringComparer.Ordinal);
         foreach (var (name, section) in sections.Where(section => !used.Contains(section.Name)))
             problems.Add(section.Line, $"No key uses the step `{name}`", "Use it in a key, or take it out.");
     }

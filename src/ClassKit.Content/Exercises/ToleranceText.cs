@@ -19,10 +19,18 @@ internal static partial class ToleranceText
         var match = NumberAndUnit().Match(text.Text);
         var number = new Located(match.Groups["number"].Value, text.Line);
         if (match.Groups["unit"].Value == OfTheAnswer)
-            return Number.Read(number, "The tolerance", Relative, problems) is { } percent ? Tolerance.Relative(AnswerUnit.Held(AnswerUnit.Percent, percent)) : null;
+            return Number.Read(number, "The tolerance", Relative, problems) is { } percent
+                ? Tolerance.Relative(AnswerUnit.Held(AnswerUnit.Percent, percent))
+                : null;
         if (match.Success && match.Groups["unit"].Value == unit)
-            return Number.Read(number, "The tolerance", Bounds.ZeroOrMore, problems) is { } amount ? Tolerance.Absolute(AnswerUnit.Held(unit, amount)) : null;
-        problems.Add(text.Line, $"The tolerance is `{text.Text}`", $"Write it in the unit of the answer, such as `1 {unit}`, or as a share, such as `0.5 {OfTheAnswer}`.");
+            return Number.Read(number, "The tolerance", Bounds.ZeroOrMore, problems) is { } amount
+                ? Tolerance.Absolute(AnswerUnit.Held(unit, amount))
+                : null;
+        problems.Add(
+            text.Line,
+            $"The tolerance is `{text.Text}`",
+            $"Write it in the unit of the answer, such as `1 {unit}`, or as a share, such as `0.5 {OfTheAnswer}`."
+        );
         return null;
     }
 
@@ -31,8 +39,14 @@ internal static partial class ToleranceText
     {
         var match = NumberAndUnit().Match(text.Text);
         if (match.Success && match.Groups["unit"].Value == unit)
-            return Number.Read(new(match.Groups["number"].Value, text.Line), "The rounding", Bounds.AboveZero, problems) is { } step ? Tolerance.Rounding(AnswerUnit.Held(unit, step)) : null;
-        problems.Add(text.Line, $"The rounding is `{text.Text}`", $"Write the step in the unit of the answer, such as `1 {unit}` for whole numbers.");
+            return Number.Read(new(match.Groups["number"].Value, text.Line), "The rounding", Bounds.AboveZero, problems) is { } step
+                ? Tolerance.Rounding(AnswerUnit.Held(unit, step))
+                : null;
+        problems.Add(
+            text.Line,
+            $"The rounding is `{text.Text}`",
+            $"Write the step in the unit of the answer, such as `1 {unit}` for whole numbers."
+        );
         return null;
     }
 

@@ -11,14 +11,25 @@ namespace ClassKit.Content.Exercises;
 /// <summary>Works an exercise through at the lowest and at the highest of all givens, to see that every key comes to a number.</summary>
 internal static class Trial
 {
-    public static void Run(IReadOnlyList<Given> givens, IReadOnlyList<CellFormula> constraints, IReadOnlyList<(Part Part, int Line)> parts, ProblemList problems)
+    public static void Run(
+        IReadOnlyList<Given> givens,
+        IReadOnlyList<CellFormula> constraints,
+        IReadOnlyList<(Part Part, int Line)> parts,
+        ProblemList problems
+    )
     {
         Run(givens.ToDictionary(given => given.Id, given => given.From), "lowest", constraints, parts, problems);
         if (problems.IsEmpty)
             Run(givens.ToDictionary(given => given.Id, given => given.To), "highest", constraints, parts, problems);
     }
 
-    private static void Run(Dictionary<string, decimal> values, string where, IReadOnlyList<CellFormula> constraints, IReadOnlyList<(Part Part, int Line)> parts, ProblemList problems)
+    private static void Run(
+        Dictionary<string, decimal> values,
+        string where,
+        IReadOnlyList<CellFormula> constraints,
+        IReadOnlyList<(Part Part, int Line)> parts,
+        ProblemList problems
+    )
     {
         var names = values.ToDictionary(value => value.Key, value => CellValue.FromNumber((double)value.Value));
         var wrong = new List<(int Line, string What, CellFormula Formula, Evaluation Result)>();
@@ -39,7 +50,11 @@ internal static class Trial
         if (constraints.Any(constraint => NamedEvaluation.Evaluate(constraint, names).Value == CellValue.FromLogical(false)))
             return;
         foreach (var (line, what, formula, result) in wrong)
-            problems.Add(line, $"{what}, `{formula.Text}`, gives {(result.Status == EvaluationStatus.Computed ? result.Value : result.Status)} when every given is at its {where}{(result.Reason is { } reason ? $" ({ObstacleWords.Of(reason)})" : "")}", "It must give a number for every student: check the formula, the ranges and the constraints.");
+            problems.Add(
+                line,
+                $"{what}, `{formula.Text}`, gives {(result.Status == EvaluationStatus.Computed ? result.Value : result.Status)} when every given is at its {where}{(result.Reason is { } reason ? $" ({ObstacleWords.Of(reason)})" : "")}",
+                "It must give a number for every student: check the formula, the ranges and the constraints."
+            );
     }
 
     private static bool IsNumber(Evaluation result) => result.Status == EvaluationStatus.Computed && result.Value.IsNumber;

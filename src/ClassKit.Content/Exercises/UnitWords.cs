@@ -21,12 +21,18 @@ internal static class UnitWords
 
     private static readonly string[] Counts = ["piece", "pieces", "pc", "pcs", "each", "units"];
 
-    /// <summary>The same of a given, whose unit stands behind its number wherever the text names it: "68 pieces scones" is not what anybody meant.</summary>
+    /// <summary>
+    /// The same of a given, whose unit stands behind its number wherever the text names it: "68 pieces scones" is not what anybody meant.
+    /// </summary>
     public static void NoteGiven(string name, string unit, int line, ProblemList problems)
     {
         Note(unit, line, problems);
         if (Counts.Contains(unit, StringComparer.OrdinalIgnoreCase))
-            problems.Doubt(line, $"`{name}` is a count with the unit `{unit}`, and the text then reads `24 {unit}` before the word that says of what", "Leave the unit empty.");
+            problems.Doubt(
+                line,
+                $"`{name}` is a count with the unit `{unit}`, and the text then reads `24 {unit}` before the word that says of what",
+                "Leave the unit empty."
+            );
     }
 
     public static void Note(string unit, int line, ProblemList problems)

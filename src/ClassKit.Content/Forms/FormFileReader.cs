@@ -36,7 +36,8 @@ public static class FormFileReader
     /// <param name="bytes">What is in it.</param>
     /// <param name="isOf">Whether a file is of the form that it must be of.</param>
     /// <param name="form">What that form is called.</param>
-    public static Reading<FormFile> Read(string file, byte[] bytes, Func<FormFile, bool> isOf, string form) => Read(Encoding.UTF8.GetString(bytes).TrimStart('\uFEFF'), isOf, form, new(file));
+    public static Reading<FormFile> Read(string file, byte[] bytes, Func<FormFile, bool> isOf, string form) =>
+        Read(Encoding.UTF8.GetString(bytes).TrimStart('\uFEFF'), isOf, form, new(file));
 
     /// <summary>The digest that stands beside what was filled in, as the page works it out.</summary>
     internal static string DigestOf(string content) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(content)));
@@ -46,11 +47,28 @@ public static class FormFileReader
         try
         {
             using var outer = JsonDocument.Parse(text, Strict);
-            var (kind, version, digest, content) = (Text(outer, "kind"), Text(outer, "version"), Text(outer, "digest"), Text(outer, "content"));
-            if (kind != Kind || content is null) problems.Add(null, "This is no file that the page of a form saved", $"Bring the file back that the page of {form} saved.");
-            else if (version != Version.ToString(System.Globalization.CultureInfo.InvariantCulture)) problems.Add(null, $"It is of version {version} of such files, and version {Version} is known here", "Use the program that made the page.");
-            else if (digest != DigestOf(content)) problems.Add(null, "It is not as the page saved it: its digest does not fit what stands in it", "Save it from the page once more, and do not open it in between. The digest finds accidents, not forgers.");
-            else return Content(content, isOf, form, problems);
+            var (kind, version, digest, content) = (
+                Text(outer, "kind"),
+                Text(outer, "version"),
+                Text(outer, "digest"),
+                Text(outer, "content")
+            );
+            if (kind != Kind || content is null)
+                problems.Add(null, "This is no file that the page of a form saved", $"Bring the file back that the page of {form} saved.");
+            else if (version != Version.ToString(System.Globalization.CultureInfo.InvariantCulture))
+                problems.Add(
+                    null,
+                    $"It is of version {version} of such files, and version {Version} is known here",
+                    "Use the program that made the page."
+                );
+            else if (digest != DigestOf(content))
+                problems.Add(
+                    null,
+                    "It is not as the page saved it: its digest does not fit what stands in it",
+                    "Save it from the page once more, and do not open it in between. The digest finds accidents, not forgers."
+                );
+            else
+                return Content(content, isOf, form, problems);
         }
         catch (JsonException)
         {
@@ -62,19 +80,35 @@ public static class FormFileReader
     private static Reading<FormFile> Content(string content, Func<FormFile, bool> isOf, string form, ProblemList problems)
     {
         using var inner = JsonDocument.Parse(content, Strict);
-        if (inner.RootElement.ValueKind != JsonValueKind.Object) throw new JsonException();
+        if (inner.RootElement.ValueKind != JsonValueKind.Object)
+            throw new JsonException();
         var fields = new Dictionary<string, string>(StringComparer.Ordinal);
         if (inner.RootElement.TryGetProperty("fields", out var all) && all.ValueKind == JsonValueKind.Object)
         {
-            foreach (var field in all.EnumerateObject().Take(MostFields).Where(field => field.Value.ValueKind == JsonValueKind.String && field.Value.GetString()!.Length <= MostLetters))
+            foreach (
+                var field in all.EnumerateObject()
+                    .Take(MostFields)
+                    .Where(field => field.Value.ValueKind == JsonValueKind.String && field.Value.GetString()!.Length <= MostLetters)
+            )
                 fields[field.Name] = field.Value.GetString()!;
         }
         var file = new FormFile(Text(inner, "identity") ?? "", fields) { Called = Text(inner, "form") };
-        if (!isOf(file)) problems.Add(null, $"It is of another form: {file.Called ?? "one without a name"}", $"Here {form} is read: the class and the sheet that the page was made for. If the sheet was changed since, or most of the class list, put them back as they were to read this file.");
+        if (!isOf(file))
+            problems.Add(
+                null,
+                $"It is of another form: {file.Called ?? "one without a name"}",
+                $"Here {form} is read: the class and the sheet that the page was made for. If the sheet was changed since, or most of the class list, put them back as they were to read this file."
+            );
         return problems.Finish(() => file);
     }
 
-    private static string? Text(JsonDocument document, string name) => document.RootElement.ValueKind == JsonValueKind.Object && document.RootElement.TryGetProperty(name, out var value)
-        ? value.ValueKind switch { JsonValueKind.String => value.GetString(), JsonValueKind.Number => value.GetRawText(), _ => null }
-        : null;
+    private static string? Text(JsonDocument document, string name) =>
+        document.RootElement.ValueKind == JsonValueKind.Object && document.RootElement.TryGetProperty(name, out var value)
+            ? value.ValueKind switch
+            {
+                JsonValueKind.String => value.GetString(),
+                JsonValueKind.Number => value.GetRawText(),
+                _ => null,
+            }
+            : null;
 }

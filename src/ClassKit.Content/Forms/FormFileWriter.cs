@@ -3,7 +3,10 @@ using System.Text.Json;
 
 namespace ClassKit.Content.Forms;
 
-/// <summary>Writes what was filled in as the page of a form saves it: what is typed elsewhere is read back by <see cref="FormFileReader"/> like anything else.</summary>
+/// <summary>
+/// Writes what was filled in as the page of a form saves it: what is typed elsewhere is read back by <see cref="FormFileReader"/> like
+/// anything else.
+/// </summary>
 public static class FormFileWriter
 {
     private static readonly JsonSerializerOptions Style = new() { WriteIndented = true };
@@ -15,7 +18,25 @@ public static class FormFileWriter
     {
         ArgumentNullException.ThrowIfNull(file);
         ArgumentNullException.ThrowIfNull(form);
-        var content = JsonSerializer.Serialize(new { identity = file.Identity, form, fields = file.Fields });
-        return Encoding.UTF8.GetBytes(JsonSerializer.Serialize(new { kind = FormFileReader.Kind, version = FormFileReader.Version, digest = FormFileReader.DigestOf(content), content }, Style) + "\n");
+        var content = JsonSerializer.Serialize(
+            new
+            {
+                identity = file.Identity,
+                form,
+                fields = file.Fields,
+            }
+        );
+        return Encoding.UTF8.GetBytes(
+            JsonSerializer.Serialize(
+                new
+                {
+                    kind = FormFileReader.Kind,
+                    version = FormFileReader.Version,
+                    digest = FormFileReader.DigestOf(content),
+                    content,
+                },
+                Style
+            ) + "\n"
+        );
     }
 }

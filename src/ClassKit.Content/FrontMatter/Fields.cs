@@ -26,7 +26,11 @@ internal sealed class Fields(IReadOnlyList<Field> fields, bool isWhole, ProblemL
         }
         if (field.Values[0].Text.Length > 0)
             return field.Values[0];
-        problems.Add(field.Line, $"`{key}` is empty", $"Write behind the colon {KeyMeaning.Of(key).Means}: `{key}: {KeyMeaning.Of(key).Example}`.");
+        problems.Add(
+            field.Line,
+            $"`{key}` is empty",
+            $"Write behind the colon {KeyMeaning.Of(key).Means}: `{key}: {KeyMeaning.Of(key).Example}`."
+        );
         return null;
     }
 
@@ -78,21 +82,28 @@ internal sealed class Fields(IReadOnlyList<Field> fields, bool isWhole, ProblemL
         foreach (var field in fields.Where(field => !_asked.Contains(field.Key)))
         {
             problems.Add(field.Line, $"`{field.Key}` is not a key that is known here", NearestWord.Advice(field.Key, _asked));
-            if (NearestWord.To(field.Key, _asked) is { } meant) _missing.Remove(meant);
+            if (NearestWord.To(field.Key, _asked) is { } meant)
+                _missing.Remove(meant);
         }
         foreach (var key in _missing)
-            problems.Add(1, $"`{key}` is missing at the top of the file", $"Add a line such as `{key}: {KeyMeaning.Of(key).Example}` between the two lines of `---`: {KeyMeaning.Of(key).Means}.");
+            problems.Add(
+                1,
+                $"`{key}` is missing at the top of the file",
+                $"Add a line such as `{key}: {KeyMeaning.Of(key).Example}` between the two lines of `---`: {KeyMeaning.Of(key).Means}."
+            );
     }
 
     private Field? Find(string key)
     {
-        if (!_asked.Contains(key)) _asked.Add(key);
+        if (!_asked.Contains(key))
+            _asked.Add(key);
         return fields.FirstOrDefault(field => field.Key == key);
     }
 
     private Located? Missing(string key)
     {
-        if (isWhole) _missing.Add(key);
+        if (isWhole)
+            _missing.Add(key);
         return null;
     }
 }

@@ -31,7 +31,11 @@ internal static partial class FrontMatterReader
         // The library's own slip: it loses its state in a list that is opened and never closed.
         catch (Exception broken) when (broken is YamlException or InvalidOperationException)
         {
-            problems.Add((int)((broken as YamlException)?.Start.Line ?? parser.Current?.Start.Line ?? 1), "The lines at the top cannot be read from here on", $"{Shape} Put quotes around a value that holds a colon and a space, or that begins with a sign such as %, [, {{ or @.");
+            problems.Add(
+                (int)((broken as YamlException)?.Start.Line ?? parser.Current?.Start.Line ?? 1),
+                "The lines at the top cannot be read from here on",
+                $"{Shape} Put quotes around a value that holds a colon and a space, or that begins with a sign such as %, [, {{ or @."
+            );
         }
         return new(fields, isWhole: problems.Count == before, problems);
     }
@@ -46,7 +50,11 @@ internal static partial class FrontMatterReader
             if (line.StartsWith('\t'))
                 return (at + 1, "This line begins with a tab", $"Take it away. {Shape}");
             if (Glued().Match(line) is { Success: true } glued)
-                return (at + 1, $"`{Prose.Excerpt(line)}` has no blank behind its colon", $"Write `{glued.Groups["key"].Value}: {glued.Groups["value"].Value}`.");
+                return (
+                    at + 1,
+                    $"`{Prose.Excerpt(line)}` has no blank behind its colon",
+                    $"Write `{glued.Groups["key"].Value}: {glued.Groups["value"].Value}`."
+                );
             if (line.Length > 0 && char.IsLetter(line[0]) && !line.Contains(':', StringComparison.Ordinal))
                 return (at + 1, $"`{Prose.Excerpt(line)}` has no colon", Shape);
         }

@@ -4,10 +4,16 @@ using ClassKit.Content.Sources;
 
 namespace ClassKit.Content.Ingredients;
 
-/// <summary>The ingredients that a file can name by where it lies: a file of ingredients beside it, or in one of the folders above it, adds to those that ship.</summary>
+/// <summary>
+/// The ingredients that a file can name by where it lies: a file of ingredients beside it, or in one of the folders above it, adds to those
+/// that ship.
+/// </summary>
 internal static class OwnIngredients
 {
-    /// <summary>A formula lies in a lesson, a lesson among lessons, and those in a teaching folder: no further up is anything looked for that nobody named.</summary>
+    /// <summary>
+    /// A formula lies in a lesson, a lesson among lessons, and those in a teaching folder: no further up is anything looked for that nobody
+    /// named.
+    /// </summary>
     private const int Highest = 4;
 
     /// <summary>A list for the problems of a file that may name ingredients.</summary>
@@ -24,15 +30,18 @@ internal static class OwnIngredients
         for (var up = 0; up < Highest; up++, folder = folder.Folder)
         {
             files.AddRange(IngredientsReader.FileNames.Select(folder.In).Where(file => file.IsFile).Take(1));
-            if (folder.Name.Length == 0) break;
+            if (folder.Name.Length == 0)
+                break;
         }
-        if (files.Count == 0) return (Pantry.Shipped, null);
+        if (files.Count == 0)
+            return (Pantry.Shipped, null);
         files.Reverse();
         var pantry = Pantry.Shipped;
         foreach (var file in files)
         {
             var own = IngredientsReader.Read(file);
-            if (own.Model is null) return (pantry, own.Problems[0]);
+            if (own.Model is null)
+                return (pantry, own.Problems[0]);
             pantry = pantry.With(own.Model.Own);
         }
         return (source.Library.Shared(string.Join('|', files.Select(file => source.Library.Tree.Full(file.Path))), pantry), null);

@@ -12,15 +12,24 @@ namespace ClassKit.Content.Learning;
 /// <param name="Line">Where it stands in its file, counted from 1.</param>
 public sealed partial record ProposedMisconception(string Exercise, string Part, string Id, string Markdown, int Line)
 {
-    /// <summary>Every one in a file: sections <c>## exercise: part</c> with headings <c>### Misconception: id</c> below them. What stands before the first heading of a section is a remark.</summary>
+    /// <summary>
+    /// Every one in a file: sections <c>## exercise: part</c> with headings <c>### Misconception: id</c> below them. What stands before the
+    /// first heading of a section is a remark.
+    /// </summary>
     /// <returns>The pieces in their order, or what is wrong with the file.</returns>
     public static Reading<IReadOnlyList<ProposedMisconception>> Read(Source source)
     {
         ArgumentNullException.ThrowIfNull(source);
         var problems = new ProblemList(source.Shown);
-        if (SourceFile.Read(source, problems) is not { } text) return problems.Fail<IReadOnlyList<ProposedMisconception>>();
+        if (SourceFile.Read(source, problems) is not { } text)
+            return problems.Fail<IReadOnlyList<ProposedMisconception>>();
         var found = In(text.ReplaceLineEndings("\n").Split('\n'));
-        if (found.Count == 0) problems.Add(null, "There is no misconception in this file", "It needs sections such as `## pan_loaf: water`, with `### Misconception: its_name`, its formula and its words below.");
+        if (found.Count == 0)
+            problems.Add(
+                null,
+                "There is no misconception in this file",
+                "It needs sections such as `## pan_loaf: water`, with `### Misconception: its_name`, its formula and its words below."
+            );
         return problems.Finish(() => (IReadOnlyList<ProposedMisconception>)found);
     }
 
@@ -30,11 +39,18 @@ public sealed partial record ProposedMisconception(string Exercise, string Part,
         (string Exercise, string Part)? section = null;
         for (var at = 0; at < lines.Length; at++)
         {
-            if (Section().Match(lines[at]) is { Success: true } begun) section = (begun.Groups[1].Value, begun.Groups[2].Value);
-            else if (lines[at].StartsWith("## ", StringComparison.Ordinal)) section = null;
-            if (section is not var (exercise, part) || Heading().Match(lines[at]) is not { Success: true } heading) continue;
-            var end = Array.FindIndex(lines, at + 1, line => line.StartsWith("## ", StringComparison.Ordinal) || line.StartsWith("### ", StringComparison.Ordinal));
-            found.Add(new(exercise, part, heading.Groups[1].Value, string.Join('\n', lines[at..(end < 0 ? lines.Length : end)]).Trim(), at + 1));
+            if (Section().Match(lines[at]) is { Success: true } begun)
+                section = (begun.Groups[1].Value, begun.Groups[2].Value);
+            else if (lines[at].StartsWith("## ", StringComparison.Ordinal))
+                section = null;
+            if (section is not var (exercise, part) || Heading().Match(lines[at]) is not { Success: true } heading)
+                continue;
+            var end = Array.FindIndex(lines, at + 1, line =>
+                line.StartsWith("## ", StringComparison.Ordinal) || line.StartsWith("### ", StringComparison.Ordinal)
+            );
+            found.Add(
+                new(exercise, part, heading.Groups[1].Value, string.Join('\n', lines[at..(end < 0 ? lines.Length : end)]).Trim(), at + 1)
+            );
         }
         return found;
     }

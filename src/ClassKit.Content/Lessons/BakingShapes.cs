@@ -33,7 +33,11 @@ internal static class BakingShapes
         if (there.Count == keys.Length)
             return shape(sizes[0], sizes[1], sizes[2]);
         if (there.Count > 0)
-            problems.Add(fields.LineOf(there[0]), $"Of the {keys[0].Split(' ')[0]} only {string.Join(" and ", there.Select(key => $"`{key}`"))} is known", $"Write all three: {string.Join(", ", keys.Select(key => $"`{key}: 70 mm`"))}.");
+            problems.Add(
+                fields.LineOf(there[0]),
+                $"Of the {keys[0].Split(' ')[0]} only {string.Join(" and ", there.Select(key => $"`{key}`"))} is known",
+                $"Write all three: {string.Join(", ", keys.Select(key => $"`{key}: 70 mm`"))}."
+            );
         return null;
     }
 }

@@ -18,7 +18,8 @@ internal static partial class BenchTools
             var tool = new BenchTool(
                 match.Groups["name"].Value,
                 match.Groups["count"].Success ? int.Parse(match.Groups["count"].Value, CultureInfo.InvariantCulture) : 1,
-                match.Groups["shared"].Success);
+                match.Groups["shared"].Success
+            );
             if (tool.Count == 0)
                 problems.Add(entry.Text.Line, $"`{tool.Name}` is needed 0 times", "Leave it out, or write how many: `2 × Mixing bowl`.");
             else if (tools.Exists(known => known.Name.Equals(tool.Name, StringComparison.OrdinalIgnoreCase)))

@@ -19,9 +19,15 @@ internal static partial class Cautions
                 continue;
             var match = TextAndSource().Match(item.Text.Text);
             if (match.Success)
-                cautions.Add(new(item.Name.Text, texts.Read(item.Text with { Text = match.Groups["text"].Value }), match.Groups["source"].Value));
+                cautions.Add(
+                    new(item.Name.Text, texts.Read(item.Text with { Text = match.Groups["text"].Value }), match.Groups["source"].Value)
+                );
             else
-                problems.Add(item.Text.Line, $"The caution `{item.Name.Text}` names no source", $"End it with where that is published, or say that it is nowhere: `{Example}`.");
+                problems.Add(
+                    item.Text.Line,
+                    $"The caution `{item.Name.Text}` names no source",
+                    $"End it with where that is published, or say that it is nowhere: `{Example}`."
+                );
         }
         return cautions;
     }

@@ -10,12 +10,21 @@ using ClassKit.Lessons.Authored;
 
 namespace ClassKit.Content.Lessons;
 
-/// <summary>Reads what stands behind the minutes of a demonstration: <c>before Popovers: Fill, after Popovers: Warm, burner, oven 220 °C, bakes 35 min, door shut</c>, <c>no oven</c>, or <c>control of Muffins</c>.</summary>
+/// <summary>
+/// Reads what stands behind the minutes of a demonstration: <c>before Popovers: Fill, after Popovers: Warm, burner, oven 220 °C, bakes 35
+/// min, door shut</c>, <c>no oven</c>, or <c>control of Muffins</c>.
+/// </summary>
 internal sealed partial class DemonstrationConditions
 {
     private static readonly string[] Words =
     [
-        "before Popovers: Fill", "after Popovers: Bake", "oven 220 °C", "bakes 35 min", BenchWords.DoorShut, "no oven", "control of Muffins",
+        "before Popovers: Fill",
+        "after Popovers: Bake",
+        "oven 220 °C",
+        "bakes 35 min",
+        BenchWords.DoorShut,
+        "no oven",
+        "control of Muffins",
         .. BenchWords.Equipment,
     ];
 
@@ -30,7 +39,17 @@ internal sealed partial class DemonstrationConditions
         {
             if (Moment().Match(condition) is { Success: true } moment)
             {
-                var found = BreadStep.Find(moment.Groups["bread"].Value.Trim(), moment.Groups["step"].Value.Trim(), line, formulas, allRead, problems) is var (bread, step) ? new LessonStep(bread, step) : null;
+                var found = BreadStep.Find(
+                    moment.Groups["bread"].Value.Trim(),
+                    moment.Groups["step"].Value.Trim(),
+                    line,
+                    formulas,
+                    allRead,
+                    problems
+                )
+                    is var (bread, step)
+                    ? new LessonStep(bread, step)
+                    : null;
                 if (moment.Groups["when"].Value.Equals("before", StringComparison.OrdinalIgnoreCase))
                     Before = found;
                 else
@@ -49,10 +68,18 @@ internal sealed partial class DemonstrationConditions
             else if (BenchWords.Counted(condition) is var (count, what) && count > 0 && EquipmentKind.Find(what) is { } kind)
                 _uses.Add(new(kind, count));
             else
-                problems.Add(line, $"The demonstration's brackets hold `{condition}`, which is not known here", NearestWord.Advice(condition, Words));
+                problems.Add(
+                    line,
+                    $"The demonstration's brackets hold `{condition}`, which is not known here",
+                    NearestWord.Advice(condition, Words)
+                );
         }
         if ((oven is null) != (bakes is null) || (isShut && oven is null))
-            problems.Add(line, "The demonstration bakes, and its brackets do not say both how hot and how long", "Write both: `oven 220 °C, bakes 35 min`, and `door shut` besides if nobody may open it.");
+            problems.Add(
+                line,
+                "The demonstration bakes, and its brackets do not say both how hot and how long",
+                "Write both: `oven 220 °C, bakes 35 min`, and `door shut` besides if nobody may open it."
+            );
         else if (oven is { } dial && bakes is { } minutes)
             Bake = new(dial, minutes, isShut);
     }
@@ -76,7 +103,11 @@ internal sealed partial class DemonstrationConditions
         if (BreadStep.Bread(bread, line, formulas, allRead, problems) is not { } found)
             return null;
         if (found.Formula.Leavening == Leavening.Steam)
-            problems.Add(line, $"{found.Formula.Title} has no control", "Its steam comes from the water of the batter and cannot be left out: name a bread that yeast, soda or powder raises.");
+            problems.Add(
+                line,
+                $"{found.Formula.Title} has no control",
+                "Its steam comes from the water of the batter and cannot be left out: name a bread that yeast, soda or powder raises."
+            );
         return found.Formula.Id;
     }
 

@@ -46,16 +46,30 @@ internal static class FormulaLines
         if (flours.Count == 0)
             problems.Add(line, "The formula has no flour", "Baker's percentages are shares of the flour: add it, at 100 % all together.");
         else if (Math.Abs(sum - 100) > Slack)
-            problems.Add(line, FormattableString.Invariant($"The flour adds up to {Math.Round(sum, 2, MidpointRounding.AwayFromZero)} %"), fermented > 0
-                ? FormattableString.Invariant($"All flour together is 100 %, and {Math.Round(fermented, 2, MidpointRounding.AwayFromZero)} % of it is in the starter: correct the percentages.")
-                : "All flour together is 100 %: correct the percentages." + NotCounted(lines));
+            problems.Add(
+                line,
+                FormattableString.Invariant($"The flour adds up to {Math.Round(sum, 2, MidpointRounding.AwayFromZero)} %"),
+                fermented > 0
+                    ? FormattableString.Invariant(
+                        $"All flour together is 100 %, and {Math.Round(fermented, 2, MidpointRounding.AwayFromZero)} % of it is in the starter: correct the percentages."
+                    )
+                    : "All flour together is 100 %: correct the percentages." + NotCounted(lines)
+            );
     }
 
     /// <summary>What its bag calls flour and bakers do not count as such: it brings neither gluten nor starch that sets a crumb.</summary>
     private static string NotCounted(List<FormulaLine> lines)
     {
-        var called = lines.Where(line => line.Ingredient.Role != IngredientRole.Flour && line.Ingredient.OtherNames.Append(line.Ingredient.Name).Any(name => name.EndsWith("flour", StringComparison.OrdinalIgnoreCase)))
-            .Select(line => FormattableString.Invariant($"{line.Ingredient.Name} ({Math.Round(line.Percent, 2, MidpointRounding.AwayFromZero)} %)")).ToList();
+        var called = lines
+            .Where(line =>
+                line.Ingredient.Role != IngredientRole.Flour
+                && line.Ingredient.OtherNames.Append(line.Ingredient.Name)
+                    .Any(name => name.EndsWith("flour", StringComparison.OrdinalIgnoreCase))
+            )
+            .Select(line =>
+                FormattableString.Invariant($"{line.Ingredient.Name} ({Math.Round(line.Percent, 2, MidpointRounding.AwayFromZero)} %)")
+            )
+            .ToList();
         return called.Count == 0 ? "" : $" Not counted as flour: {string.Join(", ", called)}.";
     }
 

@@ -65,13 +65,27 @@ public static class LessonFormulaReader
         var pieceMass = fields.Quantity("piece mass", Dimensions.Mass, Bounds.AboveZero, default);
         var teamMakes = fields.Has("team makes") ? (int?)fields.Whole("team makes", Bounds.Countable) : null;
         var loss = fields.Quantity("loss", Dimensions.Percent, Bounds.ShareBelowAll, 0);
-        var mixTemperature = fields.Has("mix temperature") ? (Temperature?)fields.Quantity("mix temperature", Dimensions.Temperature, Dimensions.KitchenDegrees, default) : null;
-        var bestWithin = fields.Has("best within") ? (int?)Math.Round(fields.Quantity("best within", Dimensions.Minutes, Dimensions.PartOfPeriod, 0), MidpointRounding.AwayFromZero) : null;
-        var cutAfter = fields.Has("cut after") ? (int?)Math.Round(fields.Quantity("cut after", Dimensions.Minutes, Dimensions.LongRest, 0), MidpointRounding.AwayFromZero) : null;
+        var mixTemperature = fields.Has("mix temperature")
+            ? (Temperature?)fields.Quantity("mix temperature", Dimensions.Temperature, Dimensions.KitchenDegrees, default)
+            : null;
+        var bestWithin = fields.Has("best within")
+            ? (int?)
+                Math.Round(fields.Quantity("best within", Dimensions.Minutes, Dimensions.PartOfPeriod, 0), MidpointRounding.AwayFromZero)
+            : null;
+        var cutAfter = fields.Has("cut after")
+            ? (int?)Math.Round(fields.Quantity("cut after", Dimensions.Minutes, Dimensions.LongRest, 0), MidpointRounding.AwayFromZero)
+            : null;
         if (cutAfter is > 0 and < ShortestRest)
-            problems.Add(fields.LineOf("cut after"), $"`cut after` is {cutAfter} min, which a class goes on for", "Write what is shorter than 3 h into the step that cools it, and `cut after: 24 h` of what is cut another day.");
+            problems.Add(
+                fields.LineOf("cut after"),
+                $"`cut after` is {cutAfter} min, which a class goes on for",
+                "Write what is shorter than 3 h into the step that cools it, and `cut after: 24 h` of what is cut another day."
+            );
         CrumbStructure? structure = fields.Has("structure") ? fields.Choice("structure", Structures) : null;
-        var gravity = fields.Has("specific gravity") && fields.Text("specific gravity") is { } light ? Number.Read(light, "`specific gravity`", new Bounds(0.2, true, 1.4), problems) : null;
+        var gravity =
+            fields.Has("specific gravity") && fields.Text("specific gravity") is { } light
+                ? Number.Read(light, "`specific gravity`", new Bounds(0.2, true, 1.4), problems)
+                : null;
         var build = StarterBuilds.Read(fields, problems);
         var shape = BakingShapes.Read(fields, problems);
         fields.Finish();
@@ -96,23 +110,39 @@ public static class LessonFormulaReader
         if (document.Opening.Blocks.Count == 0)
             problems.Add(document.Opening.Line, "Nothing says why this bread is in the lesson", "Write a sentence or two below the title.");
 
-        var reading = problems.Finish(() => new LessonFormula(
-            new BakersFormula(id, document.Title.Text, leavening, lines), piece!.Value.Text, pieceMass, loss, why, mixTemperature,
-            Heats(steps).First(), Heats(steps).Last(),
-            steps, equipment, cautions, notes, traits!)
-        {
-            BestWithinMinutes = bestWithin,
-            CutAfterMinutes = cutAfter,
-            TeamMakes = teamMakes,
-            Structure = structure,
-            SpecificGravity = gravity,
-            StarterBuild = build,
-            Pieces = pieces?.Text ?? piece.Value.Text + "s",
-            Shape = shape is FreeStanding && steps.Where(step => step.IsBaking).All(step => step.Way == CookingWay.Steamer) ? FreeStanding.Steamed : shape,
-            Observations = observations,
-            Surfaces = surfaces,
-            Pictures = pictures,
-        });
+        var reading = problems.Finish(() =>
+            new LessonFormula(
+                new BakersFormula(id, document.Title.Text, leavening, lines),
+                piece!.Value.Text,
+                pieceMass,
+                loss,
+                why,
+                mixTemperature,
+                Heats(steps).First(),
+                Heats(steps).Last(),
+                steps,
+                equipment,
+                cautions,
+                notes,
+                traits!
+            )
+            {
+                BestWithinMinutes = bestWithin,
+                CutAfterMinutes = cutAfter,
+                TeamMakes = teamMakes,
+                Structure = structure,
+                SpecificGravity = gravity,
+                StarterBuild = build,
+                Pieces = pieces?.Text ?? piece.Value.Text + "s",
+                Shape =
+                    shape is FreeStanding && steps.Where(step => step.IsBaking).All(step => step.Way == CookingWay.Steamer)
+                        ? FreeStanding.Steamed
+                        : shape,
+                Observations = observations,
+                Surfaces = surfaces,
+                Pictures = pictures,
+            }
+        );
         if (reading.Model is not { } formula)
             return reading;
         // Which values a formula has is known once it is read.
@@ -129,5 +159,9 @@ public static class LessonFormulaReader
 
     /// <summary>What is set, in order; the boiling point at sea level where all that cooks it is as hot as it is.</summary>
     private static IEnumerable<Temperature> Heats(IReadOnlyList<MethodStep> steps) =>
-        steps.Where(step => step.IsBaking).Select(step => step.Temperature).OfType<Temperature>().DefaultIfEmpty(Temperature.FromCelsius(100));
+        steps
+            .Where(step => step.IsBaking)
+            .Select(step => step.Temperature)
+            .OfType<Temperature>()
+            .DefaultIfEmpty(Temperature.FromCelsius(100));
 }

@@ -32,9 +32,13 @@ public static class LessonReader
 
     private static Reading<Lesson> ReadFile(Source source)
     {
-        var folder = Path.GetFileName(source.Path) == FileName && !source.IsFolder ? source.At(Path.GetDirectoryName(source.Path)!) : source;
+        var folder =
+            Path.GetFileName(source.Path) == FileName && !source.IsFolder ? source.At(Path.GetDirectoryName(source.Path)!) : source;
         if (!folder.IsFolder)
-            return new(null, [new(folder.Shown, null, "There is no such folder", Nearby.Folders(folder) ?? "Name the folder of a lesson.")]);
+            return new(
+                null,
+                [new(folder.Shown, null, "There is no such folder", Nearby.Folders(folder) ?? "Name the folder of a lesson.")]
+            );
         var file = folder.In(FileName);
         var problems = OwnIngredients.ProblemsOf(file);
         return SourceFile.Read(file, problems) is { } text ? Read(folder.Name, file, text, problems) : problems.Fail<Lesson>();
@@ -46,9 +50,18 @@ public static class LessonReader
         ArgumentNullException.ThrowIfNull(folder);
         var file = folder.In(FileName);
         var problems = new ProblemList(file.Shown);
-        if (SourceFile.Read(file, problems) is not { } text || FrontMatterBlock.Split(text, problems) is not { } block || Document.Read(block.Markdown, problems) is not { } document)
+        if (
+            SourceFile.Read(file, problems) is not { } text
+            || FrontMatterBlock.Split(text, problems) is not { } block
+            || Document.Read(block.Markdown, problems) is not { } document
+        )
             return [];
-        return [.. LinkList.Read(new Sections(document.Sections, "##", problems).Optional("Exercises"), "exercises", file, problems).Select(link => link.Path)];
+        return
+        [
+            .. LinkList
+                .Read(new Sections(document.Sections, "##", problems).Optional("Exercises"), "exercises", file, problems)
+                .Select(link => link.Path),
+        ];
     }
 
     private static Reading<Lesson> Read(string id, Source file, string text, ProblemList problems)
@@ -56,15 +69,23 @@ public static class LessonReader
         if (FrontMatterBlock.Split(text, problems) is not { } block)
             return problems.Fail<Lesson>();
         var fields = FrontMatterReader.Read(block.Yaml, problems);
-        var period = (int)Math.Round(fields.Quantity("period", Dimensions.Minutes, Dimensions.Period, int.MaxValue / 2), MidpointRounding.AwayFromZero);
+        var period = (int)
+            Math.Round(fields.Quantity("period", Dimensions.Minutes, Dimensions.Period, int.MaxValue / 2), MidpointRounding.AwayFromZero);
         var files = new LinkedFiles(file, problems);
         var pictures = PictureReader.All(block.Markdown, file, file.Folder, problems);
         var marking = files.One(fields.Text("marking"), ContentKind.MarkingScheme, MarkingSchemeReader.Read);
         var rubric = files.One(fields.Text("bench rubric"), ContentKind.PracticalRubric, PracticalRubricReader.Read);
         var aside = new SetAside(
-            Minutes(fields, "setup", SetAside.Usual.SetupMinutes), Minutes(fields, "tasting", SetAside.Usual.TastingMinutes), Minutes(fields, "cleanup", SetAside.Usual.CleanupMinutes));
+            Minutes(fields, "setup", SetAside.Usual.SetupMinutes),
+            Minutes(fields, "tasting", SetAside.Usual.TastingMinutes),
+            Minutes(fields, "cleanup", SetAside.Usual.CleanupMinutes)
+        );
         if (aside.SetupMinutes + aside.TastingMinutes + aside.CleanupMinutes >= period)
-            problems.Doubt(fields.LineOf("period"), $"Beginning, tasting and cleaning up take {aside.SetupMinutes + aside.TastingMinutes + aside.CleanupMinutes} min, and the lesson {period} min", "Give the lesson more time, or write less for `setup`, `tasting` or `cleanup`.");
+            problems.Doubt(
+                fields.LineOf("period"),
+                $"Beginning, tasting and cleaning up take {aside.SetupMinutes + aside.TastingMinutes + aside.CleanupMinutes} min, and the lesson {period} min",
+                "Give the lesson more time, or write less for `setup`, `tasting` or `cleanup`."
+            );
         fields.Finish();
 
         if (Document.Read(block.Markdown, problems) is not { } document)
@@ -80,18 +101,28 @@ public static class LessonReader
         var formulaLinks = LinkList.Read(sections.Required("Formulas"), "formulas", file, problems);
         var formulas = files.All(formulaLinks, ContentKind.Formula, LessonFormulaReader.Read, formula => formula.Formula.Title);
         var allRead = formulas.Count == formulaLinks.Count && problems.Count == beforeFormulas;
-        var exercises = files.All(LinkList.Read(sections.Optional("Exercises"), "exercises", file, problems), ContentKind.Exercise, ExerciseReader.Read, exercise => exercise.Title);
-        var vocabulary = Lists.Entries(sections.Required("Vocabulary"), problems)
-            .Select(entry => NamedItem.Read(entry.Text, "- **Proof.** The last rise before baking.", problems)).OfType<NamedItem>()
-            .Select(item => new Term(item.Name.Text, texts.Read(item.Text))).ToList();
+        var exercises = files.All(
+            LinkList.Read(sections.Optional("Exercises"), "exercises", file, problems),
+            ContentKind.Exercise,
+            ExerciseReader.Read,
+            exercise => exercise.Title
+        );
+        var vocabulary = Lists
+            .Entries(sections.Required("Vocabulary"), problems)
+            .Select(entry => NamedItem.Read(entry.Text, "- **Proof.** The last rise before baking.", problems))
+            .OfType<NamedItem>()
+            .Select(item => new Term(item.Name.Text, texts.Read(item.Text)))
+            .ToList();
         var cautions = Cautions.Read(sections.Required("Cautions"), texts, problems);
         var points = TalkingPoints.Read(sections.Required("Talking points"), texts, formulas, allRead, problems);
         var shown = sections.Optional("Demonstrations");
         var demonstrations = DemonstrationList.Read(shown, texts, formulas, allRead, problems);
         var series = SeriesList.Read(sections.Optional("Series"), texts, formulas, allRead, problems);
         var questions = Questions.Read(sections.Required("Questions"), texts, problems);
-        var failures = Tables.Rows(sections.Required("Failures"), FailureColumns, problems).Select(row => new Failure(
-            Cell(row, "Sign"), Cell(row, "Cause"), Cell(row, "Cure"))).ToList();
+        var failures = Tables
+            .Rows(sections.Required("Failures"), FailureColumns, problems)
+            .Select(row => new Failure(Cell(row, "Sign"), Cell(row, "Cause"), Cell(row, "Cure")))
+            .ToList();
         var handout = texts.Read(sections.Required("For students"));
         var guide = texts.Read(sections.Required("For the instructor"));
         sections.Finish();
@@ -101,22 +132,43 @@ public static class LessonReader
             texts.Check(ValueNames.Of(formulas), problems);
         }
 
-        var reading = problems.Finish(() => files.Problems.Count > 0 ? null! : new Lesson(
-            id, document.Title.Text, summary, period, objectives, knowledge, vocabulary, cautions, points, questions, failures,
-            formulas, exercises, marking!, rubric!, handout, guide)
-        {
-            Demonstrations = demonstrations,
-            Series = series,
-            SetAside = aside,
-            Pictures = pictures,
-        });
+        var reading = problems.Finish(() =>
+            files.Problems.Count > 0
+                ? null!
+                : new Lesson(
+                    id,
+                    document.Title.Text,
+                    summary,
+                    period,
+                    objectives,
+                    knowledge,
+                    vocabulary,
+                    cautions,
+                    points,
+                    questions,
+                    failures,
+                    formulas,
+                    exercises,
+                    marking!,
+                    rubric!,
+                    handout,
+                    guide
+                )
+                {
+                    Demonstrations = demonstrations,
+                    Series = series,
+                    SetAside = aside,
+                    Pictures = pictures,
+                }
+        );
         return files.With(reading);
 
         TextTemplate Cell(TableRow row, string column) => row.Required(column, problems) is { } cell ? texts.Read(cell) : "";
     }
 
     /// <summary>A key that may be left out.</summary>
-    private static int Minutes(Fields fields, string key, int usual) => fields.Has(key)
-        ? (int)Math.Round(fields.Quantity(key, Dimensions.Minutes, Dimensions.PartOfPeriod, usual), MidpointRounding.AwayFromZero)
-        : usual;
+    private static int Minutes(Fields fields, string key, int usual) =>
+        fields.Has(key)
+            ? (int)Math.Round(fields.Quantity(key, Dimensions.Minutes, Dimensions.PartOfPeriod, usual), MidpointRounding.AwayFromZero)
+            : usual;
 }

@@ -27,12 +27,12 @@ internal sealed class LessonTexts
 
     /// <summary>The text, each name in it at its line.</summary>
     public TextTemplate Read(Located text) => TextTemplate.Parse(text.Text, (name, _) =>
-    {
-        var place = _left.Find(each => each.Name == name && each.Line >= text.Line) ?? new($"{{{name}}}", name, text.Line);
-        _left.Remove(place);
-        _read.Add(place);
-        return place with { Name = FullName(name) };
-    });
+        {
+            var place = _left.Find(each => each.Name == name && each.Line >= text.Line) ?? new($"{{{name}}}", name, text.Line);
+            _left.Remove(place);
+            _read.Add(place);
+            return place with { Name = FullName(name) };
+        });
 
     /// <summary>A section's Markdown; nothing where there is no section.</summary>
     public TextTemplate Read(Section? section) => section is null ? "" : Read(new Located(section.Markdown, section.Line));
@@ -48,7 +48,11 @@ internal sealed class LessonTexts
         foreach (var unknown in _read.Concat(_left).Where(place => !known.Contains(place.Name)))
             problems.Add(unknown.Line, $"`{unknown.Written}` stands for no computed value", Advice(unknown.Name, known));
         foreach (var idle in _left.Where(place => known.Contains(place.Name)))
-            problems.Add(idle.Line, $"`{idle.Written}` stands where no value is put in", "Name values in sentences only: not in headings, names, sources or what is set out.");
+            problems.Add(
+                idle.Line,
+                $"`{idle.Written}` stands where no value is put in",
+                "Name values in sentences only: not in headings, names, sources or what is set out."
+            );
     }
 
     private string FullName(string name) => _formulaId is null || ValueNames.OfClass.Contains(name) ? name : $"{_formulaId}.{name}";
@@ -58,7 +62,11 @@ internal sealed class LessonTexts
     {
         var point = name.IndexOf('.', StringComparison.Ordinal);
         var formula = point > 0 ? name[..(point + 1)] : "";
-        var near = known.Where(each => formula.Length > 0 ? each.StartsWith(formula, StringComparison.Ordinal) : !each.Contains('.', StringComparison.Ordinal)).ToList();
+        var near = known
+            .Where(each =>
+                formula.Length > 0 ? each.StartsWith(formula, StringComparison.Ordinal) : !each.Contains('.', StringComparison.Ordinal)
+            )
+            .ToList();
         return NearestWord.Advice(name, near.Count > 0 ? near : known);
     }
 }

@@ -22,7 +22,11 @@ internal static partial class LinkList
             else if (match.Success)
                 links.Add((new(match.Groups["title"].Value, item.Line), ContentPath.Beside(problems.File, match.Groups["path"].Value)));
             else
-                problems.Add(item.Line, $"This item reads `{Prose.Excerpt(item.Text)}`", $"Write a link to the file: `- [Title]({folder}/name.md)`.");
+                problems.Add(
+                    item.Line,
+                    $"This item reads `{Prose.Excerpt(item.Text)}`",
+                    $"Write a link to the file: `- [Title]({folder}/name.md)`."
+                );
         }
         // A link that leads nowhere is most likely meant for what is not listed.
         if (section is not null && problems.Count == before && links.TrueForAll(link => file.At(link.Path).IsFile))
@@ -38,7 +42,11 @@ internal static partial class LinkList
         foreach (var name in file.Library.Tree.Files(beside.Path).Where(name => name.EndsWith(".md", StringComparison.Ordinal)))
         {
             if (!listed.Contains(ContentPath.Beside(problems.File, $"{folder}/{name}")))
-                problems.Add(section.Line, $"`{folder}/{name}` is not listed", "Add a link to it where it belongs in the order, or move the file elsewhere.");
+                problems.Add(
+                    section.Line,
+                    $"`{folder}/{name}` is not listed",
+                    "Add a link to it where it belongs in the order, or move the file elsewhere."
+                );
         }
     }
 

@@ -14,10 +14,16 @@ internal sealed class LinkedFiles(Source file, ProblemList lesson)
 
     /// <summary>A model read here, with what is doubtful in the files; none where one of them is wrong.</summary>
     public Reading<TModel> With<TModel>(Reading<TModel> reading)
-        where TModel : class => new(_problems.Count == 0 ? reading.Model : null, [.. reading.Problems, .. _problems]) { Doubts = [.. reading.Doubts, .. _doubts] };
+        where TModel : class =>
+        new(_problems.Count == 0 ? reading.Model : null, [.. reading.Problems, .. _problems]) { Doubts = [.. reading.Doubts, .. _doubts] };
 
     /// <summary>One model for each link, in order; fewer if any could not be read.</summary>
-    public IReadOnlyList<T> All<T>(IReadOnlyList<(Located Title, string Path)> links, ContentKind kind, Func<Source, Reading<T>> read, Func<T, string> title)
+    public IReadOnlyList<T> All<T>(
+        IReadOnlyList<(Located Title, string Path)> links,
+        ContentKind kind,
+        Func<Source, Reading<T>> read,
+        Func<T, string> title
+    )
         where T : class
     {
         var models = new List<T>();
@@ -40,11 +46,17 @@ internal sealed class LinkedFiles(Source file, ProblemList lesson)
     public T? Table<T>(Located? path, Func<Source, Reading<T>> read)
         where T : class
     {
-        if (path is not { } there) return null;
+        if (path is not { } there)
+            return null;
         var linked = file.At(ContentPath.Beside(lesson.File, there.Text));
         file.Library.Link(linked.Path);
-        if (linked.IsFile) return Gathered(read(linked));
-        lesson.Add(there.Line, $"There is no file `{linked.Path}`", Nearby.Files(linked) ?? "Check the spelling; paths begin at the file that holds them.");
+        if (linked.IsFile)
+            return Gathered(read(linked));
+        lesson.Add(
+            there.Line,
+            $"There is no file `{linked.Path}`",
+            Nearby.Files(linked) ?? "Check the spelling; paths begin at the file that holds them."
+        );
         return null;
     }
 
@@ -58,10 +70,18 @@ internal sealed class LinkedFiles(Source file, ProblemList lesson)
 
     private static string Advice(Source missing, ContentKind kind)
     {
-        if (Nearby.Files(missing) is { } near) return near;
+        if (Nearby.Files(missing) is { } near)
+            return near;
         var folder = missing.Folder;
-        var alike = folder.IsFolder ? folder.Library.Tree.Files(folder.Path).Where(name => name.EndsWith(".md", StringComparison.Ordinal) && ContentRecognition.Plainly(folder.In(name)) == kind).ToList() : [];
-        return alike is [var only] ? $"`{only}` beside it is {ContentWords.Of(kind)}: write its name if you mean that one." : "Check the spelling; paths begin at the file that holds them.";
+        var alike = folder.IsFolder
+            ? folder
+                .Library.Tree.Files(folder.Path)
+                .Where(name => name.EndsWith(".md", StringComparison.Ordinal) && ContentRecognition.Plainly(folder.In(name)) == kind)
+                .ToList()
+            : [];
+        return alike is [var only]
+            ? $"`{only}` beside it is {ContentWords.Of(kind)}: write its name if you mean that one."
+            : "Check the spelling; paths begin at the file that holds them.";
     }
 
     private T? One<T>(Located link, string path, ContentKind kind, Func<Source, Reading<T>> read)
@@ -78,7 +98,11 @@ internal sealed class LinkedFiles(Source file, ProblemList lesson)
         var found = Path.GetExtension(path) == ".md" ? ContentRecognition.Plainly(linked) ?? kind : (ContentKind?)null;
         if (found != kind)
         {
-            lesson.Add(link.Line, $"`{path}` is {(found is { } other ? ContentWords.Of(other) : "no Markdown file")}", $"Link to {ContentWords.Of(kind)}, a file that ends in .md.");
+            lesson.Add(
+                link.Line,
+                $"`{path}` is {(found is { } other ? ContentWords.Of(other) : "no Markdown file")}",
+                $"Link to {ContentWords.Of(kind)}, a file that ends in .md."
+            );
             return null;
         }
         return Gathered(read(linked));

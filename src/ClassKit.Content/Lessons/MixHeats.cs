@@ -19,23 +19,63 @@ internal static class MixHeats
         var before = problems.Count;
         List<IngredientHeat> heats = [.. formula.Steps.SelectMany(step => step.Work.Heats)];
         foreach (var heat in heats.Where(heat => formula.Formula.Lines.All(line => line.Ingredient.Id != heat.Ingredient.Id)))
-            problems.Add(method?.Line, $"A step's brackets warm, melt, temper or cook {heat.Ingredient.Name.ToLowerInvariant()}, which is not in the formula", "Name an ingredient of the formula.");
+            problems.Add(
+                method?.Line,
+                $"A step's brackets warm, melt, temper or cook {heat.Ingredient.Name.ToLowerInvariant()}, which is not in the formula",
+                "Name an ingredient of the formula."
+            );
         foreach (var twice in heats.GroupBy(heat => heat.Ingredient.Id).Where(same => same.Count() > 1))
-            problems.Add(method?.Line, $"Steps' brackets warm, melt, temper or cook {twice.First().Ingredient.Name.ToLowerInvariant()} more than once", "Say it once, where it is brought to the temperature at which it is mixed.");
+            problems.Add(
+                method?.Line,
+                $"Steps' brackets warm, melt, temper or cook {twice.First().Ingredient.Name.ToLowerInvariant()} more than once",
+                "Say it once, where it is brought to the temperature at which it is mixed."
+            );
         foreach (var heat in heats.Where(heat => heat.Kind == HeatKind.Melted && heat.Ingredient.Role != IngredientRole.Fat))
-            problems.Add(method?.Line, $"A step's brackets melt {heat.Ingredient.Name.ToLowerInvariant()}, which is no fat", "Write `warms` for what is liquid.");
-        foreach (var step in formula.Steps.Where(step => step.Work.Heats.Any(heat => heat.Kind == HeatKind.Cooked) && step.Work.Uses.All(use => use.Kind != EquipmentKind.Burner)))
-            problems.Add(method?.Line, $"`{step.Name}` cooks a paste, and its brackets occupy no burner", "Write `burner` into its brackets: two teams cannot cook on one at the same moment.");
+            problems.Add(
+                method?.Line,
+                $"A step's brackets melt {heat.Ingredient.Name.ToLowerInvariant()}, which is no fat",
+                "Write `warms` for what is liquid."
+            );
+        foreach (
+            var step in formula.Steps.Where(step =>
+                step.Work.Heats.Any(heat => heat.Kind == HeatKind.Cooked) && step.Work.Uses.All(use => use.Kind != EquipmentKind.Burner)
+            )
+        )
+            problems.Add(
+                method?.Line,
+                $"`{step.Name}` cooks a paste, and its brackets occupy no burner",
+                "Write `burner` into its brackets: two teams cannot cook on one at the same moment."
+            );
         if (asked is null && heats.Exists(heat => heat.Kind == HeatKind.Warmed))
-            problems.Add(method?.Line, "A step's brackets warm something, and nothing says how warm the mix should be", "Add `mix temperature: 24 °C` above, or take `warms` out.");
-        if (problems.Count == before && MixBalance.Of(formula, MixSettings.UsualKitchen).TryGet(out var mix, out _) && mix.OutOfReach is { } why)
-            problems.Add(asked, FormattableString.Invariant($"In a kitchen of {MixSettings.UsualKitchen.Celsius:0} °C, which is taken where a lesson is read without its class, its method cannot give the mix temperature: {why.Message.TrimEnd('.')}"), mix.Warmed.Count == 0 ? Advice(formula) : "Ask for a temperature within reach, or warm more of what goes in.");
+            problems.Add(
+                method?.Line,
+                "A step's brackets warm something, and nothing says how warm the mix should be",
+                "Add `mix temperature: 24 °C` above, or take `warms` out."
+            );
+        if (
+            problems.Count == before
+            && MixBalance.Of(formula, MixSettings.UsualKitchen).TryGet(out var mix, out _)
+            && mix.OutOfReach is { } why
+        )
+            problems.Add(
+                asked,
+                FormattableString.Invariant(
+                    $"In a kitchen of {MixSettings.UsualKitchen.Celsius:0} °C, which is taken where a lesson is read without its class, its method cannot give the mix temperature: {why.Message.TrimEnd('.')}"
+                ),
+                mix.Warmed.Count == 0 ? Advice(formula) : "Ask for a temperature within reach, or warm more of what goes in."
+            );
     }
 
     private static string Advice(LessonFormula formula)
     {
-        var liquid = formula.Formula.Lines.Where(line => line.Ingredient.Role is IngredientRole.Liquid or IngredientRole.Egg).MaxBy(line => line.Percent)?.Ingredient.Name.ToLowerInvariant();
-        return (liquid is null ? "" : $"Write into the brackets of the step that brings it to temperature: `warms {liquid}`; cards then say how warm. ")
-            + "Leave `mix temperature` out, and the mix is taken as it comes: cards say how that is.";
+        var liquid = formula
+            .Formula.Lines.Where(line => line.Ingredient.Role is IngredientRole.Liquid or IngredientRole.Egg)
+            .MaxBy(line => line.Percent)
+            ?.Ingredient.Name.ToLowerInvariant();
+        return (
+                liquid is null
+                    ? ""
+                    : $"Write into the brackets of the step that brings it to temperature: `warms {liquid}`; cards then say how warm. "
+            ) + "Leave `mix temperature` out, and the mix is taken as it comes: cards say how that is.";
     }
 }

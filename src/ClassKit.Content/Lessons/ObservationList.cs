@@ -25,7 +25,11 @@ internal static class ObservationList
         var observations = new List<Observation>();
         foreach (var row in Tables.Rows(section, Columns, problems))
         {
-            var (name, less, more) = (row.Required("Measure", problems), row.Required("If less", problems), row.Required("If more", problems));
+            var (name, less, more) = (
+                row.Required("Measure", problems),
+                row.Required("If less", problems),
+                row.Required("If more", problems)
+            );
             if (name is not { } measured || less is null || more is null)
                 continue;
             if (!Measures.TryGetValue(measured.Text, out var measure))

@@ -13,7 +13,11 @@ internal static class Questions
             return [];
         var (opening, parts) = section.Split(3);
         if (opening.Blocks.Count > 0)
-            problems.Add(opening.Blocks[0].Line + 1, "This text belongs to no question", "Begin every question with `### ` and write its model answer below.");
+            problems.Add(
+                opening.Blocks[0].Line + 1,
+                "This text belongs to no question",
+                "Begin every question with `### ` and write its model answer below."
+            );
         foreach (var unanswered in parts.Where(part => part.Blocks.Count == 0))
             problems.Add(unanswered.Line, $"The question `{unanswered.Heading.Text}` has no model answer", "Write it below the question.");
         return [.. parts.Select(part => new Question(texts.Read(part.Heading), texts.Read(part)))];

@@ -23,8 +23,23 @@ internal sealed partial class StepConditions
     /// <summary>What may be written, as advice names it.</summary>
     private static readonly string[] Words =
     [
-        "28 °C", .. BenchWords.CookingExamples, Unattended, "2 people", "2 oven places", "2 steamer places", BenchWords.DoorShut, OvenReady, KeepsOvernight, NoWait, Reheats, "wait up to 10 min", "each 2–3 min",
-        "warms whole milk", "melts unsalted butter", "tempers unsalted butter", "cooks bread flour",
+        "28 °C",
+        .. BenchWords.CookingExamples,
+        Unattended,
+        "2 people",
+        "2 oven places",
+        "2 steamer places",
+        BenchWords.DoorShut,
+        OvenReady,
+        KeepsOvernight,
+        NoWait,
+        Reheats,
+        "wait up to 10 min",
+        "each 2–3 min",
+        "warms whole milk",
+        "melts unsalted butter",
+        "tempers unsalted butter",
+        "cooks bread flour",
         .. BenchWords.Equipment,
     ];
 
@@ -48,14 +63,33 @@ internal sealed partial class StepConditions
             Read(condition);
         var place = Way is { } way ? CookingPlace.Of(way) : null;
         if (place is { IsWatched: true } && _people == 0)
-            _problems.Add(_line, $"The brackets say `{Unattended}` of a {place.Name}", "Somebody stands by all the time: leave the word out, or write how many: `2 people`.");
+            _problems.Add(
+                _line,
+                $"The brackets say `{Unattended}` of a {place.Name}",
+                "Somebody stands by all the time: leave the word out, or write how many: `2 people`."
+            );
         if (_placesOf is { Kind: not null } of && Way is null)
-            _problems.Add(_line, $"The brackets name places of a {of.Name} and not that the bread is cooked in one", $"Write both: `{of.Name}, {_places} {of.Name} places`.");
+            _problems.Add(
+                _line,
+                $"The brackets name places of a {of.Name} and not that the bread is cooked in one",
+                $"Write both: `{of.Name}, {_places} {of.Name} places`."
+            );
         if (Work.Reheats && place is null)
-            _problems.Add(_line, $"The brackets say `{Reheats}` and nothing heats", "Write what it is heated in as well: `combi oven 160 °C, reheats`.");
+            _problems.Add(
+                _line,
+                $"The brackets say `{Reheats}` and nothing heats",
+                "Write what it is heated in as well: `combi oven 160 °C, reheats`."
+            );
         if (place?.Kind is { } kind)
             _uses.Add(new(kind, _places ?? 1));
-        Work = Work with { People = _people ?? (place is null || place.IsWatched ? 1 : 0), Uses = _uses, Heats = _heats, OvenPlaces = _places ?? Work.OvenPlaces, StatesPlaces = _places is not null };
+        Work = Work with
+        {
+            People = _people ?? (place is null || place.IsWatched ? 1 : 0),
+            Uses = _uses,
+            Heats = _heats,
+            OvenPlaces = _places ?? Work.OvenPlaces,
+            StatesPlaces = _places is not null,
+        };
     }
 
     /// <summary>What it is cooked in or over; null on the bench.</summary>
@@ -98,7 +132,11 @@ internal sealed partial class StepConditions
         else if (OneByOne().Match(condition) is { Success: true } each)
             Each = Piece(each);
         else if (condition.StartsWith("each ", StringComparison.OrdinalIgnoreCase))
-            _problems.Add(_line, $"The brackets hold `{condition}`", "How long one piece takes is written in whole minutes, behind the duration of the step: `(8–10 min, pan 230 °C, each 1–2 min)`. Say what is shorter in the words of the step: `20 to 30 s over the flame`.");
+            _problems.Add(
+                _line,
+                $"The brackets hold `{condition}`",
+                "How long one piece takes is written in whole minutes, behind the duration of the step: `(8–10 min, pan 230 °C, each 1–2 min)`. Say what is shorter in the words of the step: `20 to 30 s over the flame`."
+            );
         else if (Heating().Match(condition) is { Success: true } heating)
             Heat(heating.Groups["how"].Value, heating.Groups["what"].Value);
         else if (BenchWords.Counted(condition) is var (count, what))
@@ -124,7 +162,11 @@ internal sealed partial class StepConditions
     private void Cook(CookingPlace place, string? heat, string condition)
     {
         if (Way is not null)
-            _problems.Add(_line, $"The brackets hold `{condition}` as well", "A step is cooked in one thing: split it where the bread changes over.");
+            _problems.Add(
+                _line,
+                $"The brackets hold `{condition}` as well",
+                "A step is cooked in one thing: split it where the bread changes over."
+            );
         Way = place.Way;
         if (heat is not null)
             Temperature = Degrees(heat);
@@ -133,12 +175,24 @@ internal sealed partial class StepConditions
     }
 
     /// <summary>What the places are of; null for other words.</summary>
-    private static CookingPlace? PlacesOf(string what) => CookingPlace.All.FirstOrDefault(place => what == $"{place.Name} place" || what == $"{place.Name} places");
+    private static CookingPlace? PlacesOf(string what) =>
+        CookingPlace.All.FirstOrDefault(place => what == $"{place.Name} place" || what == $"{place.Name} places");
 
     private void Heat(string how, string what)
     {
         if (KnownIngredient.Find(new(what, _line), _problems) is { } ingredient)
-            _heats.Add(new(ingredient, how.ToLowerInvariant() switch { "warms" => HeatKind.Warmed, "melts" => HeatKind.Melted, "cooks" => HeatKind.Cooked, _ => HeatKind.Tempered }));
+            _heats.Add(
+                new(
+                    ingredient,
+                    how.ToLowerInvariant() switch
+                    {
+                        "warms" => HeatKind.Warmed,
+                        "melts" => HeatKind.Melted,
+                        "cooks" => HeatKind.Cooked,
+                        _ => HeatKind.Tempered,
+                    }
+                )
+            );
     }
 
     private void Staff(int people, string condition)
@@ -163,7 +217,11 @@ internal sealed partial class StepConditions
         var most = each.Groups["max"].Success ? Whole(each.Groups["max"]) : least;
         if (least > 0 && least <= most && most <= _longest)
             return new(least, most);
-        _problems.Add(_line, $"One piece takes `{each.Value}`", least > most ? "Write the shorter time first." : $"Write at least one minute, and no more than the {_longest} of the step.");
+        _problems.Add(
+            _line,
+            $"One piece takes `{each.Value}`",
+            least > most ? "Write the shorter time first." : $"Write at least one minute, and no more than the {_longest} of the step."
+        );
         return null;
     }
 

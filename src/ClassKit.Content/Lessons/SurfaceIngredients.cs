@@ -22,7 +22,12 @@ internal static partial class SurfaceIngredients
         ["tin"] = SurfaceShare.Tin,
     };
 
-    public static IReadOnlyList<SurfaceIngredient> Read(Section? section, LessonTexts texts, IReadOnlyList<BenchTool> equipment, ProblemList problems)
+    public static IReadOnlyList<SurfaceIngredient> Read(
+        Section? section,
+        LessonTexts texts,
+        IReadOnlyList<BenchTool> equipment,
+        ProblemList problems
+    )
     {
         var surfaces = new List<SurfaceIngredient>();
         foreach (var row in Tables.Rows(section, Columns, problems))
@@ -37,17 +42,31 @@ internal static partial class SurfaceIngredients
         return surfaces;
     }
 
-    private static (Baking.Quantities.Mass Mass, SurfaceShare Each)? Amount(Located text, IReadOnlyList<BenchTool> equipment, ProblemList problems)
+    private static (Baking.Quantities.Mass Mass, SurfaceShare Each)? Amount(
+        Located text,
+        IReadOnlyList<BenchTool> equipment,
+        ProblemList problems
+    )
     {
         var match = Shape().Match(text.Text);
         if (!match.Success || !Shares.TryGetValue(match.Groups["each"].Value, out var each))
         {
-            problems.Add(text.Line, $"The amount is `{text.Text}`", "Write how much for what: `5 g a tin`, `1 g a piece` or `10 g a batch`.");
+            problems.Add(
+                text.Line,
+                $"The amount is `{text.Text}`",
+                "Write how much for what: `5 g a tin`, `1 g a piece` or `10 g a batch`."
+            );
             return null;
         }
         if (each == SurfaceShare.Tin && !equipment.Any(tool => tool.IsTin))
-            problems.Add(text.Line, "The amount is for each tin, and the equipment has none", "List the tins or baking trays under `## Equipment`, or write the amount for a piece or a batch.");
-        return Dimensions.Mass.Read(text with { Text = match.Groups["mass"].Value }, "The amount", Bounds.AboveZero, problems) is { } mass ? (mass, each) : null;
+            problems.Add(
+                text.Line,
+                "The amount is for each tin, and the equipment has none",
+                "List the tins or baking trays under `## Equipment`, or write the amount for a piece or a batch."
+            );
+        return Dimensions.Mass.Read(text with { Text = match.Groups["mass"].Value }, "The amount", Bounds.AboveZero, problems) is { } mass
+            ? (mass, each)
+            : null;
     }
 
     [GeneratedRegex(@"^(?<mass>.*\S)\s+(a|per|each)\s+(?<each>\w+)$", RegexOptions.IgnoreCase)]

@@ -16,10 +16,17 @@ internal static class WhatLeavens
         var (word, missing) = formula.Formula.Leavening switch
         {
             Leavening.Yeast when !formula.Formula.IsFermented => ("yeast", "yeast or starter"),
-            Leavening.Chemical when !formula.Formula.Lines.Any(line => line.Ingredient.Role == IngredientRole.ChemicalLeavening || line.Ingredient.Id == "self_rising_flour") => ("chemical", "soda or powder"),
+            Leavening.Chemical
+                when !formula.Formula.Lines.Any(line =>
+                    line.Ingredient.Role == IngredientRole.ChemicalLeavening || line.Ingredient.Id == "self_rising_flour"
+                ) => ("chemical", "soda or powder"),
             _ => ("", ""),
         };
         if (missing.Length > 0)
-            problems.Doubt(said, $"`leavening` is `{word}`, and there is no {missing} in the formula", "Write what lifts this bread, `steam`, `yeast` or `chemical`, or add to the formula what is missing.");
+            problems.Doubt(
+                said,
+                $"`leavening` is `{word}`, and there is no {missing} in the formula",
+                "Write what lifts this bread, `steam`, `yeast` or `chemical`, or add to the formula what is missing."
+            );
     }
 }

@@ -30,8 +30,23 @@ internal sealed record Document(Located Title, Section Opening, IReadOnlyList<Se
 
         var whole = new Section(titles.Count > 0 ? Section.TextOf(titles[0], markdown) : new("", 1), blocks, markdown);
         var (opening, sections) = whole.Split(2);
-        return new(whole.Heading, opening with { Blocks = [.. opening.Blocks.Where(block => block is not HeadingBlock { Level: 1 })] }, sections,
-            [.. blocks.OfType<HeadingBlock>().Where(heading => heading.Level > 2).Select(heading => new Located($"{new string('#', heading.Level)} {Section.TextOf(heading, markdown).Text}", heading.Line + 1))]);
+        return new(
+            whole.Heading,
+            opening with
+            {
+                Blocks = [.. opening.Blocks.Where(block => block is not HeadingBlock { Level: 1 })],
+            },
+            sections,
+            [
+                .. blocks
+                    .OfType<HeadingBlock>()
+                    .Where(heading => heading.Level > 2)
+                    .Select(heading => new Located(
+                        $"{new string('#', heading.Level)} {Section.TextOf(heading, markdown).Text}",
+                        heading.Line + 1
+                    )),
+            ]
+        );
     }
 
     private static List<Block>? Parse(string markdown, ProblemList problems)
@@ -43,7 +58,11 @@ internal sealed record Document(Located Title, Section Opening, IReadOnlyList<Se
         catch (ArgumentException)
         {
             // Markdig's only complaint about a text: more than a hundred levels of lists, quotes or emphasis.
-            problems.Add(null, "The text is nested deeper than any page needs", "Look for a long run of `>`, `[` or `*`, or for lists within lists.");
+            problems.Add(
+                null,
+                "The text is nested deeper than any page needs",
+                "Look for a long run of `>`, `[` or `*`, or for lists within lists."
+            );
             return null;
         }
     }

@@ -14,7 +14,8 @@ internal sealed class Entries(Section section, IReadOnlyList<ListEntry> list, Pr
     /// <summary>The value behind a name, or null with the reason noted.</summary>
     public Located? Required(string name)
     {
-        if (!Has(name)) _missing.Add(name);
+        if (!Has(name))
+            _missing.Add(name);
         return Optional(name);
     }
 
@@ -39,7 +40,8 @@ internal sealed class Entries(Section section, IReadOnlyList<ListEntry> list, Pr
         foreach (var (name, value) in _entries.Where(entry => !_asked.Contains(entry.Name, StringComparer.OrdinalIgnoreCase)))
         {
             problems.Add(value.Line, $"`{name}` is not known here", NearestWord.Advice(name, _asked));
-            if (NearestWord.To(name, _asked) is { } meant) _missing.Remove(meant);
+            if (NearestWord.To(name, _asked) is { } meant)
+                _missing.Remove(meant);
         }
         foreach (var name in _missing)
             problems.Add(section.Line, $"`{section.Heading.Text}` has no line `- {name}: ...`", "Add it to the list below the question.");

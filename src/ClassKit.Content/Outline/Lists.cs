@@ -12,8 +12,18 @@ internal static class Lists
         if (section is null)
             return [];
         foreach (var stray in section.Blocks.Where(block => block is not ListBlock))
-            problems.Add(stray.Line + 1, $"This does not belong to the list in `{section.Heading.Text}`", "Begin every item with `- ` or `1. `, and indent further lines of it.");
-        return [.. section.Blocks.OfType<ListBlock>().SelectMany(list => list.OfType<ListItemBlock>()).Select(item => Entry(item, section.Source))];
+            problems.Add(
+                stray.Line + 1,
+                $"This does not belong to the list in `{section.Heading.Text}`",
+                "Begin every item with `- ` or `1. `, and indent further lines of it."
+            );
+        return
+        [
+            .. section
+                .Blocks.OfType<ListBlock>()
+                .SelectMany(list => list.OfType<ListItemBlock>())
+                .Select(item => Entry(item, section.Source)),
+        ];
     }
 
     /// <summary>The items as plain lines.</summary>
@@ -23,7 +33,9 @@ internal static class Lists
     private static ListEntry Entry(ListItemBlock item, string source)
     {
         var text = item.OfType<ParagraphBlock>().Select(paragraph => Section.TextOf(paragraph, source)).ToList();
-        var quotes = item.OfType<QuoteBlock>().SelectMany(quote => quote).Select(inner => Section.TextOf(inner, source).Text.Replace(" > ", " ", StringComparison.Ordinal));
+        var quotes = item.OfType<QuoteBlock>()
+            .SelectMany(quote => quote)
+            .Select(inner => Section.TextOf(inner, source).Text.Replace(" > ", " ", StringComparison.Ordinal));
         return new(new(string.Join(' ', text.Select(paragraph => paragraph.Text)), item.Line + 1), string.Join(' ', quotes));
     }
 }

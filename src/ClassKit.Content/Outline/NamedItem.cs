@@ -16,7 +16,11 @@ internal sealed partial record NamedItem(Located Name, Located Text)
         var match = BoldStart().Match(item.Text);
         if (!match.Success)
         {
-            problems.Add(item.Line, $"This item reads `{Prose.Excerpt(item.Text)}`", $"Begin it with a name in bold and a point, then its text: `{example}`.");
+            problems.Add(
+                item.Line,
+                $"This item reads `{Prose.Excerpt(item.Text)}`",
+                $"Begin it with a name in bold and a point, then its text: `{example}`."
+            );
             return null;
         }
         return new(new(match.Groups["name"].Value, item.Line), new(match.Groups["text"].Value, item.Line));

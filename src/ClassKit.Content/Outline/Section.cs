@@ -21,10 +21,14 @@ internal sealed record Section(Located Heading, IReadOnlyList<Block> Blocks, str
     public (Section Opening, IReadOnlyList<Section> Parts) Split(int rank)
     {
         var starts = Enumerable.Range(0, Blocks.Count).Where(i => Blocks[i] is HeadingBlock heading && heading.Level == rank).ToList();
-        var parts = starts.Select((start, n) => new Section(
-            TextOf((HeadingBlock)Blocks[start], Source),
-            [.. Blocks.Skip(start + 1).Take((n + 1 < starts.Count ? starts[n + 1] : Blocks.Count) - start - 1)],
-            Source));
+        var parts = starts.Select(
+            (start, n) =>
+                new Section(
+                    TextOf((HeadingBlock)Blocks[start], Source),
+                    [.. Blocks.Skip(start + 1).Take((n + 1 < starts.Count ? starts[n + 1] : Blocks.Count) - start - 1)],
+                    Source
+                )
+        );
         return (this with { Blocks = [.. Blocks.Take(starts.Count > 0 ? starts[0] : Blocks.Count)] }, [.. parts]);
     }
 

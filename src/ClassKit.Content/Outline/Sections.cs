@@ -41,7 +41,11 @@ internal sealed class Sections(IReadOnlyList<Section> sections, string mark, Pro
         _asked.Add(heading);
         var found = sections.Where(section => section.Heading.Text.Equals(heading, StringComparison.OrdinalIgnoreCase)).ToList();
         foreach (var extra in found.Skip(1))
-            problems.Add(extra.Line, $"The section `{heading}` is here a second time; the first is in line {found[0].Line}", "Put both together or give this one another heading.");
+            problems.Add(
+                extra.Line,
+                $"The section `{heading}` is here a second time; the first is in line {found[0].Line}",
+                "Put both together or give this one another heading."
+            );
         _taken.UnionWith(found);
         return found.FirstOrDefault();
     }
@@ -67,8 +71,13 @@ internal sealed class Sections(IReadOnlyList<Section> sections, string mark, Pro
     {
         foreach (var section in sections.Where(section => !_taken.Contains(section)))
         {
-            problems.Add(section.Line, $"`{mark} {section.Heading.Text}` is not a section that is known here", Advice(section.Heading.Text));
-            if (NearestWord.To(section.Heading.Text, _asked) is { } meant) _missing.Remove(meant);
+            problems.Add(
+                section.Line,
+                $"`{mark} {section.Heading.Text}` is not a section that is known here",
+                Advice(section.Heading.Text)
+            );
+            if (NearestWord.To(section.Heading.Text, _asked) is { } meant)
+                _missing.Remove(meant);
         }
         foreach (var heading in _missing)
         {
@@ -77,27 +86,40 @@ internal sealed class Sections(IReadOnlyList<Section> sections, string mark, Pro
             else if (Unspaced(heading) is { } glued)
                 problems.Add(glued, $"`{mark}{heading}` is no heading", $"Put a blank behind the signs: `{mark} {heading}`.");
             else
-                problems.Add(Within, $"There is no section `{mark} {heading}`{(Within is null ? "" : " below this heading")}", $"Add the line `{mark} {heading}` and the text that belongs below it.");
+                problems.Add(
+                    Within,
+                    $"There is no section `{mark} {heading}`{(Within is null ? "" : " below this heading")}",
+                    $"Add the line `{mark} {heading}` and the text that belongs below it."
+                );
         }
     }
 
     /// <summary>The line of a heading whose signs stand right before its words; null if there is none.</summary>
     private int? Unspaced(string heading)
     {
-        if (sections is not [{ Source: var source }, ..]) return null;
+        if (sections is not [{ Source: var source }, ..])
+            return null;
         var lines = source.Split('\n');
         var at = Array.FindIndex(lines, line => line.TrimEnd().Equals(mark + heading, StringComparison.OrdinalIgnoreCase));
         return at < 0 ? null : at + 1;
     }
 
-    private (int Line, string Written)? OtherSize(string heading) => others
-        .Where(other => other.Text.TrimStart('#').Trim().Equals(heading, StringComparison.OrdinalIgnoreCase))
-        .Select(other => ((int, string)?)(other.Line, other.Text)).FirstOrDefault();
+    private (int Line, string Written)? OtherSize(string heading) =>
+        others
+            .Where(other => other.Text.TrimStart('#').Trim().Equals(heading, StringComparison.OrdinalIgnoreCase))
+            .Select(other => ((int, string)?)(other.Line, other.Text))
+            .FirstOrDefault();
 
     private string Advice(string heading)
     {
         var colon = heading.IndexOf(':', StringComparison.Ordinal);
-        return colon > 0 && NearestWord.To(heading[..colon], _asked.Where(asked => asked.EndsWith(": name", StringComparison.Ordinal)).Select(asked => asked[..^": name".Length])) is { } word
+        return
+            colon > 0
+            && NearestWord.To(
+                heading[..colon],
+                _asked.Where(asked => asked.EndsWith(": name", StringComparison.Ordinal)).Select(asked => asked[..^": name".Length])
+            )
+                is { } word
             ? $"Did you mean `{mark} {word}:{heading[(colon + 1)..]}`?"
             : NearestWord.Advice(heading, _asked);
     }

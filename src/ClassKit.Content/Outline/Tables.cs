@@ -16,13 +16,23 @@ internal static class Tables
         var headings = Headings(table, section.Source);
         foreach (var column in columns.Where(column => !headings.Contains(column, StringComparer.OrdinalIgnoreCase)))
             problems.Add(table.Line + 1, $"The table has no column `{column}`", $"Its columns are: {string.Join(", ", columns)}.");
-        foreach (var heading in headings.Where(heading => heading.Length > 0 && !columns.Contains(heading, StringComparer.OrdinalIgnoreCase)))
-            problems.Add(table.Line + 1, $"The table has a column `{heading}`, which is not known here", NearestWord.Advice(heading, [.. columns]));
+        foreach (
+            var heading in headings.Where(heading => heading.Length > 0 && !columns.Contains(heading, StringComparer.OrdinalIgnoreCase))
+        )
+            problems.Add(
+                table.Line + 1,
+                $"The table has a column `{heading}`, which is not known here",
+                NearestWord.Advice(heading, [.. columns])
+            );
         return Rows(table, headings, section.Source, problems);
     }
 
     /// <summary>The rows of a section that must be one table, whatever its columns.</summary>
-    public static (IReadOnlyList<string> Headings, IReadOnlyList<TableRow> Rows) Any(Section? section, IReadOnlyList<string> example, ProblemList problems)
+    public static (IReadOnlyList<string> Headings, IReadOnlyList<TableRow> Rows) Any(
+        Section? section,
+        IReadOnlyList<string> example,
+        ProblemList problems
+    )
     {
         if (section is null || Table(section, example, problems) is not { } table)
             return ([], []);
@@ -33,10 +43,18 @@ internal static class Tables
     private static Table? Table(Section section, IReadOnlyList<string> columns, ProblemList problems)
     {
         foreach (var stray in section.Blocks.Where(block => block is not Markdig.Extensions.Tables.Table))
-            problems.Add(stray.Line + 1, $"This does not belong to the table in `{section.Heading.Text}`", $"Begin the table with a line `| {string.Join(" | ", columns)} |` and a line `|{string.Concat(columns.Select(_ => "---|"))}` below it.");
+            problems.Add(
+                stray.Line + 1,
+                $"This does not belong to the table in `{section.Heading.Text}`",
+                $"Begin the table with a line `| {string.Join(" | ", columns)} |` and a line `|{string.Concat(columns.Select(_ => "---|"))}` below it."
+            );
         var tables = section.Blocks.OfType<Table>().ToList();
         foreach (var extra in tables.Skip(1))
-            problems.Add(extra.Line + 1, $"This is a second table in `{section.Heading.Text}`", "Put both into one: a blank line ends a table.");
+            problems.Add(
+                extra.Line + 1,
+                $"This is a second table in `{section.Heading.Text}`",
+                "Put both into one: a blank line ends a table."
+            );
         return tables.FirstOrDefault();
     }
 
@@ -55,7 +73,11 @@ internal static class Tables
                 if (i < headings.Count && headings[i].Length > 0)
                     named[headings[i]] = cells[i];
                 else if (cells[i].Length > 0)
-                    problems.Add(row.Line + 1, $"The cell `{cells[i]}` has no column", "Give every row as many cells as the table has headings.");
+                    problems.Add(
+                        row.Line + 1,
+                        $"The cell `{cells[i]}` has no column",
+                        "Give every row as many cells as the table has headings."
+                    );
             }
             rows.Add(new(row.Line + 1, named));
         }
@@ -66,6 +88,10 @@ internal static class Tables
     private static string Text(TableCell cell, string source)
     {
         var pieces = cell.Descendants<LeafBlock>().Where(leaf => leaf.Inline is not null).SelectMany(leaf => leaf.Inline!).ToList();
-        return pieces.Count == 0 ? "" : Prose.OneLine(Section.Slice(source, pieces.Min(piece => piece.Span.Start), pieces.Max(piece => piece.Span.End))).Replace("\\|", "|", StringComparison.Ordinal);
+        return pieces.Count == 0
+            ? ""
+            : Prose
+                .OneLine(Section.Slice(source, pieces.Min(piece => piece.Span.Start), pieces.Max(piece => piece.Span.End)))
+                .Replace("\\|", "|", StringComparison.Ordinal);
     }
 }

@@ -4,7 +4,10 @@ using ClassKit.Exercises.Pictures;
 
 namespace ClassKit.Content.Pictures;
 
-/// <summary>Reads the pictures that authored files name. They come from anywhere, so that a name is no proof: the file must be a PNG or JPEG of a bounded size, below the lesson's own folder.</summary>
+/// <summary>
+/// Reads the pictures that authored files name. They come from anywhere, so that a name is no proof: the file must be a PNG or JPEG of a
+/// bounded size, below the lesson's own folder.
+/// </summary>
 internal static class PictureReader
 {
     /// <summary>In bytes: what a page can hold several of and still be sent by mail.</summary>
@@ -26,7 +29,11 @@ internal static class PictureReader
         foreach (var (shows, name, line) in PictureText.In(markdown))
         {
             if (shows.Length == 0)
-                problems.Add(line + 1, $"The picture `{name}` has no words", $"Write into the brackets what is to be seen, for whoever cannot see it: `![A scone cut open]({name})`.");
+                problems.Add(
+                    line + 1,
+                    $"The picture `{name}` has no words",
+                    $"Write into the brackets what is to be seen, for whoever cannot see it: `![A scone cut open]({name})`."
+                );
             if (!pictures.Exists(known => known.Name == name) && One(new(name, line + 1), "", file, lesson, problems) is { } picture)
                 pictures.Add(picture);
         }
@@ -37,14 +44,23 @@ internal static class PictureReader
     public static Picture? One(Located name, string shows, Source file, Source lesson, ProblemList problems)
     {
         if (name.Text.Contains(':', StringComparison.Ordinal) || name.Text.StartsWith("//", StringComparison.Ordinal))
-            return Refuse($"The picture `{name.Text}` is not a file of this folder", "Save it beside the lesson, and write its file name: pages ask no other computer for anything.");
+            return Refuse(
+                $"The picture `{name.Text}` is not a file of this folder",
+                "Save it beside the lesson, and write its file name: pages ask no other computer for anything."
+            );
         if (name.Text.Length == 0 || name.Text.Any(char.IsWhiteSpace))
             return Refuse($"The picture is called `{name.Text}`", "Give the file a name without blanks, such as `scone.png`.");
         var picture = file.At(ContentPath.Beside(file.Shown, name.Text));
         if (!IsBelow(picture, lesson))
-            return Refuse($"The picture `{name.Text}` lies outside of the lesson's folder", "Put it into the folder, so that it goes where the lesson goes.");
+            return Refuse(
+                $"The picture `{name.Text}` lies outside of the lesson's folder",
+                "Put it into the folder, so that it goes where the lesson goes."
+            );
         if (!picture.IsFile)
-            return Refuse($"There is no picture `{name.Text}`", Nearby.Files(picture) ?? "Put the picture into the lesson's folder, or check the spelling.");
+            return Refuse(
+                $"There is no picture `{name.Text}`",
+                Nearby.Files(picture) ?? "Put the picture into the lesson's folder, or check the spelling."
+            );
         if (file.Library.Whole(picture.Path, Most) is not { } bytes)
             return Refuse($"The picture `{name.Text}` cannot be opened, or is larger than 2 MB", Smaller);
         if (PictureBytes.Of(bytes) is not var (type, width, height))
@@ -60,9 +76,10 @@ internal static class PictureReader
         }
     }
 
-    private static string Fault(byte[] bytes) => PictureBytes.Begins(bytes)
-        ? "is cut off or damaged"
-        : bytes.AsSpan().IndexOf("<svg"u8) >= 0 ? "is a drawing in SVG, which can hold programs and is not taken" : "is no PNG or JPEG, whatever it is called";
+    private static string Fault(byte[] bytes) =>
+        PictureBytes.Begins(bytes) ? "is cut off or damaged"
+        : bytes.AsSpan().IndexOf("<svg"u8) >= 0 ? "is a drawing in SVG, which can hold programs and is not taken"
+        : "is no PNG or JPEG, whatever it is called";
 
     private static bool IsBelow(Source file, Source folder)
     {

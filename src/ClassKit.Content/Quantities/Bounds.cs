@@ -17,8 +17,7 @@ internal sealed record Bounds(double Low, bool LowIncluded, double High = double
     public static readonly Bounds Share = new(0, true, 100);
     public static readonly Bounds ShareBelowAll = new(0, true, 100, false);
 
-    public bool Hold(double number) =>
-        (LowIncluded ? number >= Low : number > Low) && (HighIncluded ? number <= High : number < High);
+    public bool Hold(double number) => (LowIncluded ? number >= Low : number > Low) && (HighIncluded ? number <= High : number < High);
 
     /// <summary>In words: <c>above 0</c>, <c>from 0 to 100</c>.</summary>
     public override string ToString()
@@ -26,7 +25,9 @@ internal sealed record Bounds(double Low, bool LowIncluded, double High = double
         var low = Low.ToString(CultureInfo.InvariantCulture);
         var high = High.ToString(CultureInfo.InvariantCulture);
         return double.IsPositiveInfinity(High)
-            ? LowIncluded ? $"{low} or more" : $"above {low}"
+            ? LowIncluded
+                ? $"{low} or more"
+                : $"above {low}"
             : $"{(LowIncluded ? $"from {low}" : $"above {low}")} {(HighIncluded ? $"to {high}" : $"to less than {high}")}";
     }
 }

@@ -20,13 +20,20 @@ internal sealed partial record Dimension<T>(string Example, IReadOnlyDictionary<
         var (number, unit) = (match.Groups["number"].Value, match.Groups["unit"].Value);
         if (!match.Success || !Number.TryParse(number, out var value))
         {
-            var advice = match.Success && number.Contains(',', StringComparison.Ordinal) ? Number.NumberAdvice(number) : $"Write a number and its unit, such as `{Example}`.";
+            var advice =
+                match.Success && number.Contains(',', StringComparison.Ordinal)
+                    ? Number.NumberAdvice(number)
+                    : $"Write a number and its unit, such as `{Example}`.";
             problems.Add(text.Line, $"{what} is `{text.Text}`", advice);
             return null;
         }
         if (!Units.TryGetValue(unit, out var make))
         {
-            problems.Add(text.Line, unit.Length == 0 ? $"{what} is `{text.Text}`, without a unit" : $"{what} has the unit `{unit}`", unit.Length == 0 ? WithUnits(number, value) : UnitAdvice(unit));
+            problems.Add(
+                text.Line,
+                unit.Length == 0 ? $"{what} is `{text.Text}`, without a unit" : $"{what} has the unit `{unit}`",
+                unit.Length == 0 ? WithUnits(number, value) : UnitAdvice(unit)
+            );
             return null;
         }
         return Number.Within((double)value, text, what, bounds, problems) is { } within ? make(within) : null;
@@ -38,13 +45,21 @@ internal sealed partial record Dimension<T>(string Example, IReadOnlyDictionary<
         // A share of one is how programs write percent, and never how anybody says it.
         if (value is > 0 and < 1 && Units.ContainsKey("%"))
             return FormattableString.Invariant($"Write it in percent: `{AnswerUnit.Shown(AnswerUnit.Percent, value):0.##} %`.");
-        var written = Units.Keys.Where(unit => !Units.Keys.Any(other => other.Length > unit.Length && other.StartsWith('°') && other.EndsWith(unit, StringComparison.Ordinal))).Select(unit => $"`{number} {unit}`").ToList();
+        var written = Units
+            .Keys.Where(unit =>
+                !Units.Keys.Any(other =>
+                    other.Length > unit.Length && other.StartsWith('°') && other.EndsWith(unit, StringComparison.Ordinal)
+                )
+            )
+            .Select(unit => $"`{number} {unit}`")
+            .ToList();
         return $"Write its unit behind it: {(written.Count > 1 ? $"{string.Join(", ", written.SkipLast(1))} or " : "")}{written[^1]}.";
     }
 
-    private string UnitAdvice(string unit) => NearestWord.To(unit, Units.Keys) is { } nearest && unit.Length > 1
-        ? $"Did you mean `{nearest}`?"
-        : $"Write it as in `{Example}`; units known here: {string.Join(", ", Units.Keys)}.";
+    private string UnitAdvice(string unit) =>
+        NearestWord.To(unit, Units.Keys) is { } nearest && unit.Length > 1
+            ? $"Did you mean `{nearest}`?"
+            : $"Write it as in `{Example}`; units known here: {string.Join(", ", Units.Keys)}.";
 
     [GeneratedRegex(@"^(?<number>[-+]?[0-9.,]+)\s*(?<unit>[^0-9.,\s].*)?$")]
     private static partial Regex NumberAndUnit();

@@ -9,43 +9,53 @@ internal static class Dimensions
     /// <summary>Millimetres in an inch, exact (NIST SP 811, appendix B).</summary>
     private const double MillimetresPerInch = 25.4;
 
-    public static readonly Dimension<Mass> Mass = new("60 g", new Dictionary<string, Func<double, Mass>>
-    {
-        ["g"] = Baking.Quantities.Mass.FromGrams,
-        ["kg"] = Baking.Quantities.Mass.FromKilograms,
-        ["oz"] = Baking.Quantities.Mass.FromOunces,
-        ["lb"] = Baking.Quantities.Mass.FromPounds,
-    });
+    public static readonly Dimension<Mass> Mass = new(
+        "60 g",
+        new Dictionary<string, Func<double, Mass>>
+        {
+            ["g"] = Baking.Quantities.Mass.FromGrams,
+            ["kg"] = Baking.Quantities.Mass.FromKilograms,
+            ["oz"] = Baking.Quantities.Mass.FromOunces,
+            ["lb"] = Baking.Quantities.Mass.FromPounds,
+        }
+    );
 
-    public static readonly Dimension<Temperature> Temperature = new("24 °C", new Dictionary<string, Func<double, Temperature>>
-    {
-        ["°C"] = Baking.Quantities.Temperature.FromCelsius,
-        ["C"] = Baking.Quantities.Temperature.FromCelsius,
-        ["°F"] = Baking.Quantities.Temperature.FromFahrenheit,
-        ["F"] = Baking.Quantities.Temperature.FromFahrenheit,
-    });
+    public static readonly Dimension<Temperature> Temperature = new(
+        "24 °C",
+        new Dictionary<string, Func<double, Temperature>>
+        {
+            ["°C"] = Baking.Quantities.Temperature.FromCelsius,
+            ["C"] = Baking.Quantities.Temperature.FromCelsius,
+            ["°F"] = Baking.Quantities.Temperature.FromFahrenheit,
+            ["F"] = Baking.Quantities.Temperature.FromFahrenheit,
+        }
+    );
 
-    public static readonly Dimension<double> Minutes = new("150 min", new Dictionary<string, Func<double, double>>
-    {
-        ["min"] = minutes => minutes,
-        ["h"] = hours => hours * 60,
-    });
+    public static readonly Dimension<double> Minutes = new(
+        "150 min",
+        new Dictionary<string, Func<double, double>> { ["min"] = minutes => minutes, ["h"] = hours => hours * 60 }
+    );
 
-    public static readonly Dimension<double> Metres = new("320 m", new Dictionary<string, Func<double, double>>
-    {
-        ["m"] = metres => metres,
-        ["ft"] = feet => feet * AltitudeTable.MetresPerFoot,
-    });
+    public static readonly Dimension<double> Metres = new(
+        "320 m",
+        new Dictionary<string, Func<double, double>> { ["m"] = metres => metres, ["ft"] = feet => feet * AltitudeTable.MetresPerFoot }
+    );
 
-    public static readonly Dimension<double> Millimetres = new("70 mm", new Dictionary<string, Func<double, double>>
-    {
-        ["mm"] = millimetres => millimetres,
-        ["cm"] = centimetres => centimetres * 10,
-        ["in"] = inches => inches * MillimetresPerInch,
-    });
+    public static readonly Dimension<double> Millimetres = new(
+        "70 mm",
+        new Dictionary<string, Func<double, double>>
+        {
+            ["mm"] = millimetres => millimetres,
+            ["cm"] = centimetres => centimetres * 10,
+            ["in"] = inches => inches * MillimetresPerInch,
+        }
+    );
 
     /// <summary>Percent as the number in front of the sign: <c>4 %</c> is 4.</summary>
-    public static readonly Dimension<double> Percent = new("4 %", new Dictionary<string, Func<double, double>> { ["%"] = percent => percent });
+    public static readonly Dimension<double> Percent = new(
+        "4 %",
+        new Dictionary<string, Func<double, double>> { ["%"] = percent => percent }
+    );
 
     /// <summary>As long as a class can last, in minutes or hours.</summary>
     public static readonly Bounds Period = new(0, false, 1440);

@@ -10,8 +10,7 @@ internal static partial class Number
 {
     private const NumberStyles Style = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
 
-    public static bool TryParse(string text, out decimal number) =>
-        decimal.TryParse(text, Style, CultureInfo.InvariantCulture, out number);
+    public static bool TryParse(string text, out decimal number) => decimal.TryParse(text, Style, CultureInfo.InvariantCulture, out number);
 
     /// <summary>A number within bounds, or null with the reason noted; <paramref name="what"/> begins the message.</summary>
     public static double? Read(Located text, string what, Bounds bounds, ProblemList problems)
@@ -43,13 +42,15 @@ internal static partial class Number
         return null;
     }
 
-    public static string NumberAdvice(string text) => text switch
-    {
-        _ when Thousands().IsMatch(text) => $"Write it without a comma: {text.Replace(",", "", StringComparison.Ordinal)}. If the comma is a decimal point, write a point.",
-        _ when TryParse(text.Replace(',', '.'), out _) => $"Write a decimal point: {text.Replace(',', '.')}.",
-        _ when WithUnit().Match(text) is { Success: true } match => $"Write the number alone: {match.Groups[1].Value}.",
-        _ => "Write digits, with a decimal point where needed.",
-    };
+    public static string NumberAdvice(string text) =>
+        text switch
+        {
+            _ when Thousands().IsMatch(text) =>
+                $"Write it without a comma: {text.Replace(",", "", StringComparison.Ordinal)}. If the comma is a decimal point, write a point.",
+            _ when TryParse(text.Replace(',', '.'), out _) => $"Write a decimal point: {text.Replace(',', '.')}.",
+            _ when WithUnit().Match(text) is { Success: true } match => $"Write the number alone: {match.Groups[1].Value}.",
+            _ => "Write digits, with a decimal point where needed.",
+        };
 
     [GeneratedRegex("^[-+]?[0-9]{1,3}(,[0-9]{3})+$")]
     private static partial Regex Thousands();

@@ -5,7 +5,10 @@ namespace ClassKit.Content.Quantities;
 /// <summary>What labels and bills write volumes in, in large letters or small.</summary>
 internal static class VolumeUnits
 {
-    /// <summary>Litres in each. The litre's parts by the SI; those of the US gallon by NIST Handbook 44, appendix C: 4 quarts, 8 pints, 128 fluid ounces.</summary>
+    /// <summary>
+    /// Litres in each. The litre's parts by the SI; those of the US gallon by NIST Handbook 44, appendix C: 4 quarts, 8 pints, 128 fluid
+    /// ounces.
+    /// </summary>
     private static readonly Dictionary<string, double> Litres = new(StringComparer.OrdinalIgnoreCase)
     {
         ["L"] = 1,

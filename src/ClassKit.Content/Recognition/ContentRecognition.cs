@@ -42,20 +42,24 @@ internal static class ContentRecognition
     }
 
     /// <summary>The kind that a file's own first lines name, whatever folder it is in; null if they name none.</summary>
-    public static ContentKind? Plainly(Source source) => Path.GetFileName(source.Path) == LessonReader.FileName ? ContentKind.Lesson : ByKeys(source);
+    public static ContentKind? Plainly(Source source) =>
+        Path.GetFileName(source.Path) == LessonReader.FileName ? ContentKind.Lesson : ByKeys(source);
 
     private static ContentKind? ByKeys(Source source)
     {
         var lines = source.Library.Bytes(source.Path).FirstLines(FirstLines).ToList();
-        return Keys.Where(known => lines.Exists(line => line.StartsWith(known.Key, StringComparison.Ordinal))).Select(known => (ContentKind?)known.Kind).FirstOrDefault();
+        return Keys.Where(known => lines.Exists(line => line.StartsWith(known.Key, StringComparison.Ordinal)))
+            .Select(known => (ContentKind?)known.Kind)
+            .FirstOrDefault();
     }
 
-    private static ContentKind? ByFolder(Source source) => source.Folder.Name switch
-    {
-        "exercises" => ContentKind.Exercise,
-        "formulas" => ContentKind.Formula,
-        "rubrics" => ContentKind.MarkingScheme,
-        _ when Path.GetFileName(source.Path) == "class.md" => ContentKind.ClassProfile,
-        _ => null,
-    };
+    private static ContentKind? ByFolder(Source source) =>
+        source.Folder.Name switch
+        {
+            "exercises" => ContentKind.Exercise,
+            "formulas" => ContentKind.Formula,
+            "rubrics" => ContentKind.MarkingScheme,
+            _ when Path.GetFileName(source.Path) == "class.md" => ContentKind.ClassProfile,
+            _ => null,
+        };
 }

@@ -4,7 +4,10 @@ using ClassKit.Exercises.Cohorts;
 
 namespace ClassKit.Content.Rosters;
 
-/// <summary>A class list in plain text in which it is typed anew what was arranged with single students: only the lines of those for whom something changes are written; remarks, order and every other line stay as they are.</summary>
+/// <summary>
+/// A class list in plain text in which it is typed anew what was arranged with single students: only the lines of those for whom something
+/// changes are written; remarks, order and every other line stay as they are.
+/// </summary>
 public static class ArrangedRoster
 {
     /// <summary>The columns, as they are called where a list has none of them yet.</summary>
@@ -16,17 +19,25 @@ public static class ArrangedRoster
     /// <summary>True if a cell says something of one work alone, so that no tick can stand for it.</summary>
     public static bool NamesWork(string cell) => CellPieces.NamesWork(cell);
 
-    /// <summary>What stands in a column for a student; empty where nothing does. Null for a list that cannot be changed so: a workbook, tables of OneRoster, other letters than UTF-8.</summary>
+    /// <summary>
+    /// What stands in a column for a student; empty where nothing does. Null for a list that cannot be changed so: a workbook, tables of
+    /// OneRoster, other letters than UTF-8.
+    /// </summary>
     /// <param name="text">The list, with line feeds alone and without a mark.</param>
     /// <param name="students">Its students, as <see cref="RosterReader"/> reads them.</param>
     public static Func<Student, string, string>? Cells(string text, IReadOnlyList<Student> students)
     {
-        if (Lines(text, students) is not var (head, lines)) return null;
+        if (Lines(text, students) is not var (head, lines))
+            return null;
         var places = students.Select(student => student.Id).Zip(lines).ToDictionary(pair => pair.First, pair => pair.Second);
-        return (student, column) => Place(head, column) is >= 0 and var at && at < places[student.Id].Fields.Count ? places[student.Id].Fields[at].Trim() : "";
+        return (student, column) =>
+            Place(head, column) is >= 0 and var at && at < places[student.Id].Fields.Count ? places[student.Id].Fields[at].Trim() : "";
     }
 
-    /// <summary>The list with other cells; a column that is not there comes behind the others. The same text where nothing changes, null where <see cref="Cells"/> is null.</summary>
+    /// <summary>
+    /// The list with other cells; a column that is not there comes behind the others. The same text where nothing changes, null where
+    /// <see cref="Cells"/> is null.
+    /// </summary>
     /// <param name="text">The list, with line feeds alone and without a mark.</param>
     /// <param name="students">Its students, as <see cref="RosterReader"/> reads them.</param>
     /// <param name="typed">What is to stand for a student in a column.</param>
@@ -35,14 +46,22 @@ public static class ArrangedRoster
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(students);
         ArgumentNullException.ThrowIfNull(typed);
-        if (Lines(text, students) is not var (head, lines) || Cells(text, students) is not { } before) return null;
+        if (Lines(text, students) is not var (head, lines) || Cells(text, students) is not { } before)
+            return null;
         var changed = students.Index().Where(one => Columns.Any(column => typed(one.Item, column) != before(one.Item, column))).ToList();
-        List<string> added = [.. Columns.Where(column => Place(head, column) < 0 && students.Any(student => typed(student, column).Length > 0))];
+        List<string> added =
+        [
+            .. Columns.Where(column => Place(head, column) < 0 && students.Any(student => typed(student, column).Length > 0)),
+        ];
         List<string> titles = [.. head.Record.Fields, .. added];
         var shape = new CsvShape(CsvReader.SeparatorOf(text), "");
         var raw = text.Split('\n').ToList();
-        List<(CsvRecord Record, IReadOnlyList<string> Fields)> written = [.. changed.Select(one => (lines[one.Index], Row(lines[one.Index], one.Item)))];
-        if (added.Count > 0) written.Add((head.Record, titles));
+        List<(CsvRecord Record, IReadOnlyList<string> Fields)> written =
+        [
+            .. changed.Select(one => (lines[one.Index], Row(lines[one.Index], one.Item))),
+        ];
+        if (added.Count > 0)
+            written.Add((head.Record, titles));
         foreach (var (record, fields) in written.OrderByDescending(one => one.Record.Line))
         {
             raw.RemoveRange(record.Line - 1, Height(record));
@@ -56,7 +75,8 @@ public static class ArrangedRoster
             foreach (var column in Columns)
             {
                 var at = Place(head, column) is >= 0 and var there ? there : titles.IndexOf(column);
-                if (at >= 0 && typed(student, column) != before(student, column)) fields[at] = typed(student, column);
+                if (at >= 0 && typed(student, column) != before(student, column))
+                    fields[at] = typed(student, column);
             }
             return fields;
         }
@@ -65,13 +85,20 @@ public static class ArrangedRoster
     /// <summary>A field in quotes may run over lines.</summary>
     private static int Height(CsvRecord record) => 1 + record.Fields.Sum(field => field.Count(letter => letter == '\n'));
 
-    private static int Place(RosterHead head, string column) => RosterTitles.Meaning(column) is { } meaning && head.Places.TryGetValue(meaning.Field, out var at) ? at : -1;
+    private static int Place(RosterHead head, string column) =>
+        RosterTitles.Meaning(column) is { } meaning && head.Places.TryGetValue(meaning.Field, out var at) ? at : -1;
 
     private static (RosterHead Head, IReadOnlyList<CsvRecord> Lines)? Lines(string text, IReadOnlyList<Student> students)
     {
         var problems = new ProblemList("");
         var table = SheetTables.OfText(text, problems);
-        if (!problems.IsEmpty || text.Contains('\uFFFD', StringComparison.Ordinal) || RosterHead.Of(table) is not { NamesStudents: true } head || OneRoster.IsUsers(head.Record)) return null;
+        if (
+            !problems.IsEmpty
+            || text.Contains('\uFFFD', StringComparison.Ordinal)
+            || RosterHead.Of(table) is not { NamesStudents: true } head
+            || OneRoster.IsUsers(head.Record)
+        )
+            return null;
         var lines = table.Records.Skip(head.At + 1).ToList();
         return lines.Count == students.Count ? (head, lines) : null;
     }

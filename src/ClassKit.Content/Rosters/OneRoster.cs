@@ -4,7 +4,10 @@ using ClassKit.Content.Sources;
 
 namespace ClassKit.Content.Rosters;
 
-/// <summary>The tables of a school's records by the open standard 1EdTech OneRoster 1.2 (CSV tables): <c>users.csv</c> says who there is, <c>enrollments.csv</c> who is in which class.</summary>
+/// <summary>
+/// The tables of a school's records by the open standard 1EdTech OneRoster 1.2 (CSV tables): <c>users.csv</c> says who there is,
+/// <c>enrollments.csv</c> who is in which class.
+/// </summary>
 internal static class OneRoster
 {
     private const string Users = "users.csv";
@@ -14,7 +17,8 @@ internal static class OneRoster
     public static bool IsEnrollments(CsvRecord header) => Place(header, "usersourcedid") >= 0 && Place(header, "classsourcedid") >= 0;
 
     /// <summary>True for the table of users.</summary>
-    public static bool IsUsers(CsvRecord header) => Place(header, "sourcedid") >= 0 && Place(header, "givenname") >= 0 && Place(header, "familyname") >= 0;
+    public static bool IsUsers(CsvRecord header) =>
+        Place(header, "sourcedid") >= 0 && Place(header, "givenname") >= 0 && Place(header, "familyname") >= 0;
 
     /// <summary>The table of users beside that of enrolments.</summary>
     public static Source UsersBeside(Source enrollments) => enrollments.Folder.In(Users);
@@ -23,27 +27,39 @@ internal static class OneRoster
     public static IReadOnlySet<string>? EnrolledBeside(Source users, ProblemList problems)
     {
         var file = users.Folder.In(Enrollments);
-        if (!file.IsFile) return null;
+        if (!file.IsFile)
+            return null;
         var found = new ProblemList(file.Shown);
-        var enrolled = SheetTables.Read(file, found) is [{ Records: [var header, ..] } table] && IsEnrollments(header) ? Enrolled(header, table, file, problems) : null;
+        var enrolled =
+            SheetTables.Read(file, found) is [{ Records: [var header, ..] } table] && IsEnrollments(header)
+                ? Enrolled(header, table, file, problems)
+                : null;
         return enrolled;
     }
 
     /// <summary>True for a user who is a student and not gone; 1.2 keeps roles in another table, 1.1 in this one.</summary>
-    public static bool IsStudent(CsvRecord header, CsvRecord user) => IsActive(header, user) && Field(header, user, "role") is "" or "student";
+    public static bool IsStudent(CsvRecord header, CsvRecord user) =>
+        IsActive(header, user) && Field(header, user, "role") is "" or "student";
 
     private static HashSet<string> Enrolled(CsvRecord header, SheetTable table, Source file, ProblemList problems)
     {
         var students = table.Records.Skip(1).Where(line => IsActive(header, line) && Field(header, line, "role") == "student").ToList();
         var classes = students.Select(line => Field(header, line, "classsourcedid")).Distinct(StringComparer.Ordinal).ToList();
         if (classes.Count > 1)
-            problems.Add(null, $"{file.Name} holds {classes.Count} classes: {string.Join(", ", classes.Take(5).Select(name => $"`{name}`"))}{(classes.Count > 5 ? " ..." : "")}", $"Put users.csv and an {Enrollments} with the lines of one class alone (its classSourcedId) into a folder of their own, and name them from there.");
+            problems.Add(
+                null,
+                $"{file.Name} holds {classes.Count} classes: {string.Join(", ", classes.Take(5).Select(name => $"`{name}`"))}{(classes.Count > 5 ? " ..." : "")}",
+                $"Put users.csv and an {Enrollments} with the lines of one class alone (its classSourcedId) into a folder of their own, and name them from there."
+            );
         return [.. students.Select(line => Field(header, line, "usersourcedid"))];
     }
 
-    private static bool IsActive(CsvRecord header, CsvRecord line) => Field(header, line, "status").ToLowerInvariant() is "" or "active" && !Field(header, line, "enableduser").Equals("false", StringComparison.OrdinalIgnoreCase);
+    private static bool IsActive(CsvRecord header, CsvRecord line) =>
+        Field(header, line, "status").ToLowerInvariant() is "" or "active"
+        && !Field(header, line, "enableduser").Equals("false", StringComparison.OrdinalIgnoreCase);
 
-    private static string Field(CsvRecord header, CsvRecord line, string column) => Place(header, column) is >= 0 and var place && place < line.Fields.Count ? line.Fields[place].Trim() : "";
+    private static string Field(CsvRecord header, CsvRecord line, string column) =>
+        Place(header, column) is >= 0 and var place && place < line.Fields.Count ? line.Fields[place].Trim() : "";
 
     private static int Place(CsvRecord header, string column) => header.Fields.Select(RosterTitles.Plain).ToList().IndexOf(column);
 }

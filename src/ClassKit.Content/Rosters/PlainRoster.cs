@@ -14,9 +14,25 @@ public static class PlainRoster
     {
         ArgumentNullException.ThrowIfNull(source);
         var problems = new ProblemList(source.Shown);
-        if (SheetTables.Read(source, problems) is not { } tables || !problems.IsEmpty || RosterReader.Chosen(tables) is not ({ } table, { } head)) return null;
+        if (
+            SheetTables.Read(source, problems) is not { } tables
+            || !problems.IsEmpty
+            || RosterReader.Chosen(tables) is not ({ } table, { } head)
+        )
+            return null;
         var shape = CsvShape.Of("");
         var lines = table.Records.Skip(head.At).ToList();
-        return [.. Encoding.UTF8.GetPreamble(), .. Encoding.UTF8.GetBytes(string.Concat(lines[..^RosterFoot.Count(lines[1..])].Select(line => shape.Line(line.Fields.Concat(Enumerable.Repeat("", Math.Max(0, head.Record.Fields.Count - line.Fields.Count)))))))];
+        return
+        [
+            .. Encoding.UTF8.GetPreamble(),
+            .. Encoding.UTF8.GetBytes(
+                string.Concat(
+                    lines[..^RosterFoot.Count(lines[1..])]
+                        .Select(line =>
+                            shape.Line(line.Fields.Concat(Enumerable.Repeat("", Math.Max(0, head.Record.Fields.Count - line.Fields.Count))))
+                        )
+                )
+            ),
+        ];
     }
 }

@@ -17,22 +17,29 @@ internal static partial class RosterFoot
     private static bool IsFoot(CsvRecord line)
     {
         var cells = Cells(line).ToList();
-        return cells.Count > 0 && cells.Exists(cell => Words().IsMatch(cell)) && cells.TrueForAll(cell => Words().IsMatch(cell) || IsNumberOrDate(cell));
+        return cells.Count > 0
+            && cells.Exists(cell => Words().IsMatch(cell))
+            && cells.TrueForAll(cell => Words().IsMatch(cell) || IsNumberOrDate(cell));
     }
 
-    private static bool IsNumberOrDate(string cell) => decimal.TryParse(cell, NumberStyles.Number, CultureInfo.InvariantCulture, out _) || DateTime.TryParse(cell, CultureInfo.InvariantCulture, out _);
+    private static bool IsNumberOrDate(string cell) =>
+        decimal.TryParse(cell, NumberStyles.Number, CultureInfo.InvariantCulture, out _)
+        || DateTime.TryParse(cell, CultureInfo.InvariantCulture, out _);
 
     private static IEnumerable<string> Cells(CsvRecord line) => line.Fields.Select(field => field.Trim()).Where(field => field.Length > 0);
 
-    [GeneratedRegex("""
-        ^(
-          (grand\ |sub)?totals?(\ (number\ of|no\.?\ of))?(\ (students|pupils|learners|participants|names|enrol+ed|enrol+ments?|records|rows|count))?\s*[:=]?\s*\d*
-        | (number|no\.?|count|sum)\ of\ (students|pupils|learners|participants|names|enrol+ments?|records|rows)\s*[:=]?\s*\d*
-        | (students|pupils|learners|participants|records|rows|enrol+ed|class\ size|count|sum)\s*[:=]\s*\d*
-        | \d+\ (students|pupils|learners|participants|names|records|rows)(\ (in\ total|enrol+ed))?
-        | (printed|generated|exported|created|downloaded)(\ (on|at))?\s*:?\s*\d[\d\s.:/TZ+-]*(am|pm)?
-        | -*\s*end\ of\ (the\ )?(list|report|class\ list|roster|file)\s*-*
-        )\.?$
-        """, RegexOptions.IgnoreCase | RegexOptions.IgnorePatternWhitespace | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        """
+            ^(
+              (grand\ |sub)?totals?(\ (number\ of|no\.?\ of))?(\ (students|pupils|learners|participants|names|enrol+ed|enrol+ments?|records|rows|count))?\s*[:=]?\s*\d*
+            | (number|no\.?|count|sum)\ of\ (students|pupils|learners|participants|names|enrol+ments?|records|rows)\s*[:=]?\s*\d*
+            | (students|pupils|learners|participants|records|rows|enrol+ed|class\ size|count|sum)\s*[:=]\s*\d*
+            | \d+\ (students|pupils|learners|participants|names|records|rows)(\ (in\ total|enrol+ed))?
+            | (printed|generated|exported|created|downloaded)(\ (on|at))?\s*:?\s*\d[\d\s.:/TZ+-]*(am|pm)?
+            | -*\s*end\ of\ (the\ )?(list|report|class\ list|roster|file)\s*-*
+            )\.?$
+            """,
+        RegexOptions.IgnoreCase | RegexOptions.IgnorePatternWhitespace | RegexOptions.CultureInvariant
+    )]
     private static partial Regex Words();
 }

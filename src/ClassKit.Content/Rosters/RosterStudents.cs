@@ -8,10 +8,17 @@ namespace ClassKit.Content.Rosters;
 /// <summary>The students whom the lines of a roster name.</summary>
 internal static class RosterStudents
 {
-    public static (IReadOnlyList<Student> Students, IReadOnlyDictionary<string, Arrangement> Arrangements, RosterIds Ids) Of(RosterHead head, IReadOnlyList<CsvRecord> lines, ProblemList problems)
+    public static (IReadOnlyList<Student> Students, IReadOnlyDictionary<string, Arrangement> Arrangements, RosterIds Ids) Of(
+        RosterHead head,
+        IReadOnlyList<CsvRecord> lines,
+        ProblemList problems
+    )
     {
-        var ids = head.Places.ContainsKey(RosterField.Id) ? RosterIds.Column
-            : head.Places.ContainsKey(RosterField.Email) && lines.All(line => head.Field(line, RosterField.Email).Contains('@', StringComparison.Ordinal)) ? RosterIds.Email
+        var ids =
+            head.Places.ContainsKey(RosterField.Id) ? RosterIds.Column
+            : head.Places.ContainsKey(RosterField.Email)
+            && lines.All(line => head.Field(line, RosterField.Email).Contains('@', StringComparison.Ordinal))
+                ? RosterIds.Email
             : RosterIds.Name;
         var students = new List<Student>();
         var arrangements = new Dictionary<string, Arrangement>(StringComparer.Ordinal);
@@ -19,15 +26,33 @@ internal static class RosterStudents
         foreach (var line in lines)
         {
             var (name, email) = (Name(head, line), head.Field(line, RosterField.Email));
-            var id = ids switch { RosterIds.Column => head.Field(line, RosterField.Id), RosterIds.Email => StudentId.Of(email.Split('@')[0]), _ => StudentId.Of(name) };
+            var id = ids switch
+            {
+                RosterIds.Column => head.Field(line, RosterField.Id),
+                RosterIds.Email => StudentId.Of(email.Split('@')[0]),
+                _ => StudentId.Of(name),
+            };
             if (name.Length == 0)
-                problems.Add(line.Line, ids == RosterIds.Column && id.Length > 0 ? $"The student `{id}` has no name" : $"The line names nobody: it holds `{RosterFoot.Text(line)}`", "Write the name as the student writes it, or take the line out if it is nobody's.");
+                problems.Add(
+                    line.Line,
+                    ids == RosterIds.Column && id.Length > 0
+                        ? $"The student `{id}` has no name"
+                        : $"The line names nobody: it holds `{RosterFoot.Text(line)}`",
+                    "Write the name as the student writes it, or take the line out if it is nobody's."
+                );
             else if (StudentId.Fault(id) is { } fault)
                 problems.Add(line.Line, id.Length == 0 ? "The student has no id" : $"The id is `{id}`", StudentIdWords.Of(fault));
             else if (!seen.TryAdd(id, (line.Line, id)))
-                problems.Add(line.Line, Twice(id, seen[id], ids), ids == RosterIds.Column ? "Give every student an id of their own." : "Add a column `id` that tells them apart, or take out the line that is there twice.");
+                problems.Add(
+                    line.Line,
+                    Twice(id, seen[id], ids),
+                    ids == RosterIds.Column
+                        ? "Give every student an id of their own."
+                        : "Add a column `id` that tells them apart, or take out the line that is there twice."
+                );
             students.Add(new(id, name, email.Length > 0 ? email : null) { Team = ClassTeam.NameIn(head.Field(line, RosterField.Team)) });
-            if (ArrangementCells.Of(head, line, problems) is var arrangement && !arrangement.IsNone) arrangements.TryAdd(id, arrangement);
+            if (ArrangementCells.Of(head, line, problems) is var arrangement && !arrangement.IsNone)
+                arrangements.TryAdd(id, arrangement);
         }
         NoteSame(head, lines, students, problems);
         NoteTeamless(lines, students, problems);
@@ -37,25 +62,45 @@ internal static class RosterStudents
     /// <summary>Whoever is there under two ids would be dealt and graded twice.</summary>
     private static void NoteSame(RosterHead head, IReadOnlyList<CsvRecord> lines, IReadOnlyList<Student> students, ProblemList problems)
     {
-        foreach (var same in lines.Zip(students).Where(row => row.Second.Email is not null).GroupBy(row => row.Second.Email!, StringComparer.OrdinalIgnoreCase).Where(rows => rows.Select(row => row.Second.Id).Distinct().Skip(1).Any()))
+        foreach (
+            var same in lines
+                .Zip(students)
+                .Where(row => row.Second.Email is not null)
+                .GroupBy(row => row.Second.Email!, StringComparer.OrdinalIgnoreCase)
+                .Where(rows => rows.Select(row => row.Second.Id).Distinct().Skip(1).Any())
+        )
         {
             var (first, second) = (same.First(), same.Last());
-            problems.Doubt(second.First.Line, $"`{second.Second.Id}` has the e-mail address of `{first.Second.Id}` in line {first.First.Line}", "Take one of the lines out if they are one student.");
+            problems.Doubt(
+                second.First.Line,
+                $"`{second.Second.Id}` has the e-mail address of `{first.Second.Id}` in line {first.First.Line}",
+                "Take one of the lines out if they are one student."
+            );
         }
     }
 
     private static void NoteTeamless(IReadOnlyList<CsvRecord> lines, IReadOnlyList<Student> students, ProblemList problems)
     {
-        if (ClassTeam.Of(students) is not { Count: > 0 } teams || lines.Zip(students).Where(row => row.Second.Team is null).ToList() is not { Count: > 0 } without) return;
-        problems.Doubt(without[0].First.Line, $"{(without.Count == 1 ? $"`{without[0].Second.Id}` is" : $"{without.Count} students are")} in no team, and the list has teams {string.Join(", ", teams.Select(team => $"`{team.Name}`"))}", "Write the team into the line, or nobody's team at all.");
+        if (
+            ClassTeam.Of(students) is not { Count: > 0 } teams
+            || lines.Zip(students).Where(row => row.Second.Team is null).ToList() is not { Count: > 0 } without
+        )
+            return;
+        problems.Doubt(
+            without[0].First.Line,
+            $"{(without.Count == 1 ? $"`{without[0].Second.Id}` is" : $"{without.Count} students are")} in no team, and the list has teams {string.Join(", ", teams.Select(team => $"`{team.Name}`"))}",
+            "Write the team into the line, or nobody's team at all."
+        );
     }
 
-    private static string Name(RosterHead head, CsvRecord line) => head.Places.ContainsKey(RosterField.Name)
-        ? head.Field(line, RosterField.Name)
-        : $"{head.Field(line, RosterField.FirstName)} {head.Field(line, RosterField.LastName)}".Trim();
+    private static string Name(RosterHead head, CsvRecord line) =>
+        head.Places.ContainsKey(RosterField.Name)
+            ? head.Field(line, RosterField.Name)
+            : $"{head.Field(line, RosterField.FirstName)} {head.Field(line, RosterField.LastName)}".Trim();
 
     private static string Twice(string id, (int Line, string Id) first, RosterIds ids) =>
-        ids != RosterIds.Column ? $"The id `{id}`, made of {(ids == RosterIds.Email ? "the address" : "the name")}, is in line {first.Line} already"
+        ids != RosterIds.Column
+            ? $"The id `{id}`, made of {(ids == RosterIds.Email ? "the address" : "the name")}, is in line {first.Line} already"
         : first.Id == id ? $"The id `{id}` is in line {first.Line} already"
         : $"The id `{id}` differs from `{first.Id}` in line {first.Line} only by capitals, which not every system tells apart";
 }

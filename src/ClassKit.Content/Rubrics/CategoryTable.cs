@@ -15,7 +15,11 @@ internal static class CategoryTable
     private static readonly string[] Columns = ["Category", "Weight", "Drop lowest", "Works count"];
     private static readonly Bounds Weights = new(0, false, 100);
     private static readonly Bounds Drops = new(0, true, Category.MostDropped);
-    private static readonly Dictionary<string, CategoryCounting> Countings = new() { ["alike"] = CategoryCounting.Alike, ["by points"] = CategoryCounting.ByPoints };
+    private static readonly Dictionary<string, CategoryCounting> Countings = new()
+    {
+        ["alike"] = CategoryCounting.Alike,
+        ["by points"] = CategoryCounting.ByPoints,
+    };
 
     public static IReadOnlyList<Category> Read(Section? section, ProblemList problems)
     {
@@ -23,15 +27,25 @@ internal static class CategoryTable
         List<Category> categories = [];
         foreach (var row in Tables.Rows(section, Columns, problems))
         {
-            if (One(row, problems) is not { } category) continue;
+            if (One(row, problems) is not { } category)
+                continue;
             if (categories.Exists(known => known.Name.Equals(category.Name, StringComparison.OrdinalIgnoreCase)))
                 problems.Add(row.Line, $"The category `{category.Name}` is here a second time", "Put both into one row.");
             categories.Add(category);
         }
-        if (problems.Count > before || section is null) return categories;
-        if (categories.Count == 0) problems.Add(section.Line, "There are no categories", "Add a row to the table for each kind of work.");
+        if (problems.Count > before || section is null)
+            return categories;
+        if (categories.Count == 0)
+            problems.Add(section.Line, "There are no categories", "Add a row to the table for each kind of work.");
         else if (categories.Sum(category => category.Weight) is var sum && sum != 1)
-            problems.Add(section.Line, string.Create(CultureInfo.InvariantCulture, $"The weights come to {AnswerUnit.Shown(AnswerUnit.Percent, sum):0.##########} %"), "They are the parts of one grade and add up to 100 %.");
+            problems.Add(
+                section.Line,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"The weights come to {AnswerUnit.Shown(AnswerUnit.Percent, sum):0.##########} %"
+                ),
+                "They are the parts of one grade and add up to 100 %."
+            );
         return categories;
     }
 
@@ -41,17 +55,27 @@ internal static class CategoryTable
         var weight = row.Required("Weight", problems) is { } text ? Dimensions.Percent.Read(text, "The weight", Weights, problems) : null;
         var drop = row.Required("Drop lowest", problems) is { } typed ? Number.ReadWhole(typed, "`Drop lowest`", Drops, problems) : null;
         var counting = row.Required("Works count", problems) is { } word ? Counting(word, problems) : null;
-        if (name is not { } called || weight is null || drop is null || counting is null) return null;
+        if (name is not { } called || weight is null || drop is null || counting is null)
+            return null;
         if (called.Text.Contains(':', StringComparison.Ordinal))
-            problems.Add(row.Line, $"The category `{called.Text}` has a colon in its name", "Leave it out: behind a colon stands a criterion in `Must be passed`.");
+            problems.Add(
+                row.Line,
+                $"The category `{called.Text}` has a colon in its name",
+                "Leave it out: behind a colon stands a criterion in `Must be passed`."
+            );
         if (drop > 0 && counting == CategoryCounting.ByPoints)
-            problems.Add(row.Line, "The lowest is dropped where works count by points", "Let the works count alike, or drop none: of works of different worth, one more point could make another one the lowest and so lower the grade.");
+            problems.Add(
+                row.Line,
+                "The lowest is dropped where works count by points",
+                "Let the works count alike, or drop none: of works of different worth, one more point could make another one the lowest and so lower the grade."
+            );
         return new(called.Text, AnswerUnit.Held(AnswerUnit.Percent, (decimal)weight), drop.Value, counting.Value);
     }
 
     private static CategoryCounting? Counting(Located word, ProblemList problems)
     {
-        if (Countings.TryGetValue(word.Text.ToLowerInvariant(), out var counting)) return counting;
+        if (Countings.TryGetValue(word.Text.ToLowerInvariant(), out var counting))
+            return counting;
         problems.Add(word.Line, $"`Works count` is `{word.Text}`", NearestWord.Advice(word.Text, [.. Countings.Keys]));
         return null;
     }

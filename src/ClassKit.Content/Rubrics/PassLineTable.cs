@@ -19,9 +19,12 @@ internal static class PassLineTable
         foreach (var row in Tables.Rows(section, Columns, problems))
         {
             var what = row.Required("What", problems) is { } named ? What(named, categories, problems) : null;
-            var least = row.Required("At least", problems) is { } text ? Dimensions.Percent.Read(text, "`At least`", Shares, problems) : null;
+            var least = row.Required("At least", problems) is { } text
+                ? Dimensions.Percent.Read(text, "`At least`", Shares, problems)
+                : null;
             var place = row.Required("Otherwise at most", problems) is { } grade ? Place(grade, scale, problems) : null;
-            if (what is not var (category, criterion) || least is null || place is null) continue;
+            if (what is not var (category, criterion) || least is null || place is null)
+                continue;
             if (lines.Exists(line => (line.Category, line.Criterion) == (category, criterion)))
                 problems.Add(row.Line, "The same must be passed in a row above already", "Keep one of them.");
             lines.Add(new(category, criterion, (decimal)least, place.Value));
@@ -34,11 +37,20 @@ internal static class PassLineTable
         var pieces = named.Text.Split(':', 2, StringSplitOptions.TrimEntries);
         if (categories.FirstOrDefault(category => category.Name.Equals(pieces[0], StringComparison.OrdinalIgnoreCase)) is { } found)
         {
-            if (pieces is not [_, ""]) return (found.Name, pieces.ElementAtOrDefault(1));
-            problems.Add(named.Line, $"`{named.Text}` names no criterion behind the colon", "Name one of the practical rubric, or leave the colon out.");
+            if (pieces is not [_, ""])
+                return (found.Name, pieces.ElementAtOrDefault(1));
+            problems.Add(
+                named.Line,
+                $"`{named.Text}` names no criterion behind the colon",
+                "Name one of the practical rubric, or leave the colon out."
+            );
         }
         else if (categories.Count > 0)
-            problems.Add(named.Line, $"`{pieces[0]}` is no category of this grade", NearestWord.Advice(pieces[0], [.. categories.Select(category => category.Name)]));
+            problems.Add(
+                named.Line,
+                $"`{pieces[0]}` is no category of this grade",
+                NearestWord.Advice(pieces[0], [.. categories.Select(category => category.Name)])
+            );
         return null;
     }
 
@@ -46,9 +58,16 @@ internal static class PassLineTable
     {
         var grades = scale.Steps.Select(step => step.Grade).ToList();
         var place = grades.FindIndex(known => known.Equals(grade.Text, StringComparison.OrdinalIgnoreCase));
-        if (place >= 0 && place < grades.Count - 1) return place;
-        if (place >= 0) problems.Add(grade.Line, $"`{grade.Text}` is the highest grade, so that nothing is held back", "Name the highest grade that a student can have who does not pass this.");
-        else if (grades.Count > 0) problems.Add(grade.Line, $"`{grade.Text}` is no grade of the scale", NearestWord.Advice(grade.Text, grades));
+        if (place >= 0 && place < grades.Count - 1)
+            return place;
+        if (place >= 0)
+            problems.Add(
+                grade.Line,
+                $"`{grade.Text}` is the highest grade, so that nothing is held back",
+                "Name the highest grade that a student can have who does not pass this."
+            );
+        else if (grades.Count > 0)
+            problems.Add(grade.Line, $"`{grade.Text}` is no grade of the scale", NearestWord.Advice(grade.Text, grades));
         return null;
     }
 }

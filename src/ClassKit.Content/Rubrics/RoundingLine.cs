@@ -12,12 +12,20 @@ internal static class RoundingLine
 
     public static Rounding? Read(Located? line, TieRule tie, ProblemList problems)
     {
-        if (line is not { } text) return null;
-        if (text.Text.Equals("none", StringComparison.OrdinalIgnoreCase)) return new(null, tie);
-        if (Dimensions.Percent.Read(text, "`rounding`", Steps, problems) is not { } percent) return null;
+        if (line is not { } text)
+            return null;
+        if (text.Text.Equals("none", StringComparison.OrdinalIgnoreCase))
+            return new(null, tie);
+        if (Dimensions.Percent.Read(text, "`rounding`", Steps, problems) is not { } percent)
+            return null;
         var step = (decimal)percent;
-        if (100 % step == 0) return new(step, tie);
-        problems.Add(text.Line, $"`rounding` is {text.Text}, and 100 % is no whole number of such steps", "Write a step that divides 100 %, such as `1 %`, `0.5 %` or `5 %`, or `none`.");
+        if (100 % step == 0)
+            return new(step, tie);
+        problems.Add(
+            text.Line,
+            $"`rounding` is {text.Text}, and 100 % is no whole number of such steps",
+            "Write a step that divides 100 %, such as `1 %`, `0.5 %` or `5 %`, or `none`."
+        );
         return null;
     }
 }

@@ -14,16 +14,24 @@ internal static class CsvReader
     /// <summary>How many lines tell: titles, dates and rooms may stand above a table.</summary>
     private const int Telling = 20;
 
-    /// <summary>What stands in most of the first lines, remarks and quotes apart: spreadsheet programs write <c>;</c> or tabs where the comma is the decimal sign, and a title above the table has neither.</summary>
+    /// <summary>
+    /// What stands in most of the first lines, remarks and quotes apart: spreadsheet programs write <c>;</c> or tabs where the comma is the
+    /// decimal sign, and a title above the table has neither.
+    /// </summary>
     public static char SeparatorOf(string text)
     {
-        var lines = text.Split('\n', Telling + 1).Take(Telling).Where(line => !line.StartsWith(Remark, StringComparison.Ordinal)).Select(Unquoted).ToList();
+        var lines = text.Split('\n', Telling + 1)
+            .Take(Telling)
+            .Where(line => !line.StartsWith(Remark, StringComparison.Ordinal))
+            .Select(Unquoted)
+            .ToList();
         int Lines(char separator) => lines.Count(line => line.Contains(separator, StringComparison.Ordinal));
         var (best, most) = (',', Lines(','));
         foreach (var candidate in ";\t")
         {
             // In as many lines as commas: those are found in numbers and sentences too.
-            if (Lines(candidate) is > 0 and var found && found >= most) (best, most) = (candidate, found);
+            if (Lines(candidate) is > 0 and var found && found >= most)
+                (best, most) = (candidate, found);
         }
         return best;
     }
@@ -41,15 +49,22 @@ internal static class CsvReader
             {
                 if (ReadField(text, separator, ref at, ref line) is not { } field)
                 {
-                    problems.Add(start, "A quote opens in this record and never closes", "Close it with `\"`; a quote inside a quoted field is written twice.");
+                    problems.Add(
+                        start,
+                        "A quote opens in this record and never closes",
+                        "Close it with `\"`; a quote inside a quoted field is written twice."
+                    );
                     return records;
                 }
                 fields.Add(field);
-            }
-            while (Take(text, separator, ref at));
+            } while (Take(text, separator, ref at));
             if (!Take(text, '\n', ref at) && at < text.Length)
             {
-                problems.Add(line, $"`{text[at]}` follows a closing quote", "A quoted field ends with its quote; a quote inside it is written twice.");
+                problems.Add(
+                    line,
+                    $"`{text[at]}` follows a closing quote",
+                    "A quoted field ends with its quote; a quote inside it is written twice."
+                );
                 return records;
             }
             line++;

@@ -11,13 +11,19 @@ internal sealed record CsvShape(char Separator, string End)
     /// <param name="text">The table, without a byte order mark.</param>
     public static CsvShape Of(string text)
     {
-        var end = text.Contains('\n', StringComparison.Ordinal) && !text.Contains("\r\n", StringComparison.Ordinal) ? "\n"
-            : text.Contains('\r', StringComparison.Ordinal) && !text.Contains('\n', StringComparison.Ordinal) ? "\r" : "\r\n";
+        var end =
+            text.Contains('\n', StringComparison.Ordinal) && !text.Contains("\r\n", StringComparison.Ordinal) ? "\n"
+            : text.Contains('\r', StringComparison.Ordinal) && !text.Contains('\n', StringComparison.Ordinal) ? "\r"
+            : "\r\n";
         return new(CsvReader.SeparatorOf(text.ReplaceLineEndings("\n")), end);
     }
 
     /// <summary>A line of such a table.</summary>
-    public string Line(IEnumerable<string> fields) => new StringBuilder().AppendJoin(Separator, fields.Select(Quoted)).Append(End).ToString();
+    public string Line(IEnumerable<string> fields) =>
+        new StringBuilder().AppendJoin(Separator, fields.Select(Quoted)).Append(End).ToString();
 
-    private string Quoted(string field) => field.AsSpan().IndexOfAny(Separator, '"', '\n') < 0 && !field.Contains('\r', StringComparison.Ordinal) ? field : $"\"{field.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
+    private string Quoted(string field) =>
+        field.AsSpan().IndexOfAny(Separator, '"', '\n') < 0 && !field.Contains('\r', StringComparison.Ordinal)
+            ? field
+            : $"\"{field.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
 }

@@ -24,14 +24,24 @@ internal sealed class CsvTable
     {
         var separator = CsvReader.SeparatorOf(text);
         List<CsvRecord> records = [.. CsvReader.Read(text, separator, problems).Where(record => !record.IsBlank)];
-        if (records.Count == 0 || Header(records[0], separator, columns, necessary, problems) is not { } places) return new(separator, []);
+        if (records.Count == 0 || Header(records[0], separator, columns, necessary, problems) is not { } places)
+            return new(separator, []);
         foreach (var record in records.Skip(1).Where(record => record.Fields.Count > places.Count))
-            problems.Add(record.Line, $"The line has {record.Fields.Count} fields, and the header has {places.Count}", "Put quotes around a field that holds the separator.");
+            problems.Add(
+                record.Line,
+                $"The line has {record.Fields.Count} fields, and the header has {places.Count}",
+                "Put quotes around a field that holds the separator."
+            );
         return new(separator, [.. records.Skip(1).Select(record => new CsvRow(record, places))]);
     }
 
     private static Dictionary<string, int>? Header(
-        CsvRecord header, char separator, IReadOnlyList<string> columns, int necessary, ProblemList problems)
+        CsvRecord header,
+        char separator,
+        IReadOnlyList<string> columns,
+        int necessary,
+        ProblemList problems
+    )
     {
         var before = problems.Count;
         var places = new Dictionary<string, int>();
@@ -39,12 +49,20 @@ internal sealed class CsvTable
         {
             var column = header.Fields[i].Trim().ToLowerInvariant();
             if (!columns.Contains(column))
-                problems.Add(header.Line, $"The header has a column `{header.Fields[i].Trim()}`, which is not known here", NearestWord.Advice(column, columns));
+                problems.Add(
+                    header.Line,
+                    $"The header has a column `{header.Fields[i].Trim()}`, which is not known here",
+                    NearestWord.Advice(column, columns)
+                );
             else if (!places.TryAdd(column, i))
                 problems.Add(header.Line, $"The header has the column `{column}` twice", "Keep one of them.");
         }
         foreach (var missing in columns.Take(necessary).Where(column => !places.ContainsKey(column)))
-            problems.Add(header.Line, $"The header has no column `{missing}`", $"The first line reads `{string.Join(separator, columns)}`.");
+            problems.Add(
+                header.Line,
+                $"The header has no column `{missing}`",
+                $"The first line reads `{string.Join(separator, columns)}`."
+            );
         return problems.Count == before ? places : null;
     }
 }

@@ -6,10 +6,13 @@ internal static class RawLines
     public static List<string> Of(string text)
     {
         List<string> lines = [];
-        for (var start = 0; start < text.Length;)
+        for (var start = 0; start < text.Length; )
         {
             var at = text.AsSpan(start).IndexOfAny('\r', '\n');
-            var end = at < 0 ? text.Length : start + at + (text[start + at] == '\r' && start + at + 1 < text.Length && text[start + at + 1] == '\n' ? 2 : 1);
+            var end =
+                at < 0
+                    ? text.Length
+                    : start + at + (text[start + at] == '\r' && start + at + 1 < text.Length && text[start + at + 1] == '\n' ? 2 : 1);
             lines.Add(text[start..end]);
             start = end;
         }
@@ -24,7 +27,11 @@ internal static class RawLines
     public static string? Without(string text, IReadOnlyList<CsvRecord> records, IReadOnlySet<int> gone)
     {
         var lines = Of(text);
-        if (text.TrimStart('\uFEFF').ReplaceLineEndings("\n").Count(letter => letter == '\n') != lines.Count(line => line[^1] is '\r' or '\n')) return null;
+        if (
+            text.TrimStart('\uFEFF').ReplaceLineEndings("\n").Count(letter => letter == '\n')
+            != lines.Count(line => line[^1] is '\r' or '\n')
+        )
+            return null;
         List<int> begins = [.. records.Select(record => record.Line)];
         return string.Concat(lines.Where((_, at) => !gone.Contains(begins[RecordAt(begins, at + 1)])));
     }

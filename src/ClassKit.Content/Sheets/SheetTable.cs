@@ -1,4 +1,3 @@
-
 namespace ClassKit.Content.Sheets;
 
 /// <summary>The rows of a table, as text.</summary>

@@ -16,13 +16,19 @@ public static class StudentLines
         ArgumentNullException.ThrowIfNull(sought);
         var letters = TableLetters.Of(table);
         var text = letters.GetString(table);
-        if (!letters.GetBytes(text).AsSpan().SequenceEqual(table)) return null;
+        if (!letters.GetBytes(text).AsSpan().SequenceEqual(table))
+            return null;
         var plain = text.TrimStart('\uFEFF').ReplaceLineEndings("\n");
         var problems = new ProblemList("");
         var records = CsvReader.Read(plain, CsvReader.SeparatorOf(plain), problems);
-        if (!problems.IsEmpty) return null;
-        var theirs = StudentRows.Of([.. records.SelectMany(record => record.Fields.Select((field, column) => (record.Line, column, field)))], sought);
-        if (theirs.Count == 0) return (table, 0);
+        if (!problems.IsEmpty)
+            return null;
+        var theirs = StudentRows.Of(
+            [.. records.SelectMany(record => record.Fields.Select((field, column) => (record.Line, column, field)))],
+            sought
+        );
+        if (theirs.Count == 0)
+            return (table, 0);
         return RawLines.Without(text, records, theirs) is { } left ? (letters.GetBytes(left), theirs.Count) : null;
     }
 }

@@ -9,7 +9,10 @@ using ClassKit.Workbooks.Returned.Packages;
 
 namespace ClassKit.Content.Sheets;
 
-/// <summary>The rows of a workbook as text. It comes from anywhere, so it is read as what students return is: as a bounded stream, nothing in it followed or run.</summary>
+/// <summary>
+/// The rows of a workbook as text. It comes from anywhere, so it is read as what students return is: as a bounded stream, nothing in it
+/// followed or run.
+/// </summary>
 internal static class WorkbookTables
 {
     private static readonly string[] Endings = [".xlsx", ".xlsm", ".ods", ".xls"];
@@ -24,12 +27,17 @@ internal static class WorkbookTables
         try
         {
             using var stream = source.Library.Tree.Open(source.Path);
-            if (ReturnedWorkbookReader.Read(stream, ReadLimits.Practice).TryGet(out var workbook, out var refusal)) return [.. workbook.Sheets.Select(Table)];
+            if (ReturnedWorkbookReader.Read(stream, ReadLimits.Practice).TryGet(out var workbook, out var refusal))
+                return [.. workbook.Sheets.Select(Table)];
             problems.Add(null, "The workbook cannot be read", $"{RefusalWords.Of(refusal)} Or save the list as CSV.");
         }
         catch (Exception refused) when (refused is IOException or UnauthorizedAccessException)
         {
-            problems.Add(null, $"The file cannot be opened: {refused.Message.TrimEnd('.')}", "Close it in other programs and check its permissions.");
+            problems.Add(
+                null,
+                $"The file cannot be opened: {refused.Message.TrimEnd('.')}",
+                "Close it in other programs and check its permissions."
+            );
         }
         return null;
     }
@@ -45,15 +53,17 @@ internal static class WorkbookTables
     {
         var fields = new string[row.Max(cell => cell.Key.Column)];
         Array.Fill(fields, "");
-        foreach (var ((_, column), content) in row) fields[column - 1] = Text(content.Stored);
+        foreach (var ((_, column), content) in row)
+            fields[column - 1] = Text(content.Stored);
         return new(row.Key, fields);
     }
 
     /// <summary>As the cell shows it: a student's number has no decimal point, and never an exponent.</summary>
-    private static string Text(CellValue value) => value switch
-    {
-        { IsText: true } => value.Text,
-        { IsNumber: true } => value.Number.ToString("0.##########", CultureInfo.InvariantCulture),
-        _ => "",
-    };
+    private static string Text(CellValue value) =>
+        value switch
+        {
+            { IsText: true } => value.Text,
+            { IsNumber: true } => value.Number.ToString("0.##########", CultureInfo.InvariantCulture),
+            _ => "",
+        };
 }

@@ -2,7 +2,9 @@ using ClassKit.Content.Diagnostics;
 
 namespace ClassKit.Content.Sources;
 
-/// <summary>What one run reads from a source tree: each file is opened once and each model made once, however often it is asked for.</summary>
+/// <summary>
+/// What one run reads from a source tree: each file is opened once and each model made once, however often it is asked for.
+/// </summary>
 /// <remarks>A new library sees what has changed since. Not for several threads at once.</remarks>
 public sealed class Library(ISourceTree tree)
 {
@@ -30,7 +32,8 @@ public sealed class Library(ISourceTree tree)
     internal byte[]? Whole(string path, int most)
     {
         var full = tree.Full(path);
-        if (!_wholes.TryGetValue(full, out var known)) _wholes[full] = known = SourceBytes.Whole(tree, path, most);
+        if (!_wholes.TryGetValue(full, out var known))
+            _wholes[full] = known = SourceBytes.Whole(tree, path, most);
         return known;
     }
 
@@ -52,7 +55,8 @@ public sealed class Library(ISourceTree tree)
         where T : class
     {
         var key = (typeof(T), tree.Full(path));
-        if (_models.TryGetValue(key, out var known)) return (Reading<T>)known;
+        if (_models.TryGetValue(key, out var known))
+            return (Reading<T>)known;
         var reading = read();
         _models[key] = reading;
         return reading;
@@ -63,7 +67,8 @@ public sealed class Library(ISourceTree tree)
         where T : class
     {
         var key = (typeof(T), name);
-        if (_models.TryGetValue(key, out var known)) return (T)known;
+        if (_models.TryGetValue(key, out var known))
+            return (T)known;
         _models[key] = made;
         return made;
     }

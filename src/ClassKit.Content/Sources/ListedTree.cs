@@ -21,17 +21,26 @@ public sealed class ListedTree : ISourceTree
     public SourceKind At(string path)
     {
         var full = Full(path);
-        return _files.ContainsKey(full) ? SourceKind.File : full.Length == 0 || Below(full).Any() ? SourceKind.Folder : SourceKind.Nothing;
+        return _files.ContainsKey(full) ? SourceKind.File
+            : full.Length == 0 || Below(full).Any() ? SourceKind.Folder
+            : SourceKind.Nothing;
     }
 
     /// <inheritdoc/>
-    public IReadOnlyList<string> Files(string folder) => Sorted(Below(Full(folder)).Where(rest => !rest.Contains('/', StringComparison.Ordinal)));
+    public IReadOnlyList<string> Files(string folder) =>
+        Sorted(Below(Full(folder)).Where(rest => !rest.Contains('/', StringComparison.Ordinal)));
 
     /// <inheritdoc/>
-    public IReadOnlyList<string> Folders(string folder) => Sorted(Below(Full(folder)).Where(rest => rest.Contains('/', StringComparison.Ordinal)).Select(rest => rest[..rest.IndexOf('/', StringComparison.Ordinal)]));
+    public IReadOnlyList<string> Folders(string folder) =>
+        Sorted(
+            Below(Full(folder))
+                .Where(rest => rest.Contains('/', StringComparison.Ordinal))
+                .Select(rest => rest[..rest.IndexOf('/', StringComparison.Ordinal)])
+        );
 
     /// <inheritdoc/>
-    public Stream Open(string path) => _files.TryGetValue(Full(path), out var open) ? open() : throw new FileNotFoundException("There is no such file", path);
+    public Stream Open(string path) =>
+        _files.TryGetValue(Full(path), out var open) ? open() : throw new FileNotFoundException("There is no such file", path);
 
     /// <inheritdoc/>
     public string Full(string path)
@@ -40,8 +49,10 @@ public sealed class ListedTree : ISourceTree
         List<string> steps = [];
         foreach (var step in path.Replace('\\', '/').Split('/', StringSplitOptions.RemoveEmptyEntries))
         {
-            if (step == ".." && steps.Count > 0) steps.RemoveAt(steps.Count - 1);
-            else if (step is not ("." or "..")) steps.Add(step);
+            if (step == ".." && steps.Count > 0)
+                steps.RemoveAt(steps.Count - 1);
+            else if (step is not ("." or ".."))
+                steps.Add(step);
         }
         return string.Join('/', steps);
     }

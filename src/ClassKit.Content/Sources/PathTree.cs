@@ -1,11 +1,11 @@
 namespace ClassKit.Content.Sources;
 
-/// <summary>Whatever a user's path names: what ships where it begins with <see cref="Shipped.Scheme"/>, else a file or folder of this machine.</summary>
+/// <summary>
+/// Whatever a user's path names: what ships where it begins with <see cref="Shipped.Scheme"/>, else a file or folder of this machine.
+/// </summary>
 public sealed class PathTree : ISourceTree
 {
-    private PathTree()
-    {
-    }
+    private PathTree() { }
 
     /// <summary>The one there is.</summary>
     public static PathTree Instance { get; } = new();
@@ -48,6 +48,8 @@ public sealed class PathTree : ISourceTree
     private static (ISourceTree Tree, string Inside) Of(string path)
     {
         ArgumentNullException.ThrowIfNull(path);
-        return path.StartsWith(Shipped.Scheme, StringComparison.Ordinal) ? (Shipped.Tree, path[Shipped.Scheme.Length..]) : (DiskTree.Instance, path);
+        return path.StartsWith(Shipped.Scheme, StringComparison.Ordinal)
+            ? (Shipped.Tree, path[Shipped.Scheme.Length..])
+            : (DiskTree.Instance, path);
     }
 }

@@ -44,6 +44,7 @@ internal sealed record SourceBytes(byte[] Bytes, bool IsTooLarge, string? Refuse
     public IEnumerable<string> FirstLines(int most)
     {
         using var reader = new StreamReader(new MemoryStream(Bytes, writable: false));
-        for (var line = 0; line < most && reader.ReadLine() is { } text; line++) yield return text;
+        for (var line = 0; line < most && reader.ReadLine() is { } text; line++)
+            yield return text;
     }
 }

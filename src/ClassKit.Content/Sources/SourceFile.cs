@@ -9,7 +9,8 @@ internal static class SourceFile
     private static readonly UTF8Encoding StrictUtf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     /// <summary>The text with <c>\n</c> line ends, or null with the reason noted.</summary>
-    public static string? Read(Source source, ProblemList problems) => Bytes(source, problems) is { } bytes ? Decode(bytes, problems) : null;
+    public static string? Read(Source source, ProblemList problems) =>
+        Bytes(source, problems) is { } bytes ? Decode(bytes, problems) : null;
 
     /// <summary>What is in the file, or null with the reason noted.</summary>
     public static byte[]? Bytes(Source source, ProblemList problems)
@@ -26,7 +27,11 @@ internal static class SourceFile
         }
         var file = source.Library.Bytes(source.Path);
         if (file.Refused is { } refused)
-            problems.Add(null, $"The file cannot be opened: {refused.TrimEnd('.')}", "Close it in other programs and check its permissions.");
+            problems.Add(
+                null,
+                $"The file cannot be opened: {refused.TrimEnd('.')}",
+                "Close it in other programs and check its permissions."
+            );
         else if (file.IsTooLarge)
             problems.Add(null, "The file is larger than 1 MB", "A text file is expected here: check that the right file was named.");
         else
@@ -51,7 +56,11 @@ internal static class SourceFile
         }
         catch (DecoderFallbackException)
         {
-            problems.Add(null, "The file is not saved as UTF-8", "Open it in a text editor and save it with the encoding UTF-8, so that accented letters survive.");
+            problems.Add(
+                null,
+                "The file is not saved as UTF-8",
+                "Open it in a text editor and save it with the encoding UTF-8, so that accented letters survive."
+            );
             return null;
         }
     }

@@ -15,13 +15,24 @@ public static class BenchForms
     public static BenchForm Of(PracticalRubric rubric, string cohort, IReadOnlyList<Student> students, int teams)
     {
         ArgumentNullException.ThrowIfNull(rubric);
-        return new(rubric.Title, ScaleOf(rubric), [.. rubric.Criteria.Select(criterion => criterion.Descriptors)], cohort, students, ClassTeam.Of(students) is { Count: > 0 } named ? named.Count : Math.Max(1, teams));
+        return new(
+            rubric.Title,
+            ScaleOf(rubric),
+            [.. rubric.Criteria.Select(criterion => criterion.Descriptors)],
+            cohort,
+            students,
+            ClassTeam.Of(students) is { Count: > 0 } named ? named.Count : Math.Max(1, teams)
+        );
     }
 
     /// <summary>What a rubric measures with.</summary>
     public static BenchScale ScaleOf(PracticalRubric rubric)
     {
         ArgumentNullException.ThrowIfNull(rubric);
-        return new([.. rubric.Criteria.Select(criterion => (criterion.Name, criterion.Weight))], [.. rubric.Levels.Select(level => level.Points)], [.. rubric.Levels.Select(level => level.Name)]);
+        return new(
+            [.. rubric.Criteria.Select(criterion => (criterion.Name, criterion.Weight))],
+            [.. rubric.Levels.Select(level => level.Points)],
+            [.. rubric.Levels.Select(level => level.Name)]
+        );
     }
 }

@@ -22,7 +22,8 @@ internal sealed class NamedPaths(Source file, ProblemList term)
     public T? Read<T>(Located? named, Func<Source, Reading<T>> read)
         where T : class
     {
-        if (named is not { Text.Length: > 0 } text || Find(text, isFolder: false) is not { } found) return null;
+        if (named is not { Text.Length: > 0 } text || Find(text, isFolder: false) is not { } found)
+            return null;
         var reading = read(found);
         _problems.AddRange(reading.Problems);
         _doubts.AddRange(reading.Doubts);
@@ -46,7 +47,11 @@ internal sealed class NamedPaths(Source file, ProblemList term)
             return found;
         }
         var (what, nearby) = isFolder ? ("folder", Nearby.Folders(found)) : ("file", Nearby.Files(found));
-        term.Add(named.Line, $"There is no {what} `{found.Path}`", nearby ?? "Check the spelling; paths begin at the file that holds them.");
+        term.Add(
+            named.Line,
+            $"There is no {what} `{found.Path}`",
+            nearby ?? "Check the spelling; paths begin at the file that holds them."
+        );
         return null;
     }
 }

@@ -12,28 +12,55 @@ internal static class NamedStudent
     {
         var named = row["student"];
         var found = Of(named, students);
-        if (found is [var one]) return one.Id;
+        if (found is [var one])
+            return one.Id;
         problems.Add(
             row.Line,
-            found.Count > 1 ? $"Several students are called `{named}`" : named.Length == 0 ? "The line names no student" : $"Nobody on the roster is called `{named}`",
-            found.Count == 0 && Near(named, students) is { } near ? $"Did you mean `{near}`?" : "Name a student by the id on the roster.");
+            found.Count > 1 ? $"Several students are called `{named}`"
+                : named.Length == 0 ? "The line names no student"
+                : $"Nobody on the roster is called `{named}`",
+            found.Count == 0 && Near(named, students) is { } near ? $"Did you mean `{near}`?" : "Name a student by the id on the roster."
+        );
         return null;
     }
 
-    /// <summary>Those of some lines whom the class list knows; the others, few among many, have left the class: they are told of, and their lines count for nobody. A name that is nearly somebody's is a slip.</summary>
-    public static IEnumerable<(CsvRow Row, string Student)> InClass(IReadOnlyList<CsvRow> rows, IReadOnlyList<Student> students, ProblemList problems)
+    /// <summary>
+    /// Those of some lines whom the class list knows; the others, few among many, have left the class: they are told of, and their lines
+    /// count for nobody. A name that is nearly somebody's is a slip.
+    /// </summary>
+    public static IEnumerable<(CsvRow Row, string Student)> InClass(
+        IReadOnlyList<CsvRow> rows,
+        IReadOnlyList<Student> students,
+        ProblemList problems
+    )
     {
-        var left = rows.Where(row => row["student"].Length > 0 && Of(row["student"], students).Count == 0 && Near(row["student"], students) is null).ToHashSet();
+        var left = rows.Where(row =>
+                row["student"].Length > 0 && Of(row["student"], students).Count == 0 && Near(row["student"], students) is null
+            )
+            .ToHashSet();
         var isOfClass = left.Count * 2 < rows.Count;
         foreach (var row in rows)
         {
-            if (isOfClass && left.Contains(row)) problems.Doubt(row.Line, $"Nobody on the roster is called `{row["student"]}`", "The line counts for nobody. That is right for somebody who has left the class; else name a student by the id on the roster.", Weight.Noted);
-            else if (Find(row, students, problems) is { } student) yield return (row, student);
+            if (isOfClass && left.Contains(row))
+                problems.Doubt(
+                    row.Line,
+                    $"Nobody on the roster is called `{row["student"]}`",
+                    "The line counts for nobody. That is right for somebody who has left the class; else name a student by the id on the roster.",
+                    Weight.Noted
+                );
+            else if (Find(row, students, problems) is { } student)
+                yield return (row, student);
         }
     }
 
-    /// <summary>A number that is nearly another student's is that student's no more than any other: only letters can be mistyped so that it shows.</summary>
-    private static string? Near(string named, IReadOnlyList<Student> students) => NearestWord.To(named, students.SelectMany(student => new[] { student.Id, student.Name })) is { } near && Digits(near) == Digits(named) ? near : null;
+    /// <summary>
+    /// A number that is nearly another student's is that student's no more than any other: only letters can be mistyped so that it shows.
+    /// </summary>
+    private static string? Near(string named, IReadOnlyList<Student> students) =>
+        NearestWord.To(named, students.SelectMany(student => new[] { student.Id, student.Name })) is { } near
+        && Digits(near) == Digits(named)
+            ? near
+            : null;
 
     private static string Digits(string text) => string.Concat(text.Where(char.IsAsciiDigit));
 
@@ -41,6 +68,14 @@ internal static class NamedStudent
     public static IReadOnlyList<Student> Of(string named, IReadOnlyList<Student> students)
     {
         var found = students.Where(student => student.Id == named).ToList();
-        return found.Count > 0 ? found : [.. students.Where(student => student.Name.Equals(named, StringComparison.OrdinalIgnoreCase) || student.Shown.Equals(named, StringComparison.OrdinalIgnoreCase))];
+        return found.Count > 0
+            ? found
+            :
+            [
+                .. students.Where(student =>
+                    student.Name.Equals(named, StringComparison.OrdinalIgnoreCase)
+                    || student.Shown.Equals(named, StringComparison.OrdinalIgnoreCase)
+                ),
+            ];
     }
 }

@@ -17,7 +17,9 @@ public sealed record PlannedWork(string Title, WorkKind Kind, string Category, d
     /// <summary>The practical rubric that work at the bench is marked by; null for other work.</summary>
     public string? Rubric { get; init; }
 
-    /// <summary>Where the marks of work at the bench lie: the first marker's, the second's and those of the resit; null where the term names none.</summary>
+    /// <summary>
+    /// Where the marks of work at the bench lie: the first marker's, the second's and those of the resit; null where the term names none.
+    /// </summary>
     public (string? First, string? Second, string? Resit) BenchSources { get; init; }
 
     /// <summary>What was marked at the bench, one a sitting.</summary>

@@ -10,7 +10,14 @@ namespace ClassKit.Content.Terms;
 /// <param name="Rule">The rule.</param>
 /// <param name="Works">In order.</param>
 /// <param name="Inputs">Every file and folder that the description names.</param>
-public sealed record TermPlan(string Path, string Title, Roster Class, GradeRule Rule, IReadOnlyList<PlannedWork> Works, IReadOnlyList<string> Inputs)
+public sealed record TermPlan(
+    string Path,
+    string Title,
+    Roster Class,
+    GradeRule Rule,
+    IReadOnlyList<PlannedWork> Works,
+    IReadOnlyList<string> Inputs
+)
 {
     /// <summary>The table of typed marks; null where it names none.</summary>
     public string? Marks { get; init; }

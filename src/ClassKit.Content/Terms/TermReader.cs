@@ -37,15 +37,46 @@ public static class TermReader
         var sections = new Sections(document.Sections, "##", problems, document.Deeper);
         var table = sections.Required("Work");
         sections.Finish();
-        if (roster is null || rule is null) return new(null, [.. problems.Fail<TermPlan>().Problems, .. named.Problems]);
+        if (roster is null || rule is null)
+            return new(null, [.. problems.Fail<TermPlan>().Problems, .. named.Problems]);
 
         var students = Namesakes.ToldApart(roster.Students);
-        var works = WorkTable.Read(table, rule, new(students, named) { Cohort = profile?.Name ?? "", Teams = profile?.Teams ?? 1, Arranged = roster.ArrangementOf }, problems);
+        var works = WorkTable.Read(
+            table,
+            rule,
+            new(students, named)
+            {
+                Cohort = profile?.Name ?? "",
+                Teams = profile?.Teams ?? 1,
+                Arranged = roster.ArrangementOf,
+            },
+            problems
+        );
 
         // A row that is wrong above would be blamed on every cell of its column.
         if (problems.IsEmpty && named.Read(marks, file => MarksTableReader.Read(file, students, works)) is { } typed)
             works = [.. works.Select(work => work with { Typed = [.. typed[work.Title]] })];
-        var reading = problems.Finish(() => new TermPlan(source.Path, document.Title.Text, roster with { Students = students, TimeZone = profile?.TimeZone ?? roster.TimeZone, Paper = profile?.Paper ?? roster.Paper }, rule, works, named.Paths) { Marks = marks is null ? null : named.File(marks.Value) });
-        return (named.Problems.Count == 0 ? reading : new(null, [.. reading.Problems, .. named.Problems])) with { Doubts = [.. reading.Doubts, .. named.Doubts] };
+        var reading = problems.Finish(() =>
+            new TermPlan(
+                source.Path,
+                document.Title.Text,
+                roster with
+                {
+                    Students = students,
+                    TimeZone = profile?.TimeZone ?? roster.TimeZone,
+                    Paper = profile?.Paper ?? roster.Paper,
+                },
+                rule,
+                works,
+                named.Paths
+            )
+            {
+                Marks = marks is null ? null : named.File(marks.Value),
+            }
+        );
+        return (named.Problems.Count == 0 ? reading : new(null, [.. reading.Problems, .. named.Problems])) with
+        {
+            Doubts = [.. reading.Doubts, .. named.Doubts],
+        };
     }
 }

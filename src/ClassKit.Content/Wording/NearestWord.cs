@@ -16,17 +16,21 @@ public static class NearestWord
         if (typed.Length is 0 or > MaxLength)
             return [];
         var lower = typed.ToLowerInvariant();
-        return [.. known
-            .Where(word => word.Length <= MaxLength)
-            .Select(word => (Word: word, Distance: EditDistance.Between(lower, word.ToLowerInvariant())))
-            .Where(candidate => candidate.Distance <= Math.Max(1, (Math.Min(lower.Length, candidate.Word.Length) + 1) / 3))
-            .OrderBy(candidate => candidate.Distance)
-            .Select(candidate => candidate.Word)
-            .Take(most)];
+        return
+        [
+            .. known
+                .Where(word => word.Length <= MaxLength)
+                .Select(word => (Word: word, Distance: EditDistance.Between(lower, word.ToLowerInvariant())))
+                .Where(candidate => candidate.Distance <= Math.Max(1, (Math.Min(lower.Length, candidate.Word.Length) + 1) / 3))
+                .OrderBy(candidate => candidate.Distance)
+                .Select(candidate => candidate.Word)
+                .Take(most),
+        ];
     }
 
     /// <summary>A sentence that offers the nearest word, or lists the known ones when none is near.</summary>
-    public static string Advice(string typed, IReadOnlyCollection<string> known) => To(typed, known) is { } nearest
-        ? $"Did you mean `{nearest}`?"
-        : known is not { Count: > 0 } ? "There is none here." : $"Known here: {string.Join(", ", known)}.";
+    public static string Advice(string typed, IReadOnlyCollection<string> known) =>
+        To(typed, known) is { } nearest ? $"Did you mean `{nearest}`?"
+        : known is not { Count: > 0 } ? "There is none here."
+        : $"Known here: {string.Join(", ", known)}.";
 }

@@ -15,18 +15,42 @@ internal static class AgainScreen
 
     public static void AddTo(DeskRoutes routes)
     {
-        routes.LookInside(Page, visit => visit.InRound((known, state) => visit.Show<AgainPage>(
-            (nameof(AgainPage.Class), known), (nameof(AgainPage.Round), state), (nameof(AgainPage.Followed), state.IsFollowedUp ? FolderFiles.In(state.Round.FollowUp) : null))));
+        routes.LookInside(Page, visit =>
+            visit.InRound(
+                (known, state) =>
+                    visit.Show<AgainPage>(
+                        (nameof(AgainPage.Class), known),
+                        (nameof(AgainPage.Round), state),
+                        (nameof(AgainPage.Followed), state.IsFollowedUp ? FolderFiles.In(state.Round.FollowUp) : null)
+                    )
+            )
+        );
         routes.TakeInside(Page + "/practice", visit => visit.InRound((_, state) => Practice(visit, state)));
     }
 
     private static Task Practice(Visit visit, RoundState state)
     {
         var round = state.Round;
-        var minutes = int.TryParse(visit.Typed("minutes"), NumberStyles.None, CultureInfo.InvariantCulture, out var typed) && typed is > 0 and <= 600 ? typed : MakeFollowUp.DefaultMinutes;
-        var paths = new FollowUpPaths(round.Dealt, round.Graded, new([], minutes, state.Dealt.Seed)) { Pool = LessonEntry.Bank.Path, Into = round.FollowUp };
+        var minutes =
+            int.TryParse(visit.Typed("minutes"), NumberStyles.None, CultureInfo.InvariantCulture, out var typed) && typed is > 0 and <= 600
+                ? typed
+                : MakeFollowUp.DefaultMinutes;
+        var paths = new FollowUpPaths(round.Dealt, round.Graded, new([], minutes, state.Dealt.Seed))
+        {
+            Pool = LessonEntry.Bank.Path,
+            Into = round.FollowUp,
+        };
         var target = new OutputTarget(round.FollowUp, MakeFollowUp.Kind, round.Dealt, round.Graded);
-        return visit.Begin(new($"Make practice after {state.Dealt.LessonTitle}", $"rounds/{round.Class}/{round.Name}/again", "What to teach again", run => JobEnd.Of(OutputFolder.Write(
-            target, () => Produced.Of(paths.Read(), request => MakeFollowUp.Run(request, run), FollowUpPaths.Write), run))));
+        return visit.Begin(
+            new($"Make practice after {state.Dealt.LessonTitle}", $"rounds/{round.Class}/{round.Name}/again", "What to teach again", run =>
+                JobEnd.Of(
+                    OutputFolder.Write(
+                        target,
+                        () => Produced.Of(paths.Read(), request => MakeFollowUp.Run(request, run), FollowUpPaths.Write),
+                        run
+                    )
+                )
+            )
+        );
     }
 }

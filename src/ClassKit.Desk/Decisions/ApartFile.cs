@@ -6,7 +6,10 @@ using ClassKit.UseCases.Intake;
 
 namespace ClassKit.Desk.Decisions;
 
-/// <summary>A file of a round that can be moved by itself. One that lies inside an archive does so once the archive is taken apart, which is kept whole among what was set aside.</summary>
+/// <summary>
+/// A file of a round that can be moved by itself. One that lies inside an archive does so once the archive is taken apart, which is kept
+/// whole among what was set aside.
+/// </summary>
 internal static class ApartFile
 {
     /// <summary>The path of a file below what came back, as the folders have it now.</summary>
@@ -20,9 +23,12 @@ internal static class ApartFile
         while (true)
         {
             var there = FolderFiles.In(round.Returned);
-            if (there.Contains(named)) return named;
-            if (there.Where(path => named.StartsWith(path + "/", StringComparison.Ordinal)).MaxBy(path => path.Length) is not { } archive) return null;
-            if (TakeApart(round, archive, named[(archive.Length + 1)..]) is not { } inside) return null;
+            if (there.Contains(named))
+                return named;
+            if (there.Where(path => named.StartsWith(path + "/", StringComparison.Ordinal)).MaxBy(path => path.Length) is not { } archive)
+                return null;
+            if (TakeApart(round, archive, named[(archive.Length + 1)..]) is not { } inside)
+                return null;
             named = inside;
         }
     }
@@ -37,16 +43,25 @@ internal static class ApartFile
         try
         {
             // A file inside another archive begins with that one's name.
-            if (ArchiveLayer.Unpack(from, work, HandedInName.Of) is not { } places || places.Keys.Where(place => asked == place || asked.StartsWith(place + "/", StringComparison.Ordinal)).MaxBy(place => place.Length) is not { } found) return null;
+            if (
+                ArchiveLayer.Unpack(from, work, HandedInName.Of) is not { } places
+                || places
+                    .Keys.Where(place => asked == place || asked.StartsWith(place + "/", StringComparison.Ordinal))
+                    .MaxBy(place => place.Length)
+                    is not { } found
+            )
+                return null;
             var folder = Free(round.Returned, Path.ChangeExtension(archive, null).TrimEnd('.', ' '));
             Directory.Move(work, Path.Combine(round.Returned, folder));
             Directory.CreateDirectory(round.SetAside);
-            if (!HandIn.Keep(from, round.SetAside, archive)) File.Delete(from);
+            if (!HandIn.Keep(from, round.SetAside, archive))
+                File.Delete(from);
             return $"{folder}/{places[found]}{asked[found.Length..]}";
         }
         finally
         {
-            if (Directory.Exists(work)) Directory.Delete(work, recursive: true);
+            if (Directory.Exists(work))
+                Directory.Delete(work, recursive: true);
         }
     }
 
@@ -54,7 +69,8 @@ internal static class ApartFile
     private static string Free(string folder, string plain)
     {
         var name = plain;
-        for (var number = 2; Path.Exists(Path.Combine(folder, name)); number++) name = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{plain} ({number})");
+        for (var number = 2; Path.Exists(Path.Combine(folder, name)); number++)
+            name = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{plain} ({number})");
         return name;
     }
 }

@@ -9,7 +9,10 @@ using ClassKit.Grading.Results;
 
 namespace ClassKit.Desk.Decisions;
 
-/// <summary>Only what needs the instructor: answers that nothing could judge, points typed into the gradebook, files that are nobody's; and corrections, which can be taken back.</summary>
+/// <summary>
+/// Only what needs the instructor: answers that nothing could judge, points typed into the gradebook, files that are nobody's; and
+/// corrections, which can be taken back.
+/// </summary>
 internal static class DecisionsScreen
 {
     private const string Page = "rounds/{class}/{round}/decisions";
@@ -20,23 +23,47 @@ internal static class DecisionsScreen
         routes.TakeInside(Page + "/decide", visit => visit.InRound((known, state) => Decide(visit, known, state)));
         routes.TakeInside(Page + "/undo", visit => visit.InRound((known, state) => Undo(visit, known, state)));
         routes.TakeInside(Page + "/whose", visit => visit.InRound((known, state) => Whose(visit, known, state)));
-        routes.TakeInside(Page + "/aside", visit => visit.InRound((known, state) => UnclearFiles.SetAside(visit, state) is { } refused ? Show(visit, known, state, [refused]) : visit.Begin(RoundGrading.Judge(state, "decisions"))));
+        routes.TakeInside(Page + "/aside", visit =>
+            visit.InRound(
+                (known, state) =>
+                    UnclearFiles.SetAside(visit, state) is { } refused
+                        ? Show(visit, known, state, [refused])
+                        : visit.Begin(RoundGrading.Judge(state, "decisions"))
+            )
+        );
         routes.TakeInside(Page + "/elsewhere", visit => visit.InRound((known, state) => Elsewhere(visit, known, state)));
-        routes.TakeInside(Page + "/take-over", visit => visit.InRound((_, state) => visit.Begin(RoundGrading.Again(state, takesOver: true))));
+        routes.TakeInside(Page + "/take-over", visit =>
+            visit.InRound((_, state) => visit.Begin(RoundGrading.Again(state, takesOver: true)))
+        );
     }
 
     /// <summary>A workbook of another round of the class goes there, and both are judged anew.</summary>
     private static Task Elsewhere(Visit visit, ClassEntry known, RoundState state)
     {
-        if (UnclearFiles.Find(state, visit.Typed("file")) is not { } file || UnclearFiles.HomeOf(visit, known, state, file) is not { } home) return visit.Nothing();
-        if (UnclearFiles.Move(state, file, home.Round.Returned) is { } refused) return Show(visit, known, state, [refused]);
+        if (UnclearFiles.Find(state, visit.Typed("file")) is not { } file || UnclearFiles.HomeOf(visit, known, state, file) is not { } home)
+            return visit.Nothing();
+        if (UnclearFiles.Move(state, file, home.Round.Returned) is { } refused)
+            return Show(visit, known, state, [refused]);
         var (there, here) = (RoundGrading.Judge(home), RoundGrading.Judge(state, "decisions"));
         return visit.Begin(here with { Work = run => there.Work(run) is { Problems.Count: > 0 } end ? end : here.Work(run) });
     }
 
-    private static Task Show(Visit visit, ClassEntry known, RoundState state, IReadOnlyList<Diagnostic> problems) => visit.Show<DecisionsPage>(
-        (nameof(DecisionsPage.Homes), state.Unclear.Select(file => (file.File, UnclearFiles.HomeOf(visit, known, state, file))).Where(pair => pair.Item2 is not null).ToDictionary(pair => pair.File, pair => pair.Item2!)),
-        (nameof(DecisionsPage.Class), known), (nameof(DecisionsPage.Round), state), (nameof(DecisionsPage.Problems), problems), (nameof(DecisionsPage.Student), visit.Typed("student")), (nameof(DecisionsPage.Part), visit.Typed("part")), (nameof(DecisionsPage.Again), (Func<string, string?>)visit.Sent));
+    private static Task Show(Visit visit, ClassEntry known, RoundState state, IReadOnlyList<Diagnostic> problems) =>
+        visit.Show<DecisionsPage>(
+            (
+                nameof(DecisionsPage.Homes),
+                state
+                    .Unclear.Select(file => (file.File, UnclearFiles.HomeOf(visit, known, state, file)))
+                    .Where(pair => pair.Item2 is not null)
+                    .ToDictionary(pair => pair.File, pair => pair.Item2!)
+            ),
+            (nameof(DecisionsPage.Class), known),
+            (nameof(DecisionsPage.Round), state),
+            (nameof(DecisionsPage.Problems), problems),
+            (nameof(DecisionsPage.Student), visit.Typed("student")),
+            (nameof(DecisionsPage.Part), visit.Typed("part")),
+            (nameof(DecisionsPage.Again), (Func<string, string?>)visit.Sent)
+        );
 
     /// <summary>Every answer to the part that got points, under its own reason or that of all.</summary>
     private static Task Decide(Visit visit, ClassEntry known, RoundState state)
@@ -44,31 +71,67 @@ internal static class DecisionsScreen
         var asked = visit.Typed("part").Split('.');
         List<(Student Who, AnswerGrade Answer)> answers =
         [
-            .. (state.Grades?.Students ?? []).Where(student => visit.Typed("points." + student.Who.Id).Length > 0)
-                .SelectMany(student => student.Answers.Where(one => asked is [var exercise, var part] && one.Exercise.Id == exercise && one.Part.Id == part).Select(answer => (student.Who, answer))),
+            .. (state.Grades?.Students ?? [])
+                .Where(student => visit.Typed("points." + student.Who.Id).Length > 0)
+                .SelectMany(student =>
+                    student
+                        .Answers.Where(one => asked is [var exercise, var part] && one.Exercise.Id == exercise && one.Part.Id == part)
+                        .Select(answer => (student.Who, answer))
+                ),
         ];
-        if (answers.Count == 0) return Show(visit, known, state, [new("points", null, "No points were typed", "Type the points of at least one answer.")]);
+        if (answers.Count == 0)
+            return Show(visit, known, state, [new("points", null, "No points were typed", "Type the points of at least one answer.")]);
         List<Diagnostic> problems = [];
         List<Correction> corrections = [.. answers.Select(one => Read(visit, one.Who, one.Answer, problems)).OfType<Correction>()];
-        if (problems.Count > 0) return Show(visit, known, state, problems);
+        if (problems.Count > 0)
+            return Show(visit, known, state, problems);
         var failure = CorrectionsFile.Put(state.Round, state.Dealt, corrections);
         return failure is null ? visit.Begin(RoundGrading.Again(state, takesOver: false)) : Show(visit, known, state, [failure]);
     }
 
     private static Correction? Read(Visit visit, Student who, AnswerGrade answer, List<Diagnostic> problems)
     {
-        var (typed, reason) = (visit.Typed("points." + who.Id), visit.Typed("reason." + who.Id) is { Length: > 0 } own ? own : visit.Typed("reason"));
-        if (!decimal.TryParse(typed.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var points) || points > answer.Part.Points)
-            problems.Add(new("points", null, $"The points of {who.Shown} are `{typed}`", string.Create(CultureInfo.InvariantCulture, $"Type the points that the answer is to have, from 0 to {answer.Part.Points:0.##}.")));
-        else if (reason.Length == 0) problems.Add(new("reason", null, $"There is no reason for {who.Shown}", "Write one for all of them or for this student: it is read in the feedback."));
-        else return new(who.Id, answer.Exercise.Id, answer.Part.Id, points, reason);
+        var (typed, reason) = (
+            visit.Typed("points." + who.Id),
+            visit.Typed("reason." + who.Id) is { Length: > 0 } own ? own : visit.Typed("reason")
+        );
+        if (
+            !decimal.TryParse(typed.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var points)
+            || points > answer.Part.Points
+        )
+            problems.Add(
+                new(
+                    "points",
+                    null,
+                    $"The points of {who.Shown} are `{typed}`",
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"Type the points that the answer is to have, from 0 to {answer.Part.Points:0.##}."
+                    )
+                )
+            );
+        else if (reason.Length == 0)
+            problems.Add(
+                new(
+                    "reason",
+                    null,
+                    $"There is no reason for {who.Shown}",
+                    "Write one for all of them or for this student: it is read in the feedback."
+                )
+            );
+        else
+            return new(who.Id, answer.Exercise.Id, answer.Part.Id, points, reason);
         return null;
     }
 
     private static Task Undo(Visit visit, ClassEntry known, RoundState state)
     {
-        List<(string, string, string)> back = [.. visit.All("back").Select(one => one.Split('.', 3)).Where(one => one.Length == 3).Select(one => (one[2], one[0], one[1]))];
-        if (back.Count == 0) return Show(visit, known, state, [new("back", null, "Nothing was ticked", "Tick what is to be taken back.")]);
+        List<(string, string, string)> back =
+        [
+            .. visit.All("back").Select(one => one.Split('.', 3)).Where(one => one.Length == 3).Select(one => (one[2], one[0], one[1])),
+        ];
+        if (back.Count == 0)
+            return Show(visit, known, state, [new("back", null, "Nothing was ticked", "Tick what is to be taken back.")]);
         var failure = CorrectionsFile.Remove(state.Round, state.Dealt, back);
         return failure is null ? visit.Begin(RoundGrading.Again(state, takesOver: false)) : Show(visit, known, state, [failure]);
     }
@@ -78,8 +141,17 @@ internal static class DecisionsScreen
     {
         var file = state.Unclear.FirstOrDefault(one => one.File == visit.Typed("file"));
         var who = state.Dealt.Students.FirstOrDefault(seat => seat.Who.Id == visit.Typed("student"));
-        if (file is null) return visit.Nothing();
-        if (who is null) return Show(visit, known, state, [new("student", null, "Nobody was chosen", "Choose the student whose file it is, or set the file aside.")]);
-        return UnclearFiles.Name(state, file, who.Who.Id) is { } refused ? Show(visit, known, state, [refused]) : visit.Begin(RoundGrading.Judge(state, "decisions"));
+        if (file is null)
+            return visit.Nothing();
+        if (who is null)
+            return Show(
+                visit,
+                known,
+                state,
+                [new("student", null, "Nobody was chosen", "Choose the student whose file it is, or set the file aside.")]
+            );
+        return UnclearFiles.Name(state, file, who.Who.Id) is { } refused
+            ? Show(visit, known, state, [refused])
+            : visit.Begin(RoundGrading.Judge(state, "decisions"));
     }
 }

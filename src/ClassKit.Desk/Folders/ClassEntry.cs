@@ -16,7 +16,8 @@ public sealed record ClassEntry(string Key, string File, Reading<ClassProfile> P
     {
         get
         {
-            if (Roster is null || !System.IO.File.Exists(Roster)) return false;
+            if (Roster is null || !System.IO.File.Exists(Roster))
+                return false;
             using var begun = new StreamReader(Shipped.Tree.Open("starting/roster.csv"));
             return System.IO.File.ReadAllText(Roster).ReplaceLineEndings("\n") == begun.ReadToEnd().ReplaceLineEndings("\n");
         }

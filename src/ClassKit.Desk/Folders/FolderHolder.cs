@@ -19,7 +19,8 @@ internal sealed class FolderHolder : IDisposable
     {
         get
         {
-            lock (_changing) return _folder;
+            lock (_changing)
+                return _folder;
         }
     }
 
@@ -28,7 +29,8 @@ internal sealed class FolderHolder : IDisposable
     {
         get
         {
-            lock (_changing) return [.. _opened];
+            lock (_changing)
+                return [.. _opened];
         }
     }
 
@@ -41,16 +43,27 @@ internal sealed class FolderHolder : IDisposable
             lock (_changing)
             {
                 if (WriterLock.TryTake(folder.Root, LockName) is not { } taken)
-                    return new(folder.Root, null, "Another desk is open on this folder", "Go back to the browser window in which it is open, or close it first: two desks on one folder would write over each other.");
+                    return new(
+                        folder.Root,
+                        null,
+                        "Another desk is open on this folder",
+                        "Go back to the browser window in which it is open, or close it first: two desks on one folder would write over each other."
+                    );
                 _lock?.Dispose();
                 (_lock, _folder) = (taken, folder);
-                if (!_opened.Contains(folder)) _opened.Add(folder);
+                if (!_opened.Contains(folder))
+                    _opened.Add(folder);
                 return null;
             }
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            return new(folder.Root, null, $"The folder cannot be used: {failure.Message}", "Choose a folder of your own in which you may write.");
+            return new(
+                folder.Root,
+                null,
+                $"The folder cannot be used: {failure.Message}",
+                "Choose a folder of your own in which you may write."
+            );
         }
     }
 
@@ -60,7 +73,8 @@ internal sealed class FolderHolder : IDisposable
         lock (_changing)
         {
             _lock?.Dispose();
-            foreach (var folder in _opened.Where(folder => folder.IsLookRound && Directory.Exists(folder.Root))) GiveBack(folder.Root);
+            foreach (var folder in _opened.Where(folder => folder.IsLookRound && Directory.Exists(folder.Root)))
+                GiveBack(folder.Root);
         }
     }
 

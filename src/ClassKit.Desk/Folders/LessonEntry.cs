@@ -16,7 +16,10 @@ public sealed record LessonEntry(string Key, string Path, string Title)
     /// <summary>Those that come with the program.</summary>
     public static IReadOnlyList<LessonEntry> Shipped { get; } =
     [
-        .. PathTree.Instance.Folders(ShippedLessons).Where(name => PathTree.Instance.At($"{ShippedLessons}/{name}/lesson.md") == SourceKind.File).Select(name => Of(name, $"{ShippedLessons}/{name}")),
+        .. PathTree
+            .Instance.Folders(ShippedLessons)
+            .Where(name => PathTree.Instance.At($"{ShippedLessons}/{name}/lesson.md") == SourceKind.File)
+            .Select(name => Of(name, $"{ShippedLessons}/{name}")),
     ];
 
     /// <summary>The exercises that come with the program, apart from any lesson.</summary>
@@ -28,7 +31,8 @@ public sealed record LessonEntry(string Key, string Path, string Title)
         try
         {
             using var text = new StreamReader(PathTree.Instance.Open(System.IO.Path.Combine(folder, "lesson.md")));
-            if (TextHeading.Of(text) is { } title) return new(key, folder, title);
+            if (TextHeading.Of(text) is { } title)
+                return new(key, folder, title);
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {

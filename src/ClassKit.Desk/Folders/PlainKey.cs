@@ -14,9 +14,12 @@ internal static class PlainKey
         var plain = new StringBuilder();
         foreach (var rune in path.EnumerateRunes())
         {
-            if (rune.Value is '/' or '\\') plain.Append('.');
-            else if (Rune.IsLetterOrDigit(rune) || rune.Value is '-' or '_' or '.') plain.Append(rune);
-            else plain.Append('-');
+            if (rune.Value is '/' or '\\')
+                plain.Append('.');
+            else if (Rune.IsLetterOrDigit(rune) || rune.Value is '-' or '_' or '.')
+                plain.Append(rune);
+            else
+                plain.Append('-');
         }
         return plain.ToString();
     }

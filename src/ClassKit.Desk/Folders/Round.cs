@@ -2,7 +2,10 @@ using System.Globalization;
 
 namespace ClassKit.Desk.Folders;
 
-/// <summary>One set of practice on its way: handed out, come back, judged, followed up. Each stage is a folder of its own, made by the use case of that stage.</summary>
+/// <summary>
+/// One set of practice on its way: handed out, come back, judged, followed up. Each stage is a folder of its own, made by the use case of
+/// that stage.
+/// </summary>
 /// <param name="Class">The key of the class.</param>
 /// <param name="Folder">Where it lies.</param>
 public sealed record Round(string Class, string Folder)

@@ -19,23 +19,33 @@ public sealed record RoundState(Round Round, DealtClass Dealt, ClassGrades? Grad
     public IReadOnlyDictionary<string, string> Away { get; init; } = new Dictionary<string, string>();
 
     /// <summary>Those who are waited for and of whom nothing came that could be read; null as long as nothing was judged.</summary>
-    public IReadOnlyList<StudentGrade>? Out => Grades?.Students.Where(student => student.Status != GradeStatus.Graded && !Away.ContainsKey(student.Who.Id)).ToList();
+    public IReadOnlyList<StudentGrade>? Out =>
+        Grades?.Students.Where(student => student.Status != GradeStatus.Graded && !Away.ContainsKey(student.Who.Id)).ToList();
 
     /// <summary>How many students' work was judged.</summary>
     public int In => Grades?.Students.Count(student => student.Status == GradeStatus.Graded) ?? 0;
 
     /// <summary>Answers that wait for the instructor, with whose they are.</summary>
-    public IReadOnlyList<(Student Who, AnswerGrade Answer)> Undecided => [.. (Grades?.Students ?? []).SelectMany(student => student.Answers.Where(answer => answer.IsUndecided).Select(answer => (student.Who, answer)))];
+    public IReadOnlyList<(Student Who, AnswerGrade Answer)> Undecided =>
+        [
+            .. (Grades?.Students ?? []).SelectMany(student =>
+                student.Answers.Where(answer => answer.IsUndecided).Select(answer => (student.Who, answer))
+            ),
+        ];
 
     /// <summary>Files that bear one student's name and hold another's workbook.</summary>
     public IReadOnlyList<MisnamedFile> Misnamed { get; } = Grades is null ? [] : MisnamedFile.In(Grades);
 
-    /// <summary>Files that stand beside nobody's name, but for what programs left behind; and one too many of a student's that bears another's name.</summary>
+    /// <summary>
+    /// Files that stand beside nobody's name, but for what programs left behind; and one too many of a student's that bears another's name.
+    /// </summary>
     public IReadOnlyList<AccountedFile> Unclear =>
-    [
-        .. (Grades?.Unmatched ?? []).Where(file => (file.Student is null || file.Fate == FileFate.OtherDeal) && file.Fate is not (FileFate.Leftover or FileFate.OtherVersion)),
-        .. Misnamed.Where(one => one.HasOther).Select(one => one.File),
-    ];
+        [
+            .. (Grades?.Unmatched ?? []).Where(file =>
+                (file.Student is null || file.Fate == FileFate.OtherDeal) && file.Fate is not (FileFate.Leftover or FileFate.OtherVersion)
+            ),
+            .. Misnamed.Where(one => one.HasOther).Select(one => one.File),
+        ];
 
     /// <summary>Whose name a file bears, where it holds another's workbook; null for any other file.</summary>
     public MisnamedFile? MisnamedAs(AccountedFile file) => Misnamed.FirstOrDefault(one => one.File == file);
@@ -54,8 +64,14 @@ public sealed record RoundState(Round Round, DealtClass Dealt, ClassGrades? Grad
     {
         ArgumentNullException.ThrowIfNull(round);
         var dealt = DealtFolder.Read(round.Dealt);
-        if (!dealt.Succeeded) return null;
+        if (!dealt.Succeeded)
+            return null;
         var grades = GradedFolder.HasRecord(round.Graded) ? GradedFolder.Read(round.Graded, dealt.Model).Model : null;
-        return new(round, dealt.Model, grades, Directory.Exists(round.Returned) && Directory.EnumerateFiles(round.Returned, "*", SearchOption.AllDirectories).Any());
+        return new(
+            round,
+            dealt.Model,
+            grades,
+            Directory.Exists(round.Returned) && Directory.EnumerateFiles(round.Returned, "*", SearchOption.AllDirectories).Any()
+        );
     }
 }

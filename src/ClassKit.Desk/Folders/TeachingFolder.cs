@@ -5,7 +5,9 @@ using ClassKit.Content.Sources;
 
 namespace ClassKit.Desk.Folders;
 
-/// <summary>The folder that a desk is opened on. Whatever a page names is looked up among what is found here: no path ever comes from a browser.</summary>
+/// <summary>
+/// The folder that a desk is opened on. Whatever a page names is looked up among what is found here: no path ever comes from a browser.
+/// </summary>
 /// <param name="Root">In full.</param>
 public sealed record TeachingFolder(string Root)
 {
@@ -21,7 +23,11 @@ public sealed record TeachingFolder(string Root)
     /// <summary>Below a class's rounds lie those that were taken away.</summary>
     private const string AsideName = "taken-away";
 
-    private static readonly EnumerationOptions WithoutLinks = new() { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint };
+    private static readonly EnumerationOptions WithoutLinks = new()
+    {
+        RecurseSubdirectories = true,
+        AttributesToSkip = FileAttributes.ReparsePoint,
+    };
 
     /// <summary>True for the invented class, in a folder that goes away with the desk.</summary>
     public bool IsLookRound { get; init; }
@@ -33,7 +39,17 @@ public sealed record TeachingFolder(string Root)
     public IReadOnlyList<ClassEntry> Classes()
     {
         var library = Library.OfPaths();
-        return [.. Found(library).Where(item => item.Kind == ContentKind.ClassProfile).Select(item => new ClassEntry(KeyOf(item.Path), item.Path, ClassProfileReader.Read(library.At(item.Path)), RosterBeside(library, item.Path)))];
+        return
+        [
+            .. Found(library)
+                .Where(item => item.Kind == ContentKind.ClassProfile)
+                .Select(item => new ClassEntry(
+                    KeyOf(item.Path),
+                    item.Path,
+                    ClassProfileReader.Read(library.At(item.Path)),
+                    RosterBeside(library, item.Path)
+                )),
+        ];
     }
 
     /// <summary>The class of a key; null if there is none.</summary>
@@ -42,7 +58,10 @@ public sealed record TeachingFolder(string Root)
     /// <summary>The instructor's own lessons, then those that ship.</summary>
     public IReadOnlyList<LessonEntry> Lessons()
     {
-        var own = Found(Library.OfPaths()).Where(item => item.Kind == ContentKind.Lesson).Select(item => LessonEntry.Of(KeyOf(item.Path), item.Path)).ToList();
+        var own = Found(Library.OfPaths())
+            .Where(item => item.Kind == ContentKind.Lesson)
+            .Select(item => LessonEntry.Of(KeyOf(item.Path), item.Path))
+            .ToList();
         return [.. own, .. LessonEntry.Shipped.Where(shipped => !own.Exists(lesson => lesson.Key == shipped.Key))];
     }
 
@@ -50,7 +69,8 @@ public sealed record TeachingFolder(string Root)
     public LessonEntry? Lesson(string? key) => Lessons().FirstOrDefault(entry => entry.Key == key);
 
     /// <summary>Every authored file of a kind, whatever is wrong with it.</summary>
-    public IReadOnlyList<string> PathsOf(ContentKind kind) => [.. Found(Library.OfPaths()).Where(item => item.Kind == kind).Select(item => item.Path)];
+    public IReadOnlyList<string> PathsOf(ContentKind kind) =>
+        [.. Found(Library.OfPaths()).Where(item => item.Kind == kind).Select(item => item.Path)];
 
     /// <summary>The rounds of a class, the latest first.</summary>
     public IReadOnlyList<Round> Rounds(ClassEntry known)
@@ -85,7 +105,8 @@ public sealed record TeachingFolder(string Root)
     }
 
     /// <summary>The number of the next round of a class: one that no round had, nor one that was taken away; at least 1.</summary>
-    public int NextNumber(ClassEntry known) => Rounds(known).Concat(RoundsAside(known)).Select(round => round.Number).DefaultIfEmpty().Max() + 1;
+    public int NextNumber(ClassEntry known) =>
+        Rounds(known).Concat(RoundsAside(known)).Select(round => round.Number).DefaultIfEmpty().Max() + 1;
 
     /// <summary>Where the pack of a lesson for a class is kept.</summary>
     public string PackOf(ClassEntry known, LessonEntry lesson)
@@ -109,9 +130,14 @@ public sealed record TeachingFolder(string Root)
         var lessons = Lessons().Where(lesson => !lesson.IsShipped).Select(lesson => lesson.Path).ToList();
         return
         [
-            .. Authored().Where(file => file.Extension.ToLowerInvariant() is ".md" or ".csv" or ".tsv").Select(file => new TextEntry(
-                PlainKey.OfFile(Path.GetRelativePath(Root, file.FullName)), file.FullName, Path.GetRelativePath(Root, file.FullName).Replace('\\', '/'),
-                lessons.Find(lesson => file.FullName.StartsWith(lesson + Path.DirectorySeparatorChar, StringComparison.Ordinal)))),
+            .. Authored()
+                .Where(file => file.Extension.ToLowerInvariant() is ".md" or ".csv" or ".tsv")
+                .Select(file => new TextEntry(
+                    PlainKey.OfFile(Path.GetRelativePath(Root, file.FullName)),
+                    file.FullName,
+                    Path.GetRelativePath(Root, file.FullName).Replace('\\', '/'),
+                    lessons.Find(lesson => file.FullName.StartsWith(lesson + Path.DirectorySeparatorChar, StringComparison.Ordinal))
+                )),
         ];
     }
 
@@ -124,16 +150,32 @@ public sealed record TeachingFolder(string Root)
     private IEnumerable<FileInfo> Authored()
     {
         var root = new DirectoryInfo(Root);
-        return root.EnumerateFiles().Concat(root.EnumerateDirectories().Where(folder => folder.Name is not (RoundsName or PacksName or MeasuredName) && folder.Name[0] != '.').SelectMany(folder => folder.EnumerateFiles("*", WithoutLinks)))
-            .Where(file => file.Name[0] != '.' && file.LinkTarget is null).OrderBy(file => file.FullName, StringComparer.Ordinal);
+        return root.EnumerateFiles()
+            .Concat(
+                root.EnumerateDirectories()
+                    .Where(folder => folder.Name is not (RoundsName or PacksName or MeasuredName) && folder.Name[0] != '.')
+                    .SelectMany(folder => folder.EnumerateFiles("*", WithoutLinks))
+            )
+            .Where(file => file.Name[0] != '.' && file.LinkTarget is null)
+            .OrderBy(file => file.FullName, StringComparer.Ordinal);
     }
 
     private static IReadOnlyList<Round> RoundsIn(ClassEntry known, string place) =>
-        Directory.Exists(place) ? [.. Directory.EnumerateDirectories(place).Select(folder => new Round(known.Key, folder)).Where(round => round.Number > 0).OrderByDescending(round => round.Number)] : [];
+        Directory.Exists(place)
+            ?
+            [
+                .. Directory
+                    .EnumerateDirectories(place)
+                    .Select(folder => new Round(known.Key, folder))
+                    .Where(round => round.Number > 0)
+                    .OrderByDescending(round => round.Number),
+            ]
+            : [];
 
     private string RoundsOf(ClassEntry known) => Path.Combine(Root, RoundsName, known.Key);
 
-    private IEnumerable<CheckedItem> Found(Library library) => ContentChecker.Recognised(library.At(Root), RoundsName, PacksName, MeasuredName);
+    private IEnumerable<CheckedItem> Found(Library library) =>
+        ContentChecker.Recognised(library.At(Root), RoundsName, PacksName, MeasuredName);
 
     /// <summary>The path below the folder, made one step of an address.</summary>
     public string KeyOf(string path) => PlainKey.Of(Path.GetRelativePath(Root, path));
@@ -142,7 +184,13 @@ public sealed record TeachingFolder(string Root)
     private static string? RosterBeside(Library library, string profile)
     {
         var folder = Path.GetDirectoryName(profile)!;
-        return library.Tree.Files(folder).Where(name => name.StartsWith("roster", StringComparison.OrdinalIgnoreCase) && Path.GetExtension(name).ToLowerInvariant() is (".csv" or ".tsv" or ".xlsx" or ".ods"))
-            .Select(name => Path.Combine(folder, name)).FirstOrDefault();
+        return library
+            .Tree.Files(folder)
+            .Where(name =>
+                name.StartsWith("roster", StringComparison.OrdinalIgnoreCase)
+                && Path.GetExtension(name).ToLowerInvariant() is (".csv" or ".tsv" or ".xlsx" or ".ods")
+            )
+            .Select(name => Path.Combine(folder, name))
+            .FirstOrDefault();
     }
 }

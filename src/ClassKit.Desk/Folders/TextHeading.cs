@@ -12,8 +12,10 @@ internal static class TextHeading
         var (isFirst, isTop) = (true, false);
         while (text.ReadLine() is { } line)
         {
-            if (line.TrimEnd() == Fence && (isFirst || isTop)) isTop = isFirst;
-            else if (!isTop && line.StartsWith("# ", StringComparison.Ordinal)) return line[2..].Trim();
+            if (line.TrimEnd() == Fence && (isFirst || isTop))
+                isTop = isFirst;
+            else if (!isTop && line.StartsWith("# ", StringComparison.Ordinal))
+                return line[2..].Trim();
             isFirst = false;
         }
         return null;
@@ -22,10 +24,12 @@ internal static class TextHeading
     /// <summary>The text with another first heading; it is put at its end where there was none.</summary>
     public static string With(string text, string heading)
     {
-        if (Of(new StringReader(text)) is not { } before) return $"{text.TrimEnd('\n')}\n\n# {heading}\n";
+        if (Of(new StringReader(text)) is not { } before)
+            return $"{text.TrimEnd('\n')}\n\n# {heading}\n";
         var lines = text.Split('\n').ToList();
         var below = lines[0].TrimEnd() == Fence ? lines.FindIndex(1, line => line.TrimEnd() == Fence) + 1 : 0;
-        lines[lines.FindIndex(below, line => line.StartsWith("# ", StringComparison.Ordinal) && line[2..].Trim() == before)] = "# " + heading;
+        lines[lines.FindIndex(below, line => line.StartsWith("# ", StringComparison.Ordinal) && line[2..].Trim() == before)] =
+            "# " + heading;
         return string.Join('\n', lines);
     }
 }

@@ -6,12 +6,19 @@ namespace ClassKit.Desk.Frame;
 internal static class RemedyWords
 {
     /// <summary>Null where the desk has named the thing by itself, and where the words of the problem say all.</summary>
-    public static string? Of(Remedy? remedy) => remedy switch
-    {
-        Remedy.TakeOverPoints => "They wait among the decisions of this round.",
-        Remedy.CheckContent => "The lesson’s page names the line.",
-        Remedy.MakePractice => "Hand out another set in place of it.",
-        Remedy.NameClassProfile => "The class’s page has it.",
-        Remedy.RegradeUnderOtherMarking or Remedy.ShowDraws or Remedy.NameOtherDays or Remedy.NameDealtFolder or Remedy.NameGradedFolder or Remedy.NameOutputFolder or null => null,
-    };
+    public static string? Of(Remedy? remedy) =>
+        remedy switch
+        {
+            Remedy.TakeOverPoints => "They wait among the decisions of this round.",
+            Remedy.CheckContent => "The lesson’s page names the line.",
+            Remedy.MakePractice => "Hand out another set in place of it.",
+            Remedy.NameClassProfile => "The class’s page has it.",
+            Remedy.RegradeUnderOtherMarking
+            or Remedy.ShowDraws
+            or Remedy.NameOtherDays
+            or Remedy.NameDealtFolder
+            or Remedy.NameGradedFolder
+            or Remedy.NameOutputFolder
+            or null => null,
+        };
 }

@@ -8,11 +8,15 @@ namespace ClassKit.Desk.HandOut;
 internal static class ClockChoice
 {
     /// <summary>The names of zones with the words for them, the likeliest first.</summary>
-    public static IReadOnlyList<(string Id, string Words)> All { get; } = Here is { } here && here != ClassTimeZone.Utc
-        ? [(here.Id, $"{City(here.Id)}, as on this computer"), (ClassTimeZone.Utc.Id, "UTC")]
-        : [(ClassTimeZone.Utc.Id, Here is null ? "UTC" : "UTC, as on this computer")];
+    public static IReadOnlyList<(string Id, string Words)> All { get; } =
+        Here is { } here && here != ClassTimeZone.Utc
+            ? [(here.Id, $"{City(here.Id)}, as on this computer"), (ClassTimeZone.Utc.Id, "UTC")]
+            : [(ClassTimeZone.Utc.Id, Here is null ? "UTC" : "UTC, as on this computer")];
 
-    /// <summary>The zone of this machine by its name in the IANA database; null where none can be found. Windows has names of its own, which the framework translates with ICU alone, and there is none here.</summary>
+    /// <summary>
+    /// The zone of this machine by its name in the IANA database; null where none can be found. Windows has names of its own, which the
+    /// framework translates with ICU alone, and there is none here.
+    /// </summary>
     private static ClassTimeZone? Here
     {
         get

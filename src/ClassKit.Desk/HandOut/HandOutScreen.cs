@@ -19,16 +19,38 @@ internal static class HandOutScreen
     public static void AddTo(DeskRoutes routes)
     {
         routes.LookInside("rounds/{class}/new", visit => visit.InClass(known => Choose(visit, known)));
-        routes.TakeInside("rounds/{class}/pick", visit => visit.InClass(known => visit.GoTo($"rounds/{known.Key}/new?lesson={Uri.EscapeDataString(visit.Typed("lesson"))}")));
+        routes.TakeInside("rounds/{class}/pick", visit =>
+            visit.InClass(known => visit.GoTo($"rounds/{known.Key}/new?lesson={Uri.EscapeDataString(visit.Typed("lesson"))}"))
+        );
         routes.TakeInside("rounds/{class}/try", visit => visit.InClass(known => Try(visit, known)));
-        routes.LookInside("rounds/{class}/tried", visit => visit.InClass(known => Kept(visit, known) is { } tried
-            ? visit.Show<TriedPage>((nameof(TriedPage.Class), known), (nameof(TriedPage.Tried), tried), (nameof(TriedPage.Student), visit.Typed("student")), (nameof(TriedPage.IsRehearsed), RehearsalScreen.Kept(visit, known) is not null))
-            : visit.GoTo($"rounds/{known.Key}/new")));
-        routes.LookInside("rounds/{class}/tried/sheet/{student}", visit => visit.InClass(known => Kept(visit, known) is { } tried && tried.Made.Dealt.Students.FirstOrDefault(seat => seat.Who.Id == visit.Step("student")) is { } seat
-            ? visit.Sheet(HtmlPages.Sheet(tried.Made.Dealt, seat))
-            : visit.Nothing()));
-        routes.LookInside("rounds/{class}/tried/key", visit => visit.InClass(known => Kept(visit, known) is { } tried ? visit.Sheet(string.Concat(HtmlPages.AnswerKey(tried.Made.Dealt))) : visit.Nothing()));
-        routes.TakeInside("rounds/{class}/deal", visit => visit.InClass(known => Kept(visit, known) is { } tried ? Deal(visit, known, tried) : visit.GoTo($"rounds/{known.Key}/new")));
+        routes.LookInside("rounds/{class}/tried", visit =>
+            visit.InClass(known =>
+                Kept(visit, known) is { } tried
+                    ? visit.Show<TriedPage>(
+                        (nameof(TriedPage.Class), known),
+                        (nameof(TriedPage.Tried), tried),
+                        (nameof(TriedPage.Student), visit.Typed("student")),
+                        (nameof(TriedPage.IsRehearsed), RehearsalScreen.Kept(visit, known) is not null)
+                    )
+                    : visit.GoTo($"rounds/{known.Key}/new")
+            )
+        );
+        routes.LookInside("rounds/{class}/tried/sheet/{student}", visit =>
+            visit.InClass(known =>
+                Kept(visit, known) is { } tried
+                && tried.Made.Dealt.Students.FirstOrDefault(seat => seat.Who.Id == visit.Step("student")) is { } seat
+                    ? visit.Sheet(HtmlPages.Sheet(tried.Made.Dealt, seat))
+                    : visit.Nothing()
+            )
+        );
+        routes.LookInside("rounds/{class}/tried/key", visit =>
+            visit.InClass(known =>
+                Kept(visit, known) is { } tried ? visit.Sheet(string.Concat(HtmlPages.AnswerKey(tried.Made.Dealt))) : visit.Nothing()
+            )
+        );
+        routes.TakeInside("rounds/{class}/deal", visit =>
+            visit.InClass(known => Kept(visit, known) is { } tried ? Deal(visit, known, tried) : visit.GoTo($"rounds/{known.Key}/new"))
+        );
     }
 
     private static Task Choose(Visit visit, ClassEntry known)
@@ -36,49 +58,94 @@ internal static class HandOutScreen
         IReadOnlyList<LessonEntry> lessons = [.. visit.Folder.Lessons(), LessonEntry.Bank];
         var lesson = lessons.FirstOrDefault(one => one.Key == visit.Typed("lesson")) ?? lessons[0];
         var set = PracticeSet.Read(lesson.Path, SetWish.None, DealPractice.DefaultSeed);
-        return visit.Show<ChoosePage>((nameof(ChoosePage.Class), known), (nameof(ChoosePage.Lessons), lessons), (nameof(ChoosePage.Lesson), lesson), (nameof(ChoosePage.Set), set), (nameof(ChoosePage.Seed), SetForm.UsualSeed(visit.Folder, known)),
-            (nameof(ChoosePage.Proved), PastOfFolder.Of(visit, known, lesson)), (nameof(ChoosePage.Before), visit.Ticked("again") && Kept(visit, known) is { } tried && tried.Lesson.Key == lesson.Key ? tried.Asked : new Dictionary<string, IReadOnlyList<string>>()));
+        return visit.Show<ChoosePage>(
+            (nameof(ChoosePage.Class), known),
+            (nameof(ChoosePage.Lessons), lessons),
+            (nameof(ChoosePage.Lesson), lesson),
+            (nameof(ChoosePage.Set), set),
+            (nameof(ChoosePage.Seed), SetForm.UsualSeed(visit.Folder, known)),
+            (nameof(ChoosePage.Proved), PastOfFolder.Of(visit, known, lesson)),
+            (
+                nameof(ChoosePage.Before),
+                visit.Ticked("again") && Kept(visit, known) is { } tried && tried.Lesson.Key == lesson.Key
+                    ? tried.Asked
+                    : new Dictionary<string, IReadOnlyList<string>>()
+            )
+        );
     }
 
     private static Task Try(Visit visit, ClassEntry known)
     {
         var lesson = visit.Folder.Lessons().Append(LessonEntry.Bank).FirstOrDefault(one => one.Key == visit.Typed("lesson"));
-        if (lesson is null || known.Roster is null) return visit.GoTo($"rounds/{known.Key}/new");
+        if (lesson is null || known.Roster is null)
+            return visit.GoTo($"rounds/{known.Key}/new");
 
         // Another lesson was chosen than the one whose exercises stand there: what is ticked is of that one.
-        if (visit.Sent("shown") is { } shown && shown != lesson.Key) return visit.GoTo($"rounds/{known.Key}/new?lesson={Uri.EscapeDataString(lesson.Key)}");
-        if (WithClocks(visit, known) is { } refused) return visit.Show<WordPage>((nameof(WordPage.Title), "The class’s clocks were not written down"), (nameof(WordPage.Words), $"{refused.Found}. {refused.Expected}"));
+        if (visit.Sent("shown") is { } shown && shown != lesson.Key)
+            return visit.GoTo($"rounds/{known.Key}/new?lesson={Uri.EscapeDataString(lesson.Key)}");
+        if (WithClocks(visit, known) is { } refused)
+            return visit.Show<WordPage>(
+                (nameof(WordPage.Title), "The class’s clocks were not written down"),
+                (nameof(WordPage.Words), $"{refused.Found}. {refused.Expected}")
+            );
         var asked = SetForm.Fields.ToDictionary(field => field, visit.All);
         var wish = SetForm.Read(visit, out var problems);
         var paths = new DealPaths(lesson.Path, known.Roster, wish) { ClassFile = known.File };
         var kept = visit.Desk.Kept;
-        return visit.Begin(new($"Draw practice from {lesson.Title} for {known.Name}", $"rounds/{known.Key}/tried", "See what a student gets", run =>
-        {
-            if (problems.Count > 0) return JobEnd.Nothing(problems);
-            var request = paths.Read();
-            if (!request.Succeeded) return JobEnd.Nothing(request.Problems);
-            var made = DealPractice.Run(request.Model, run);
-            if (!made.Succeeded) return JobEnd.Nothing(made.Problems);
-            kept.Begin(NameOf(known), "", new TriedSet(lesson, paths, made.Model, [.. DealPaths.Write(made.Model).Notes.SelectMany(NoteLineWords.Of)], asked));
-            return JobEnd.Well;
-        })
-        { GoesOn = true });
+        return visit.Begin(
+            new($"Draw practice from {lesson.Title} for {known.Name}", $"rounds/{known.Key}/tried", "See what a student gets", run =>
+            {
+                if (problems.Count > 0)
+                    return JobEnd.Nothing(problems);
+                var request = paths.Read();
+                if (!request.Succeeded)
+                    return JobEnd.Nothing(request.Problems);
+                var made = DealPractice.Run(request.Model, run);
+                if (!made.Succeeded)
+                    return JobEnd.Nothing(made.Problems);
+                kept.Begin(
+                    NameOf(known),
+                    "",
+                    new TriedSet(lesson, paths, made.Model, [.. DealPaths.Write(made.Model).Notes.SelectMany(NoteLineWords.Of)], asked)
+                );
+                return JobEnd.Well;
+            }) { GoesOn = true }
+        );
     }
 
-    /// <summary>A day and time is by somebody's clocks: where the class's page does not say whose, what was chosen is put there first.</summary>
+    /// <summary>
+    /// A day and time is by somebody's clocks: where the class's page does not say whose, what was chosen is put there first.
+    /// </summary>
     /// <returns>Why it could not be; null if it is there, or nobody asked.</returns>
-    private static Diagnostic? WithClocks(Visit visit, ClassEntry known) => visit.Typed("due").Length > 0 && known.Profile.Model is { TimeZone: null } && ClockChoice.Of(visit.Typed("zone")) is { } zone && OwnText.Read(known.File) is { } file
-        ? file.Write(file.Stamp, file.With(FrontLines.With(file.Text, ProfileField.TimeZone, zone)))
-        : null;
+    private static Diagnostic? WithClocks(Visit visit, ClassEntry known) =>
+        visit.Typed("due").Length > 0
+        && known.Profile.Model is { TimeZone: null }
+        && ClockChoice.Of(visit.Typed("zone")) is { } zone
+        && OwnText.Read(known.File) is { } file
+            ? file.Write(file.Stamp, file.With(FrontLines.With(file.Text, ProfileField.TimeZone, zone)))
+            : null;
 
     /// <summary>Deals what was looked at; the use case is asked anew, so that what changed on disk meanwhile counts.</summary>
     private static Task Deal(Visit visit, ClassEntry known, TriedSet tried)
     {
         var round = visit.Folder.NewRound(known, tried.Lesson.Key);
         var paths = tried.Paths with { Into = round.Dealt };
-        var target = new OutputTarget(round.Dealt, DealPractice.Kind, [.. LessonInputs.Of(tried.Lesson.Path), paths.Roster, paths.ClassFile]);
-        return visit.Begin(new($"Hand out {tried.Made.Dealt.LessonTitle}", $"rounds/{known.Key}/{round.Name}", "Who gets what", run =>
-            JobEnd.Of(OutputFolder.Write(target, () => Produced.Of(paths.Read(), request => DealPractice.Run(request, run), DealPaths.Write), run))));
+        var target = new OutputTarget(
+            round.Dealt,
+            DealPractice.Kind,
+            [.. LessonInputs.Of(tried.Lesson.Path), paths.Roster, paths.ClassFile]
+        );
+        return visit.Begin(
+            new($"Hand out {tried.Made.Dealt.LessonTitle}", $"rounds/{known.Key}/{round.Name}", "Who gets what", run =>
+                JobEnd.Of(
+                    OutputFolder.Write(
+                        target,
+                        () => Produced.Of(paths.Read(), request => DealPractice.Run(request, run), DealPaths.Write),
+                        run
+                    )
+                )
+            )
+        );
     }
 
     /// <summary>The set that is drawn now; null if none is.</summary>

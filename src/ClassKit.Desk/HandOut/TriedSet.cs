@@ -9,4 +9,10 @@ namespace ClassKit.Desk.HandOut;
 /// <param name="Made">What everybody would get.</param>
 /// <param name="Notes">What the instructor should know of it.</param>
 /// <param name="Asked">What was ticked and typed, by the names of fields.</param>
-public sealed record TriedSet(LessonEntry Lesson, DealPaths Paths, DealMade Made, IReadOnlyList<string> Notes, IReadOnlyDictionary<string, IReadOnlyList<string>> Asked);
+public sealed record TriedSet(
+    LessonEntry Lesson,
+    DealPaths Paths,
+    DealMade Made,
+    IReadOnlyList<string> Notes,
+    IReadOnlyDictionary<string, IReadOnlyList<string>> Asked
+);

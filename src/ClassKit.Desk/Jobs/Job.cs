@@ -28,7 +28,8 @@ public sealed class Job : IProgress<RunProgress>, IDisposable
     {
         get
         {
-            lock (_changing) return _state;
+            lock (_changing)
+                return _state;
         }
     }
 
@@ -37,7 +38,8 @@ public sealed class Job : IProgress<RunProgress>, IDisposable
     {
         get
         {
-            lock (_changing) return _progress;
+            lock (_changing)
+                return _progress;
         }
     }
 
@@ -46,7 +48,8 @@ public sealed class Job : IProgress<RunProgress>, IDisposable
     {
         get
         {
-            lock (_changing) return [.. _lately];
+            lock (_changing)
+                return [.. _lately];
         }
     }
 
@@ -55,7 +58,8 @@ public sealed class Job : IProgress<RunProgress>, IDisposable
     {
         get
         {
-            lock (_changing) return _end;
+            lock (_changing)
+                return _end;
         }
     }
 
@@ -68,9 +72,11 @@ public sealed class Job : IProgress<RunProgress>, IDisposable
         lock (_changing)
         {
             _progress = value;
-            if (value.What is not { } what) return;
+            if (value.What is not { } what)
+                return;
             _lately.Enqueue(what);
-            if (_lately.Count > Shown) _lately.Dequeue();
+            if (_lately.Count > Shown)
+                _lately.Dequeue();
         }
     }
 
@@ -86,7 +92,8 @@ public sealed class Job : IProgress<RunProgress>, IDisposable
         var (state, end) = (JobState.Stopped, (JobEnd?)null);
         try
         {
-            lock (_changing) _state = JobState.Running;
+            lock (_changing)
+                _state = JobState.Running;
             end = Order.Work(new(this, _stop.Token));
             state = JobState.Done;
         }
@@ -96,7 +103,17 @@ public sealed class Job : IProgress<RunProgress>, IDisposable
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            (state, end) = (JobState.Done, JobEnd.Nothing([new(Order.Title, null, $"It could not be read or written: {failure.Message}", "Look whether the folder is there, whether there is room, and whether another program has a file of it open; then try again.")]));
+            (state, end) = (
+                JobState.Done,
+                JobEnd.Nothing([
+                    new(
+                        Order.Title,
+                        null,
+                        $"It could not be read or written: {failure.Message}",
+                        "Look whether the folder is there, whether there is room, and whether another program has a file of it open; then try again."
+                    ),
+                ])
+            );
         }
 #pragma warning disable CA1031 // One piece of work must not take the desk down: it is said, and the desk stays open.
         catch (Exception bug)
@@ -105,6 +122,7 @@ public sealed class Job : IProgress<RunProgress>, IDisposable
             ours(bug);
             state = JobState.Broken;
         }
-        lock (_changing) (_state, _end) = (state, end);
+        lock (_changing)
+            (_state, _end) = (state, end);
     }
 }

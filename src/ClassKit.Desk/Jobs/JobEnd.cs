@@ -29,7 +29,8 @@ public sealed record JobEnd(IReadOnlyList<string> Lines, IReadOnlyList<Diagnosti
     /// <summary>What would come of work that was only asked about: nothing was done, and that stands first.</summary>
     /// <param name="produced">What it would come to.</param>
     /// <param name="nothing">That nothing was done.</param>
-    public static JobEnd Would(Produced produced, string nothing) => Of(produced) is { Problems.Count: 0 } end ? end with { Lines = [nothing, .. end.Lines] } : Of(produced);
+    public static JobEnd Would(Produced produced, string nothing) =>
+        Of(produced) is { Problems.Count: 0 } end ? end with { Lines = [nothing, .. end.Lines] } : Of(produced);
 
     /// <summary>Nothing, and why.</summary>
     public static JobEnd Nothing(IReadOnlyList<Diagnostic> problems) => new([], [.. problems.Distinct()]);

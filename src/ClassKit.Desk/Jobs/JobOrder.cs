@@ -12,6 +12,9 @@ public sealed record JobOrder(string Title, string Next, string NextTitle, Func<
     /// <summary>True to go on by itself where all went well: the next page shows what came of it.</summary>
     public bool GoesOn { get; init; }
 
-    /// <summary>What was made where all went well: a page of it below the desk's room, what to call that, and where it lies; null for nothing to open.</summary>
+    /// <summary>
+    /// What was made where all went well: a page of it below the desk's room, what to call that, and where it lies; null for nothing to
+    /// open.
+    /// </summary>
     public (string Page, string Words, string Folder)? Made { get; init; }
 }

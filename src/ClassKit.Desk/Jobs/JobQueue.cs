@@ -27,18 +27,24 @@ internal sealed class JobQueue(Action<Exception> ours) : IDisposable
         lock (_adding)
         {
             var job = _jobs[_next + 1] = new(++_next, order);
-            if (_jobs.TryGetValue(_next - Remembered, out var old) && !old.IsOpen) _jobs.TryRemove(old.Id, out _);
-            if (_isClosing) job.Stop();
+            if (_jobs.TryGetValue(_next - Remembered, out var old) && !old.IsOpen)
+                _jobs.TryRemove(old.Id, out _);
+            if (_isClosing)
+                job.Stop();
             _last = _last.ContinueWith(_ => job.Work(ours), CancellationToken.None, TaskContinuationOptions.None, TaskScheduler.Default);
             return job;
         }
     }
 
-    /// <summary>Stops all and waits until the last has stopped. Whoever asks about one, or stops one once more, is still answered.</summary>
+    /// <summary>
+    /// Stops all and waits until the last has stopped. Whoever asks about one, or stops one once more, is still answered.
+    /// </summary>
     public void Close()
     {
-        lock (_adding) _isClosing = true;
-        foreach (var job in _jobs.Values) job.Stop();
+        lock (_adding)
+            _isClosing = true;
+        foreach (var job in _jobs.Values)
+            job.Stop();
         _last.Wait();
     }
 
@@ -46,6 +52,7 @@ internal sealed class JobQueue(Action<Exception> ours) : IDisposable
     public void Dispose()
     {
         Close();
-        foreach (var job in _jobs.Values) job.Dispose();
+        foreach (var job in _jobs.Values)
+            job.Dispose();
     }
 }

@@ -7,25 +7,51 @@ using ClassKit.Wording.Regrading;
 
 namespace ClassKit.Desk.Jobs;
 
-/// <summary>A note as the desk says it: where the words for every front name files and numbers that nobody at the desk has to know, the page is named where the same is found.</summary>
+/// <summary>
+/// A note as the desk says it: where the words for every front name files and numbers that nobody at the desk has to know, the page is
+/// named where the same is found.
+/// </summary>
 internal static class NoteLineWords
 {
     /// <summary>Its lines.</summary>
-    public static IEnumerable<string> Of(Note note) => note switch
-    {
-        Note.Dealt(var workbooks, var exercises, _, _) => [$"{Counted.Of(workbooks, "workbook")} of {Counted.Of(exercises, "exercise")}. What students get and what is for you alone stand apart on the round’s page."],
-        Note.SetChosen(var exercises) => [$"{string.Join(", ", exercises.Select(exercise => $"“{exercise.Title}”"))}: about {Counted.Of(exercises.Sum(exercise => exercise.Minutes), "minute")}, {NumberText.Points(exercises.Sum(SetChooser.PointsOf))} {Counted.Noun(exercises.Sum(SetChooser.PointsOf), "point")}."],
-        Note.VariantsShared(var variants) => [$"“{variants.Exercise.Title}”: {Counted.Of(variants.Students, "student")} share their numbers with somebody else, because the exercise allows only {variants.Variants} different ones."],
-        Note.FollowingUp(var students, var minutes, _) => [$"{Counted.Of(students, "student practises", "students practise")} what they missed, up to {Counted.Of(minutes, "minute")} each. Every page has a workbook with the same numbers, which can be marked like any other."],
-        Note.WrittenAnswers(var answers, _) => [$"{Counted.Of(answers, "answer")} in own words {Counted.Noun(answers, "waits", "wait")} for your points, and {Counted.Noun(answers, "counts", "count")} neither for nor against until then: see “Needs your word”."],
-        Note.Undecided(var work, var answers, _) => [$"{work}: {Counted.Of(answers, "answer")} {Counted.Noun(answers, "is", "are")} left to you and {Counted.Noun(answers, "counts", "count")} neither for nor against. Decide on {Counted.Noun(answers, "it", "them")} in the round, under “Needs your word”."],
-        Note.MarkedTwice(var work, _) => [$"{work} was marked by two: the term’s page shows whether they agree."],
-        Note.Packed packed => [$"{packed.Lesson} for {packed.Class} is kept in your folder, to be opened without the desk, too."],
-        Note.Changed(var change) =>
-        [
-            .. ChangeWords.Of(change, answer => $"“{answer.Exercise.Title}” {Phrases.Letter(answer.Exercise.Parts.ToList().IndexOf(answer.Part))}"),
-            .. change.Now.OutOf != change.Before.OutOf ? ["  Points that did not count before count now, on both sides of “of”."] : (IEnumerable<string>)[],
-        ],
-        _ => NoteWords.Of(note),
-    };
+    public static IEnumerable<string> Of(Note note) =>
+        note switch
+        {
+            Note.Dealt(var workbooks, var exercises, _, _) =>
+            [
+                $"{Counted.Of(workbooks, "workbook")} of {Counted.Of(exercises, "exercise")}. What students get and what is for you alone stand apart on the round’s page.",
+            ],
+            Note.SetChosen(var exercises) =>
+            [
+                $"{string.Join(", ", exercises.Select(exercise => $"“{exercise.Title}”"))}: about {Counted.Of(exercises.Sum(exercise => exercise.Minutes), "minute")}, {NumberText.Points(exercises.Sum(SetChooser.PointsOf))} {Counted.Noun(exercises.Sum(SetChooser.PointsOf), "point")}.",
+            ],
+            Note.VariantsShared(var variants) =>
+            [
+                $"“{variants.Exercise.Title}”: {Counted.Of(variants.Students, "student")} share their numbers with somebody else, because the exercise allows only {variants.Variants} different ones.",
+            ],
+            Note.FollowingUp(var students, var minutes, _) =>
+            [
+                $"{Counted.Of(students, "student practises", "students practise")} what they missed, up to {Counted.Of(minutes, "minute")} each. Every page has a workbook with the same numbers, which can be marked like any other.",
+            ],
+            Note.WrittenAnswers(var answers, _) =>
+            [
+                $"{Counted.Of(answers, "answer")} in own words {Counted.Noun(answers, "waits", "wait")} for your points, and {Counted.Noun(answers, "counts", "count")} neither for nor against until then: see “Needs your word”.",
+            ],
+            Note.Undecided(var work, var answers, _) =>
+            [
+                $"{work}: {Counted.Of(answers, "answer")} {Counted.Noun(answers, "is", "are")} left to you and {Counted.Noun(answers, "counts", "count")} neither for nor against. Decide on {Counted.Noun(answers, "it", "them")} in the round, under “Needs your word”.",
+            ],
+            Note.MarkedTwice(var work, _) => [$"{work} was marked by two: the term’s page shows whether they agree."],
+            Note.Packed packed => [$"{packed.Lesson} for {packed.Class} is kept in your folder, to be opened without the desk, too."],
+            Note.Changed(var change) =>
+            [
+                .. ChangeWords.Of(change, answer =>
+                    $"“{answer.Exercise.Title}” {Phrases.Letter(answer.Exercise.Parts.ToList().IndexOf(answer.Part))}"
+                ),
+                .. change.Now.OutOf != change.Before.OutOf
+                    ? ["  Points that did not count before count now, on both sides of “of”."]
+                    : (IEnumerable<string>)[],
+            ],
+            _ => NoteWords.Of(note),
+        };
 }

@@ -13,5 +13,8 @@ internal static class Holding
     /// <param name="folder">The teaching folder.</param>
     /// <param name="changed">The files as they would be.</param>
     public static IEnumerable<Diagnostic> Broken(TeachingFolder folder, Library changed) =>
-        folder.PathsOf(ContentKind.Term).Where(term => TermReader.Read(Library.OfPaths().At(term)).Succeeded).SelectMany(term => TermReader.Read(changed.At(term)).Problems);
+        folder
+            .PathsOf(ContentKind.Term)
+            .Where(term => TermReader.Read(Library.OfPaths().At(term)).Succeeded)
+            .SelectMany(term => TermReader.Read(changed.At(term)).Problems);
 }

@@ -10,13 +10,21 @@ using ClassKit.UseCases.Output.Writing;
 
 namespace ClassKit.Desk.Kitchen;
 
-/// <summary>A list of students that is to take the place of a class's: read and held against what is there, before anything is written.</summary>
+/// <summary>
+/// A list of students that is to take the place of a class's: read and held against what is there, before anything is written.
+/// </summary>
 /// <param name="File">Where it would lie.</param>
 /// <param name="Content">Its bytes.</param>
 /// <param name="Read">The students, or what is wrong with the list.</param>
 /// <param name="Before">Those of the list as it is; empty if there is none.</param>
 /// <param name="Breaks">What no longer holds with it.</param>
-public sealed record NewRoster(string File, ReadOnlyMemory<byte> Content, Reading<Roster> Read, IReadOnlyList<Student> Before, IReadOnlyList<Diagnostic> Breaks)
+public sealed record NewRoster(
+    string File,
+    ReadOnlyMemory<byte> Content,
+    Reading<Roster> Read,
+    IReadOnlyList<Student> Before,
+    IReadOnlyList<Diagnostic> Breaks
+)
 {
     private static readonly string[] Endings = [".csv", ".tsv", ".xlsx", ".ods"];
 
@@ -32,7 +40,10 @@ public sealed record NewRoster(string File, ReadOnlyMemory<byte> Content, Readin
     /// <summary>Those who are no longer on it.</summary>
     public IReadOnlyList<Student> Gone => [.. Before.Where(student => (Read.Model?.Students ?? []).All(other => other.Id != student.Id))];
 
-    /// <summary>Reads one. A workbook becomes a plain table, in which what is arranged with somebody can be typed; only where the list as it is is a workbook already it stays one.</summary>
+    /// <summary>
+    /// Reads one. A workbook becomes a plain table, in which what is arranged with somebody can be typed; only where the list as it is is a
+    /// workbook already it stays one.
+    /// </summary>
     /// <param name="folder">The teaching folder.</param>
     /// <param name="known">The class.</param>
     /// <param name="name">What the file was called: its ending says what it is.</param>
@@ -40,12 +51,39 @@ public sealed record NewRoster(string File, ReadOnlyMemory<byte> Content, Readin
     public static NewRoster Of(TeachingFolder folder, ClassEntry known, string name, byte[] content)
     {
         var ending = Endings.FirstOrDefault(one => name.EndsWith(one, StringComparison.OrdinalIgnoreCase));
-        var file = known.Roster is { } old && Path.GetExtension(old).Equals(ending, StringComparison.OrdinalIgnoreCase) ? old : Path.Combine(Path.GetDirectoryName(known.File)!, "roster" + ending);
+        var file =
+            known.Roster is { } old && Path.GetExtension(old).Equals(ending, StringComparison.OrdinalIgnoreCase)
+                ? old
+                : Path.Combine(Path.GetDirectoryName(known.File)!, "roster" + ending);
         var before = known.Roster is { } list ? RosterReader.Read(list).Model?.Students ?? [] : [];
-        if (ending is null) return new(file, content, new(null, [new(name, null, "It is no list of students that can be read here", $"Choose a file that ends in {string.Join(", ", Endings)}.")]), before, []);
+        if (ending is null)
+            return new(
+                file,
+                content,
+                new(
+                    null,
+                    [
+                        new(
+                            name,
+                            null,
+                            "It is no list of students that can be read here",
+                            $"Choose a file that ends in {string.Join(", ", Endings)}."
+                        ),
+                    ]
+                ),
+                before,
+                []
+            );
         var changed = new Library(new ChangedTree(PathTree.Instance.Full(file), content));
         var read = RosterReader.Read(changed.At(file), known.Profile.Model?.Name);
-        if (read.Succeeded && Path.GetExtension(file) is ".xlsx" or ".ods" && known.Roster != file && PlainRoster.Of(changed.At(file)) is { } plain && Of(folder, known, "list.csv", plain) is { Read.Succeeded: true } asTable && asTable.Read.Model.Students.SequenceEqual(read.Model!.Students))
+        if (
+            read.Succeeded
+            && Path.GetExtension(file) is ".xlsx" or ".ods"
+            && known.Roster != file
+            && PlainRoster.Of(changed.At(file)) is { } plain
+            && Of(folder, known, "list.csv", plain) is { Read.Succeeded: true } asTable
+            && asTable.Read.Model.Students.SequenceEqual(read.Model!.Students)
+        )
             return asTable with { Read = read };
         return new(file, content, read, before, read.Succeeded ? [.. Broken(folder, file, known, changed)] : []);
     }
@@ -54,8 +92,12 @@ public sealed record NewRoster(string File, ReadOnlyMemory<byte> Content, Readin
     public static string? Previous(ClassEntry known)
     {
         ArgumentNullException.ThrowIfNull(known);
-        return known.Roster is null ? null
-            : Endings.SelectMany(ending => Directory.EnumerateFiles(Path.GetDirectoryName(known.Roster)!, $"previous-*-1{ending}")).OrderByDescending(System.IO.File.GetLastWriteTimeUtc).FirstOrDefault();
+        return known.Roster is null
+            ? null
+            : Endings
+                .SelectMany(ending => Directory.EnumerateFiles(Path.GetDirectoryName(known.Roster)!, $"previous-*-1{ending}"))
+                .OrderByDescending(System.IO.File.GetLastWriteTimeUtc)
+                .FirstOrDefault();
     }
 
     /// <summary>Puts it there, and the list before beside it under another name; all of that, or nothing.</summary>
@@ -68,14 +110,21 @@ public sealed record NewRoster(string File, ReadOnlyMemory<byte> Content, Readin
         {
             System.IO.File.WriteAllBytes(whole, Content.Span);
             var (moves, last) = known.Roster is { } old ? Aside(old) : ([], null);
-            if (last is not null) TakeAway(last);
+            if (last is not null)
+                TakeAway(last);
             FileMoves.All([.. moves, (whole, File)]);
-            if (last is not null) TakeAway(last);
+            if (last is not null)
+                TakeAway(last);
             return null;
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            return new(File, null, $"It could not be written: {failure.Message}", "Check that there is room, that no other list of that name lies there, and that no other program has the list open. The list is as it was.");
+            return new(
+                File,
+                null,
+                $"It could not be written: {failure.Message}",
+                "Check that there is room, that no other list of that name lies there, and that no other program has the list open. The list is as it was."
+            );
         }
         finally
         {
@@ -96,16 +145,40 @@ public sealed record NewRoster(string File, ReadOnlyMemory<byte> Content, Readin
         }
     }
 
-    /// <summary>The newest is the first, each before it one further on, and the last goes: names of students lie nowhere without end. Lists that were numbered otherwise once get names of their own, and none of them goes.</summary>
+    /// <summary>
+    /// The newest is the first, each before it one further on, and the last goes: names of students lie nowhere without end. Lists that
+    /// were numbered otherwise once get names of their own, and none of them goes.
+    /// </summary>
     /// <returns>Which files get which names, in order, and the one that is to go after that; null for none.</returns>
     private static (IReadOnlyList<(string From, string To)> Moves, string? Last) Aside(string old)
     {
-        string Named(int number, string kind = "") => Path.Combine(Path.GetDirectoryName(old)!, string.Create(System.Globalization.CultureInfo.InvariantCulture, $"previous-{Path.GetFileNameWithoutExtension(old)}-{kind}{number}{Path.GetExtension(old)}"));
+        string Named(int number, string kind = "") =>
+            Path.Combine(
+                Path.GetDirectoryName(old)!,
+                string.Create(
+                    System.Globalization.CultureInfo.InvariantCulture,
+                    $"previous-{Path.GetFileNameWithoutExtension(old)}-{kind}{number}{Path.GetExtension(old)}"
+                )
+            );
         List<int> there = [.. Enumerable.Range(1, MostNumbered).Where(number => System.IO.File.Exists(Named(number)))];
         if (!IsNewestFirst(there, [.. there.Select(number => System.IO.File.GetLastWriteTimeUtc(Named(number)))]))
         {
             HashSet<string> taken = [];
-            return ([.. there.Select(number => (Named(number), Enumerable.Range(number, int.MaxValue - number).Select(free => Named(free, "old-")).First(free => !System.IO.File.Exists(free) && taken.Add(free)))), (old, Named(1))], null);
+            return (
+                [
+                    .. there.Select(number =>
+                        (
+                            Named(number),
+                            Enumerable
+                                .Range(number, int.MaxValue - number)
+                                .Select(free => Named(free, "old-"))
+                                .First(free => !System.IO.File.Exists(free) && taken.Add(free))
+                        )
+                    ),
+                    (old, Named(1)),
+                ],
+                null
+            );
         }
         var last = there.Contains(MostBefore) ? Named(MostBefore, "leaving-") : null;
         return (
@@ -114,21 +187,30 @@ public sealed record NewRoster(string File, ReadOnlyMemory<byte> Content, Readin
                 .. Enumerable.Range(1, MostBefore - 1).Reverse().Where(there.Contains).Select(number => (Named(number), Named(number + 1))),
                 (old, Named(1)),
             ],
-            last);
+            last
+        );
     }
 
     /// <summary>Earlier versions counted on and on, the oldest first; what is not surely of this order is taken for theirs.</summary>
     private static bool IsNewestFirst(IReadOnlyList<int> there, IReadOnlyList<DateTime> written) =>
         there.All(number => number <= MostBefore) && written.Zip(written.Skip(1)).All(pair => pair.First > pair.Second);
 
-    /// <summary>Terms that hold now and would not then. A list of another name is not the one that they name, and breaks nothing of theirs.</summary>
+    /// <summary>
+    /// Terms that hold now and would not then. A list of another name is not the one that they name, and breaks nothing of theirs.
+    /// </summary>
     private static IEnumerable<Diagnostic> Broken(TeachingFolder folder, string file, ClassEntry known, Library changed)
     {
         foreach (var term in folder.PathsOf(ContentKind.Term).Where(_ => known.Roster is not null && known.Roster != file))
         {
             if (TermReader.Read(Library.OfPaths().At(term)) is { Succeeded: true } read && read.Model.Inputs.Contains(known.Roster!))
-                yield return new(term, null, $"The term names `{Path.GetFileName(known.Roster)}` as its list", $"Write `{Path.GetFileName(file)}` there instead.");
+                yield return new(
+                    term,
+                    null,
+                    $"The term names `{Path.GetFileName(known.Roster)}` as its list",
+                    $"Write `{Path.GetFileName(file)}` there instead."
+                );
         }
-        foreach (var problem in Holding.Broken(folder, changed)) yield return problem;
+        foreach (var problem in Holding.Broken(folder, changed))
+            yield return problem;
     }
 }

@@ -22,15 +22,36 @@ internal static class RosterScreen
     public static void AddTo(DeskRoutes routes)
     {
         routes.TakeInside(Page + "/paste", visit => visit.InClass(known => Paste(visit, known, visit.Text("names").Trim())));
-        routes.TakeInside(Page + "/columns", visit => visit.InClass(known => PastedCells.Of(visit.Text("names").Trim('\n')) is { } cells
-            ? Look(visit, known, Pasted, Encoding.UTF8.GetBytes(cells.Table(column => Enum.TryParse<RosterField>(visit.Typed(ColumnsPage.Field(column)), out var field) && Enum.IsDefined(field) ? FieldWords.Of(field) : null)))
-            : visit.Nothing()));
+        routes.TakeInside(Page + "/columns", visit =>
+            visit.InClass(known =>
+                PastedCells.Of(visit.Text("names").Trim('\n')) is { } cells
+                    ? Look(
+                        visit,
+                        known,
+                        Pasted,
+                        Encoding.UTF8.GetBytes(
+                            cells.Table(column =>
+                                Enum.TryParse<RosterField>(visit.Typed(ColumnsPage.Field(column)), out var field) && Enum.IsDefined(field)
+                                    ? FieldWords.Of(field)
+                                    : null
+                            )
+                        )
+                    )
+                    : visit.Nothing()
+            )
+        );
         routes.Receive(Page + "/file", (visit, files) => visit.InClass(async known =>
-        {
-            var sent = await files.OnlyAsync(MostBytes, visit.Context.RequestAborted);
-            await Look(visit, known, sent?.Name ?? "nothing", sent?.Content ?? []);
-        }));
-        routes.TakeInside(Page + "/previous", visit => visit.InClass(known => NewRoster.Previous(known) is { } list ? Look(visit, known, Path.GetFileName(list), File.ReadAllBytes(list)) : visit.Nothing()));
+            {
+                var sent = await files.OnlyAsync(MostBytes, visit.Context.RequestAborted);
+                await Look(visit, known, sent?.Name ?? "nothing", sent?.Content ?? []);
+            }));
+        routes.TakeInside(Page + "/previous", visit =>
+            visit.InClass(known =>
+                NewRoster.Previous(known) is { } list
+                    ? Look(visit, known, Path.GetFileName(list), File.ReadAllBytes(list))
+                    : visit.Nothing()
+            )
+        );
         routes.TakeInside(Page + "/take", visit => visit.InClass(known => Take(visit, known)));
     }
 
@@ -38,38 +59,60 @@ internal static class RosterScreen
     private static Task Paste(Visit visit, ClassEntry known, string text)
     {
         var table = Encoding.UTF8.GetBytes(text + "\n");
-        if (NewRoster.Of(visit.Folder, known, Pasted, table).Read.Succeeded) return Look(visit, known, Pasted, table);
-        if (PastedCells.Of(text) is { } cells) return visit.Show<ColumnsPage>((nameof(ColumnsPage.Class), known), (nameof(ColumnsPage.Cells), cells));
-        var names = text.Split('\n').Select(line => line.Trim()).Where(line => line.Length > 0).Select(line => $"\"{line.Replace("\"", "\"\"", StringComparison.Ordinal)}\"\n");
+        if (NewRoster.Of(visit.Folder, known, Pasted, table).Read.Succeeded)
+            return Look(visit, known, Pasted, table);
+        if (PastedCells.Of(text) is { } cells)
+            return visit.Show<ColumnsPage>((nameof(ColumnsPage.Class), known), (nameof(ColumnsPage.Cells), cells));
+        var names = text.Split('\n')
+            .Select(line => line.Trim())
+            .Where(line => line.Length > 0)
+            .Select(line => $"\"{line.Replace("\"", "\"\"", StringComparison.Ordinal)}\"\n");
         return Look(visit, known, Pasted, Encoding.UTF8.GetBytes("name\n" + string.Concat(names)));
     }
 
     private static Task Look(Visit visit, ClassEntry known, string name, byte[] content)
     {
         var roster = NewRoster.Of(visit.Folder, known, name, content);
-        if (roster.Read.Succeeded) visit.Desk.Kept.Begin(NameOf(known), Stamp(known), roster);
+        if (roster.Read.Succeeded)
+            visit.Desk.Kept.Begin(NameOf(known), Stamp(known), roster);
         return Show(visit, known, roster, roster.Read.Problems);
     }
 
     private static Task Take(Visit visit, ClassEntry known)
     {
         if (visit.Desk.Kept.Begun<NewRoster>(NameOf(known), Stamp(known)) is not { } roster)
-            return visit.Show<Frame.WordPage>((nameof(Frame.WordPage.Title), "The list was changed meanwhile"), (nameof(Frame.WordPage.Words), "Nothing was written over it. Bring yours again from the class’s page."));
-        if (roster.Write(known) is { } refused) return Show(visit, known, roster, [refused]);
-        if (visit.Ticked("size")) SetSize(known, roster.Read.Model!.Students.Count);
+            return visit.Show<Frame.WordPage>(
+                (nameof(Frame.WordPage.Title), "The list was changed meanwhile"),
+                (nameof(Frame.WordPage.Words), "Nothing was written over it. Bring yours again from the class’s page.")
+            );
+        if (roster.Write(known) is { } refused)
+            return Show(visit, known, roster, [refused]);
+        if (visit.Ticked("size"))
+            SetSize(known, roster.Read.Model!.Students.Count);
         return visit.GoTo($"class/{known.Key}?kept=yes");
     }
 
-    /// <summary>The class's file says as many as the list has, where it would hold with that: with more teams than students it would not.</summary>
+    /// <summary>
+    /// The class's file says as many as the list has, where it would hold with that: with more teams than students it would not.
+    /// </summary>
     private static void SetSize(ClassEntry known, int students)
     {
-        if (OwnText.Read(known.File) is not { } profile || FrontLines.Value(profile.Text, "students") is null) return;
-        var content = profile.With(FrontLines.With(profile.Text, "students", students.ToString(System.Globalization.CultureInfo.InvariantCulture)));
-        if (ClassProfileReader.Read(new Library(new ChangedTree(PathTree.Instance.Full(known.File), content)).At(known.File)).Succeeded) _ = profile.Write(profile.Stamp, content);
+        if (OwnText.Read(known.File) is not { } profile || FrontLines.Value(profile.Text, "students") is null)
+            return;
+        var content = profile.With(
+            FrontLines.With(profile.Text, "students", students.ToString(System.Globalization.CultureInfo.InvariantCulture))
+        );
+        if (ClassProfileReader.Read(new Library(new ChangedTree(PathTree.Instance.Full(known.File), content)).At(known.File)).Succeeded)
+            _ = profile.Write(profile.Stamp, content);
     }
 
-    private static Task Show(Visit visit, ClassEntry known, NewRoster roster, IReadOnlyList<Diagnostic> problems) => visit.Show<RosterPage>(
-        (nameof(RosterPage.Class), known), (nameof(RosterPage.New), roster), (nameof(RosterPage.Problems), problems), (nameof(RosterPage.Rounds), visit.Folder.Rounds(known).Count));
+    private static Task Show(Visit visit, ClassEntry known, NewRoster roster, IReadOnlyList<Diagnostic> problems) =>
+        visit.Show<RosterPage>(
+            (nameof(RosterPage.Class), known),
+            (nameof(RosterPage.New), roster),
+            (nameof(RosterPage.Problems), problems),
+            (nameof(RosterPage.Rounds), visit.Folder.Rounds(known).Count)
+        );
 
     private static string NameOf(ClassEntry known) => $"roster {known.File}";
 

@@ -13,7 +13,9 @@ internal static class LookFiles
         ("look/classkit.css", "text/css; charset=utf-8", () => Stylesheet.Text),
         ("look/desk.css", "text/css; charset=utf-8", () => Own("desk.css")),
         ("look/desk.js", "text/javascript; charset=utf-8", () => Own("desk.js")),
-        ("look/mark.svg", "image/svg+xml", () => """<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 16 16"><path d="M2 9a6 5 0 0 1 12 0v4H2z" fill="#8a5a1c"/><path d="M5 6v3M8 5v4M11 6v3" stroke="#fdfcf8" stroke-width="1.2" stroke-linecap="round"/></svg>"""),
+        ("look/mark.svg", "image/svg+xml", () =>
+            """<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 16 16"><path d="M2 9a6 5 0 0 1 12 0v4H2z" fill="#8a5a1c"/><path d="M5 6v3M8 5v4M11 6v3" stroke="#fdfcf8" stroke-width="1.2" stroke-linecap="round"/></svg>"""
+        ),
     ];
 
     public static void AddTo(DeskRoutes routes)
@@ -27,7 +29,10 @@ internal static class LookFiles
 
     private static string Own(string name)
     {
-        using var text = new StreamReader(Assembly.GetExecutingAssembly().GetManifestResourceStream(name) ?? throw new InvalidOperationException($"{name} is not embedded in this assembly."));
+        using var text = new StreamReader(
+            Assembly.GetExecutingAssembly().GetManifestResourceStream(name)
+                ?? throw new InvalidOperationException($"{name} is not embedded in this assembly.")
+        );
         return text.ReadToEnd();
     }
 }

@@ -10,7 +10,9 @@ using ClassKit.UseCases.Output.Writing;
 
 namespace ClassKit.Desk.Marks;
 
-/// <summary>What was seen at the bench, in the files beside a term: typed here as a table, or brought back as a page or a workbook saved it.</summary>
+/// <summary>
+/// What was seen at the bench, in the files beside a term: typed here as a table, or brought back as a page or a workbook saved it.
+/// </summary>
 /// <param name="Term">The term.</param>
 /// <param name="Work">The work, which is one at the bench.</param>
 /// <param name="Whose">Whose marks.</param>
@@ -29,7 +31,9 @@ internal sealed record BenchFiles(TermEntry Term, PlannedWork Work, Sitting Whos
     public Reading<BenchForm> Form(ClassEntry known)
     {
         var request = MakeBenchForm.Read(Rubric, known.File, known.Roster ?? "");
-        return request.Succeeded ? new(MakeBenchForm.Run(request.Model, UseCases.Running.Run.Unwatched) with { NotAsked = Work.NotAsked }, []) : new(null, request.Problems);
+        return request.Succeeded
+            ? new(MakeBenchForm.Run(request.Model, UseCases.Running.Run.Unwatched) with { NotAsked = Work.NotAsked }, [])
+            : new(null, request.Problems);
     }
 
     /// <summary>The file that the term names now; null if none.</summary>
@@ -39,14 +43,39 @@ internal sealed record BenchFiles(TermEntry Term, PlannedWork Work, Sitting Whos
     public IReadOnlyList<string> Open(BenchForm form)
     {
         var begun = Whose.In(Work)?.Begun ?? new Dictionary<string, IReadOnlyList<int?>>();
-        var missing = form.Students.Where(student => begun.ContainsKey(student.Id)).Select(student => $"{student.Shown}: {string.Join(", ", form.Scale.Criteria.Where((_, at) => begun[student.Id][at] is null).Select(criterion => criterion.Name))}");
+        var missing = form
+            .Students.Where(student => begun.ContainsKey(student.Id))
+            .Select(student =>
+                $"{student.Shown}: {string.Join(", ", form.Scale.Criteria.Where((_, at) => begun[student.Id][at] is null).Select(criterion => criterion.Name))}"
+            );
         // A table's own doubts say the same with lines and ids.
-        var told = Named is { } file && !IsTable(file) ? Term.Plan.Doubts.Where(doubt => doubt.Weight == Weight.Doubtful && Path.GetFullPath(doubt.File) == file && !begun.Keys.Any(id => form.Students.Any(student => student.Id == id && doubt.Found.StartsWith(student.Shown, StringComparison.Ordinal)))).Select(doubt => $"{doubt.Found}. {doubt.Expected}") : [];
+        var told =
+            Named is { } file && !IsTable(file)
+                ? Term
+                    .Plan.Doubts.Where(doubt =>
+                        doubt.Weight == Weight.Doubtful
+                        && Path.GetFullPath(doubt.File) == file
+                        && !begun.Keys.Any(id =>
+                            form.Students.Any(student =>
+                                student.Id == id && doubt.Found.StartsWith(student.Shown, StringComparison.Ordinal)
+                            )
+                        )
+                    )
+                    .Select(doubt => $"{doubt.Found}. {doubt.Expected}")
+                : [];
         return [.. missing, .. told];
     }
 
     /// <summary>What else is good to know of the file, such as who has left the class since.</summary>
-    public IReadOnlyList<string> Noted => Named is { } file ? [.. Term.Plan.Doubts.Where(doubt => doubt.Weight == Weight.Noted && Path.GetFullPath(doubt.File) == file).Select(doubt => $"{doubt.Found}. {doubt.Expected}")] : [];
+    public IReadOnlyList<string> Noted =>
+        Named is { } file
+            ?
+            [
+                .. Term
+                    .Plan.Doubts.Where(doubt => doubt.Weight == Weight.Noted && Path.GetFullPath(doubt.File) == file)
+                    .Select(doubt => $"{doubt.Found}. {doubt.Expected}"),
+            ]
+            : [];
 
     /// <summary>Keeps what was typed, as a table.</summary>
     /// <param name="form">The form.</param>
@@ -65,26 +94,47 @@ internal sealed record BenchFiles(TermEntry Term, PlannedWork Work, Sitting Whos
     /// <param name="name">What the browser calls it: its ending says what it is.</param>
     /// <param name="content">Its bytes.</param>
     /// <returns>Why it was not kept; empty if it was.</returns>
-    public IReadOnlyList<Diagnostic> Bring(BenchForm form, string name, byte[] content) => Endings.FirstOrDefault(known => name.EndsWith(known, StringComparison.OrdinalIgnoreCase)) is { } ending
-        ? Keep(form, Free(ending), content)
-        : [new(Path.GetFileName(name), null, "It is neither the file that the page saved nor a workbook", "Bring back what the page saved (it ends in .json), the workbook, or a table.")];
+    public IReadOnlyList<Diagnostic> Bring(BenchForm form, string name, byte[] content) =>
+        Endings.FirstOrDefault(known => name.EndsWith(known, StringComparison.OrdinalIgnoreCase)) is { } ending
+            ? Keep(form, Free(ending), content)
+            :
+            [
+                new(
+                    Path.GetFileName(name),
+                    null,
+                    "It is neither the file that the page saved nor a workbook",
+                    "Bring back what the page saved (it ends in .json), the workbook, or a table."
+                ),
+            ];
 
     private IReadOnlyList<Diagnostic> Keep(BenchForm form, string file, byte[] content)
     {
         var library = new Library(new ChangedTree(PathTree.Instance.Full(file), content));
         var rubric = PracticalRubricReader.Read(library.At(Rubric));
-        if (!rubric.Succeeded) return rubric.Problems;
+        if (!rubric.Succeeded)
+            return rubric.Problems;
         var read = BenchFormReader.ReadAny(library.At(file), rubric.Model, form);
-        if (!read.Succeeded) return read.Problems;
+        if (!read.Succeeded)
+            return read.Problems;
         try
         {
             WholeFile.Write(file, content);
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            return [new(file, null, $"It could not be written: {failure.Message}", "Check that there is room, and that no other program has the file open.")];
+            return
+            [
+                new(
+                    file,
+                    null,
+                    $"It could not be written: {failure.Message}",
+                    "Check that there is room, and that no other program has the file open."
+                ),
+            ];
         }
-        return Named == file ? [] : TermText.Keep(Term.File, null, text => TermText.WithCell(text, Work, Whose.Column, BeginTerm.Beside(Folder, file)));
+        return Named == file
+            ? []
+            : TermText.Keep(Term.File, null, text => TermText.WithCell(text, Work, Whose.Column, BeginTerm.Beside(Folder, file)));
     }
 
     /// <summary>A name beside the term that is not taken: nothing that was brought back is ever written over.</summary>
@@ -92,7 +142,8 @@ internal sealed record BenchFiles(TermEntry Term, PlannedWork Work, Sitting Whos
     {
         var plain = Path.Combine(Folder, $"{PlainKey.OfFile(Work.Title.ToLowerInvariant())}-{Whose.Key}");
         var file = plain + ending;
-        for (var number = 2; Path.Exists(file); number++) file = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{plain}-{number}{ending}");
+        for (var number = 2; Path.Exists(file); number++)
+            file = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{plain}-{number}{ending}");
         return file;
     }
 

@@ -15,21 +15,39 @@ internal static class MarksScreen
 
     public static void AddTo(DeskRoutes routes)
     {
-        routes.LookInside("marks/{class}", visit => visit.InClass(known => TermEntry.Of(visit.Folder, known) is [var only] ? visit.GoTo($"marks/{known.Key}/{only.Key}") : Begin(visit, known, [])));
+        routes.LookInside("marks/{class}", visit =>
+            visit.InClass(known =>
+                TermEntry.Of(visit.Folder, known) is [var only] ? visit.GoTo($"marks/{known.Key}/{only.Key}") : Begin(visit, known, [])
+            )
+        );
         routes.LookInside("marks/{class}/new", visit => visit.InClass(known => Begin(visit, known, [])));
-        routes.TakeInside("marks/{class}/new", visit => visit.InClass(known => BeginTerm.Run(visit, known, Judged(visit, known)) is { Count: > 0 } problems ? Begin(visit, known, problems) : visit.GoTo($"marks/{known.Key}")));
+        routes.TakeInside("marks/{class}/new", visit =>
+            visit.InClass(known =>
+                BeginTerm.Run(visit, known, Judged(visit, known)) is { Count: > 0 } problems
+                    ? Begin(visit, known, problems)
+                    : visit.GoTo($"marks/{known.Key}")
+            )
+        );
         routes.LookInside(Page, visit => InTerm(visit, (known, term) => Show(visit, known, term, [])));
         routes.TakeInside(Page + "/works", visit => InTerm(visit, (known, term) => AddWork(visit, known, term)));
         routes.TakeInside(Page + "/record", visit => InTerm(visit, (known, term) => visit.Begin(TermRecord.Enter(visit, known, term))));
         routes.TakeInside(Page + "/look", visit => InTerm(visit, (known, term) => visit.Begin(TermRecord.Look(visit, known, term))));
-        routes.LookInside(Page + "/freeze", visit => InTerm(visit, (known, term) => visit.Show<FreezePage>((nameof(FreezePage.Class), known), (nameof(FreezePage.Term), term))));
+        routes.LookInside(Page + "/freeze", visit =>
+            InTerm(visit, (known, term) => visit.Show<FreezePage>((nameof(FreezePage.Class), known), (nameof(FreezePage.Term), term)))
+        );
         routes.TakeInside(Page + "/freeze", visit => InTerm(visit, (known, term) => visit.Begin(TermRecord.Freeze(visit, known, term))));
-        routes.LookInside(Page + "/sheets/{**file}", visit => InTerm(visit, (_, term) => MadeFiles.Answer(visit, Files(term), visit.Step("file"))));
+        routes.LookInside(Page + "/sheets/{**file}", visit =>
+            InTerm(visit, (_, term) => MadeFiles.Answer(visit, Files(term), visit.Step("file")))
+        );
     }
 
     /// <summary>Answers for the term that the address names.</summary>
     public static Task InTerm(Visit visit, Func<ClassEntry, TermEntry, Task> answer) =>
-        visit.InClass(known => TermEntry.Of(visit.Folder, known).FirstOrDefault(term => term.Key == visit.Step("term")) is { } found ? answer(known, found) : visit.Nothing());
+        visit.InClass(known =>
+            TermEntry.Of(visit.Folder, known).FirstOrDefault(term => term.Key == visit.Step("term")) is { } found
+                ? answer(known, found)
+                : visit.Nothing()
+        );
 
     /// <summary>What weighing makes of the term as its files are.</summary>
     private static IReadOnlyList<OutputFile> Files(TermEntry term)
@@ -38,20 +56,42 @@ internal static class MarksScreen
         return request.Succeeded ? WeighTerm.Write(WeighTerm.Run(request.Model, Run.Unwatched)).Files : [];
     }
 
-    private static Task Begin(Visit visit, ClassEntry known, IReadOnlyList<Diagnostic> problems) => visit.Show<BeginTermPage>(
-        (nameof(BeginTermPage.Class), known), (nameof(BeginTermPage.Terms), TermEntry.Of(visit.Folder, known)), (nameof(BeginTermPage.Judged), Judged(visit, known)), (nameof(BeginTermPage.Problems), problems));
+    private static Task Begin(Visit visit, ClassEntry known, IReadOnlyList<Diagnostic> problems) =>
+        visit.Show<BeginTermPage>(
+            (nameof(BeginTermPage.Class), known),
+            (nameof(BeginTermPage.Terms), TermEntry.Of(visit.Folder, known)),
+            (nameof(BeginTermPage.Judged), Judged(visit, known)),
+            (nameof(BeginTermPage.Problems), problems)
+        );
 
     private static Task Show(Visit visit, ClassEntry known, TermEntry term, IReadOnlyList<Diagnostic> problems)
     {
         var request = WeighTerm.Read(term.File);
         return visit.Show<TermPage>(
-            (nameof(TermPage.Class), known), (nameof(TermPage.Term), term), (nameof(TermPage.Weighed), request.Succeeded ? WeighTerm.Run(request.Model, Run.Unwatched) : null),
-            (nameof(TermPage.Problems), (IReadOnlyList<Diagnostic>)[.. problems, .. request.Problems]), (nameof(TermPage.Judged), Judged(visit, known)),
-            (nameof(TermPage.Rubrics), visit.Folder.PathsOf(ContentKind.PracticalRubric).Select(file => (visit.Folder.KeyOf(file), Path.GetFileName(file))).ToList()), (nameof(TermPage.Text), visit.Folder.TextAt(term.File)), (nameof(TermPage.Rule), visit.Folder.TextAt(term.RuleFile)), (nameof(TermPage.GivenOut), TermRecord.GivenOut(visit, term)));
+            (nameof(TermPage.Class), known),
+            (nameof(TermPage.Term), term),
+            (nameof(TermPage.Weighed), request.Succeeded ? WeighTerm.Run(request.Model, Run.Unwatched) : null),
+            (nameof(TermPage.Problems), (IReadOnlyList<Diagnostic>)[.. problems, .. request.Problems]),
+            (nameof(TermPage.Judged), Judged(visit, known)),
+            (
+                nameof(TermPage.Rubrics),
+                visit
+                    .Folder.PathsOf(ContentKind.PracticalRubric)
+                    .Select(file => (visit.Folder.KeyOf(file), Path.GetFileName(file)))
+                    .ToList()
+            ),
+            (nameof(TermPage.Text), visit.Folder.TextAt(term.File)),
+            (nameof(TermPage.Rule), visit.Folder.TextAt(term.RuleFile)),
+            (nameof(TermPage.GivenOut), TermRecord.GivenOut(visit, term))
+        );
     }
 
     private static Task AddWork(Visit visit, ClassEntry known, TermEntry term) =>
-        TermText.Keep(term.File, null, text => TermText.WithWork(text, NewWork.Read(visit, term, Judged(visit, known)))) is { Count: > 0 } problems ? Show(visit, known, term, problems) : visit.GoTo($"marks/{known.Key}/{term.Key}");
+        TermText.Keep(term.File, null, text => TermText.WithWork(text, NewWork.Read(visit, term, Judged(visit, known))))
+            is { Count: > 0 } problems
+            ? Show(visit, known, term, problems)
+            : visit.GoTo($"marks/{known.Key}/{term.Key}");
 
-    private static IReadOnlyList<RoundState> Judged(Visit visit, ClassEntry known) => [.. visit.Folder.Rounds(known).Select(visit.Look).OfType<RoundState>().Where(state => state.Grades is not null)];
+    private static IReadOnlyList<RoundState> Judged(Visit visit, ClassEntry known) =>
+        [.. visit.Folder.Rounds(known).Select(visit.Look).OfType<RoundState>().Where(state => state.Grades is not null)];
 }

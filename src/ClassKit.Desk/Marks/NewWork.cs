@@ -20,10 +20,19 @@ internal static class NewWork
             ["out of"] = kind switch
             {
                 WorkKind.CalculationSet => "",
-                WorkKind.BenchWork => BeginTerm.Beside(folder, visit.Folder.PathsOf(ContentKind.PracticalRubric).FirstOrDefault(file => visit.Folder.KeyOf(file) == visit.Typed("rubric")) ?? OwnRubric.Put(visit.Folder, OwnRubric.Bench)),
+                WorkKind.BenchWork => BeginTerm.Beside(
+                    folder,
+                    visit
+                        .Folder.PathsOf(ContentKind.PracticalRubric)
+                        .FirstOrDefault(file => visit.Folder.KeyOf(file) == visit.Typed("rubric"))
+                        ?? OwnRubric.Put(visit.Folder, OwnRubric.Bench)
+                ),
                 WorkKind.WrittenAnswers or WorkKind.TypedMarks => OneLine.Of(visit.Typed("out-of")),
             },
-            ["marks"] = kind == WorkKind.CalculationSet && judged.FirstOrDefault(state => state.Round.Name == visit.Typed("round")) is { } round ? BeginTerm.Beside(folder, round.Round.Graded) : "",
+            ["marks"] =
+                kind == WorkKind.CalculationSet && judged.FirstOrDefault(state => state.Round.Name == visit.Typed("round")) is { } round
+                    ? BeginTerm.Beside(folder, round.Round.Graded)
+                    : "",
         };
     }
 }

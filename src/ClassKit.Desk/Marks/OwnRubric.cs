@@ -20,7 +20,8 @@ internal static class OwnRubric
     public static string Put(TeachingFolder folder, string name)
     {
         var to = Path.Combine(folder.Root, Rubrics, name);
-        if (File.Exists(to)) return to;
+        if (File.Exists(to))
+            return to;
         Directory.CreateDirectory(Path.GetDirectoryName(to)!);
         using var shipped = Shipped.Tree.Open($"{Rubrics}/{name}");
         using var content = new MemoryStream();

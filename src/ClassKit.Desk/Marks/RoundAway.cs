@@ -5,7 +5,9 @@ using ClassKit.Desk.Serving;
 
 namespace ClassKit.Desk.Marks;
 
-/// <summary>Who was absent from a round, or excused: a word in the table of the term that counts it, so that the grade and the round say the same.</summary>
+/// <summary>
+/// Who was absent from a round, or excused: a word in the table of the term that counts it, so that the grade and the round say the same.
+/// </summary>
 /// <param name="Term">The term.</param>
 /// <param name="Work">The work of it that is this round.</param>
 public sealed record RoundAway(TermEntry Term, PlannedWork Work)
@@ -21,15 +23,25 @@ public sealed record RoundAway(TermEntry Term, PlannedWork Work)
     {
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(round);
-        return TermEntry.Of(folder, known)
-            .SelectMany(term => (term.Plan.Model?.Works ?? []).Where(work => work.Graded.Any(graded => Path.GetFullPath(graded) == round.Graded)).Select(work => new RoundAway(term, work)))
+        return TermEntry
+            .Of(folder, known)
+            .SelectMany(term =>
+                (term.Plan.Model?.Works ?? [])
+                    .Where(work => work.Graded.Any(graded => Path.GetFullPath(graded) == round.Graded))
+                    .Select(work => new RoundAway(term, work))
+            )
             .FirstOrDefault(away => away.Typed.HasTable);
     }
 
     /// <summary>A round with the words of whoever was away: they are not waited for.</summary>
     internal static RoundState In(Visit visit, ClassEntry known, RoundState state)
     {
-        return state with { Away = visit.Desk.Kept.Get($"away {state.Round.Folder}", visit.Folder.Stamp(), () => Of(visit.Folder, known, state.Round)?.Typed.InPlace(1) ?? new Dictionary<string, string>()) };
+        return state with
+        {
+            Away = visit.Desk.Kept.Get($"away {state.Round.Folder}", visit.Folder.Stamp(), () =>
+                Of(visit.Folder, known, state.Round)?.Typed.InPlace(1) ?? new Dictionary<string, string>()
+            ),
+        };
     }
 
     /// <summary>Keeps the words that were chosen; whoever was not asked about stays as they are.</summary>
@@ -39,6 +51,8 @@ public sealed record RoundAway(TermEntry Term, PlannedWork Work)
     public IReadOnlyList<Diagnostic> Keep(string stamp, Func<string, string?> chosen)
     {
         var cells = new[] { Typed.Cells(1), Typed.Cells(2) };
-        return Typed.Keep(stamp, (student, sitting) => (sitting == 1 ? chosen(student) : null) ?? cells[sitting - 1].GetValueOrDefault(student, ""));
+        return Typed.Keep(stamp, (student, sitting) =>
+            (sitting == 1 ? chosen(student) : null) ?? cells[sitting - 1].GetValueOrDefault(student, "")
+        );
     }
 }

@@ -16,7 +16,8 @@ public sealed record Sitting(string Key, string Column, string Words)
     public int Number => Column == "resit" ? 2 : 1;
 
     /// <summary>All there are.</summary>
-    public static IReadOnlyList<Sitting> All { get; } = [First, new("second", "second marker", "Second marker"), new("resit", "resit", "Resit")];
+    public static IReadOnlyList<Sitting> All { get; } =
+    [First, new("second", "second marker", "Second marker"), new("resit", "resit", "Resit")];
 
     /// <summary>The file that has it, as the term names it now; null if none.</summary>
     public string? FileOf(PlannedWork work)

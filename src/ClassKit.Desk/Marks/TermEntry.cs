@@ -26,7 +26,13 @@ public sealed record TermEntry(string Key, string File, Reading<TermPlan> Plan)
     {
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(known);
-        return [.. folder.PathsOf(ContentKind.Term).Where(file => IsOf(file, known)).Select(file => new TermEntry(folder.KeyOf(file), file, TermReader.Read(Library.OfPaths().At(file))))];
+        return
+        [
+            .. folder
+                .PathsOf(ContentKind.Term)
+                .Where(file => IsOf(file, known))
+                .Select(file => new TermEntry(folder.KeyOf(file), file, TermReader.Read(Library.OfPaths().At(file)))),
+        ];
     }
 
     /// <summary>A term with a mistake in it is a term of its class all the same, so that its page can say what it is.</summary>
@@ -35,5 +41,7 @@ public sealed record TermEntry(string Key, string File, Reading<TermPlan> Plan)
 
     /// <summary>The file that a line at the top names, from where the text lies.</summary>
     private static string? Named(string file, string text, string key) =>
-        Texts.FrontLines.Value(text, key) is { Length: > 0 } named ? Path.GetFullPath(Path.Combine(Path.GetDirectoryName(file)!, named.Trim('"', '\''))) : null;
+        Texts.FrontLines.Value(text, key) is { Length: > 0 } named
+            ? Path.GetFullPath(Path.Combine(Path.GetDirectoryName(file)!, named.Trim('"', '\'')))
+            : null;
 }

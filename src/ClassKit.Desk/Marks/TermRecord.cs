@@ -9,22 +9,47 @@ using ClassKit.UseCases.Running;
 
 namespace ClassKit.Desk.Marks;
 
-/// <summary>A term in the record of the folder: entered with the grades that its works are made of, and frozen as it was given out.</summary>
+/// <summary>
+/// A term in the record of the folder: entered with the grades that its works are made of, and frozen as it was given out.
+/// </summary>
 internal static class TermRecord
 {
     /// <summary>Puts the term on record as it stands in its files.</summary>
-    public static JobOrder Enter(Visit visit, ClassEntry known, TermEntry term) => new($"Keep {term.Title} for later years", PageOf(known, term), term.Title, Work(visit, (record, author, run) => Entered(record, author, term, run)));
+    public static JobOrder Enter(Visit visit, ClassEntry known, TermEntry term) =>
+        new(
+            $"Keep {term.Title} for later years",
+            PageOf(known, term),
+            term.Title,
+            Work(visit, (record, author, run) => Entered(record, author, term, run))
+        );
 
     /// <summary>Puts it on record and says what freezing it would come to.</summary>
-    public static JobOrder Look(Visit visit, ClassEntry known, TermEntry term) => new($"See what freezing {term.Title} comes to", PageOf(known, term) + "/freeze", "Freeze the grades", Work(visit, (record, author, run) => Frozen(record, author, term, run, isMeant: false), "Nothing is frozen yet. This is what it would come to:"));
+    public static JobOrder Look(Visit visit, ClassEntry known, TermEntry term) =>
+        new(
+            $"See what freezing {term.Title} comes to",
+            PageOf(known, term) + "/freeze",
+            "Freeze the grades",
+            Work(
+                visit,
+                (record, author, run) => Frozen(record, author, term, run, isMeant: false),
+                "Nothing is frozen yet. This is what it would come to:"
+            )
+        );
 
     /// <summary>Keeps its grades as they are given out.</summary>
-    public static JobOrder Freeze(Visit visit, ClassEntry known, TermEntry term) => new($"Freeze the grades of {term.Title}", PageOf(known, term), term.Title, Work(visit, (record, author, run) => Frozen(record, author, term, run, isMeant: true)));
+    public static JobOrder Freeze(Visit visit, ClassEntry known, TermEntry term) =>
+        new(
+            $"Freeze the grades of {term.Title}",
+            PageOf(known, term),
+            term.Title,
+            Work(visit, (record, author, run) => Frozen(record, author, term, run, isMeant: true))
+        );
 
     /// <summary>The grades of a term as given out; null where there is no record, or nothing of it there.</summary>
     public static GivenOut? GivenOut(Visit visit, TermEntry term)
     {
-        if (term.Plan.Model is not { } plan || !File.Exists(RecordPlace.Of(visit.Folder.Root))) return null;
+        if (term.Plan.Model is not { } plan || !File.Exists(RecordPlace.Of(visit.Folder.Root)))
+            return null;
         using var record = RecordPlace.Open(visit.Folder.Root, visit.Desk.Now, mayBegin: false).Model;
         return record is null ? null : UseCases.Recording.GivenOut.Of(record, plan.Class.Cohort, plan.Title);
     }
@@ -32,7 +57,11 @@ internal static class TermRecord
     private static Func<Run, JobEnd> Work(Visit visit, Func<TeachingRecord, Author, Run, Produced> work, string? nothing = null)
     {
         var (folder, author) = (visit.Folder.Root, visit.Author(visit.Typed("why")));
-        return run => Produced.Within(RecordPlace.Open(folder, author.Now, mayBegin: true), record => work(record, author, run)) is var made && nothing is not null ? JobEnd.Would(made, nothing) : JobEnd.Of(made);
+        return run =>
+            Produced.Within(RecordPlace.Open(folder, author.Now, mayBegin: true), record => work(record, author, run)) is var made
+            && nothing is not null
+                ? JobEnd.Would(made, nothing)
+                : JobEnd.Of(made);
     }
 
     private static Produced Entered(TeachingRecord record, Author author, TermEntry term, Run run)
@@ -40,10 +69,17 @@ internal static class TermRecord
         List<Produced> done = [];
         foreach (var graded in (term.Plan.Model?.Works ?? []).SelectMany(work => work.Graded).Distinct())
         {
-            done.Add(Produced.Of(GradedFolder.Read(graded, dealt: null), grades => Produced.Of(EnterGrades.Run(new(record, author, null, grades), run), EnterGrades.Write)));
-            if (!done[^1].Succeeded) return done[^1];
+            done.Add(
+                Produced.Of(GradedFolder.Read(graded, dealt: null), grades =>
+                    Produced.Of(EnterGrades.Run(new(record, author, null, grades), run), EnterGrades.Write)
+                )
+            );
+            if (!done[^1].Succeeded)
+                return done[^1];
         }
-        var entered = Produced.Of(EnterTerm.Read(term.File, (plan, deals) => new(record, author, null, plan, deals)), request => Produced.Of(EnterTerm.Run(request, run), EnterTerm.Write));
+        var entered = Produced.Of(EnterTerm.Read(term.File, (plan, deals) => new(record, author, null, plan, deals)), request =>
+            Produced.Of(EnterTerm.Run(request, run), EnterTerm.Write)
+        );
         return entered with { Notes = [.. done.SelectMany(one => one.Notes), .. entered.Notes] };
     }
 
@@ -51,7 +87,9 @@ internal static class TermRecord
     {
         var entered = Entered(record, author, term, run);
         return entered.Succeeded
-            ? Produced.Of(TermOnRecord.Read(term.File, record, null), request => Produced.Of(FreezeTerm.Run(new(record, author, request.Term.Class.Cohort, request.Term, isMeant), run), FreezeTerm.Write))
+            ? Produced.Of(TermOnRecord.Read(term.File, record, null), request =>
+                Produced.Of(FreezeTerm.Run(new(record, author, request.Term.Class.Cohort, request.Term, isMeant), run), FreezeTerm.Write)
+            )
             : entered;
     }
 

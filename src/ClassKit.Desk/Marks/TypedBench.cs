@@ -3,10 +3,13 @@ using ClassKit.Terms.Bench;
 
 namespace ClassKit.Desk.Marks;
 
-/// <summary>Levels as they were typed at the desk: a student's own, or else what was chosen for the whole team or for everybody at once.</summary>
+/// <summary>
+/// Levels as they were typed at the desk: a student's own, or else what was chosen for the whole team or for everybody at once.
+/// </summary>
 /// <param name="Form">What is filled in.</param>
 /// <param name="Typed">What stands in a field; empty if nothing.</param>
-/// <param name="Away">By their ids, students of whom a word stands in place of a mark: what is chosen for many is not meant for them.</param>
+/// <param name="Away">By their ids, students of whom a word stands in place of a mark: what is chosen for many is not meant for
+/// them.</param>
 internal sealed record TypedBench(BenchForm Form, Func<string, string> Typed, IReadOnlyDictionary<string, string> Away)
 {
     /// <summary>Stands for everybody where a field names a student; no student's id has brackets.</summary>
@@ -22,8 +25,17 @@ internal sealed record TypedBench(BenchForm Form, Func<string, string> Typed, IR
         ArgumentNullException.ThrowIfNull(word);
         return
         [
-            .. Form.Students.Where(student => word(student.Id) is "absent" or "not due" && Form.Scale.Criteria.Any(criterion => Typed(WorkPage.Field(Form, student.Id, criterion.Name)).Length > 0))
-                .Select(student => new Diagnostic(student.Shown, null, $"{student.Shown} has levels, and “{word(student.Id)}” is chosen as well", "Take the levels away, or the word. “Excused” may stand beside levels: the work is left out then.")),
+            .. Form
+                .Students.Where(student =>
+                    word(student.Id) is "absent" or "not due"
+                    && Form.Scale.Criteria.Any(criterion => Typed(WorkPage.Field(Form, student.Id, criterion.Name)).Length > 0)
+                )
+                .Select(student => new Diagnostic(
+                    student.Shown,
+                    null,
+                    $"{student.Shown} has levels, and “{word(student.Id)}” is chosen as well",
+                    "Take the levels away, or the word. “Excused” may stand beside levels: the work is left out then."
+                )),
         ];
     }
 

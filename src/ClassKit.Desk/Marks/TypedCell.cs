@@ -18,10 +18,14 @@ public sealed record TypedCell(string Points, string Word)
     {
         ArgumentNullException.ThrowIfNull(cell);
         var text = cell.Trim();
-        if (InPlace.FirstOrDefault(word => word.Equals(text, StringComparison.OrdinalIgnoreCase)) is { } known) return new("", known);
-        return text.EndsWith(" " + Late, StringComparison.OrdinalIgnoreCase) ? new(text[..^(Late.Length + 1)].TrimEnd(), Late) : new(text, "");
+        if (InPlace.FirstOrDefault(word => word.Equals(text, StringComparison.OrdinalIgnoreCase)) is { } known)
+            return new("", known);
+        return text.EndsWith(" " + Late, StringComparison.OrdinalIgnoreCase)
+            ? new(text[..^(Late.Length + 1)].TrimEnd(), Late)
+            : new(text, "");
     }
 
     /// <summary>The cell; where points and a word contradict each other both stand there, so that the table's reader says so.</summary>
-    public string Text => Word.Length == 0 || Points.EndsWith(Word, StringComparison.OrdinalIgnoreCase) ? Points : $"{Points} {Word}".Trim();
+    public string Text =>
+        Word.Length == 0 || Points.EndsWith(Word, StringComparison.OrdinalIgnoreCase) ? Points : $"{Points} {Word}".Trim();
 }

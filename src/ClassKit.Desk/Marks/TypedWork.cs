@@ -24,20 +24,26 @@ public sealed class TypedWork(TermEntry term, PlannedWork work)
     private OwnText? Table => File is { } file ? OwnText.Read(file) : null;
 
     /// <summary>What a field of the form is called.</summary>
-    public static string Field(string student, int sitting) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"m{sitting}.{student}");
+    public static string Field(string student, int sitting) =>
+        string.Create(System.Globalization.CultureInfo.InvariantCulture, $"m{sitting}.{student}");
 
     /// <summary>What the field is called in which a word is chosen.</summary>
-    public static string WordField(string student, int sitting) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"w{sitting}.{student}");
+    public static string WordField(string student, int sitting) =>
+        string.Create(System.Globalization.CultureInfo.InvariantCulture, $"w{sitting}.{student}");
 
     /// <summary>True for a field of the table's cells.</summary>
     public static bool IsField(string name) => name is ['m' or 'w', '1' or '2', '.', ..];
 
     /// <summary>The words that stand in place of a mark, by students' ids.</summary>
     public IReadOnlyDictionary<string, string> InPlace(int sitting) =>
-        Cells(sitting).Select(cell => (cell.Key, TypedCell.Of(cell.Value).Word)).Where(said => TypedCell.InPlace.Contains(said.Word)).ToDictionary(said => said.Key, said => said.Word);
+        Cells(sitting)
+            .Select(cell => (cell.Key, TypedCell.Of(cell.Value).Word))
+            .Where(said => TypedCell.InPlace.Contains(said.Word))
+            .ToDictionary(said => said.Key, said => said.Word);
 
     /// <summary>What stands in the table, by students' ids.</summary>
-    public IReadOnlyDictionary<string, string> Cells(int sitting) => Table is { } table ? StudentTable.Column(table.Bytes.ToArray(), Students, Column(sitting)) : new Dictionary<string, string>();
+    public IReadOnlyDictionary<string, string> Cells(int sitting) =>
+        Table is { } table ? StudentTable.Column(table.Bytes.ToArray(), Students, Column(sitting)) : new Dictionary<string, string>();
 
     /// <summary>Keeps what was typed.</summary>
     /// <param name="stamp">The table as the instructor saw it.</param>
@@ -46,12 +52,26 @@ public sealed class TypedWork(TermEntry term, PlannedWork work)
     public IReadOnlyList<Diagnostic> Keep(string stamp, Func<string, int, string> typed)
     {
         ArgumentNullException.ThrowIfNull(typed);
-        if (File is not { } file || Table is not { } table) return [new(term.File, null, "The term names no table of marks", "Write `marks: marks.csv` at the top of its file, and put an empty table of that name beside it.")];
-        if (stamp != table.Stamp) return [table.Meanwhile(Differing(typed))];
+        if (File is not { } file || Table is not { } table)
+            return
+            [
+                new(
+                    term.File,
+                    null,
+                    "The term names no table of marks",
+                    "Write `marks: marks.csv` at the top of its file, and put an empty table of that name beside it."
+                ),
+            ];
+        if (stamp != table.Stamp)
+            return [table.Meanwhile(Differing(typed))];
         var had = Cells(2).Count > 0 || Students.Any(student => typed(student.Id, 2).Length > 0);
-        var content = StudentTable.With(table.Bytes.ToArray(), Students, had ? [Column(1), Column(2)] : [Column(1)], (student, column) => Number(typed(student.Id, column == Column(1) ? 1 : 2)));
+        var content = StudentTable.With(table.Bytes.ToArray(), Students, had ? [Column(1), Column(2)] : [Column(1)], (student, column) =>
+            Number(typed(student.Id, column == Column(1) ? 1 : 2))
+        );
         var read = TermReader.Read(new Library(new ChangedTree(PathTree.Instance.Full(file), content)).At(term.File));
-        return !read.Succeeded ? read.Problems : table.Write(stamp, content) is { } refused ? [refused] : [];
+        return !read.Succeeded ? read.Problems
+            : table.Write(stamp, content) is { } refused ? [refused]
+            : [];
     }
 
     private IEnumerable<string> Differing(Func<string, int, string> typed)
@@ -59,7 +79,9 @@ public sealed class TypedWork(TermEntry term, PlannedWork work)
         foreach (var sitting in new[] { 1, 2 })
         {
             var cells = Cells(sitting);
-            foreach (var student in Students.Where(student => Number(typed(student.Id, sitting)) != cells.GetValueOrDefault(student.Id, "")))
+            foreach (
+                var student in Students.Where(student => Number(typed(student.Id, sitting)) != cells.GetValueOrDefault(student.Id, ""))
+            )
                 yield return $"{student.Shown}{(sitting == 2 ? ", resit" : "")}: {(typed(student.Id, sitting) is { Length: > 0 } text ? text : "nothing")}";
         }
     }

@@ -24,17 +24,44 @@ internal static class WorkScreen
         routes.TakeInside(Page + "/typed", visit => InWork(visit, (known, term, work) => KeepTyped(visit, known, term, work)));
         routes.TakeInside(Page + "/bench/{whose}", visit => InBench(visit, (known, files) => KeepBench(visit, known, files)));
         routes.Receive(Page + "/back/{whose}", (visit, sent) => InBench(visit, (known, files) => Bring(visit, known, files, sent)));
-        routes.LookInside(Page + "/form/{file}", visit => InWork(visit, (known, term, work) => new BenchFiles(term, work, Sitting.First).Form(known).Model is { } form && MakeBenchForm.Write(form).Files.FirstOrDefault(file => file.Path == visit.Step("file")) is { } found ? MadeFiles.Keep(visit, found) : visit.Nothing()));
+        routes.LookInside(Page + "/form/{file}", visit =>
+            InWork(visit, (known, term, work) =>
+                new BenchFiles(term, work, Sitting.First).Form(known).Model is { } form
+                && MakeBenchForm.Write(form).Files.FirstOrDefault(file => file.Path == visit.Step("file")) is { } found
+                    ? MadeFiles.Keep(visit, found)
+                    : visit.Nothing()
+            )
+        );
         routes.LookInside(Page + "/agreement", visit => InWork(visit, (known, term, work) => Agreement(visit, known, term, work)));
     }
 
-    private static Task InWork(Visit visit, Func<ClassEntry, TermEntry, PlannedWork, Task> answer) => MarksScreen.InTerm(visit, (known, term) =>
-        int.TryParse(visit.Step("place"), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var place) && term.Plan.Model?.Works.ElementAtOrDefault(place - 1) is { } work ? answer(known, term, work) : visit.Nothing());
+    private static Task InWork(Visit visit, Func<ClassEntry, TermEntry, PlannedWork, Task> answer) =>
+        MarksScreen.InTerm(visit, (known, term) =>
+            int.TryParse(
+                visit.Step("place"),
+                System.Globalization.NumberStyles.None,
+                System.Globalization.CultureInfo.InvariantCulture,
+                out var place
+            ) && term.Plan.Model?.Works.ElementAtOrDefault(place - 1) is { } work
+                ? answer(known, term, work)
+                : visit.Nothing()
+        );
 
-    private static Task InBench(Visit visit, Func<ClassEntry, BenchFiles, Task> answer) => InWork(visit, (known, term, work) =>
-        work.Kind == WorkKind.BenchWork && Sitting.All.FirstOrDefault(one => one.Key == visit.Step("whose")) is { } whose ? answer(known, new(term, work, whose)) : visit.Nothing());
+    private static Task InBench(Visit visit, Func<ClassEntry, BenchFiles, Task> answer) =>
+        InWork(visit, (known, term, work) =>
+            work.Kind == WorkKind.BenchWork && Sitting.All.FirstOrDefault(one => one.Key == visit.Step("whose")) is { } whose
+                ? answer(known, new(term, work, whose))
+                : visit.Nothing()
+        );
 
-    private static Task Show(Visit visit, ClassEntry known, TermEntry term, PlannedWork work, IReadOnlyList<Diagnostic> problems, Sitting? asked = null)
+    private static Task Show(
+        Visit visit,
+        ClassEntry known,
+        TermEntry term,
+        PlannedWork work,
+        IReadOnlyList<Diagnostic> problems,
+        Sitting? asked = null
+    )
     {
         var whose = asked ?? Sitting.All.FirstOrDefault(one => one.Key == visit.Typed("as")) ?? Sitting.First;
         var form = work.Kind == WorkKind.BenchWork ? new BenchFiles(term, work, whose).Form(known) : null;
@@ -43,12 +70,26 @@ internal static class WorkScreen
         return visit.Show<WorkPage>(
             (nameof(WorkPage.Open), form?.Model is { } made ? new BenchFiles(term, work, whose).Open(made) : []),
             (nameof(WorkPage.Noted), form?.Model is null ? [] : new BenchFiles(term, work, whose).Noted),
-            (nameof(WorkPage.Class), known), (nameof(WorkPage.Term), term), (nameof(WorkPage.Work), work), (nameof(WorkPage.Whose), whose), (nameof(WorkPage.Form), form?.Model),
-            (nameof(WorkPage.Typed), new TypedWork(term, work)), (nameof(WorkPage.Problems), (IReadOnlyList<Diagnostic>)[.. problems, .. form?.Problems ?? []]), (nameof(WorkPage.IsKept), visit.Ticked("kept") && problems.Count == 0), (nameof(WorkPage.Again), (Func<string, string?>)(name => isOld && TypedWork.IsField(name) ? null : visit.Sent(name))));
+            (nameof(WorkPage.Class), known),
+            (nameof(WorkPage.Term), term),
+            (nameof(WorkPage.Work), work),
+            (nameof(WorkPage.Whose), whose),
+            (nameof(WorkPage.Form), form?.Model),
+            (nameof(WorkPage.Typed), new TypedWork(term, work)),
+            (nameof(WorkPage.Problems), (IReadOnlyList<Diagnostic>)[.. problems, .. form?.Problems ?? []]),
+            (nameof(WorkPage.IsKept), visit.Ticked("kept") && problems.Count == 0),
+            (nameof(WorkPage.Again), (Func<string, string?>)(name => isOld && TypedWork.IsField(name) ? null : visit.Sent(name)))
+        );
     }
 
     private static Task KeepTyped(Visit visit, ClassEntry known, TermEntry term, PlannedWork work) =>
-        Kept(visit, known, term, work, new TypedWork(term, work).Keep(visit.Typed("stamp"), (student, sitting) => TypedCellOf(visit, student, sitting)));
+        Kept(
+            visit,
+            known,
+            term,
+            work,
+            new TypedWork(term, work).Keep(visit.Typed("stamp"), (student, sitting) => TypedCellOf(visit, student, sitting))
+        );
 
     private static Task KeepBench(Visit visit, ClassEntry known, BenchFiles files)
     {
@@ -60,31 +101,57 @@ internal static class WorkScreen
     private static IReadOnlyList<Diagnostic> KeepAll(Visit visit, BenchFiles files, BenchForm form)
     {
         var typed = new TypedWork(files.Term, files.Work);
-        if (new TypedBench(form, visit.Typed, new Dictionary<string, string>()).Contradicted(student => visit.Typed(TypedWork.WordField(student, files.Whose.Number))) is { Count: > 0 } contradicted) return contradicted;
+        if (
+            new TypedBench(form, visit.Typed, new Dictionary<string, string>()).Contradicted(student =>
+                visit.Typed(TypedWork.WordField(student, files.Whose.Number))
+            ) is
+            { Count: > 0 } contradicted
+        )
+            return contradicted;
         var words = visit.Sent("stamp") is { } stamp ? typed.Keep(stamp, (student, sitting) => TypedCellOf(visit, student, sitting)) : [];
         return words.Count > 0 ? words : files.Type(form, new TypedBench(form, visit.Typed, typed.InPlace(files.Whose.Number)).Cell);
     }
 
-    private static string TypedCellOf(Visit visit, string student, int sitting) => new TypedCell(visit.Typed(TypedWork.Field(student, sitting)), visit.Typed(TypedWork.WordField(student, sitting))).Text;
+    private static string TypedCellOf(Visit visit, string student, int sitting) =>
+        new TypedCell(visit.Typed(TypedWork.Field(student, sitting)), visit.Typed(TypedWork.WordField(student, sitting))).Text;
 
     private static async Task Bring(Visit visit, ClassEntry known, BenchFiles files, SentFiles sent)
     {
         var form = files.Form(known);
-        IReadOnlyList<Diagnostic> problems = form.Succeeded ? [new("file", null, "No file was chosen", "Choose the one that the page saved, or the workbook.")] : form.Problems;
+        IReadOnlyList<Diagnostic> problems = form.Succeeded
+            ? [new("file", null, "No file was chosen", "Choose the one that the page saved, or the workbook.")]
+            : form.Problems;
         if (form.Succeeded && await sent.OnlyAsync(MostBytes, visit.Context.RequestAborted) is { } file)
-            problems = file.Content is { } content ? files.Bring(form.Model, file.Name, content) : [new(file.Name, null, "It is too large to hold marks", "Bring back the file that the page saved, or the workbook.")];
+            problems = file.Content is { } content
+                ? files.Bring(form.Model, file.Name, content)
+                : [new(file.Name, null, "It is too large to hold marks", "Bring back the file that the page saved, or the workbook.")];
         await Kept(visit, known, files.Term, files.Work, problems, files.Whose);
     }
 
-    private static Task Kept(Visit visit, ClassEntry known, TermEntry term, PlannedWork work, IReadOnlyList<Diagnostic> problems, Sitting? whose = null) => problems.Count > 0
-        ? Show(visit, known, term, work, problems, whose)
-        : visit.GoTo($"marks/{known.Key}/{term.Key}/work/{visit.Step("place")}?kept=yes{(whose is null ? "" : "&as=" + whose.Key)}");
+    private static Task Kept(
+        Visit visit,
+        ClassEntry known,
+        TermEntry term,
+        PlannedWork work,
+        IReadOnlyList<Diagnostic> problems,
+        Sitting? whose = null
+    ) =>
+        problems.Count > 0
+            ? Show(visit, known, term, work, problems, whose)
+            : visit.GoTo($"marks/{known.Key}/{term.Key}/work/{visit.Step("place")}?kept=yes{(whose is null ? "" : "&as=" + whose.Key)}");
 
     private static Task Agreement(Visit visit, ClassEntry known, TermEntry term, PlannedWork work)
     {
         var (first, second) = (new BenchFiles(term, work, Sitting.First), new BenchFiles(term, work, Sitting.All[1]));
-        if (work.Kind != WorkKind.BenchWork || first.Named is not { } one || second.Named is not { } other) return visit.Nothing();
+        if (work.Kind != WorkKind.BenchWork || first.Named is not { } one || second.Named is not { } other)
+            return visit.Nothing();
         var request = CompareMarkers.Read(first.Rubric, known.File, known.Roster ?? "", one, other);
-        return request.Succeeded ? MadeFiles.Answer(visit, CompareMarkers.Write(CompareMarkers.Run(request.Model, Run.Unwatched)).Files, "marking-agreement.html") : Show(visit, known, term, work, request.Problems);
+        return request.Succeeded
+            ? MadeFiles.Answer(
+                visit,
+                CompareMarkers.Write(CompareMarkers.Run(request.Model, Run.Unwatched)).Files,
+                "marking-agreement.html"
+            )
+            : Show(visit, known, term, work, request.Problems);
     }
 }

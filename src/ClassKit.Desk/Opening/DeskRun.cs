@@ -15,7 +15,14 @@ public static class DeskRun
     /// <param name="now">The clock.</param>
     /// <param name="cancellation">Closes the desk.</param>
     /// <returns>Why it could not be opened; null where it was, and is closed now.</returns>
-    public static async Task<Diagnostic?> OpenAsync(string? folder, bool opensBrowser, TextWriter output, TextWriter ours, Func<DateTimeOffset> now, CancellationToken cancellation)
+    public static async Task<Diagnostic?> OpenAsync(
+        string? folder,
+        bool opensBrowser,
+        TextWriter output,
+        TextWriter ours,
+        Func<DateTimeOffset> now,
+        CancellationToken cancellation
+    )
     {
         ArgumentNullException.ThrowIfNull(output);
         ArgumentNullException.ThrowIfNull(ours);
@@ -26,7 +33,14 @@ public static class DeskRun
             folders.Dispose();
             return refused;
         }
-        await using (var desk = await OpenDesk.StartAsync(folders, new(), bug => ours.WriteLine($"A mistake of ours, sorry; the desk stays open. Please report this:\n{bug}"), now))
+        await using (
+            var desk = await OpenDesk.StartAsync(
+                folders,
+                new(),
+                bug => ours.WriteLine($"A mistake of ours, sorry; the desk stays open. Please report this:\n{bug}"),
+                now
+            )
+        )
         {
             await StayOpen(desk, opensBrowser, folders.Current?.Root, output, cancellation);
         }
@@ -41,7 +55,11 @@ public static class DeskRun
         var ended = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
         using var terminated = PosixSignalRegistration.Create(PosixSignal.SIGTERM, End);
         using var hungUp = PosixSignalRegistration.Create(PosixSignal.SIGHUP, End);
-        await output.WriteLineAsync(doorway is null ? "The desk is open. Its address works once, in one browser of this machine:" : "The desk opens in your browser. If it does not, this address works once, in one browser of this machine:");
+        await output.WriteLineAsync(
+            doorway is null
+                ? "The desk is open. Its address works once, in one browser of this machine:"
+                : "The desk opens in your browser. If it does not, this address works once, in one browser of this machine:"
+        );
         await output.WriteLineAsync(desk.Entrance);
         await output.WriteLineAsync("Ctrl+C closes the desk; so does the last line of every page.");
         await output.FlushAsync(CancellationToken.None);
@@ -55,7 +73,8 @@ public static class DeskRun
         }
     }
 
-    private static Diagnostic? Opened(FolderHolder folders, string folder) => Directory.Exists(folder)
-        ? folders.Open(new(Path.GetFullPath(folder)))
-        : new(folder, null, "There is no such folder", "Name your teaching folder, or none, and the first page offers a new one.");
+    private static Diagnostic? Opened(FolderHolder folders, string folder) =>
+        Directory.Exists(folder)
+            ? folders.Open(new(Path.GetFullPath(folder)))
+            : new(folder, null, "There is no such folder", "Name your teaching folder, or none, and the first page offers a new one.");
 }

@@ -5,7 +5,10 @@ using System.Text.Encodings.Web;
 
 namespace ClassKit.Desk.Opening;
 
-/// <summary>A page on disk, for this user alone, that leads the browser to the desk: a key among the arguments of a program could be read by every user of the machine.</summary>
+/// <summary>
+/// A page on disk, for this user alone, that leads the browser to the desk: a key among the arguments of a program could be read by every
+/// user of the machine.
+/// </summary>
 internal sealed class Doorway : IDisposable
 {
     private readonly string _file;
@@ -24,11 +27,14 @@ internal sealed class Doorway : IDisposable
         {
             File.Delete(file);
             var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write };
-            if (!OperatingSystem.IsWindows()) options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+            if (!OperatingSystem.IsWindows())
+                options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
             using (var page = new StreamWriter(file, Encoding.UTF8, options))
             {
                 var link = HtmlEncoder.Default.Encode(address);
-                page.Write($"<!DOCTYPE html><html lang=\"en\"><meta charset=\"utf-8\"><title>ClassKit</title><meta http-equiv=\"refresh\" content=\"0; url={link}\"><p><a href=\"{link}\">The desk</a></p></html>");
+                page.Write(
+                    $"<!DOCTYPE html><html lang=\"en\"><meta charset=\"utf-8\"><title>ClassKit</title><meta http-equiv=\"refresh\" content=\"0; url={link}\"><p><a href=\"{link}\">The desk</a></p></html>"
+                );
             }
             using var browser = Process.Start(new ProcessStartInfo(file) { UseShellExecute = true });
             return doorway;

@@ -43,7 +43,12 @@ internal sealed class OpenDesk : IAsyncDisposable
     /// <param name="limits">How much a browser may send.</param>
     /// <param name="ours">Told of mistakes of ours.</param>
     /// <param name="now">The clock.</param>
-    public static async Task<OpenDesk> StartAsync(FolderHolder folders, UploadLimits limits, Action<Exception> ours, Func<DateTimeOffset> now)
+    public static async Task<OpenDesk> StartAsync(
+        FolderHolder folders,
+        UploadLimits limits,
+        Action<Exception> ours,
+        Func<DateTimeOffset> now
+    )
     {
         ArgumentNullException.ThrowIfNull(folders);
         var jobs = new JobQueue(ours);
@@ -59,7 +64,9 @@ internal sealed class OpenDesk : IAsyncDisposable
             await desk.DisposeAsync();
             throw;
         }
-        desk.Authority = new Uri(desk._server.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.Single()).Authority;
+        desk.Authority = new Uri(
+            desk._server.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.Single()
+        ).Authority;
         return desk;
     }
 
@@ -77,15 +84,17 @@ internal sealed class OpenDesk : IAsyncDisposable
     private static WebApplication Build(UploadLimits limits)
     {
         var builder = WebApplication.CreateEmptyBuilder(new());
-        builder.WebHost.UseKestrelCore().ConfigureKestrel(server =>
-        {
-            server.Listen(IPAddress.Loopback, 0);
-            server.AddServerHeader = false;
-            server.Limits.MaxRequestBodySize = limits.Form;
-            server.Limits.MinRequestBodyDataRate = new MinDataRate(limits.SlowestPerSecond, limits.Grace);
-            server.Limits.RequestHeadersTimeout = limits.Grace * 2;
-            server.Limits.MaxConcurrentConnections = 200;
-        });
+        builder
+            .WebHost.UseKestrelCore()
+            .ConfigureKestrel(server =>
+            {
+                server.Listen(IPAddress.Loopback, 0);
+                server.AddServerHeader = false;
+                server.Limits.MaxRequestBodySize = limits.Form;
+                server.Limits.MinRequestBodyDataRate = new MinDataRate(limits.SlowestPerSecond, limits.Grace);
+                server.Limits.RequestHeadersTimeout = limits.Grace * 2;
+                server.Limits.MaxConcurrentConnections = 200;
+            });
         builder.Services.AddRoutingCore();
         return builder.Build();
     }
@@ -126,7 +135,8 @@ internal sealed class OpenDesk : IAsyncDisposable
         {
             await Say(context, bad.StatusCode, "The browser sent something that the desk cannot take.");
         }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException && !context.Response.HasStarted && desk.Folders.Current is not null)
+        catch (Exception failure)
+            when (failure is IOException or UnauthorizedAccessException && !context.Response.HasStarted && desk.Folders.Current is not null)
         {
             await new Visit(context, desk).Unreachable(Directory.Exists(desk.Folders.Current.Root) ? failure.Message : null);
         }
@@ -135,16 +145,29 @@ internal sealed class OpenDesk : IAsyncDisposable
 #pragma warning restore CA1031
         {
             ours(bug);
-            await Say(context, StatusCodes.Status500InternalServerError, "This is a mistake of ours, sorry. Nothing was lost: go back and try something else. What happened stands in the window in which the desk was started.");
+            await Say(
+                context,
+                StatusCodes.Status500InternalServerError,
+                "This is a mistake of ours, sorry. Nothing was lost: go back and try something else. What happened stands in the window in which the desk was started."
+            );
         }
     }
 
-    /// <summary>A key has worked, or not. What follows is a visit from our own page, so that the cookie goes with it wherever the key came from.</summary>
+    /// <summary>
+    /// A key has worked, or not. What follows is a visit from our own page, so that the cookie goes with it wherever the key came from.
+    /// </summary>
     private static Task Entered(HttpContext context, bool isIn)
     {
-        if (!isIn) return Say(context, StatusCodes.Status403Forbidden, "This key was used already. The desk is open in the browser that brought it; for another one, close the desk and open it again.");
+        if (!isIn)
+            return Say(
+                context,
+                StatusCodes.Status403Forbidden,
+                "This key was used already. The desk is open in the browser that brought it; for another one, close the desk and open it again."
+            );
         context.Response.ContentType = "text/html; charset=utf-8";
-        return context.Response.WriteAsync($"""<!DOCTYPE html><html lang="en"><meta charset="utf-8"><meta http-equiv="refresh" content="0; url={context.Request.PathBase}/"><link rel="icon" href="data:,"><title>ClassKit</title><p><a href="{context.Request.PathBase}/">The desk</a></p></html>""");
+        return context.Response.WriteAsync(
+            $"""<!DOCTYPE html><html lang="en"><meta charset="utf-8"><meta http-equiv="refresh" content="0; url={context.Request.PathBase}/"><link rel="icon" href="data:,"><title>ClassKit</title><p><a href="{context.Request.PathBase}/">The desk</a></p></html>"""
+        );
     }
 
     private static async Task Say(HttpContext context, int status, string words)

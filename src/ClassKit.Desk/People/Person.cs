@@ -17,8 +17,16 @@ internal sealed record Person(ClassEntry Class, Student Who, IReadOnlyList<Round
     {
         var id = visit.Step("student");
         var roster = known.Roster is { } list ? RosterReader.Read(list).Model : null;
-        IReadOnlyList<RoundState> rounds = [.. visit.Folder.Rounds(known).Select(visit.Look).OfType<RoundState>().Where(state => state.Dealt.Students.Any(seat => seat.Who.Id == id))];
-        var who = roster?.Students.FirstOrDefault(student => student.Id == id) ?? (rounds is [var last, ..] ? last.Dealt.Students.First(seat => seat.Who.Id == id).Who : null);
+        IReadOnlyList<RoundState> rounds =
+        [
+            .. visit
+                .Folder.Rounds(known)
+                .Select(visit.Look)
+                .OfType<RoundState>()
+                .Where(state => state.Dealt.Students.Any(seat => seat.Who.Id == id)),
+        ];
+        var who = roster?.Students.FirstOrDefault(student => student.Id == id)
+            ?? (rounds is [var last, ..] ? last.Dealt.Students.First(seat => seat.Who.Id == id).Who : null);
         return who is null ? null : new(known, who, rounds, roster?.Arrangements.GetValueOrDefault(who.Id));
     }
 }

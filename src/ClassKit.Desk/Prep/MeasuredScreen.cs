@@ -26,8 +26,15 @@ internal static class MeasuredScreen
         routes.TakeInside(Page + "/team/{team}", visit => visit.InLesson((known, lesson) => Type(visit, known, lesson)));
         routes.TakeInside(Page + "/record", visit => visit.InLesson((known, lesson) => PutOnRecord(visit, known, lesson)));
         routes.LookInside(Page + "/form", visit => visit.InLesson((known, lesson) => Form(visit, known, lesson, MadeFiles.Answer)));
-        routes.LookInside(Page + "/form/keep", visit => visit.InLesson((known, lesson) => Form(visit, known, lesson, (to, files, name) => MadeFiles.Keep(to, files.First(file => file.Path == name)))));
-        routes.LookInside(Page + "/drawn/{**file}", visit => visit.InLesson((known, lesson) => FolderFiles.Answer(visit, visit.Folder.MeasuredOf(known, lesson).Drawn, visit.Step("file"))));
+        routes.LookInside(Page + "/form/keep", visit =>
+            visit.InLesson(
+                (known, lesson) =>
+                    Form(visit, known, lesson, (to, files, name) => MadeFiles.Keep(to, files.First(file => file.Path == name)))
+            )
+        );
+        routes.LookInside(Page + "/drawn/{**file}", visit =>
+            visit.InLesson((known, lesson) => FolderFiles.Answer(visit, visit.Folder.MeasuredOf(known, lesson).Drawn, visit.Step("file")))
+        );
         routes.Receive(Page, (visit, files) => visit.InLesson((known, lesson) => Take(visit, known, lesson, files)));
         routes.TakeInside(Page + "/draw", visit => visit.InLesson((known, lesson) => visit.Begin(Draw(visit, known, lesson))));
     }
@@ -36,16 +43,35 @@ internal static class MeasuredScreen
     {
         var place = visit.Folder.MeasuredOf(known, lesson);
         var form = FormOf(known, lesson);
-        var team = form.Model is { } sheet && int.TryParse(visit.Step("team") ?? visit.Typed("team"), NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= 1 && number <= sheet.Teams ? new TypedTeam(place, sheet, number) : null;
+        var team =
+            form.Model is { } sheet
+            && int.TryParse(visit.Step("team") ?? visit.Typed("team"), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+            && number >= 1
+            && number <= sheet.Teams
+                ? new TypedTeam(place, sheet, number)
+                : null;
         return visit.Show<MeasuredPage>(
-            (nameof(MeasuredPage.Class), known), (nameof(MeasuredPage.Lesson), lesson), (nameof(MeasuredPage.Files), FolderFiles.In(place.Returned).Count), (nameof(MeasuredPage.IsDrawn), Directory.Exists(place.Drawn)), (nameof(MeasuredPage.Problems), (IReadOnlyList<Diagnostic>)[.. problems, .. form.Problems]),
-            (nameof(MeasuredPage.Teams), form.Model?.TeamNames ?? []), (nameof(MeasuredPage.Team), team), (nameof(MeasuredPage.Again), (Func<string, string?>)visit.Sent));
+            (nameof(MeasuredPage.Class), known),
+            (nameof(MeasuredPage.Lesson), lesson),
+            (nameof(MeasuredPage.Files), FolderFiles.In(place.Returned).Count),
+            (nameof(MeasuredPage.IsDrawn), Directory.Exists(place.Drawn)),
+            (nameof(MeasuredPage.Problems), (IReadOnlyList<Diagnostic>)[.. problems, .. form.Problems]),
+            (nameof(MeasuredPage.Teams), form.Model?.TeamNames ?? []),
+            (nameof(MeasuredPage.Team), team),
+            (nameof(MeasuredPage.Again), (Func<string, string?>)visit.Sent)
+        );
     }
 
     /// <summary>Keeps what was typed of one team and draws all of it anew.</summary>
     private static Task Type(Visit visit, ClassEntry known, LessonEntry lesson)
     {
-        if (!int.TryParse(visit.Step("team"), NumberStyles.None, CultureInfo.InvariantCulture, out var number) || number < 1 || FormOf(known, lesson) is not { Succeeded: true, Model: var form } || number > form.Teams) return visit.Nothing();
+        if (
+            !int.TryParse(visit.Step("team"), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+            || number < 1
+            || FormOf(known, lesson) is not { Succeeded: true, Model: var form }
+            || number > form.Teams
+        )
+            return visit.Nothing();
         var problems = new TypedTeam(visit.Folder.MeasuredOf(known, lesson), form, number).Keep(visit.Typed);
         return problems.Count > 0 ? Show(visit, known, lesson, problems) : visit.Begin(Draw(visit, known, lesson) with { GoesOn = true });
     }
@@ -53,12 +79,31 @@ internal static class MeasuredScreen
     /// <summary>What was measured, under the lesson and the day on which it was given.</summary>
     private static Task PutOnRecord(Visit visit, ClassEntry known, LessonEntry lesson)
     {
-        var day = DateOnly.TryParseExact(visit.Typed("day"), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var typed) ? typed : (DateOnly?)null;
-        if (day is null && visit.Typed("day").Length > 0) return Show(visit, known, lesson, [new("day", null, $"The day is `{visit.Typed("day")}`", "Type it as 2026-11-25, or nothing for the last day on record.")]);
+        var day = DateOnly.TryParseExact(visit.Typed("day"), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var typed)
+            ? typed
+            : (DateOnly?)null;
+        if (day is null && visit.Typed("day").Length > 0)
+            return Show(
+                visit,
+                known,
+                lesson,
+                [new("day", null, $"The day is `{visit.Typed("day")}`", "Type it as 2026-11-25, or nothing for the last day on record.")]
+            );
         var (folder, author, returned) = (visit.Folder.Root, visit.Author(""), visit.Folder.MeasuredOf(known, lesson).Returned);
-        return visit.Begin(new($"Put on record what {known.Name} measured", PageOf(known, lesson), "What we measured", run => JobEnd.Of(Produced.Of(
-            DrawObservations.Read(lesson.Path, known.File, returned), request => DrawObservations.Run(request, run),
-            observed => Produced.Within(RecordPlace.Open(folder, author.Now, mayBegin: true), record => Produced.Of(EnterObservations.Run(new(record, author, observed, day), run), EnterObservations.Write))))));
+        return visit.Begin(
+            new($"Put on record what {known.Name} measured", PageOf(known, lesson), "What we measured", run =>
+                JobEnd.Of(
+                    Produced.Of(
+                        DrawObservations.Read(lesson.Path, known.File, returned),
+                        request => DrawObservations.Run(request, run),
+                        observed =>
+                            Produced.Within(RecordPlace.Open(folder, author.Now, mayBegin: true), record =>
+                                Produced.Of(EnterObservations.Run(new(record, author, observed, day), run), EnterObservations.Write)
+                            )
+                    )
+                )
+            )
+        );
     }
 
     private static Reading<ObservationForm> FormOf(ClassEntry known, LessonEntry lesson)
@@ -78,15 +123,32 @@ internal static class MeasuredScreen
     private static async Task Take(Visit visit, ClassEntry known, LessonEntry lesson, SentFiles files)
     {
         var place = visit.Folder.MeasuredOf(known, lesson);
-        if (await HandIn.TakeAsync(place.Folder, place.Returned, files, visit.Context.RequestAborted) is not null) await visit.Begin(Draw(visit, known, lesson));
-        else await visit.Show<WordPage>((nameof(WordPage.Title), "Not all of it came through"), (nameof(WordPage.Words), "What came whole is kept, and nothing else. Bring the rest back again."));
+        if (await HandIn.TakeAsync(place.Folder, place.Returned, files, visit.Context.RequestAborted) is not null)
+            await visit.Begin(Draw(visit, known, lesson));
+        else
+            await visit.Show<WordPage>(
+                (nameof(WordPage.Title), "Not all of it came through"),
+                (nameof(WordPage.Words), "What came whole is kept, and nothing else. Bring the rest back again.")
+            );
     }
 
     private static JobOrder Draw(Visit visit, ClassEntry known, LessonEntry lesson)
     {
         var place = visit.Folder.MeasuredOf(known, lesson);
         var target = new OutputTarget(place.Drawn, DrawObservations.Kind, [.. LessonInputs.Of(lesson.Path), known.File, place.Returned]);
-        return new($"Draw what {known.Name} measured", PageOf(known, lesson), "What we measured", run => JobEnd.Of(OutputFolder.Write(
-            target, () => Produced.Of(DrawObservations.Read(lesson.Path, known.File, place.Returned), request => DrawObservations.Run(request, run), DrawObservations.Write), run)));
+        return new($"Draw what {known.Name} measured", PageOf(known, lesson), "What we measured", run =>
+            JobEnd.Of(
+                OutputFolder.Write(
+                    target,
+                    () =>
+                        Produced.Of(
+                            DrawObservations.Read(lesson.Path, known.File, place.Returned),
+                            request => DrawObservations.Run(request, run),
+                            DrawObservations.Write
+                        ),
+                    run
+                )
+            )
+        );
     }
 }

@@ -13,14 +13,19 @@ internal static class OwnLesson
     /// <returns>Why it could not be put there; empty if it was.</returns>
     public static IReadOnlyList<Diagnostic> Make(TeachingFolder folder, LessonEntry lesson)
     {
-        var bundle = HandOverLesson.Run(new(new Library(Shipped.Tree).At(lesson.Path[Shipped.Scheme.Length..].TrimStart('/'))), Run.Unwatched);
-        if (!bundle.Succeeded) return bundle.Problems;
+        var bundle = HandOverLesson.Run(
+            new(new Library(Shipped.Tree).At(lesson.Path[Shipped.Scheme.Length..].TrimStart('/'))),
+            Run.Unwatched
+        );
+        if (!bundle.Succeeded)
+            return bundle.Problems;
         try
         {
             foreach (var path in bundle.Model.Taken)
             {
                 var to = Path.Combine(folder.Root, path);
-                if (File.Exists(to)) continue;
+                if (File.Exists(to))
+                    continue;
                 Directory.CreateDirectory(Path.GetDirectoryName(to)!);
                 using var shipped = Shipped.Tree.Open(path);
                 using var file = new FileStream(to, FileMode.CreateNew);
@@ -30,7 +35,15 @@ internal static class OwnLesson
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            return [new(folder.Root, null, $"It could not be put into the folder: {failure.Message}", "Check that there is room and that you may write there.")];
+            return
+            [
+                new(
+                    folder.Root,
+                    null,
+                    $"It could not be put into the folder: {failure.Message}",
+                    "Check that there is room and that you may write there."
+                ),
+            ];
         }
     }
 }

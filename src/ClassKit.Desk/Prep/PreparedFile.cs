@@ -20,6 +20,13 @@ public sealed record PreparedFile(PackEntry Entry, byte[] Content)
     public static IReadOnlyList<PreparedFile> Of(LessonPack pack)
     {
         var files = PackFiles.Of(pack).ToDictionary(file => file.Path);
-        return [.. PackContents.Of(pack).Concat(PackContents.Workbooks).Where(entry => files.ContainsKey(entry.FileName)).Select(entry => new PreparedFile(entry, files[entry.FileName].Content))];
+        return
+        [
+            .. PackContents
+                .Of(pack)
+                .Concat(PackContents.Workbooks)
+                .Where(entry => files.ContainsKey(entry.FileName))
+                .Select(entry => new PreparedFile(entry, files[entry.FileName].Content)),
+        ];
     }
 }

@@ -3,7 +3,10 @@ using ClassKit.Desk.Safety;
 
 namespace ClassKit.Desk.Returns;
 
-/// <summary>Keeps what was handed in, in the folder of the round. Nothing that lies there is ever replaced: another file of the same name lies beside it.</summary>
+/// <summary>
+/// Keeps what was handed in, in the folder of the round. Nothing that lies there is ever replaced: another file of the same name lies
+/// beside it.
+/// </summary>
 internal static class HandIn
 {
     /// <summary>Of one step of a name, beside those of others that differ.</summary>
@@ -27,8 +30,10 @@ internal static class HandIn
         {
             await foreach (var (name, content) in files.Each(cancellation))
             {
-                await using (var file = File.Create(part)) await content.CopyToAsync(file, cancellation);
-                if (Keep(part, into, HandedInName.Of(name))) count++;
+                await using (var file = File.Create(part))
+                    await content.CopyToAsync(file, cancellation);
+                if (Keep(part, into, HandedInName.Of(name)))
+                    count++;
             }
             return count;
         }
@@ -48,7 +53,8 @@ internal static class HandIn
         try
         {
             File.Delete(part);
-            if (!Directory.EnumerateFileSystemEntries(work).Any()) Directory.Delete(work);
+            if (!Directory.EnumerateFileSystemEntries(work).Any())
+                Directory.Delete(work);
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
@@ -66,13 +72,16 @@ internal static class HandIn
             var to = Path.Combine(folder, number == 1 ? name : $"{Path.ChangeExtension(name, null)} ({number}){Path.GetExtension(name)}");
             if (File.Exists(to))
             {
-                if (IsSame(file, to)) return false;
+                if (IsSame(file, to))
+                    return false;
             }
             else if (!Directory.Exists(to))
             {
                 Directory.CreateDirectory(Path.GetDirectoryName(to)!);
-                if (Moved(file, to)) return true;
-                if (IsSame(file, to)) return false;
+                if (Moved(file, to))
+                    return true;
+                if (IsSame(file, to))
+                    return false;
             }
         }
         throw new IOException($"{MostAlike} other files of that name lie there already.");
@@ -94,7 +103,8 @@ internal static class HandIn
 
     private static bool IsSame(string one, string other)
     {
-        if (new FileInfo(one).Length != new FileInfo(other).Length) return false;
+        if (new FileInfo(one).Length != new FileInfo(other).Length)
+            return false;
         using var first = File.OpenRead(one);
         using var second = File.OpenRead(other);
         return SHA256.HashData(first).AsSpan().SequenceEqual(SHA256.HashData(second));

@@ -19,16 +19,35 @@ internal static class PaperScreen
 
     public static void AddTo(DeskRoutes routes)
     {
-        routes.LookInside(Page + "/sheet", visit => visit.InRound((_, state) => MadeFiles.Keep(visit, MakePaperSheet.Write(MakePaperSheet.Run(new(state.Dealt), Run.Unwatched)).Files[0])));
+        routes.LookInside(Page + "/sheet", visit =>
+            visit.InRound(
+                (_, state) => MadeFiles.Keep(visit, MakePaperSheet.Write(MakePaperSheet.Run(new(state.Dealt), Run.Unwatched)).Files[0])
+            )
+        );
         routes.Receive(Page, (visit, files) => visit.InRound((known, state) => Take(visit, known, state, files)));
     }
 
     private static async Task Take(Visit visit, ClassEntry known, RoundState state, SentFiles files)
     {
         var sent = await files.OnlyAsync(MostBytes, visit.Context.RequestAborted);
-        if (sent?.Content is not { } content) await ReturnsScreen.Show(visit, known, state, [new(sent?.Name ?? "file", null, sent is null ? "No file was chosen" : "It is too large to be such a workbook", "Choose the workbook with the answers typed in.")]);
-        else if (Keep(state, content) is { Count: > 0 } problems) await ReturnsScreen.Show(visit, known, state, problems);
-        else await visit.Begin(RoundGrading.Judge(state));
+        if (sent?.Content is not { } content)
+            await ReturnsScreen.Show(
+                visit,
+                known,
+                state,
+                [
+                    new(
+                        sent?.Name ?? "file",
+                        null,
+                        sent is null ? "No file was chosen" : "It is too large to be such a workbook",
+                        "Choose the workbook with the answers typed in."
+                    ),
+                ]
+            );
+        else if (Keep(state, content) is { Count: > 0 } problems)
+            await ReturnsScreen.Show(visit, known, state, problems);
+        else
+            await visit.Begin(RoundGrading.Judge(state));
     }
 
     /// <summary>The newest counts; those before it stay beside it.</summary>
@@ -48,13 +67,25 @@ internal static class PaperScreen
             }
             var number = 1;
             var before = file;
-            while (File.Exists(before)) before = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Path.ChangeExtension(file, null)} before {number++}.xlsx");
+            while (File.Exists(before))
+                before = string.Create(
+                    System.Globalization.CultureInfo.InvariantCulture,
+                    $"{Path.ChangeExtension(file, null)} before {number++}.xlsx"
+                );
             FileMoves.All(before == file ? [(part, file)] : [(file, before), (part, file)]);
             return [];
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            return [new(file, null, $"It could not be kept: {failure.Message}", "Check that there is room, and that no other program has it open. What was typed before still counts.")];
+            return
+            [
+                new(
+                    file,
+                    null,
+                    $"It could not be kept: {failure.Message}",
+                    "Check that there is room, and that no other program has it open. What was typed before still counts."
+                ),
+            ];
         }
     }
 }

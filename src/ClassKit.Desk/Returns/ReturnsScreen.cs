@@ -21,31 +21,53 @@ internal static class ReturnsScreen
         routes.Receive(Page, (visit, files) => visit.InRound((_, state) => Take(visit, state, files)));
         routes.TakeInside(Page + "/away", visit => visit.InRound((known, state) => KeepAway(visit, known, state)));
         routes.TakeInside(Page + "/judge", visit => visit.InRound((_, state) => visit.Begin(RoundGrading.Judge(state))));
-        routes.TakeInside(Page + "/invented", visit => visit.InRound((_, state) =>
-        {
-            if (HasInvented(visit, state)) TakeInvented(state.Round);
-            return visit.Begin(RoundGrading.Judge(state));
-        }));
+        routes.TakeInside(Page + "/invented", visit => visit.InRound(
+                (_, state) =>
+                {
+                    if (HasInvented(visit, state))
+                        TakeInvented(state.Round);
+                    return visit.Begin(RoundGrading.Judge(state));
+                }
+            ));
     }
 
     /// <summary>Shows what came back, with what is wrong.</summary>
-    public static Task Show(Visit visit, ClassEntry known, RoundState state, IReadOnlyList<Diagnostic> problems) => visit.Show<ReturnsPage>(
-        (nameof(ReturnsPage.Class), known), (nameof(ReturnsPage.Round), RoundAway.In(visit, known, state)), (nameof(ReturnsPage.Away), RoundAway.Of(visit.Folder, known, state.Round)), (nameof(ReturnsPage.Files), FolderFiles.In(state.Round.Returned).Count), (nameof(ReturnsPage.HasInvented), HasInvented(visit, state)), (nameof(ReturnsPage.Problems), problems));
+    public static Task Show(Visit visit, ClassEntry known, RoundState state, IReadOnlyList<Diagnostic> problems) =>
+        visit.Show<ReturnsPage>(
+            (nameof(ReturnsPage.Class), known),
+            (nameof(ReturnsPage.Round), RoundAway.In(visit, known, state)),
+            (nameof(ReturnsPage.Away), RoundAway.Of(visit.Folder, known, state.Round)),
+            (nameof(ReturnsPage.Files), FolderFiles.In(state.Round.Returned).Count),
+            (nameof(ReturnsPage.HasInvented), HasInvented(visit, state)),
+            (nameof(ReturnsPage.Problems), problems)
+        );
 
     private static Task KeepAway(Visit visit, ClassEntry known, RoundState state)
     {
-        if (RoundAway.Of(visit.Folder, known, state.Round) is not { } away) return visit.Nothing();
+        if (RoundAway.Of(visit.Folder, known, state.Round) is not { } away)
+            return visit.Nothing();
         var problems = away.Keep(visit.Typed("stamp"), student => visit.Sent(TypedWork.WordField(student, 1)));
         return problems.Count > 0 ? Show(visit, known, state, problems) : visit.GoTo($"rounds/{known.Key}/{state.Round.Name}/returns#who");
     }
 
     private static async Task Take(Visit visit, RoundState state, SentFiles files)
     {
-        if (await HandIn.TakeAsync(state.Round.Folder, state.Round.Returned, files, visit.Context.RequestAborted) is not null) await visit.Begin(RoundGrading.Judge(state));
-        else await visit.Show<WordPage>((nameof(WordPage.Title), "Not all of it came through"), (nameof(WordPage.Words), "What came whole is kept, and nothing else. Hand the rest in again, in smaller lots if it was more than a gigabyte."));
+        if (await HandIn.TakeAsync(state.Round.Folder, state.Round.Returned, files, visit.Context.RequestAborted) is not null)
+            await visit.Begin(RoundGrading.Judge(state));
+        else
+            await visit.Show<WordPage>(
+                (nameof(WordPage.Title), "Not all of it came through"),
+                (
+                    nameof(WordPage.Words),
+                    "What came whole is kept, and nothing else. Hand the rest in again, in smaller lots if it was more than a gigabyte."
+                )
+            );
     }
 
-    private static bool HasInvented(Visit visit, RoundState state) => visit.Folder.IsLookRound && state.Dealt.Seed == DemoMaterial.Seed && state.Dealt.Lesson == Path.GetFileName(DemoMaterial.Shipped.Lesson);
+    private static bool HasInvented(Visit visit, RoundState state) =>
+        visit.Folder.IsLookRound
+        && state.Dealt.Seed == DemoMaterial.Seed
+        && state.Dealt.Lesson == Path.GetFileName(DemoMaterial.Shipped.Lesson);
 
     /// <summary>The work of the invented class, as if it had been handed in.</summary>
     private static void TakeInvented(Round round)
@@ -54,7 +76,8 @@ internal static class ReturnsScreen
         foreach (var name in PathTree.Instance.Files(DemoMaterial.Shipped.Returned))
         {
             var to = Path.Combine(round.Returned, name);
-            if (File.Exists(to)) continue;
+            if (File.Exists(to))
+                continue;
             using var shipped = PathTree.Instance.Open(Path.Combine(DemoMaterial.Shipped.Returned, name));
             using var file = File.Create(to);
             shipped.CopyTo(file);

@@ -6,8 +6,8 @@ namespace ClassKit.Desk.Safety;
 
 /// <summary>The secrets of one desk, drawn when it opens and gone when it closes: nobody else on the machine can come by them.</summary>
 /// <remarks>
-/// Every one has 128 bits or more. <see cref="Room"/> stands in front of every path: a cookie is sent to all ports of a machine, but only below its
-/// path, so that another user's server on this machine is never sent ours.
+/// Every one has 128 bits or more. <see cref="Room"/> stands in front of every path: a cookie is sent to all ports of a machine, but only
+/// below its path, so that another user's server on this machine is never sent ours.
 /// </remarks>
 internal sealed class DeskKeys
 {
@@ -28,7 +28,8 @@ internal sealed class DeskKeys
     {
         get
         {
-            lock (_using) return _key;
+            lock (_using)
+                return _key;
         }
     }
 
@@ -37,14 +38,16 @@ internal sealed class DeskKeys
     {
         lock (_using)
         {
-            if (_key is null || !Same(_key, offered)) return false;
+            if (_key is null || !Same(_key, offered))
+                return false;
             _key = null;
             return true;
         }
     }
 
     /// <summary>Compares in a time that says nothing of where two texts part.</summary>
-    public static bool Same(string secret, string? offered) => offered is not null && CryptographicOperations.FixedTimeEquals(Encoding.UTF8.GetBytes(secret), Encoding.UTF8.GetBytes(offered));
+    public static bool Same(string secret, string? offered) =>
+        offered is not null && CryptographicOperations.FixedTimeEquals(Encoding.UTF8.GetBytes(secret), Encoding.UTF8.GetBytes(offered));
 
     private static string Draw(int bytes) => WebEncoders.Base64UrlEncode(RandomNumberGenerator.GetBytes(bytes));
 }

@@ -15,14 +15,24 @@ internal sealed class SentFiles(MultipartReader reader, UploadLimits limits)
     /// <summary>The files of a request, if its first field is the desk's token; null otherwise.</summary>
     public static async Task<SentFiles?> OpenAsync(HttpContext context, DeskKeys keys, UploadLimits limits)
     {
-        if (!MediaTypeHeaderValue.TryParse(context.Request.ContentType, out var type) || !type.MediaType.Equals("multipart/form-data", StringComparison.OrdinalIgnoreCase)
-            || HeaderUtilities.RemoveQuotes(type.Boundary) is not { Length: > 0 and <= MostBoundary } boundary) return null;
-        if (context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } size) size.MaxRequestBodySize = limits.HandIn;
+        if (
+            !MediaTypeHeaderValue.TryParse(context.Request.ContentType, out var type)
+            || !type.MediaType.Equals("multipart/form-data", StringComparison.OrdinalIgnoreCase)
+            || HeaderUtilities.RemoveQuotes(type.Boundary) is not { Length: > 0 and <= MostBoundary } boundary
+        )
+            return null;
+        if (context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } size)
+            size.MaxRequestBodySize = limits.HandIn;
         var reader = new MultipartReader(boundary.ToString(), context.Request.Body);
         try
         {
-            return await reader.ReadNextSectionAsync(context.RequestAborted) is { } first && first.GetContentDispositionHeader() is { } field && field.Name == TokenForm.Field
-                && DeskKeys.Same(keys.FormToken, await TextAsync(first, context.RequestAborted)) ? new(reader, limits) : null;
+            return
+                await reader.ReadNextSectionAsync(context.RequestAborted) is { } first
+                && first.GetContentDispositionHeader() is { } field
+                && field.Name == TokenForm.Field
+                && DeskKeys.Same(keys.FormToken, await TextAsync(first, context.RequestAborted))
+                ? new(reader, limits)
+                : null;
         }
         catch (Exception failure) when (failure is InvalidDataException or IOException)
         {
@@ -32,15 +42,20 @@ internal sealed class SentFiles(MultipartReader reader, UploadLimits limits)
 
     /// <summary>Each file by the name that the browser gives it, which may hold folders.</summary>
     /// <exception cref="InvalidDataException">There are more than may be, or what was sent is broken off.</exception>
-    public async IAsyncEnumerable<(string Name, Stream Content)> Each([System.Runtime.CompilerServices.EnumeratorCancellation] CancellationToken cancellation)
+    public async IAsyncEnumerable<(string Name, Stream Content)> Each(
+        [System.Runtime.CompilerServices.EnumeratorCancellation] CancellationToken cancellation
+    )
     {
         var count = 0;
         while (await reader.ReadNextSectionAsync(cancellation) is { } section)
         {
-            if (section.GetContentDispositionHeader() is not { } part || !part.IsFileDisposition()) continue;
+            if (section.GetContentDispositionHeader() is not { } part || !part.IsFileDisposition())
+                continue;
             var name = HeaderUtilities.RemoveQuotes(part.FileNameStar.HasValue ? part.FileNameStar : part.FileName).ToString();
-            if (name.Length == 0) continue;
-            if (++count > limits.Files) throw new InvalidDataException($"more than {limits.Files} files");
+            if (name.Length == 0)
+                continue;
+            if (++count > limits.Files)
+                throw new InvalidDataException($"more than {limits.Files} files");
             yield return (name, section.Body);
         }
     }
@@ -56,7 +71,8 @@ internal sealed class SentFiles(MultipartReader reader, UploadLimits limits)
             var part = new byte[1 << 16];
             while (await content.ReadAsync(part, cancellation) is > 0 and var count)
             {
-                if (bytes.Length + count > most) return (name, null);
+                if (bytes.Length + count > most)
+                    return (name, null);
                 bytes.Write(part, 0, count);
             }
             return (name, bytes.ToArray());

@@ -11,8 +11,11 @@ internal static class SheetScript
     {
         const string open = "<script>";
         const string close = "</script>";
-        if (html.LastIndexOf(open, StringComparison.Ordinal) is not (>= 0 and var at)) return null;
+        if (html.LastIndexOf(open, StringComparison.Ordinal) is not (>= 0 and var at))
+            return null;
         var text = html[(at + open.Length)..];
-        return text.IndexOf(close, StringComparison.Ordinal) is >= 0 and var end ? $"'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text[..end])))}'" : null;
+        return text.IndexOf(close, StringComparison.Ordinal) is >= 0 and var end
+            ? $"'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text[..end])))}'"
+            : null;
     }
 }

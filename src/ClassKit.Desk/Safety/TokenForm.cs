@@ -14,10 +14,22 @@ internal static class TokenForm
     /// <summary>The form; null if it is none of ours, or larger than a form may be.</summary>
     public static async Task<IFormCollection?> ReadAsync(HttpRequest request, DeskKeys keys, UploadLimits limits)
     {
-        if (request.ContentType is not { } type || !type.StartsWith("application/x-www-form-urlencoded", StringComparison.OrdinalIgnoreCase)) return null;
+        if (
+            request.ContentType is not { } type
+            || !type.StartsWith("application/x-www-form-urlencoded", StringComparison.OrdinalIgnoreCase)
+        )
+            return null;
         try
         {
-            var form = await new FormFeature(request, new() { ValueCountLimit = MostFields, ValueLengthLimit = limits.Form, BufferBody = false }).ReadFormAsync(request.HttpContext.RequestAborted);
+            var form = await new FormFeature(
+                request,
+                new()
+                {
+                    ValueCountLimit = MostFields,
+                    ValueLengthLimit = limits.Form,
+                    BufferBody = false,
+                }
+            ).ReadFormAsync(request.HttpContext.RequestAborted);
             return form[Field] is [var token] && DeskKeys.Same(keys.FormToken, token) ? form : null;
         }
         catch (Exception failure) when (failure is InvalidDataException or BadHttpRequestException)

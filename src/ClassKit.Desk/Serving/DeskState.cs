@@ -11,7 +11,14 @@ namespace ClassKit.Desk.Serving;
 /// <param name="jobs">Long work.</param>
 /// <param name="now">The clock.</param>
 /// <param name="close">Ends the desk.</param>
-internal sealed class DeskState(DeskKeys keys, UploadLimits limits, FolderHolder folders, JobQueue jobs, Func<DateTimeOffset> now, Action close)
+internal sealed class DeskState(
+    DeskKeys keys,
+    UploadLimits limits,
+    FolderHolder folders,
+    JobQueue jobs,
+    Func<DateTimeOffset> now,
+    Action close
+)
 {
     /// <summary>Its secrets.</summary>
     public DeskKeys Keys => keys;

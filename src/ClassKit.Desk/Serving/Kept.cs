@@ -20,7 +20,8 @@ internal sealed class Kept
     public T? Get<T>(string name, string stamp)
         where T : class
     {
-        if (!_results.TryGetValue(name, out var known) || known.Stamp != stamp) return null;
+        if (!_results.TryGetValue(name, out var known) || known.Stamp != stamp)
+            return null;
         _results.TryUpdate(name, known with { Asked = Interlocked.Increment(ref _asked) }, known);
         return known.Result as T;
     }
@@ -30,11 +31,15 @@ internal sealed class Kept
         where T : class
     {
         _results[name] = (stamp, result, Interlocked.Increment(ref _asked));
-        while (_results.Count > Most) _results.TryRemove(_results.MinBy(one => one.Value.Asked).Key, out _);
+        while (_results.Count > Most)
+            _results.TryRemove(_results.MinBy(one => one.Value.Asked).Key, out _);
         return result;
     }
 
-    /// <summary>What the instructor is in the middle of and nothing else holds: it stays until another of its name takes its place. There are a few of them a class.</summary>
+    /// <summary>
+    /// What the instructor is in the middle of and nothing else holds: it stays until another of its name takes its place. There are a few
+    /// of them a class.
+    /// </summary>
     /// <param name="name">What it is.</param>
     /// <param name="stamp">How the files are that it is about.</param>
     /// <param name="draft">What was begun.</param>
@@ -49,10 +54,17 @@ internal sealed class Kept
         where T : class => Get<T>(name, stamp) ?? Put(name, stamp, make());
 
     /// <summary>How files are: a text that changes when one of them does. What ships never changes.</summary>
-    public static string StampOf(params IEnumerable<string> paths) => string.Join('|', paths.SelectMany(Files).Select(file => $"{file.FullName} {file.Length} {file.LastWriteTimeUtc.Ticks}"));
+    public static string StampOf(params IEnumerable<string> paths) =>
+        string.Join('|', paths.SelectMany(Files).Select(file => $"{file.FullName} {file.Length} {file.LastWriteTimeUtc.Ticks}"));
 
     private static IEnumerable<FileInfo> Files(string path) =>
         File.Exists(path) ? [new FileInfo(path)]
-        : Directory.Exists(path) ? new DirectoryInfo(path).EnumerateFiles("*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint }).OrderBy(file => file.FullName, StringComparer.Ordinal)
+        : Directory.Exists(path)
+            ? new DirectoryInfo(path)
+                .EnumerateFiles(
+                    "*",
+                    new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint }
+                )
+                .OrderBy(file => file.FullName, StringComparer.Ordinal)
         : [];
 }

@@ -26,10 +26,18 @@ internal sealed class Visit(HttpContext context, DeskState desk, IFormCollection
     public HttpContext Context => context;
 
     /// <summary>The folder; pages that need one are not shown before there is one.</summary>
-    public TeachingFolder Folder => desk.Folders.Current ?? throw new InvalidOperationException("A page that needs a folder was shown without one.");
+    public TeachingFolder Folder =>
+        desk.Folders.Current ?? throw new InvalidOperationException("A page that needs a folder was shown without one.");
 
     /// <summary>What every page of this visit knows of its place.</summary>
-    public Place Place => new(context.Request.PathBase + "/", desk.Keys.FormToken, context.Request.Path.Value!.TrimStart('/') + context.Request.QueryString, desk.Folders.Current, desk.Jobs.Open);
+    public Place Place =>
+        new(
+            context.Request.PathBase + "/",
+            desk.Keys.FormToken,
+            context.Request.Path.Value!.TrimStart('/') + context.Request.QueryString,
+            desk.Folders.Current,
+            desk.Jobs.Open
+        );
 
     /// <summary>How far a round is; null if nothing readable was dealt there.</summary>
     public RoundState? Look(Round round) => desk.Kept.Get<RoundState>(round.Folder, StampOf(round)) ?? Looked(round);
@@ -47,7 +55,8 @@ internal sealed class Visit(HttpContext context, DeskState desk, IFormCollection
     public string Text(string name) => form?[name] is [{ } text, ..] ? text.ReplaceLineEndings("\n") : "";
 
     /// <summary>Everything behind a name.</summary>
-    public IReadOnlyList<string> All(string name) => [.. ((form is null ? context.Request.Query[name] : form[name]).ToArray() ?? []).OfType<string>()];
+    public IReadOnlyList<string> All(string name) =>
+        [.. ((form is null ? context.Request.Query[name] : form[name]).ToArray() ?? []).OfType<string>()];
 
     /// <summary>True if a box was ticked.</summary>
     public bool Ticked(string name) => Typed(name).Length > 0;
@@ -58,7 +67,13 @@ internal sealed class Visit(HttpContext context, DeskState desk, IFormCollection
         return RoundState.Of(round) is { } state ? desk.Kept.Put(round.Folder, stamp, state) : null;
     }
 
-    private static string StampOf(Round round) => Kept.StampOf(Path.Combine(round.Dealt, "dealt.json"), Path.Combine(round.Graded, "grades.json"), round.Returned, Path.Combine(round.FollowUp, "dealt.json"));
+    private static string StampOf(Round round) =>
+        Kept.StampOf(
+            Path.Combine(round.Dealt, "dealt.json"),
+            Path.Combine(round.Graded, "grades.json"),
+            round.Returned,
+            Path.Combine(round.FollowUp, "dealt.json")
+        );
 
     /// <summary>Who changes the record, now.</summary>
     public Author Author(string why) => new(desk.Now, Environment.UserName, why);
@@ -71,7 +86,13 @@ internal sealed class Visit(HttpContext context, DeskState desk, IFormCollection
     public Task Nothing()
     {
         context.Response.StatusCode = StatusCodes.Status404NotFound;
-        return Show<WordPage>((nameof(WordPage.Title), "There is nothing of that name"), (nameof(WordPage.Words), "It may have been renamed or moved. If it was a page of a lesson, open the lesson again and it is prepared anew. Everything else is found from the first page, This week."));
+        return Show<WordPage>(
+            (nameof(WordPage.Title), "There is nothing of that name"),
+            (
+                nameof(WordPage.Words),
+                "It may have been renamed or moved. If it was a page of a lesson, open the lesson again and it is prepared anew. Everything else is found from the first page, This week."
+            )
+        );
     }
 
     /// <summary>Says that the folder cannot be read or written now.</summary>
@@ -81,19 +102,25 @@ internal sealed class Visit(HttpContext context, DeskState desk, IFormCollection
         context.Response.StatusCode = StatusCodes.Status503ServiceUnavailable;
         return Show<WordPage>(
             (nameof(WordPage.Title), why is null ? "Your folder is not there" : "Something could not be read or written"),
-            (nameof(WordPage.Words), why is null
-                ? $"{Folder.Root} cannot be found: it was moved or renamed, or what it lies on, such as a stick or a share, is not connected. Bring it back and load this page again. What you kept before is in it; what you sent just now was not kept."
-                : $"{why} What you kept before is as it was; what you sent just now was not kept. Look whether there is room, and whether another program has the file open; then go back and send it again."));
+            (
+                nameof(WordPage.Words),
+                why is null
+                    ? $"{Folder.Root} cannot be found: it was moved or renamed, or what it lies on, such as a stick or a share, is not connected. Bring it back and load this page again. What you kept before is in it; what you sent just now was not kept."
+                    : $"{why} What you kept before is as it was; what you sent just now was not kept. Look whether there is room, and whether another program has the file open; then go back and send it again."
+            )
+        );
     }
 
     /// <summary>Answers for the class that the address names.</summary>
     public Task InClass(Func<ClassEntry, Task> answer) => Folder.Class(Step("class")) is { } known ? answer(known) : Nothing();
 
     /// <summary>Answers for the class and the lesson that the address names.</summary>
-    public Task InLesson(Func<ClassEntry, LessonEntry, Task> answer) => InClass(known => Folder.Lesson(Step("lesson")) is { } lesson ? answer(known, lesson) : Nothing());
+    public Task InLesson(Func<ClassEntry, LessonEntry, Task> answer) =>
+        InClass(known => Folder.Lesson(Step("lesson")) is { } lesson ? answer(known, lesson) : Nothing());
 
     /// <summary>Answers for the round that the address names.</summary>
-    public Task InRound(Func<ClassEntry, RoundState, Task> answer) => InClass(known => Folder.Round(known, Step("round")) is { } round && Look(round) is { } state ? answer(known, state) : Nothing());
+    public Task InRound(Func<ClassEntry, RoundState, Task> answer) =>
+        InClass(known => Folder.Round(known, Step("round")) is { } round && Look(round) is { } state ? answer(known, state) : Nothing());
 
     /// <summary>Shows a page that was made to stand alone.</summary>
     public Task Sheet(string html)
@@ -102,17 +129,22 @@ internal sealed class Visit(HttpContext context, DeskState desk, IFormCollection
         return Html(html);
     }
 
-    /// <summary>Shows a page that was made to stand alone, or gives it out, piece by piece: it is never whole in memory. It holds no script.</summary>
+    /// <summary>
+    /// Shows a page that was made to stand alone, or gives it out, piece by piece: it is never whole in memory. It holds no script.
+    /// </summary>
     /// <param name="pieces">Its text.</param>
     /// <param name="keptAs">The name of the file to keep; null to show it.</param>
     public async Task Pieces(IEnumerable<string> pieces, string? keptAs = null)
     {
         ArgumentNullException.ThrowIfNull(pieces);
         SafeHeaders.OfSheet(context.Response, null);
-        if (keptAs is not null) context.Response.Headers.ContentDisposition = Attached(keptAs);
+        if (keptAs is not null)
+            context.Response.Headers.ContentDisposition = Attached(keptAs);
         context.Response.ContentType = HtmlType;
-        if (HttpMethods.IsHead(context.Request.Method)) return;
-        foreach (var piece in pieces) await context.Response.Body.WriteAsync(Encoding.UTF8.GetBytes(piece), context.RequestAborted);
+        if (HttpMethods.IsHead(context.Request.Method))
+            return;
+        foreach (var piece in pieces)
+            await context.Response.Body.WriteAsync(Encoding.UTF8.GetBytes(piece), context.RequestAborted);
     }
 
     /// <summary>Goes on with a page, below the room.</summary>
@@ -124,7 +156,8 @@ internal sealed class Visit(HttpContext context, DeskState desk, IFormCollection
     }
 
     /// <summary>Names of classes and folders have letters of every script, and a header has none of them (RFC 9110, 5.5).</summary>
-    private static string Ascii(string page) => string.Concat(page.EnumerateRunes().Select(rune => rune.IsAscii ? rune.ToString() : Uri.EscapeDataString(rune.ToString())));
+    private static string Ascii(string page) =>
+        string.Concat(page.EnumerateRunes().Select(rune => rune.IsAscii ? rune.ToString() : Uri.EscapeDataString(rune.ToString())));
 
     /// <summary>Begins long work and shows how far it is.</summary>
     public Task Begin(JobOrder order) => GoTo($"jobs/{desk.Jobs.Add(order).Id}");

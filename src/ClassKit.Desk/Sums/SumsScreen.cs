@@ -19,8 +19,15 @@ internal static class SumsScreen
     /// <summary>A sum changes nothing, so that what was typed stands in the address: it can be kept and gone back to.</summary>
     private static Task Show(Visit visit, BenchSum sum)
     {
-        var typed = sum.Inputs.Select(input => KeyValuePair.Create(input.Id, visit.Typed(input.Id))).Where(pair => pair.Value.Length > 0).ToList();
+        var typed = sum
+            .Inputs.Select(input => KeyValuePair.Create(input.Id, visit.Typed(input.Id)))
+            .Where(pair => pair.Value.Length > 0)
+            .ToList();
         Reading<WorkedSum>? worked = typed.Count == 0 ? null : WorkBenchSum.Run(new(sum, typed), Run.Unwatched);
-        return visit.Show<SumPage>((nameof(SumPage.Sum), sum), (nameof(SumPage.Typed), (IReadOnlyDictionary<string, string>)typed.ToDictionary()), (nameof(SumPage.Worked), worked));
+        return visit.Show<SumPage>(
+            (nameof(SumPage.Sum), sum),
+            (nameof(SumPage.Typed), (IReadOnlyDictionary<string, string>)typed.ToDictionary()),
+            (nameof(SumPage.Worked), worked)
+        );
     }
 }

@@ -7,7 +7,10 @@ using ClassKit.UseCases.Output.Writing;
 
 namespace ClassKit.Desk.Texts;
 
-/// <summary>A file of the instructor's own, as it was when a page showed it: it is written only over the very same, so that what somebody typed into it meanwhile is never lost.</summary>
+/// <summary>
+/// A file of the instructor's own, as it was when a page showed it: it is written only over the very same, so that what somebody typed into
+/// it meanwhile is never lost.
+/// </summary>
 /// <param name="Path">Where it is.</param>
 /// <param name="Bytes">What is in it.</param>
 public sealed record OwnText(string Path, ReadOnlyMemory<byte> Bytes)
@@ -25,16 +28,23 @@ public sealed record OwnText(string Path, ReadOnlyMemory<byte> Bytes)
 
     private bool HasMark => Bytes.Span.StartsWith(Mark);
 
-    /// <summary>True for a table in the letters of an old spreadsheet: what is written over it is UTF-8 with a mark, which every spreadsheet reads, or names would lose their accents.</summary>
+    /// <summary>
+    /// True for a table in the letters of an old spreadsheet: what is written over it is UTF-8 with a mark, which every spreadsheet reads,
+    /// or names would lose their accents.
+    /// </summary>
     private bool IsOfOldLetters => !Utf8.IsValid(Bytes.Span);
 
     private bool HasReturns => Bytes.Span.IndexOf("\r\n"u8) >= 0;
 
-    /// <summary>The file as it is now; null if it is no text, or too large. Tables may be in the letters of old spreadsheets, as they are read elsewhere; nothing else may.</summary>
+    /// <summary>
+    /// The file as it is now; null if it is no text, or too large. Tables may be in the letters of old spreadsheets, as they are read
+    /// elsewhere; nothing else may.
+    /// </summary>
     public static OwnText? Read(string path)
     {
         var file = new FileInfo(path);
-        if (!file.Exists || file.LinkTarget is not null || file.Length > MostBytes) return null;
+        if (!file.Exists || file.LinkTarget is not null || file.Length > MostBytes)
+            return null;
         var bytes = File.ReadAllBytes(path);
         return bytes.Contains((byte)0) || (!Utf8.IsValid(bytes) && !IsTable(path)) ? null : new(path, bytes);
     }
@@ -49,12 +59,20 @@ public sealed record OwnText(string Path, ReadOnlyMemory<byte> Bytes)
         return [.. HasMark || IsOfOldLetters ? Mark : [], .. Encoding.UTF8.GetBytes(plain)];
     }
 
-    /// <summary>What is said where a form comes back after the file was changed: the form shows the file as it is now, and what was typed otherwise is named, so that neither is lost.</summary>
+    /// <summary>
+    /// What is said where a form comes back after the file was changed: the form shows the file as it is now, and what was typed otherwise
+    /// is named, so that neither is lost.
+    /// </summary>
     /// <param name="typed">What was typed and differs from what is in the file now, each with what it is of.</param>
     public Diagnostic Meanwhile(IEnumerable<string> typed)
     {
         var differing = string.Join("; ", typed);
-        return new(Path, null, "The file was changed meanwhile, here or in another program", $"Nothing was written over it. Below stands what is in it now. {(differing.Length == 0 ? "What you typed is in it as well." : $"You had typed: {differing}. Type again what is still to hold, and keep it.")}");
+        return new(
+            Path,
+            null,
+            "The file was changed meanwhile, here or in another program",
+            $"Nothing was written over it. Below stands what is in it now. {(differing.Length == 0 ? "What you typed is in it as well." : $"You had typed: {differing}. Type again what is still to hold, and keep it.")}"
+        );
     }
 
     /// <summary>Writes over the file, whole or not at all.</summary>
@@ -63,7 +81,13 @@ public sealed record OwnText(string Path, ReadOnlyMemory<byte> Bytes)
     /// <returns>Why it was not written; null if it was.</returns>
     public Diagnostic? Write(string stamp, byte[] content)
     {
-        if (stamp != Stamp) return new(Path, null, "The file was changed meanwhile, here or in another program", "Nothing was written over it. Below stands what is in it now: bring yours together with it, and keep it again.");
+        if (stamp != Stamp)
+            return new(
+                Path,
+                null,
+                "The file was changed meanwhile, here or in another program",
+                "Nothing was written over it. Below stands what is in it now: bring yours together with it, and keep it again."
+            );
         try
         {
             WholeFile.Write(Path, content);
@@ -71,7 +95,12 @@ public sealed record OwnText(string Path, ReadOnlyMemory<byte> Bytes)
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            return new(Path, null, $"It could not be written: {failure.Message}", "Check that there is room, and that no other program has the file open. What was there is untouched.");
+            return new(
+                Path,
+                null,
+                $"It could not be written: {failure.Message}",
+                "Check that there is room, and that no other program has the file open. What was there is untouched."
+            );
         }
     }
 }

@@ -11,7 +11,8 @@ internal static class TableLines
     public static string? WithRow(string text, string heading, IReadOnlyDictionary<string, string> cells)
     {
         var lines = text.Split('\n').ToList();
-        if (Find(lines, heading) is not { } table) return null;
+        if (Find(lines, heading) is not { } table)
+            return null;
         lines.Insert(table.End, Row(table.Columns.Select(column => cells.GetValueOrDefault(column, ""))));
         return string.Join('\n', lines);
     }
@@ -26,12 +27,15 @@ internal static class TableLines
     public static string? WithCell(string text, string heading, string named, string column, string value)
     {
         var lines = text.Split('\n').ToList();
-        if (Find(lines, heading) is not { } table || table.Columns.ToList().IndexOf(column) is not (>= 0 and var place)) return null;
+        if (Find(lines, heading) is not { } table || table.Columns.ToList().IndexOf(column) is not (>= 0 and var place))
+            return null;
         for (var at = table.Begin; at < table.End; at++)
         {
             var cells = Cells(lines[at]);
-            if (cells.Count == 0 || cells[0] != named) continue;
-            while (cells.Count <= place) cells.Add("");
+            if (cells.Count == 0 || cells[0] != named)
+                continue;
+            while (cells.Count <= place)
+                cells.Add("");
             cells[place] = value;
             lines[at] = Row(cells);
             return string.Join('\n', lines);
@@ -42,13 +46,18 @@ internal static class TableLines
     private static (IReadOnlyList<string> Columns, int Begin, int End)? Find(List<string> lines, string heading)
     {
         var head = lines.FindIndex(Math.Max(0, lines.FindIndex(line => line.Trim() == heading)), line => line.TrimStart().StartsWith('|'));
-        if (head < 0 || lines.FindIndex(line => line.Trim() == heading) < 0 || head + 1 >= lines.Count) return null;
+        if (head < 0 || lines.FindIndex(line => line.Trim() == heading) < 0 || head + 1 >= lines.Count)
+            return null;
         var end = head + 2;
-        while (end < lines.Count && lines[end].TrimStart().StartsWith('|')) end++;
+        while (end < lines.Count && lines[end].TrimStart().StartsWith('|'))
+            end++;
         return ([.. Cells(lines[head]).Select(cell => cell.ToLowerInvariant())], head + 2, end);
     }
 
-    private static string Row(IEnumerable<string> cells) => $"| {string.Join(" | ", cells)} |".Replace("|  |", "| |", StringComparison.Ordinal).Replace("|  |", "| |", StringComparison.Ordinal);
+    private static string Row(IEnumerable<string> cells) =>
+        $"| {string.Join(" | ", cells)} |"
+            .Replace("|  |", "| |", StringComparison.Ordinal)
+            .Replace("|  |", "| |", StringComparison.Ordinal);
 
     private static List<string> Cells(string line)
     {

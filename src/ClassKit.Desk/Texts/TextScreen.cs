@@ -8,13 +8,17 @@ using ClassKit.Desk.Serving;
 
 namespace ClassKit.Desk.Texts;
 
-/// <summary>The plain files of the folder, to be changed on a page: every problem at its line, and nothing written over what changed meanwhile.</summary>
+/// <summary>
+/// The plain files of the folder, to be changed on a page: every problem at its line, and nothing written over what changed meanwhile.
+/// </summary>
 internal static class TextScreen
 {
     public static void AddTo(DeskRoutes routes)
     {
         routes.LookInside("texts", visit => visit.Show<TextsPage>((nameof(TextsPage.Files), visit.Folder.Texts())));
-        routes.LookInside("texts/{file}", visit => With(visit, (entry, text) => Show(visit, entry, text, text.Text, Told(entry, text.Bytes.ToArray()))));
+        routes.LookInside("texts/{file}", visit =>
+            With(visit, (entry, text) => Show(visit, entry, text, text.Text, Told(entry, text.Bytes.ToArray())))
+        );
         routes.TakeInside("texts/{file}", visit => With(visit, (entry, text) => Keep(visit, entry, text)));
     }
 
@@ -23,19 +27,57 @@ internal static class TextScreen
         var typed = visit.Text("text");
         var content = text.With(typed);
         var told = Told(entry, content);
-        if (!visit.Ticked("keep")) return Show(visit, entry, text, typed, told, visit.Typed("stamp"));
-        if (visit.Folder.Classes().FirstOrDefault(known => known.File == entry.Path) is { } profile && NameOnRecord.Change(visit, profile.Profile.Model?.Name, ClassProfileReader.Read(new Library(new ChangedTree(PathTree.Instance.Full(entry.Path), content)).At(entry.Path)).Model?.Name) is { Count: > 0 } taken)
+        if (!visit.Ticked("keep"))
+            return Show(visit, entry, text, typed, told, visit.Typed("stamp"));
+        if (
+            visit.Folder.Classes().FirstOrDefault(known => known.File == entry.Path) is { } profile
+            && NameOnRecord.Change(
+                visit,
+                profile.Profile.Model?.Name,
+                ClassProfileReader
+                    .Read(new Library(new ChangedTree(PathTree.Instance.Full(entry.Path), content)).At(entry.Path))
+                    .Model?.Name
+            )
+                is { Count: > 0 } taken
+        )
             return Show(visit, entry, text, typed, [.. taken, .. told], visit.Typed("stamp"));
-        return text.Write(visit.Typed("stamp"), content) is { } refused ? Show(visit, entry, text, typed, [refused, .. told], text.Stamp, isOld: refused.Found.StartsWith("The file was", StringComparison.Ordinal)) : visit.GoTo($"texts/{entry.Key}?kept=yes");
+        return text.Write(visit.Typed("stamp"), content) is { } refused
+            ? Show(
+                visit,
+                entry,
+                text,
+                typed,
+                [refused, .. told],
+                text.Stamp,
+                isOld: refused.Found.StartsWith("The file was", StringComparison.Ordinal)
+            )
+            : visit.GoTo($"texts/{entry.Key}?kept=yes");
     }
 
-    private static Task Show(Visit visit, TextEntry entry, OwnText text, string typed, IReadOnlyList<Diagnostic> told, string? stamp = null, bool isOld = false) => visit.Show<TextPage>(
-        (nameof(TextPage.Entry), entry), (nameof(TextPage.Typed), typed), (nameof(TextPage.Stamp), stamp ?? text.Stamp), (nameof(TextPage.Problems), told), (nameof(TextPage.InTheFile), isOld ? text.Text : null), (nameof(TextPage.IsKept), visit.Typed("kept").Length > 0), (nameof(TextPage.Classes), entry.Lesson is null ? [] : visit.Folder.Classes()));
+    private static Task Show(
+        Visit visit,
+        TextEntry entry,
+        OwnText text,
+        string typed,
+        IReadOnlyList<Diagnostic> told,
+        string? stamp = null,
+        bool isOld = false
+    ) =>
+        visit.Show<TextPage>(
+            (nameof(TextPage.Entry), entry),
+            (nameof(TextPage.Typed), typed),
+            (nameof(TextPage.Stamp), stamp ?? text.Stamp),
+            (nameof(TextPage.Problems), told),
+            (nameof(TextPage.InTheFile), isOld ? text.Text : null),
+            (nameof(TextPage.IsKept), visit.Typed("kept").Length > 0),
+            (nameof(TextPage.Classes), entry.Lesson is null ? [] : visit.Folder.Classes())
+        );
 
     /// <summary>What is said of the file, and of the lesson that it belongs to.</summary>
     private static IReadOnlyList<Diagnostic> Told(TextEntry entry, byte[] content)
     {
-        if (entry.IsNote) return [];
+        if (entry.IsNote)
+            return [];
         var library = new Library(new ChangedTree(PathTree.Instance.Full(entry.Path), content));
         var check = ContentChecker.Check([entry.Lesson ?? entry.Path], library);
         return [.. check.Problems.Concat(check.Doubts).Where(problem => problem.Weight != Weight.Noted)];
@@ -43,5 +85,7 @@ internal static class TextScreen
 
     /// <summary>Answers for the file that the address names.</summary>
     public static Task With(Visit visit, Func<TextEntry, OwnText, Task> answer) =>
-        visit.Folder.Texts().FirstOrDefault(entry => entry.Key == visit.Step("file")) is { } found && OwnText.Read(found.Path) is { } text ? answer(found, text) : visit.Nothing();
+        visit.Folder.Texts().FirstOrDefault(entry => entry.Key == visit.Step("file")) is { } found && OwnText.Read(found.Path) is { } text
+            ? answer(found, text)
+            : visit.Nothing();
 }

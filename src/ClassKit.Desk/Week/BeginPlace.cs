@@ -14,6 +14,8 @@ public sealed record BeginPlace(string Key, string Words, string Folder)
             new BeginPlace("documents", "in my documents", Environment.GetFolderPath(Environment.SpecialFolder.MyDocuments)),
             new BeginPlace("home", "in my home folder", Environment.GetFolderPath(Environment.SpecialFolder.UserProfile)),
             new BeginPlace("here", "where the desk was opened", Environment.CurrentDirectory),
-        }.Where(place => place.Folder.Length > 0 && Directory.Exists(place.Folder)).DistinctBy(place => place.Folder),
+        }
+            .Where(place => place.Folder.Length > 0 && Directory.Exists(place.Folder))
+            .DistinctBy(place => place.Folder),
     ];
 }

@@ -8,14 +8,19 @@ namespace ClassKit.Desk.Week;
 /// <param name="Page">Where it is done.</param>
 public sealed record NextStep(string Words, string Page)
 {
-    /// <summary>What follows from how far the class's rounds are: the latest one decides, and what waits comes before what is new.</summary>
+    /// <summary>
+    /// What follows from how far the class's rounds are: the latest one decides, and what waits comes before what is new.
+    /// </summary>
     public static NextStep Of(ClassEntry known, IReadOnlyList<RoundState> rounds)
     {
         ArgumentNullException.ThrowIfNull(known);
         ArgumentNullException.ThrowIfNull(rounds);
-        if (!known.Profile.Succeeded) return new("Put the class’s page right", $"class/{known.Key}");
-        if (known.Roster is null || (rounds.Count == 0 && known.HasBegunList)) return new("Say who is in the class", $"class/{known.Key}#roster");
-        if (rounds is not [var last, ..]) return new("Prepare a lesson", $"lessons/{known.Key}");
+        if (!known.Profile.Succeeded)
+            return new("Put the class’s page right", $"class/{known.Key}");
+        if (known.Roster is null || (rounds.Count == 0 && known.HasBegunList))
+            return new("Say who is in the class", $"class/{known.Key}#roster");
+        if (rounds is not [var last, ..])
+            return new("Prepare a lesson", $"lessons/{known.Key}");
         var page = $"rounds/{known.Key}/{last.Round.Name}";
         return last switch
         {

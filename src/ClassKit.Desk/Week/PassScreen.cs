@@ -5,13 +5,21 @@ using ClassKit.Desk.Serving;
 
 namespace ClassKit.Desk.Week;
 
-/// <summary>The pass, where a kitchen sees what goes out next and what has come back: the first page. Before there is a folder it asks for one.</summary>
+/// <summary>
+/// The pass, where a kitchen sees what goes out next and what has come back: the first page. Before there is a folder it asks for one.
+/// </summary>
 internal static class PassScreen
 {
     public static void AddTo(DeskRoutes routes)
     {
-        routes.Look("", visit => visit.Desk.Folders.Current is not { } folder ? FolderScreen.Show(visit, []) : Directory.Exists(folder.Root) ? Pass(visit, folder, []) : visit.Unreachable(null));
-        routes.TakeInside("classes/new", visit => NewClass.Begin(visit, visit.Typed("name")) is { Count: > 0 } problems ? Pass(visit, visit.Folder, problems) : visit.GoTo("class/" + visit.Folder.Classes().First(known => known.Name == visit.Typed("name")).Key));
+        routes.Look("", visit => visit.Desk.Folders.Current is not { } folder ? FolderScreen.Show(visit, [])
+            : Directory.Exists(folder.Root) ? Pass(visit, folder, [])
+            : visit.Unreachable(null));
+        routes.TakeInside("classes/new", visit =>
+            NewClass.Begin(visit, visit.Typed("name")) is { Count: > 0 } problems
+                ? Pass(visit, visit.Folder, problems)
+                : visit.GoTo("class/" + visit.Folder.Classes().First(known => known.Name == visit.Typed("name")).Key)
+        );
         routes.Take("close", async visit =>
         {
             if (visit.Place.Work.Count > 0 && !visit.Ticked("really"))
@@ -27,7 +35,28 @@ internal static class PassScreen
     private static Task Pass(Visit visit, TeachingFolder folder, IReadOnlyList<Diagnostic> problems)
     {
         var classes = folder.Classes();
-        IReadOnlyList<ClassTicket> tickets = [.. classes.Select(known => ClassTicket.Of(known, [.. folder.Rounds(known).Take(ClassTicket.MostRounds).Select(visit.Look).OfType<RoundState>().Select(state => RoundAway.In(visit, known, state))], folder.RoundsAside(known)))];
-        return visit.Show<PassPage>((nameof(PassPage.Tickets), tickets), (nameof(PassPage.Problems), problems), (nameof(PassPage.Name), visit.Sent("name")), (nameof(PassPage.Away), visit.Typed("away")));
+        IReadOnlyList<ClassTicket> tickets =
+        [
+            .. classes.Select(known =>
+                ClassTicket.Of(
+                    known,
+                    [
+                        .. folder
+                            .Rounds(known)
+                            .Take(ClassTicket.MostRounds)
+                            .Select(visit.Look)
+                            .OfType<RoundState>()
+                            .Select(state => RoundAway.In(visit, known, state)),
+                    ],
+                    folder.RoundsAside(known)
+                )
+            ),
+        ];
+        return visit.Show<PassPage>(
+            (nameof(PassPage.Tickets), tickets),
+            (nameof(PassPage.Problems), problems),
+            (nameof(PassPage.Name), visit.Sent("name")),
+            (nameof(PassPage.Away), visit.Typed("away"))
+        );
     }
 }

@@ -9,7 +9,9 @@ public static class AnswerUnit
     /// <summary>True if the cell asks for percent, so that both 0.65 and 65 are read as 65 %.</summary>
     public static bool IsPercent(string unit) => unit == Percent;
 
-    /// <summary>What a cell's number is multiplied with to be read beside its unit: 100 in percent, else 1. Nobody else knows the 100.</summary>
+    /// <summary>
+    /// What a cell's number is multiplied with to be read beside its unit: 100 in percent, else 1. Nobody else knows the 100.
+    /// </summary>
     public static int Scale(string unit) => IsPercent(unit) ? 100 : 1;
 
     /// <summary>A cell's number as it is read beside its unit: 65 for 0.65 in percent.</summary>

@@ -7,19 +7,23 @@ public static class DrawnThings
     public static IReadOnlyList<DrawnThing> All { get; } = Enum.GetValues<DrawnThing>();
 
     /// <summary>The name.</summary>
-    public static string Name(DrawnThing thing) => thing switch
-    {
-        DrawnThing.CutDough => "cut dough",
-        DrawnThing.CutMuffin => "cut muffin",
-    };
+    public static string Name(DrawnThing thing) =>
+        thing switch
+        {
+            DrawnThing.CutDough => "cut dough",
+            DrawnThing.CutMuffin => "cut muffin",
+        };
 
     /// <summary>The thing of a name; null if there is none.</summary>
-    public static DrawnThing? Find(string name) => All.Select(thing => (DrawnThing?)thing).FirstOrDefault(thing => string.Equals(Name(thing!.Value), name, StringComparison.OrdinalIgnoreCase));
+    public static DrawnThing? Find(string name) =>
+        All.Select(thing => (DrawnThing?)thing)
+            .FirstOrDefault(thing => string.Equals(Name(thing!.Value), name, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>Its states, each called as the option that names it has to be.</summary>
-    public static IReadOnlyList<string> States(DrawnThing thing) => thing switch
-    {
-        DrawnThing.CutDough => ["under_proofed", "just_proofed", "over_proofed"],
-        DrawnThing.CutMuffin => ["well_mixed", "overmixed", "stood_long"],
-    };
+    public static IReadOnlyList<string> States(DrawnThing thing) =>
+        thing switch
+        {
+            DrawnThing.CutDough => ["under_proofed", "just_proofed", "over_proofed"],
+            DrawnThing.CutMuffin => ["well_mixed", "overmixed", "stood_long"],
+        };
 }

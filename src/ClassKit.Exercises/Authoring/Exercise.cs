@@ -26,7 +26,8 @@ public sealed record Exercise(
     IReadOnlyList<Given> Givens,
     IReadOnlyList<CellFormula> Constraints,
     IReadOnlyList<Part> Parts,
-    IReadOnlyList<string> Hints)
+    IReadOnlyList<string> Hints
+)
 {
     /// <summary>Between what the effort of every variant must lie; null for a band around what is usual for the exercise.</summary>
     public EffortBand? Effort { get; init; }
@@ -37,7 +38,9 @@ public sealed record Exercise(
     /// <summary>A picture of the problem, for sheets and pages; null for none. A dealt record has none: workbooks show none.</summary>
     public Picture? Picture { get; init; }
 
-    /// <summary>True if no answer depends on what is drawn, as where causes are matched to faults: other numbers then make no other problem.</summary>
+    /// <summary>
+    /// True if no answer depends on what is drawn, as where causes are matched to faults: other numbers then make no other problem.
+    /// </summary>
     public bool HasOneAnswer()
     {
         var varying = Givens.Where(given => !given.IsConstant).Select(given => given.Id).ToHashSet(StringComparer.OrdinalIgnoreCase);

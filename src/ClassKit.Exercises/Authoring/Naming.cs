@@ -7,13 +7,17 @@ namespace ClassKit.Exercises.Authoring;
 public static partial class Naming
 {
     /// <summary>What a valid id is, in words.</summary>
-    public const string Rule = "lower-case letters, digits and underscores, starting with a letter, and nothing that a spreadsheet takes for a cell, a row or a column: b5, r1c1, or r and c alone";
+    public const string Rule =
+        "lower-case letters, digits and underscores, starting with a letter, and nothing that a spreadsheet takes for a cell, a row or a column: b5, r1c1, or r and c alone";
 
     /// <summary>True for an id that a spreadsheet accepts as a defined name and never takes for a cell.</summary>
     public static bool IsValid(string id)
     {
         ArgumentNullException.ThrowIfNull(id);
-        return Shape().IsMatch(id) && !RowColumnStyle().IsMatch(id) && !CellAddress.TryParse("", id, out _) && id is not ("true" or "false");
+        return Shape().IsMatch(id)
+            && !RowColumnStyle().IsMatch(id)
+            && !CellAddress.TryParse("", id, out _)
+            && id is not ("true" or "false");
     }
 
     /// <summary>The workbook-wide name of an exercise's given or answer cell.</summary>

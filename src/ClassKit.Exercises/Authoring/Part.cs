@@ -19,7 +19,8 @@ public sealed record Part(
     Tolerance Tolerance,
     decimal Points,
     bool FormulaAsked,
-    IReadOnlyList<Misconception> Misconceptions)
+    IReadOnlyList<Misconception> Misconceptions
+)
 {
     /// <summary>The key as its author wrote it, over the exercise's steps; null if it uses none, for then it is the key.</summary>
     public CellFormula? Written { get; init; }

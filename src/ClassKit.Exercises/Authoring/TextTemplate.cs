@@ -4,14 +4,16 @@ namespace ClassKit.Exercises.Authoring;
 
 /// <summary>An authored text with places for values, each a name in braces: <c>Mix {flour} of flour.</c></summary>
 /// <remarks>
-/// It is taken apart once, when it is read, and is no text until <see cref="Fill"/> has made one of it. Two are equal if they read alike and their places stand for the same.
+/// It is taken apart once, when it is read, and is no text until <see cref="Fill"/> has made one of it. Two are equal if they read alike
+/// and their places stand for the same.
 /// </remarks>
 public sealed partial class TextTemplate : IEquatable<TextTemplate>
 {
     /// <summary>What stands around the places: one more than there are places.</summary>
     private readonly IReadOnlyList<string> _between;
 
-    private TextTemplate(string written, IReadOnlyList<string> between, IReadOnlyList<Placeholder> placeholders) => (Written, _between, Placeholders) = (written, between, placeholders);
+    private TextTemplate(string written, IReadOnlyList<string> between, IReadOnlyList<Placeholder> placeholders) =>
+        (Written, _between, Placeholders) = (written, between, placeholders);
 
     /// <summary>The text as its author wrote it.</summary>
     public string Written { get; }
@@ -48,7 +50,9 @@ public sealed partial class TextTemplate : IEquatable<TextTemplate>
         return new(text, [.. between, text[from..]], placeholders);
     }
 
-    /// <summary>The text with its values. There is one whatever is known: a place of which nothing is known stays as it was written.</summary>
+    /// <summary>
+    /// The text with its values. There is one whatever is known: a place of which nothing is known stays as it was written.
+    /// </summary>
     /// <param name="value">What to put in; null where nothing is known.</param>
     public string Fill(Func<Placeholder, string?> value)
     {
@@ -68,7 +72,10 @@ public sealed partial class TextTemplate : IEquatable<TextTemplate>
     public static implicit operator TextTemplate(string text) => Parse(text);
 
     /// <inheritdoc/>
-    public bool Equals(TextTemplate? other) => other is not null && Written == other.Written && Placeholders.Select(place => place.Name).SequenceEqual(other.Placeholders.Select(place => place.Name));
+    public bool Equals(TextTemplate? other) =>
+        other is not null
+        && Written == other.Written
+        && Placeholders.Select(place => place.Name).SequenceEqual(other.Placeholders.Select(place => place.Name));
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => Equals(obj as TextTemplate);

@@ -2,17 +2,23 @@ namespace ClassKit.Exercises.Authoring;
 
 /// <summary>How exact an answer must be: how far from the key's value it may be, or to which step both must round alike.</summary>
 /// <param name="Amount">
-/// In the answer's own scale (0.005 is half a percentage point) if absolute; a fraction of the key's value if relative. Not negative. For a rounding
-/// the step, above 0.
+/// In the answer's own scale (0.005 is half a percentage point) if absolute; a fraction of the key's value if relative. Not negative. For a
+/// rounding the step, above 0.
 /// </param>
 /// <param name="IsRelative">True if the amount is a fraction.</param>
-/// <remarks>Inclusive bounds as in 1EdTech QTI's <c>equal</c>; for a negative key the relative bound uses its absolute value, which QTI's own formula does not.</remarks>
+/// <remarks>
+/// Inclusive bounds as in 1EdTech QTI's <c>equal</c>; for a negative key the relative bound uses its absolute value, which QTI's own
+/// formula does not.
+/// </remarks>
 public readonly record struct Tolerance(double Amount, bool IsRelative)
 {
     /// <summary>Room for the last bits of a double, so that an answer exactly on the bound is inside.</summary>
     private const double Slack = 1e-9;
 
-    /// <summary>True if an answer is right that rounds to the same multiple of the amount as the key's value; halves go away from zero, as in a spreadsheet.</summary>
+    /// <summary>
+    /// True if an answer is right that rounds to the same multiple of the amount as the key's value; halves go away from zero, as in a
+    /// spreadsheet.
+    /// </summary>
     public bool IsRounding { get; init; }
 
     /// <summary>An absolute tolerance.</summary>
@@ -32,7 +38,9 @@ public readonly record struct Tolerance(double Amount, bool IsRelative)
 
     /// <summary>The greatest accepted distance from <paramref name="expected"/>.</summary>
     public double Around(double expected) =>
-        IsRounding ? (Amount / 2) + Math.Abs(expected - Nearest(expected)) : IsRelative ? Amount * Math.Abs(expected) : Amount;
+        IsRounding ? (Amount / 2) + Math.Abs(expected - Nearest(expected))
+        : IsRelative ? Amount * Math.Abs(expected)
+        : Amount;
 
     /// <summary>The least and the greatest number that is right where <paramref name="expected"/> is asked, both inclusive.</summary>
     public (double Low, double High) Range(double expected)
@@ -40,7 +48,10 @@ public readonly record struct Tolerance(double Amount, bool IsRelative)
         var slack = Slack * Math.Max(1, Math.Abs(expected));
         var (middle, reach) = IsRounding ? (Nearest(expected), Amount / 2) : (expected, Around(expected));
         // The half further from zero rounds on to the next multiple, so that it is out where nothing else is.
-        return (middle - reach + (IsRounding && middle <= 0 ? slack : -slack), middle + reach + (IsRounding && middle >= 0 ? -slack : slack));
+        return (
+            middle - reach + (IsRounding && middle <= 0 ? slack : -slack),
+            middle + reach + (IsRounding && middle >= 0 ? -slack : slack)
+        );
     }
 
     /// <summary>True if <paramref name="actual"/> is right where <paramref name="expected"/> is asked.</summary>

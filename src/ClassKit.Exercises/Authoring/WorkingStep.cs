@@ -2,7 +2,9 @@ using ClassKit.CellFormulas.Formulas;
 
 namespace ClassKit.Exercises.Authoring;
 
-/// <summary>A quantity on the way to an answer that nobody is asked for: it keeps a long key readable and is shown in the worked solution.</summary>
+/// <summary>
+/// A quantity on the way to an answer that nobody is asked for: it keeps a long key readable and is shown in the worked solution.
+/// </summary>
 /// <param name="Id">The name that keys, misconceptions and constraints use.</param>
 /// <param name="What">What it is, a few words.</param>
 /// <param name="Key">How it is worked out, over the givens and the steps before.</param>

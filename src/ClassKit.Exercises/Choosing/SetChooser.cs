@@ -19,7 +19,8 @@ public static class SetChooser
         ArgumentNullException.ThrowIfNull(pool);
         ArgumentNullException.ThrowIfNull(wish);
         List<Exercise> named = [.. wish.Exercises.Select(id => pool.Single(exercise => exercise.Id == id))];
-        if (wish.IsByName) return wish.IsNone ? pool : named;
+        if (wish.IsByName)
+            return wish.IsNone ? pool : named;
         List<Exercise> fitting = [.. pool.Where(exercise => !named.Contains(exercise) && Fits(exercise, wish))];
         var chosen = wish.Minutes is null && wish.Points is null ? fitting : Filled(named, fitting, wish, seed);
         return [.. named, .. fitting.Where(chosen.Contains)];
@@ -47,7 +48,8 @@ public static class SetChooser
             var chosen = Fill(named, Shuffled(fitting, random), wish);
             var filled = FilledShare(named, chosen, wish);
             var skills = chosen.Select(exercise => exercise.Skill).Distinct().Count();
-            if ((filled, skills).CompareTo((bestFilled, bestSkills)) <= 0) continue;
+            if ((filled, skills).CompareTo((bestFilled, bestSkills)) <= 0)
+                continue;
             (best, bestFilled, bestSkills) = (chosen, filled, skills);
         }
         return best;
@@ -60,7 +62,11 @@ public static class SetChooser
         var chosen = new List<Exercise>();
         foreach (var exercise in inOrder)
         {
-            if (minutes + exercise.Minutes > (wish.Minutes ?? int.MaxValue) || points + PointsOf(exercise) > (wish.Points ?? decimal.MaxValue)) continue;
+            if (
+                minutes + exercise.Minutes > (wish.Minutes ?? int.MaxValue)
+                || points + PointsOf(exercise) > (wish.Points ?? decimal.MaxValue)
+            )
+                continue;
             minutes += exercise.Minutes;
             points += PointsOf(exercise);
             chosen.Add(exercise);

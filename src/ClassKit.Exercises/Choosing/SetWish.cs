@@ -9,7 +9,12 @@ namespace ClassKit.Exercises.Choosing;
 /// <param name="Minutes">The most time that the set may take; filled as well as the exercises allow.</param>
 /// <param name="Points">The most points that the set may be worth; filled as well as the exercises allow.</param>
 public sealed record SetWish(
-    IReadOnlyList<string> Exercises, IReadOnlyList<string> Skills, IReadOnlyList<ExerciseLevel> Levels, int? Minutes, decimal? Points)
+    IReadOnlyList<string> Exercises,
+    IReadOnlyList<string> Skills,
+    IReadOnlyList<ExerciseLevel> Levels,
+    int? Minutes,
+    decimal? Points
+)
 {
     /// <summary>No wish at all.</summary>
     public static SetWish None { get; } = new([], [], [], null, null);

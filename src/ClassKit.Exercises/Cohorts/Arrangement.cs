@@ -8,7 +8,9 @@ namespace ClassKit.Exercises.Cohorts;
 /// <param name="Due">When this student's work is due; null for when the class's is.</param>
 public sealed record Arrangement(bool LargePrint, decimal ExtraTime, DueWish? Due)
 {
-    /// <summary>The largest share of more time that is taken for meant: four times the others' time. A judgement call; more is a slip.</summary>
+    /// <summary>
+    /// The largest share of more time that is taken for meant: four times the others' time. A judgement call; more is a slip.
+    /// </summary>
     public const decimal MostExtraTime = 3;
 
     /// <summary>The ids of exercises that are not this student's: their set is smaller, and its total with it.</summary>
@@ -20,7 +22,10 @@ public sealed record Arrangement(bool LargePrint, decimal ExtraTime, DueWish? Du
     /// <summary>What holds for one work alone, a line a work.</summary>
     public IReadOnlyList<WorkArrangement> OnlyFor { get; init; } = [];
 
-    /// <summary>What holds for a work, by any of its names: what was arranged for it alone stands over the rest, and what is left out of it alone is left out besides.</summary>
+    /// <summary>
+    /// What holds for a work, by any of its names: what was arranged for it alone stands over the rest, and what is left out of it alone is
+    /// left out besides.
+    /// </summary>
     public Arrangement In(params IReadOnlyList<string> names)
     {
         var own = OnlyFor.Where(one => names.Contains(one.Work, StringComparer.Ordinal)).ToList();
@@ -35,7 +40,8 @@ public sealed record Arrangement(bool LargePrint, decimal ExtraTime, DueWish? Du
     }
 
     /// <summary>True if everything is as everybody has it.</summary>
-    public bool IsNone => !LargePrint && ExtraTime == 0 && Due is null && LeavesOut.Count == 0 && ExcusedFrom.Count == 0 && OnlyFor.Count == 0;
+    public bool IsNone =>
+        !LargePrint && ExtraTime == 0 && Due is null && LeavesOut.Count == 0 && ExcusedFrom.Count == 0 && OnlyFor.Count == 0;
 
     /// <summary>As everybody.</summary>
     public static Arrangement None { get; } = new(false, 0, null);

@@ -8,14 +8,23 @@ namespace ClassKit.Exercises.Cohorts;
 /// <param name="Members">Who is in it, in the order of the list; at least one.</param>
 public sealed partial record ClassTeam(string Name, IReadOnlyList<Student> Members)
 {
-    /// <summary>The teams of a class, by number where they have one and then by name; none where the list puts nobody in a team, or everybody in the same.</summary>
+    /// <summary>
+    /// The teams of a class, by number where they have one and then by name; none where the list puts nobody in a team, or everybody in the
+    /// same.
+    /// </summary>
     public static IReadOnlyList<ClassTeam> Of(IReadOnlyList<Student> students)
     {
         ArgumentNullException.ThrowIfNull(students);
         List<ClassTeam> teams =
         [
-            .. students.Where(student => student.Team is not null).GroupBy(student => student.Team!, StringComparer.OrdinalIgnoreCase).Select(team => new ClassTeam(team.Key, [.. team]))
-                .OrderBy(team => int.TryParse(team.Name, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : int.MaxValue).ThenBy(team => team.Name, StringComparer.OrdinalIgnoreCase),
+            .. students
+                .Where(student => student.Team is not null)
+                .GroupBy(student => student.Team!, StringComparer.OrdinalIgnoreCase)
+                .Select(team => new ClassTeam(team.Key, [.. team]))
+                .OrderBy(team =>
+                    int.TryParse(team.Name, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : int.MaxValue
+                )
+                .ThenBy(team => team.Name, StringComparer.OrdinalIgnoreCase),
         ];
         return teams.Count > 1 ? teams : [];
     }

@@ -2,15 +2,33 @@ using AnyAscii;
 
 namespace ClassKit.Exercises.Cohorts;
 
-/// <summary>Tells students apart whose names are the same, or would be taken for the same: accents, capitals and signs are easily lost.</summary>
+/// <summary>
+/// Tells students apart whose names are the same, or would be taken for the same: accents, capitals and signs are easily lost.
+/// </summary>
 public static class Namesakes
 {
-    /// <summary>The students, with the id behind each name that is not the only one of its kind; who was told apart before stays so.</summary>
+    /// <summary>
+    /// The students, with the id behind each name that is not the only one of its kind; who was told apart before stays so.
+    /// </summary>
     public static IReadOnlyList<Student> ToldApart(IReadOnlyList<Student> students)
     {
         ArgumentNullException.ThrowIfNull(students);
-        var shared = students.GroupBy(student => Folded(student.Name), StringComparer.Ordinal).Where(name => name.Skip(1).Any()).SelectMany(name => name).ToHashSet();
-        return [.. students.Select(student => shared.Contains(student) && student.Shown == student.Name ? student with { Shown = $"{student.Name} ({student.Id})" } : student)];
+        var shared = students
+            .GroupBy(student => Folded(student.Name), StringComparer.Ordinal)
+            .Where(name => name.Skip(1).Any())
+            .SelectMany(name => name)
+            .ToHashSet();
+        return
+        [
+            .. students.Select(student =>
+                shared.Contains(student) && student.Shown == student.Name
+                    ? student with
+                    {
+                        Shown = $"{student.Name} ({student.Id})",
+                    }
+                    : student
+            ),
+        ];
     }
 
     private static string Folded(string name) =>

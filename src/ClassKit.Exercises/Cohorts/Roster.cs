@@ -10,7 +10,9 @@ public sealed record Roster(string Cohort, IReadOnlyList<Student> Students)
     /// <summary>How its file was understood; null for one that no file says.</summary>
     public RosterOrigin? Origin { get; init; }
 
-    /// <summary>What single students were promised, by their ids; those who have everything as the class has it are not among them.</summary>
+    /// <summary>
+    /// What single students were promised, by their ids; those who have everything as the class has it are not among them.
+    /// </summary>
     public IReadOnlyDictionary<string, Arrangement> Arrangements { get; init; } = new Dictionary<string, Arrangement>();
 
     /// <summary>What one student was promised.</summary>

@@ -21,8 +21,20 @@ public sealed record RosterOrigin(IReadOnlyList<TakenColumn> Taken, IReadOnlyLis
     /// <summary>What stands in the lines below the students that are nobody's, such as how many there are.</summary>
     public IReadOnlyList<string> Below { get; init; } = [];
 
-    /// <summary>True if nothing had to be guessed: the columns are called <c>id</c>, <c>name</c>, <c>email</c> and <c>team</c>, and there are no others.</summary>
+    /// <summary>
+    /// True if nothing had to be guessed: the columns are called <c>id</c>, <c>name</c>, <c>email</c> and <c>team</c>, and there are no
+    /// others.
+    /// </summary>
     public bool IsPlain =>
-        Ids == RosterIds.Column && LeftAside.Count == 0 && Sheet is null && !GuessedLetters && HiddenRows == 0 && Others == 0 && Below.Count == 0
-        && Taken.All(column => column.As is RosterField.Id or RosterField.Name or RosterField.Email or RosterField.Team && column.Title.Equals(column.As.ToString(), StringComparison.OrdinalIgnoreCase));
+        Ids == RosterIds.Column
+        && LeftAside.Count == 0
+        && Sheet is null
+        && !GuessedLetters
+        && HiddenRows == 0
+        && Others == 0
+        && Below.Count == 0
+        && Taken.All(column =>
+            column.As is RosterField.Id or RosterField.Name or RosterField.Email or RosterField.Team
+            && column.Title.Equals(column.As.ToString(), StringComparison.OrdinalIgnoreCase)
+        );
 }

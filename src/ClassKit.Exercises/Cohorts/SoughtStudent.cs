@@ -6,10 +6,17 @@ namespace ClassKit.Exercises.Cohorts;
 public sealed record SoughtStudent(Student Who, IReadOnlyList<Student> Others)
 {
     private readonly string[] _words = Words(Who);
-    private readonly HashSet<string> _others = [.. Others.Where(other => !other.Id.Equals(Who.Id, StringComparison.OrdinalIgnoreCase)).SelectMany(Words).Select(word => word.ToLowerInvariant())];
+    private readonly HashSet<string> _others =
+    [
+        .. Others
+            .Where(other => !other.Id.Equals(Who.Id, StringComparison.OrdinalIgnoreCase))
+            .SelectMany(Words)
+            .Select(word => word.ToLowerInvariant()),
+    ];
 
     /// <summary>True of a cell that says nothing else than who the student is: id, name or address.</summary>
-    public bool Is(string cell) => Array.Exists(_words, word => word.Equals(cell?.Trim(), StringComparison.OrdinalIgnoreCase)) && !IsAnother(cell!);
+    public bool Is(string cell) =>
+        Array.Exists(_words, word => word.Equals(cell?.Trim(), StringComparison.OrdinalIgnoreCase)) && !IsAnother(cell!);
 
     /// <summary>True of a cell that says who another one is.</summary>
     public bool IsAnother(string cell)
@@ -18,14 +25,20 @@ public sealed record SoughtStudent(Student Who, IReadOnlyList<Student> Others)
         return _others.Contains(cell.Trim().ToLowerInvariant());
     }
 
-    /// <summary>True of a text in which the student's id, name or address stands as a whole word. An id that is a bare number says nothing in a text: masses and minutes are numbers, too.</summary>
+    /// <summary>
+    /// True of a text in which the student's id, name or address stands as a whole word. An id that is a bare number says nothing in a
+    /// text: masses and minutes are numbers, too.
+    /// </summary>
     public bool IsNamedIn(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
         return Array.Exists(_words, word => !word.All(char.IsAsciiDigit) && Stands(word, text));
     }
 
-    /// <summary>True of a text out of a document of ours that means the student: nothing but the id, the student named as a whole word, or a file called by the id. There an id that is a bare number is one.</summary>
+    /// <summary>
+    /// True of a text out of a document of ours that means the student: nothing but the id, the student named as a whole word, or a file
+    /// called by the id. There an id that is a bare number is one.
+    /// </summary>
     public bool IsMeantBy(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
@@ -35,25 +48,43 @@ public sealed record SoughtStudent(Student Who, IReadOnlyList<Student> Others)
     private bool IsFileOf(string path)
     {
         var name = path[(path.LastIndexOf('/') + 1)..];
-        return name.LastIndexOf('.') is var dot and > 0 && dot + 1 < name.Length && char.IsAsciiLetter(name[dot + 1]) && IsIdOf(name[..dot]);
+        return name.LastIndexOf('.') is var dot and > 0
+            && dot + 1 < name.Length
+            && char.IsAsciiLetter(name[dot + 1])
+            && IsIdOf(name[..dot]);
     }
 
-    /// <summary>True of a file's name, without its ending, that begins or ends with the student's id, which is no part of a longer one.</summary>
+    /// <summary>
+    /// True of a file's name, without its ending, that begins or ends with the student's id, which is no part of a longer one.
+    /// </summary>
     public bool IsIdOf(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
-        return (name.StartsWith(Who.Id, StringComparison.OrdinalIgnoreCase) && (name.Length == Who.Id.Length || !IsOfId(name[Who.Id.Length])))
-            || (name.EndsWith(Who.Id, StringComparison.OrdinalIgnoreCase) && !IsOfId(name[^(Who.Id.Length + 1)]));
+        return (
+                name.StartsWith(Who.Id, StringComparison.OrdinalIgnoreCase)
+                && (name.Length == Who.Id.Length || !IsOfId(name[Who.Id.Length]))
+            ) || (name.EndsWith(Who.Id, StringComparison.OrdinalIgnoreCase) && !IsOfId(name[^(Who.Id.Length + 1)]));
     }
 
-    private static string[] Words(Student student) => [.. new[] { student.Id, student.Name, student.Shown, student.Email }.OfType<string>().Where(word => word.Trim().Length > 0).Distinct(StringComparer.OrdinalIgnoreCase)];
+    private static string[] Words(Student student) =>
+        [
+            .. new[] { student.Id, student.Name, student.Shown, student.Email }
+                .OfType<string>()
+                .Where(word => word.Trim().Length > 0)
+                .Distinct(StringComparer.OrdinalIgnoreCase),
+        ];
 
     private static bool Stands(string word, string text)
     {
-        for (var at = text.IndexOf(word, StringComparison.OrdinalIgnoreCase); at >= 0; at = text.IndexOf(word, at + 1, StringComparison.OrdinalIgnoreCase))
+        for (
+            var at = text.IndexOf(word, StringComparison.OrdinalIgnoreCase);
+            at >= 0;
+            at = text.IndexOf(word, at + 1, StringComparison.OrdinalIgnoreCase)
+        )
         {
             var end = at + word.Length;
-            if ((at == 0 || !IsOfWord(text[at - 1])) && (end == text.Length || !IsOfWord(text[end]))) return true;
+            if ((at == 0 || !IsOfWord(text[at - 1])) && (end == text.Length || !IsOfWord(text[end])))
+                return true;
         }
         return false;
     }

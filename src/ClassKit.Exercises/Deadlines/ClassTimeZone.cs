@@ -8,8 +8,9 @@ namespace ClassKit.Exercises.Deadlines;
 public sealed record ClassTimeZone
 {
     /// <summary>Only asked for names that are not spelled as the database spells them.</summary>
-    private static readonly Lazy<Dictionary<string, string>> Known =
-        new(() => TzdbDateTimeZoneSource.Default.GetIds().ToDictionary(id => id, StringComparer.OrdinalIgnoreCase));
+    private static readonly Lazy<Dictionary<string, string>> Known = new(() =>
+        TzdbDateTimeZoneSource.Default.GetIds().ToDictionary(id => id, StringComparer.OrdinalIgnoreCase)
+    );
 
     private ClassTimeZone(string id) => Id = id;
 
@@ -28,7 +29,8 @@ public sealed record ClassTimeZone
     public static ClassTimeZone? Find(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
-        if (TzdbDateTimeZoneSource.Default.CanonicalIdMap.ContainsKey(name)) return new(name);
+        if (TzdbDateTimeZoneSource.Default.CanonicalIdMap.ContainsKey(name))
+            return new(name);
         return Known.Value.TryGetValue(name, out var id) ? new(id) : null;
     }
 

@@ -14,15 +14,24 @@ public sealed record DueMoment(DateTimeOffset At, ClassTimeZone Zone)
     /// <summary>The moment as the class's clocks show it, with the zone: <c>2026-11-20 17:00 (Europe/Paris)</c>.</summary>
     public override string ToString() => $"{OnClocks(At.UtcDateTime)} ({Zone})";
 
-    /// <summary>The moment in the words that people use, <c>Friday 20 November 2026, 17:00</c>, on the class's clocks; universal time says that it is.</summary>
-    public string Words => In(Zone, At.UtcDateTime).ToString("dddd d MMMM yyyy, HH:mm", CultureInfo.InvariantCulture) + (Zone == ClassTimeZone.Utc ? " (UTC)" : "");
+    /// <summary>
+    /// The moment in the words that people use, <c>Friday 20 November 2026, 17:00</c>, on the class's clocks; universal time says that it
+    /// is.
+    /// </summary>
+    public string Words =>
+        In(Zone, At.UtcDateTime).ToString("dddd d MMMM yyyy, HH:mm", CultureInfo.InvariantCulture)
+        + (Zone == ClassTimeZone.Utc ? " (UTC)" : "");
 
     /// <summary>Another moment as the same clocks show it.</summary>
     /// <param name="utc">In universal time.</param>
     public string OnClocks(DateTime utc) => In(Zone, utc).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
 
-    /// <summary>A moment with the offset that a zone's clocks had then; at the ends of the calendar, where a workbook may claim to be from, universal time.</summary>
-    internal static DateTimeOffset In(ClassTimeZone zone, DateTime utc) => utc.Year is 1 or 9999
-        ? new(utc.Ticks, TimeSpan.Zero)
-        : Instant.FromDateTimeUtc(DateTime.SpecifyKind(utc, DateTimeKind.Utc)).InZone(zone.Rules).ToDateTimeOffset();
+    /// <summary>
+    /// A moment with the offset that a zone's clocks had then; at the ends of the calendar, where a workbook may claim to be from,
+    /// universal time.
+    /// </summary>
+    internal static DateTimeOffset In(ClassTimeZone zone, DateTime utc) =>
+        utc.Year is 1 or 9999
+            ? new(utc.Ticks, TimeSpan.Zero)
+            : Instant.FromDateTimeUtc(DateTime.SpecifyKind(utc, DateTimeKind.Utc)).InZone(zone.Rules).ToDateTimeOffset();
 }

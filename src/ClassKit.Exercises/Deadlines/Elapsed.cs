@@ -3,7 +3,9 @@ namespace ClassKit.Exercises.Deadlines;
 /// <summary>Lengths of time in the units that people use.</summary>
 public static class Elapsed
 {
-    /// <summary>The two largest units: <c>1 day and 8 hours</c>, <c>2 hours and 5 minutes</c>, <c>less than a minute</c>; a day is 24 hours.</summary>
+    /// <summary>
+    /// The two largest units: <c>1 day and 8 hours</c>, <c>2 hours and 5 minutes</c>, <c>less than a minute</c>; a day is 24 hours.
+    /// </summary>
     /// <param name="time">Not negative.</param>
     public static string Words(TimeSpan time)
     {

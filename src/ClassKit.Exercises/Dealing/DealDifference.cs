@@ -2,12 +2,13 @@ using ClassKit.Exercises.Deadlines;
 
 namespace ClassKit.Exercises.Dealing;
 
-/// <summary>One thing that makes a deal that is wanted another one than the deal that students hold. The set is closed: each has its words in Wording.</summary>
+/// <summary>
+/// One thing that makes a deal that is wanted another one than the deal that students hold. The set is closed: each has its words in
+/// Wording.
+/// </summary>
 public abstract record DealDifference
 {
-    private DealDifference()
-    {
-    }
+    private DealDifference() { }
 
     /// <summary>The held deal has no identity: it was dealt before deals had any.</summary>
     public sealed record WithoutCode : DealDifference;

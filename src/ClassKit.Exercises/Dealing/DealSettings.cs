@@ -16,7 +16,9 @@ public sealed record DealSettings(DealPurpose Purpose, NumbersToAvoid Avoid)
     /// <summary>The deal that this one is sat again for, with other numbers; null for a first sitting.</summary>
     public DealIdentity? Replaces { get; init; }
 
-    /// <summary>How sets were chosen where students have different ones; empty where everyone gets the same. Part of the deal's identity.</summary>
+    /// <summary>
+    /// How sets were chosen where students have different ones; empty where everyone gets the same. Part of the deal's identity.
+    /// </summary>
     public string Choice { get; init; } = "";
 
     /// <summary>What was dealt of this very deal already: its students keep what they have. Null for a new deal.</summary>

@@ -14,11 +14,16 @@ public static class DealText
     public static string Footer(DealtClass dealt) => Of(dealt) is { } code ? $"Deal {code}{Again(dealt)}" : "";
 
     /// <summary>The code in its own cell, and what was dealt for if it is not handed in.</summary>
-    public static string Cell(DealtClass dealt) => $"{Of(dealt)}{Again(dealt)}{(PurposeOf(dealt.Purpose) is { } purpose ? Between + purpose : "")}";
+    public static string Cell(DealtClass dealt) =>
+        $"{Of(dealt)}{Again(dealt)}{(PurposeOf(dealt.Purpose) is { } purpose ? Between + purpose : "")}";
 
     /// <summary>What a deal is for, read from its cell.</summary>
     public static DealPurpose PurposeIn(string cell) =>
-        Enum.GetValues<DealPurpose>().FirstOrDefault(purpose => PurposeOf(purpose) is { } words && cell.EndsWith(words, StringComparison.Ordinal), DealPurpose.Graded);
+        Enum.GetValues<DealPurpose>()
+            .FirstOrDefault(
+                purpose => PurposeOf(purpose) is { } words && cell.EndsWith(words, StringComparison.Ordinal),
+                DealPurpose.Graded
+            );
 
     private static string Again(DealtClass dealt) => dealt.Replaces is { } replaced ? $"{Between}resit of {replaced.Code}" : "";
 
@@ -28,11 +33,12 @@ public static class DealText
         return dealt.Identity?.Code;
     }
 
-    private static string? PurposeOf(DealPurpose purpose) => purpose switch
-    {
-        DealPurpose.Graded => null,
-        DealPurpose.Practice => "practice, not handed in",
-        DealPurpose.FollowUp => "follow-up practice",
-        DealPurpose.Rehearsal => "rehearsal",
-    };
+    private static string? PurposeOf(DealPurpose purpose) =>
+        purpose switch
+        {
+            DealPurpose.Graded => null,
+            DealPurpose.Practice => "practice, not handed in",
+            DealPurpose.FollowUp => "follow-up practice",
+            DealPurpose.Rehearsal => "rehearsal",
+        };
 }

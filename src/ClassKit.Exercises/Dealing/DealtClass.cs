@@ -13,7 +13,8 @@ namespace ClassKit.Exercises.Dealing;
 /// <param name="Cohort">What the class is called; empty if no profile said so.</param>
 /// <param name="Seed">The seed that all variants were drawn from.</param>
 /// <param name="Marking">The marking scheme, frozen with the deal.</param>
-/// <param name="Exercises">Every exercise that anyone was dealt, frozen with the deal, in workbook order. Its place among them is its number for everyone.</param>
+/// <param name="Exercises">Every exercise that anyone was dealt, frozen with the deal, in workbook order. Its place among them is its
+/// number for everyone.</param>
 /// <param name="Students">What each student got, in roster order.</param>
 public sealed record DealtClass(
     string Lesson,
@@ -22,7 +23,8 @@ public sealed record DealtClass(
     ulong Seed,
     MarkingScheme Marking,
     IReadOnlyList<Exercise> Exercises,
-    IReadOnlyList<DealtStudent> Students)
+    IReadOnlyList<DealtStudent> Students
+)
 {
     /// <summary>Which deal this is; null for one made before deals had identities.</summary>
     public DealIdentity? Identity { get; init; }
@@ -58,8 +60,12 @@ public sealed record DealtClass(
     /// <summary>True if every student was dealt every exercise.</summary>
     public bool IsSameForAll => Students.All(student => ExercisesOf(student).Count == Exercises.Count);
 
-    /// <summary>True if there is one set for all, of which single students may leave something out, as arranged with them: nobody else's files say so.</summary>
-    public bool HasOneSet => Students.All(student => Exercises.All(exercise => student.Has(exercise.Id) || student.LeavesOut.Contains(exercise.Id)));
+    /// <summary>
+    /// True if there is one set for all, of which single students may leave something out, as arranged with them: nobody else's files say
+    /// so.
+    /// </summary>
+    public bool HasOneSet =>
+        Students.All(student => Exercises.All(exercise => student.Has(exercise.Id) || student.LeavesOut.Contains(exercise.Id)));
 
     /// <summary>What one of the class was dealt.</summary>
     /// <exception cref="InvalidOperationException">The student is not of the class.</exception>

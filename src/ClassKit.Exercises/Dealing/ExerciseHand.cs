@@ -12,7 +12,9 @@ internal sealed class ExerciseHand(Exercise exercise, IEnumerable<DealtStudent> 
 {
     private readonly VariantGenerator _generator = VariantGenerator.For(exercise);
     private readonly HashSet<string> _taken =
-        [.. before.Where(student => student.Has(exercise.Id)).Select(student => VariantKey.Of(exercise, student.GivensOf(exercise.Id)))];
+    [
+        .. before.Where(student => student.Has(exercise.Id)).Select(student => VariantKey.Of(exercise, student.GivensOf(exercise.Id))),
+    ];
     private List<Variant>? _left;
 
     public Exercise Exercise => exercise;
@@ -35,21 +37,32 @@ internal sealed class ExerciseHand(Exercise exercise, IEnumerable<DealtStudent> 
         var variant = drawing?.Variant ?? Left(random, isAvoided);
         if (variant is null)
         {
-            problem = new(exercise, VariantGenerator.MostAttempts, drawing?.Rejections is [var most, ..] && drawing.Refused == 0 ? most.First : null);
+            problem = new(
+                exercise,
+                VariantGenerator.MostAttempts,
+                drawing?.Rejections is [var most, ..] && drawing.Refused == 0 ? most.First : null
+            );
             return null;
         }
-        if (!_taken.Add(Key(variant))) Shared++;
+        if (!_taken.Add(Key(variant)))
+            Shared++;
         return variant;
     }
 
-    /// <summary>Chance may miss the last variants there are: hands out those left one by one, and then all of them again, so that each is shared alike.</summary>
+    /// <summary>
+    /// Chance may miss the last variants there are: hands out those left one by one, and then all of them again, so that each is shared
+    /// alike.
+    /// </summary>
     private Variant? Left(SeededDraws random, Func<Variant, bool> isAvoided)
     {
         _left ??= VariantSpace.All(_generator)?.FindAll(variant => !_taken.Contains(Key(variant)));
-        if (_left is null) return _generator.Draw(random, variant => !isAvoided(variant)).Variant;
-        if (_left.TrueForAll(variant => isAvoided(variant))) _left = VariantSpace.All(_generator)!;
+        if (_left is null)
+            return _generator.Draw(random, variant => !isAvoided(variant)).Variant;
+        if (_left.TrueForAll(variant => isAvoided(variant)))
+            _left = VariantSpace.All(_generator)!;
         var fitting = _left.FindAll(variant => !isAvoided(variant));
-        if (fitting.Count == 0) return null;
+        if (fitting.Count == 0)
+            return null;
         var variant = fitting[random.Below(fitting.Count)];
         _left.Remove(variant);
         return variant;

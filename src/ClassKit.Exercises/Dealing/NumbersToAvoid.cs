@@ -13,7 +13,8 @@ public sealed class NumbersToAvoid
     private NumbersToAvoid(DealtClass? before, bool anyones)
     {
         _anyones = anyones;
-        if (before is null) return;
+        if (before is null)
+            return;
         foreach (var student in before.Students)
         {
             foreach (var exercise in before.Exercises.Where(exercise => student.Has(exercise.Id)))
@@ -47,7 +48,9 @@ public sealed class NumbersToAvoid
 
     /// <summary>True if a variant is not for this student. Where every variant has the same answers, none is better than another.</summary>
     internal bool Has(Student student, Variant variant) =>
-        _dealt.Count > 0 && _dealt.Contains((Of(student), variant.Exercise.Id, VariantKey.Of(variant.Exercise, variant.Givens))) && !variant.Exercise.HasOneAnswer();
+        _dealt.Count > 0
+        && _dealt.Contains((Of(student), variant.Exercise.Id, VariantKey.Of(variant.Exercise, variant.Givens)))
+        && !variant.Exercise.HasOneAnswer();
 
     private string Of(Student student) => _anyones ? "" : student.Id;
 }

@@ -9,12 +9,14 @@ internal static class Seats
     private static readonly ConditionalWeakTable<IReadOnlyList<DealtStudent>, Dictionary<string, DealtStudent>> Known = [];
 
     /// <summary>What was dealt to the student of an id; null if nobody of the list has it.</summary>
-    public static DealtStudent? Find(IReadOnlyList<DealtStudent> students, string id) => Known.GetValue(students, All).GetValueOrDefault(id);
+    public static DealtStudent? Find(IReadOnlyList<DealtStudent> students, string id) =>
+        Known.GetValue(students, All).GetValueOrDefault(id);
 
     private static Dictionary<string, DealtStudent> All(IReadOnlyList<DealtStudent> students)
     {
         var seats = new Dictionary<string, DealtStudent>(students.Count, StringComparer.Ordinal);
-        foreach (var student in students) seats.TryAdd(student.Who.Id, student);
+        foreach (var student in students)
+            seats.TryAdd(student.Who.Id, student);
         return seats;
     }
 }

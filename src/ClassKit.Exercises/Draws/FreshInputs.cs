@@ -6,8 +6,8 @@ namespace ClassKit.Exercises.Draws;
 
 /// <summary>Other inputs to put into students' workbooks, to see whether the formulas follow them.</summary>
 /// <remarks>
-/// They are drawn once for a class. A wrong method never lands on the right answer in any of them, since no variant is drawn in which it does;
-/// of the pool each student gets those that differ most from what they were dealt, so that a typed number stands out.
+/// They are drawn once for a class. A wrong method never lands on the right answer in any of them, since no variant is drawn in which it
+/// does; of the pool each student gets those that differ most from what they were dealt, so that a typed number stands out.
 /// </remarks>
 public sealed class FreshInputs
 {
@@ -24,9 +24,12 @@ public sealed class FreshInputs
     private IReadOnlyList<Variant>? _all;
     private IReadOnlyList<decimal[]>? _values;
 
-    private FreshInputs(Exercise exercise, IEnumerable<Variant> pool) => (_exercise, _pool) = (exercise, [.. pool.Select(variant => (variant, VariantKey.Of(exercise, variant.Givens)))]);
+    private FreshInputs(Exercise exercise, IEnumerable<Variant> pool) =>
+        (_exercise, _pool) = (exercise, [.. pool.Select(variant => (variant, VariantKey.Of(exercise, variant.Givens)))]);
 
-    /// <summary>Draws the pool under the exercise's own rules, no two alike; it is smaller only where the exercise has no more variants.</summary>
+    /// <summary>
+    /// Draws the pool under the exercise's own rules, no two alike; it is smaller only where the exercise has no more variants.
+    /// </summary>
     public FreshInputs(Exercise exercise, SeededDraws random)
         : this(exercise, [])
     {
@@ -36,19 +39,24 @@ public sealed class FreshInputs
         while (_pool.Count < PoolSize)
         {
             var drawing = generator.Draw(random, variant => seen.Add(VariantKey.Of(exercise, variant.Givens)));
-            if (drawing.Variant is not { } variant) break;
+            if (drawing.Variant is not { } variant)
+                break;
             _pool.Add((variant, VariantKey.Of(exercise, variant.Givens)));
         }
     }
 
-    /// <summary>The pool that was drawn at an earlier time; null if the exercise, which may have been corrected since, would not draw all of it any more.</summary>
+    /// <summary>
+    /// The pool that was drawn at an earlier time; null if the exercise, which may have been corrected since, would not draw all of it any
+    /// more.
+    /// </summary>
     /// <param name="exercise">The exercise.</param>
     /// <param name="recorded">The givens of every set by their ids, in the order in which they were drawn.</param>
     public static FreshInputs? Recorded(Exercise exercise, IReadOnlyList<IReadOnlyDictionary<string, decimal>> recorded)
     {
         ArgumentNullException.ThrowIfNull(exercise);
         ArgumentNullException.ThrowIfNull(recorded);
-        if (recorded.Count > MostOnRecord || !recorded.All(givens => AreOf(exercise, givens))) return null;
+        if (recorded.Count > MostOnRecord || !recorded.All(givens => AreOf(exercise, givens)))
+            return null;
         var generator = VariantGenerator.ForFreshInputs(exercise);
         var variants = recorded.Select(givens => generator.TryMake(givens, out _)).OfType<Variant>().ToList();
         var pool = new FreshInputs(exercise, variants);
@@ -56,13 +64,15 @@ public sealed class FreshInputs
     }
 
     private static bool AreOf(Exercise exercise, IReadOnlyDictionary<string, decimal> givens) =>
-        givens.Count == exercise.Givens.Count && exercise.Givens.All(given => givens.TryGetValue(given.Id, out var value) && given.CanBe(value));
+        givens.Count == exercise.Givens.Count
+        && exercise.Givens.All(given => givens.TryGetValue(given.Id, out var value) && given.CanBe(value));
 
     /// <summary>All that were drawn for the class.</summary>
     public IReadOnlyList<Variant> All => _all ??= [.. _pool.Select(fresh => fresh.Variant)];
 
     /// <summary>The variants for a student, none equal to what they were dealt.</summary>
-    public IReadOnlyList<Variant> For(IReadOnlyDictionary<string, decimal> dealt, int count = DefaultCount) => [.. PlacesFor(dealt, count).Select(place => _pool[place].Variant)];
+    public IReadOnlyList<Variant> For(IReadOnlyDictionary<string, decimal> dealt, int count = DefaultCount) =>
+        [.. PlacesFor(dealt, count).Select(place => _pool[place].Variant)];
 
     /// <summary>Where in <see cref="All"/> the variants for a student stand, counted from 0.</summary>
     public IReadOnlyList<int> PlacesFor(IReadOnlyDictionary<string, decimal> dealt, int count = DefaultCount)
@@ -73,7 +83,8 @@ public sealed class FreshInputs
         List<(int Place, int Differing)> others = [];
         for (var place = 0; place < _values.Count; place++)
         {
-            if (Differing(_values[place], own) is > 0 and var differing) others.Add((place, differing));
+            if (Differing(_values[place], own) is > 0 and var differing)
+                others.Add((place, differing));
         }
         return [.. others.OrderByDescending(other => other.Differing).Take(count).Select(other => other.Place)];
     }
@@ -81,7 +92,8 @@ public sealed class FreshInputs
     private static int Differing(decimal[] values, decimal[] dealt)
     {
         var differing = 0;
-        for (var at = 0; at < values.Length; at++) differing += values[at] == dealt[at] ? 0 : 1;
+        for (var at = 0; at < values.Length; at++)
+            differing += values[at] == dealt[at] ? 0 : 1;
         return differing;
     }
 }

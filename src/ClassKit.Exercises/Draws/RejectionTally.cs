@@ -8,9 +8,13 @@ internal sealed class RejectionTally
     private readonly Dictionary<object, Rejection> _counted = [];
 
     public void Add(Breach breach, IReadOnlyDictionary<string, decimal> givens) =>
-        _counted[breach.Fault] = _counted.TryGetValue(breach.Fault, out var known) ? known with { Count = known.Count + 1 } : new(breach, givens, 1);
+        _counted[breach.Fault] = _counted.TryGetValue(breach.Fault, out var known)
+            ? known with
+            {
+                Count = known.Count + 1,
+            }
+            : new(breach, givens, 1);
 
     /// <summary>Every reason met, the most frequent first.</summary>
-    public IReadOnlyList<Rejection> ToList() =>
-        [.. _counted.Values.OrderByDescending(rejection => rejection.Count)];
+    public IReadOnlyList<Rejection> ToList() => [.. _counted.Values.OrderByDescending(rejection => rejection.Count)];
 }

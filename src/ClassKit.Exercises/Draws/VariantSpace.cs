@@ -14,7 +14,9 @@ public sealed record VariantSpace(long Count, bool IsExact)
 
     private const int Sample = 1000;
 
-    /// <summary>Counts the variants that keep every rule, or estimates their number from a sample where there are too many combinations.</summary>
+    /// <summary>
+    /// Counts the variants that keep every rule, or estimates their number from a sample where there are too many combinations.
+    /// </summary>
     /// <param name="generator">What makes the variants.</param>
     /// <param name="keptShare">The share of draws that keep every rule, 0 to 1, where draws were made already; null draws a sample.</param>
     public static VariantSpace Of(VariantGenerator generator, double? keptShare = null)
@@ -35,7 +37,8 @@ public sealed record VariantSpace(long Count, bool IsExact)
     internal static List<Variant>? All(VariantGenerator generator)
     {
         var givens = generator.Exercise.Givens;
-        if (Combinations(generator.Exercise) is var combinations && combinations > MostCounted) return null;
+        if (Combinations(generator.Exercise) is var combinations && combinations > MostCounted)
+            return null;
         var variants = new List<Variant>();
         for (var number = 0; number < (int)combinations; number++)
         {
@@ -46,7 +49,8 @@ public sealed record VariantSpace(long Count, bool IsExact)
                 values[given.Id] = given.ValueAt(rest % given.Count);
                 rest /= given.Count;
             }
-            if (generator.TryMake(values, out _) is { } variant) variants.Add(variant);
+            if (generator.TryMake(values, out _) is { } variant)
+                variants.Add(variant);
         }
         return variants;
     }

@@ -36,7 +36,8 @@ internal static class Carries
         for (; top > 0; top /= 10)
         {
             carried = (top % 10 * digit + carried) / 10;
-            if (carried > 0) carries++;
+            if (carried > 0)
+                carries++;
         }
         return carries;
     }
@@ -45,15 +46,18 @@ internal static class Carries
     {
         var carries = 0;
         var carried = false;
-        for (; one > ulong.MaxValue || other > ulong.MaxValue; one /= 10, other /= 10) Add((ulong)(one % 10 + other % 10));
+        for (; one > ulong.MaxValue || other > ulong.MaxValue; one /= 10, other /= 10)
+            Add((ulong)(one % 10 + other % 10));
         // Nearly always all of it: the machine divides these ten times as fast.
-        for (var (left, right) = ((ulong)one, (ulong)other); left > 0 || right > 0; left /= 10, right /= 10) Add(left % 10 + right % 10);
+        for (var (left, right) = ((ulong)one, (ulong)other); left > 0 || right > 0; left /= 10, right /= 10)
+            Add(left % 10 + right % 10);
         return carries;
 
         void Add(ulong digits)
         {
             carried = digits + (carried ? 1u : 0u) >= 10;
-            if (carried) carries++;
+            if (carried)
+                carries++;
         }
     }
 }

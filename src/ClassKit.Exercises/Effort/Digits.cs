@@ -8,7 +8,8 @@ internal static class Digits
     {
         var whole = Integer(number);
         var count = 1;
-        for (; whole >= 10; whole /= 10) count++;
+        for (; whole >= 10; whole /= 10)
+            count++;
         return count;
     }
 
@@ -16,19 +17,24 @@ internal static class Digits
     public static long Integer(decimal number)
     {
         var rest = Math.Abs(number);
-        if (rest == 0) return 0;
-        while (rest != decimal.Truncate(rest) && rest < 1e17m) rest *= 10;
+        if (rest == 0)
+            return 0;
+        while (rest != decimal.Truncate(rest) && rest < 1e17m)
+            rest *= 10;
         var whole = (long)Math.Min(decimal.Truncate(rest), long.MaxValue);
-        while (whole % 10 == 0) whole /= 10;
+        while (whole % 10 == 0)
+            whole /= 10;
         return whole;
     }
 
     /// <summary>A number with no more than so many significant digits, the rest rounded away; 0 where it is beyond a decimal.</summary>
     public static decimal Cut(double number, int digits)
     {
-        if (number == 0 || !double.IsFinite(number) || Math.Abs(number) is < 1e-9 or > 1e15) return 0;
+        if (number == 0 || !double.IsFinite(number) || Math.Abs(number) is < 1e-9 or > 1e15)
+            return 0;
         var decimals = digits - 1 - (int)Math.Floor(Math.Log10(Math.Abs(number)));
-        if (decimals >= 0) return Math.Round((decimal)number, Math.Min(decimals, 27), MidpointRounding.AwayFromZero);
+        if (decimals >= 0)
+            return Math.Round((decimal)number, Math.Min(decimals, 27), MidpointRounding.AwayFromZero);
         var unit = (decimal)Math.Pow(10, -decimals);
         return Math.Round((decimal)number / unit, MidpointRounding.AwayFromZero) * unit;
     }

@@ -39,9 +39,18 @@ internal static class Paperwork
                 return left is { } one && right is { } other ? Combine(binary.Operator, one, other, ref effort) : null;
             case CallNode call:
                 effort++;
-                foreach (var argument in call.Arguments) Work(argument, value, ref effort);
+                foreach (var argument in call.Arguments)
+                    Work(argument, value, ref effort);
                 return null;
-            case TextNode or LogicalNode or ErrorNode or ArrayNode or ReferenceNode or SpillNode or TableNode or MissingNode or UnsupportedNode:
+            case TextNode
+            or LogicalNode
+            or ErrorNode
+            or ArrayNode
+            or ReferenceNode
+            or SpillNode
+            or TableNode
+            or MissingNode
+            or UnsupportedNode:
                 return null;
             default:
                 throw new UnreachableException($"It is not known how much work {node.GetType().Name} is.");

@@ -13,7 +13,8 @@ internal sealed class AnswersCanBeWritten : VariantRule
         {
             var right = candidate.Answers[part.Id];
             var (down, up) = ResultText.Neighbours(part, right);
-            if (part.Tolerance.Accepts(right, down) && part.Tolerance.Accepts(right, up)) continue;
+            if (part.Tolerance.Accepts(right, down) && part.Tolerance.Accepts(right, up))
+                continue;
             return new Breach.NotWritable(Name, part, right);
         }
         return null;

@@ -16,7 +16,29 @@ internal sealed class AnswersWithinReason : VariantRule
     /// <summary>Units of what there cannot be less of than nothing; a temperature or a difference in price may be negative.</summary>
     private static readonly HashSet<string> Positive = new(StringComparer.Ordinal)
     {
-        "g", "kg", "mg", "mL", "ml", "L", "l", "oz", "lb", "min", "h", "s", "cups", "tsp", "tbsp", "pieces", "mol", "mmol", "cm", "mm", "m", "kPa", "hPa",
+        "g",
+        "kg",
+        "mg",
+        "mL",
+        "ml",
+        "L",
+        "l",
+        "oz",
+        "lb",
+        "min",
+        "h",
+        "s",
+        "cups",
+        "tsp",
+        "tbsp",
+        "pieces",
+        "mol",
+        "mmol",
+        "cm",
+        "mm",
+        "m",
+        "kPa",
+        "hPa",
     };
 
     public override string Name => "answers within reason";
@@ -27,8 +49,10 @@ internal sealed class AnswersWithinReason : VariantRule
         {
             var answer = candidate.Answers[part.Id];
             var shown = AnswerUnit.Shown(part.Unit, answer);
-            if (Fault(part, answer, shown) is { } fault) return new Breach.OutOfReason(Name, part, fault, answer);
-            if (Digits.Significant(Digits.Cut(ResultText.Rounded(part, answer), 15)) > MostDigits) return new Breach.AnswerTooLong(Name, part, MostDigits, answer);
+            if (Fault(part, answer, shown) is { } fault)
+                return new Breach.OutOfReason(Name, part, fault, answer);
+            if (Digits.Significant(Digits.Cut(ResultText.Rounded(part, answer), 15)) > MostDigits)
+                return new Breach.AnswerTooLong(Name, part, MostDigits, answer);
         }
         return null;
     }
@@ -36,9 +60,12 @@ internal sealed class AnswersWithinReason : VariantRule
     private static AnswerFault? Fault(Part part, double answer, double shown)
     {
         var isTemperature = part.Unit is "°C" or "°F" or "K";
-        if (shown < 0 && Positive.Contains(part.Unit)) return AnswerFault.Negative;
-        if (Math.Abs(shown) >= Largest) return AnswerFault.TooLarge;
-        if (!isTemperature && part.Tolerance.Around(answer) >= Math.Abs(answer)) return AnswerFault.Nothing;
+        if (shown < 0 && Positive.Contains(part.Unit))
+            return AnswerFault.Negative;
+        if (Math.Abs(shown) >= Largest)
+            return AnswerFault.TooLarge;
+        if (!isTemperature && part.Tolerance.Around(answer) >= Math.Abs(answer))
+            return AnswerFault.Nothing;
         return !isTemperature && Math.Abs(shown) < Smallest ? AnswerFault.TooSmall : null;
     }
 }

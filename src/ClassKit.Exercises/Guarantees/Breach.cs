@@ -49,7 +49,12 @@ public abstract record Breach(string Rule, Culprit Culprit)
     /// <param name="Constraint">Which one.</param>
     /// <param name="IsComparison">False if it is neither true nor false.</param>
     /// <param name="Answers">The answers that it speaks of.</param>
-    public sealed record ConstraintBroken(string Rule, CellFormula Constraint, bool IsComparison, IReadOnlyList<(Part Part, double Answer)> Answers) : Breach(Rule, Culprit.Of(Constraint))
+    public sealed record ConstraintBroken(
+        string Rule,
+        CellFormula Constraint,
+        bool IsComparison,
+        IReadOnlyList<(Part Part, double Answer)> Answers
+    ) : Breach(Rule, Culprit.Of(Constraint))
     {
         private protected override object? Apart => IsComparison;
     }
@@ -86,7 +91,8 @@ public abstract record Breach(string Rule, Culprit Culprit)
     /// <param name="Misconception">Which of its misconceptions.</param>
     /// <param name="Mistaken">What it gives.</param>
     /// <param name="Right">What the key gives.</param>
-    public sealed record CloseToRight(string Rule, Part Part, Misconception Misconception, double Mistaken, double Right) : Breach(Rule, Culprit.Of(Part, Misconception));
+    public sealed record CloseToRight(string Rule, Part Part, Misconception Misconception, double Mistaken, double Right)
+        : Breach(Rule, Culprit.Of(Part, Misconception));
 
     /// <summary>Two misconceptions cannot be told apart.</summary>
     /// <param name="Rule">The rule's name.</param>
@@ -95,7 +101,8 @@ public abstract record Breach(string Rule, Culprit Culprit)
     /// <param name="Later">The other.</param>
     /// <param name="OfEarlier">What the earlier gives.</param>
     /// <param name="OfLater">What the later gives.</param>
-    public sealed record Alike(string Rule, Part Part, Misconception Earlier, Misconception Later, double OfEarlier, double OfLater) : Breach(Rule, Culprit.Of(Part, Later))
+    public sealed record Alike(string Rule, Part Part, Misconception Earlier, Misconception Later, double OfEarlier, double OfLater)
+        : Breach(Rule, Culprit.Of(Part, Later))
     {
         private protected override object? Apart => Earlier.Id;
     }
@@ -143,7 +150,15 @@ public abstract record Breach(string Rule, Culprit Culprit)
     /// <param name="Later">The later misconception.</param>
     /// <param name="Mistaken">What it gives after the slip.</param>
     /// <param name="Carried">What the right method gives after the slip.</param>
-    public sealed record CloseAfterSlip(string Rule, Misconception Slip, Part In, Part Part, Misconception Later, double Mistaken, double Carried) : Breach(Rule, Culprit.Of(Part, Later))
+    public sealed record CloseAfterSlip(
+        string Rule,
+        Misconception Slip,
+        Part In,
+        Part Part,
+        Misconception Later,
+        double Mistaken,
+        double Carried
+    ) : Breach(Rule, Culprit.Of(Part, Later))
     {
         private protected override object? Apart => (In.Id, Slip.Id);
     }

@@ -35,7 +35,8 @@ internal sealed class Candidate
     public static Dictionary<string, decimal> DrawGivens(Exercise exercise, SeededDraws random)
     {
         var givens = new Dictionary<string, decimal>(exercise.Givens.Count);
-        foreach (var given in exercise.Givens) givens[given.Id] = given.ValueAt(random.Below(given.Count));
+        foreach (var given in exercise.Givens)
+            givens[given.Id] = given.ValueAt(random.Below(given.Count));
         return givens;
     }
 
@@ -66,7 +67,8 @@ internal sealed class Candidate
     {
         foreach (var rule in rules)
         {
-            if (rule.Check(this) is { } breach) return breach;
+            if (rule.Check(this) is { } breach)
+                return breach;
         }
         return null;
     }

@@ -10,5 +10,6 @@ internal static class Closeness
 
     /// <summary>True if no answer could be within tolerance of both.</summary>
     public static bool Apart(Part part, double one, double other) =>
-        Math.Abs(one - other) > part.Tolerance.Around(one) + part.Tolerance.Around(other) + Slack * Math.Max(1, Math.Max(Math.Abs(one), Math.Abs(other)));
+        Math.Abs(one - other)
+        > part.Tolerance.Around(one) + part.Tolerance.Around(other) + Slack * Math.Max(1, Math.Max(Math.Abs(one), Math.Abs(other)));
 }

@@ -13,11 +13,19 @@ internal sealed class ConstraintsHold : VariantRule
     {
         foreach (var constraint in candidate.Exercise.Constraints)
         {
-            if (KeyValues.Holds(constraint, candidate.Names)) continue;
+            if (KeyValues.Holds(constraint, candidate.Names))
+                continue;
             var isComparison = NamedEvaluation.Evaluate(constraint, candidate.Names).Value.Kind == CellValueKind.Logical;
             return new Breach.ConstraintBroken(
-                Name, constraint, isComparison,
-                [.. candidate.Exercise.Parts.Where(part => constraint.Names.Contains(part.Id, StringComparer.OrdinalIgnoreCase)).Select(part => (part, candidate.Answers[part.Id]))]);
+                Name,
+                constraint,
+                isComparison,
+                [
+                    .. candidate
+                        .Exercise.Parts.Where(part => constraint.Names.Contains(part.Id, StringComparer.OrdinalIgnoreCase))
+                        .Select(part => (part, candidate.Answers[part.Id])),
+                ]
+            );
         }
         return null;
     }

@@ -11,13 +11,15 @@ internal sealed class EarlyRoundingStaysRight : VariantRule
 
     internal override Breach? Check(Candidate candidate)
     {
-        if (candidate.Exercise.Parts.Count < 2) return null;
+        if (candidate.Exercise.Parts.Count < 2)
+            return null;
         var names = new Dictionary<string, CellValue>(candidate.Names, StringComparer.OrdinalIgnoreCase);
         foreach (var part in candidate.Exercise.Parts)
         {
             var right = candidate.Answers[part.Id];
             var value = KeyValues.Number(part.Key, names);
-            if (value is not { } found || !part.Tolerance.Accepts(right, found)) return new Breach.WrongWhenRounded(Name, part, value, right);
+            if (value is not { } found || !part.Tolerance.Accepts(right, found))
+                return new Breach.WrongWhenRounded(Name, part, value, right);
             names[part.Id] = CellValue.FromNumber(ResultText.Rounded(part, found));
         }
         return null;

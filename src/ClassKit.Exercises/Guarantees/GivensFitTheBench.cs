@@ -16,12 +16,15 @@ internal sealed class GivensFitTheBench : VariantRule
     {
         foreach (var given in candidate.Exercise.Givens)
         {
-            if (given.IsConstant) continue;
+            if (given.IsConstant)
+                continue;
             var value = candidate.Givens[given.Id];
             var shown = AnswerUnit.Shown(given.Unit, value);
             var step = BenchResolution.Of(given.Unit, shown);
-            if (step > 0 && shown % step != 0) return new Breach.GivenTooFine(Name, given, value, step);
-            if (Digits.Significant(shown) > MostDigits) return new Breach.GivenTooLong(Name, given, value);
+            if (step > 0 && shown % step != 0)
+                return new Breach.GivenTooFine(Name, given, value, step);
+            if (Digits.Significant(shown) > MostDigits)
+                return new Breach.GivenTooLong(Name, given, value);
         }
         return null;
     }

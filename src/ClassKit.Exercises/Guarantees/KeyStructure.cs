@@ -9,7 +9,23 @@ internal sealed class KeyStructure
     /// <summary>Functions whose value moves by as little as their arguments do; any other may jump.</summary>
     private static readonly HashSet<string> Smooth = new(StringComparer.Ordinal)
     {
-        "SUM", "PRODUCT", "AVERAGE", "ABS", "MIN", "MAX", "SQRT", "POWER", "EXP", "LN", "LOG", "LOG10", "PI", "SUMPRODUCT", "SIN", "COS", "CONVERT",
+        "SUM",
+        "PRODUCT",
+        "AVERAGE",
+        "ABS",
+        "MIN",
+        "MAX",
+        "SQRT",
+        "POWER",
+        "EXP",
+        "LN",
+        "LOG",
+        "LOG10",
+        "PI",
+        "SUMPRODUCT",
+        "SIN",
+        "COS",
+        "CONVERT",
     };
 
     private readonly Dictionary<string, HashSet<string>> _uses = new(StringComparer.OrdinalIgnoreCase);
@@ -23,12 +39,15 @@ internal sealed class KeyStructure
             var uses = new HashSet<string>(part.Key.Names, StringComparer.OrdinalIgnoreCase);
             foreach (var name in part.Key.Names)
             {
-                if (!_uses.TryGetValue(name, out var through)) continue;
+                if (!_uses.TryGetValue(name, out var through))
+                    continue;
                 uses.UnionWith(through);
-                if (_jumping.Contains(name)) _jumping.Add(part.Id);
+                if (_jumping.Contains(name))
+                    _jumping.Add(part.Id);
             }
             _uses[part.Id] = uses;
-            if (Jumps(part.Key.Root)) _jumping.Add(part.Id);
+            if (Jumps(part.Key.Root))
+                _jumping.Add(part.Id);
         }
     }
 
@@ -40,10 +59,11 @@ internal sealed class KeyStructure
     /// <summary>True if a hair's breadth in a given may make a step in the answer, as rounding does.</summary>
     public bool MayJump(Part part) => _jumping.Contains(part.Id);
 
-    private static bool Jumps(FormulaNode node) => node switch
-    {
-        BinaryNode { Operator: > BinaryOperator.Subtract } => true,
-        CallNode call when !Smooth.Contains(call.Name) => true,
-        _ => node.Children().Any(Jumps),
-    };
+    private static bool Jumps(FormulaNode node) =>
+        node switch
+        {
+            BinaryNode { Operator: > BinaryOperator.Subtract } => true,
+            CallNode call when !Smooth.Contains(call.Name) => true,
+            _ => node.Children().Any(Jumps),
+        };
 }

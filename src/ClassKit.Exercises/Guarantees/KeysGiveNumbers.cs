@@ -7,7 +7,8 @@ internal sealed class KeysGiveNumbers : VariantRule
 {
     public override string Name => "keys give numbers";
 
-    internal override Breach? Check(Candidate candidate) => candidate.WithoutNumber is { } part
-        ? new Breach.NoNumber(Name, part, NamedEvaluation.Evaluate(part.Key, candidate.Names).Value)
-        : null;
+    internal override Breach? Check(Candidate candidate) =>
+        candidate.WithoutNumber is { } part
+            ? new Breach.NoNumber(Name, part, NamedEvaluation.Evaluate(part.Key, candidate.Names).Value)
+            : null;
 }

@@ -12,7 +12,8 @@ internal sealed class MisconceptionsApartFromRight : VariantRule
             var right = candidate.Answers[part.Id];
             foreach (var misconception in part.Misconceptions)
             {
-                if (candidate.Mistaken(misconception) is not { } wrong || Closeness.Apart(part, right, wrong)) continue;
+                if (candidate.Mistaken(misconception) is not { } wrong || Closeness.Apart(part, right, wrong))
+                    continue;
                 return new Breach.CloseToRight(Name, part, misconception, wrong, right);
             }
         }

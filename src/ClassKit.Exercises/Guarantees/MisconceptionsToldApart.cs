@@ -11,10 +11,12 @@ internal sealed class MisconceptionsToldApart : VariantRule
         {
             for (var i = 1; i < part.Misconceptions.Count; i++)
             {
-                if (candidate.Mistaken(part.Misconceptions[i]) is not { } value) continue;
+                if (candidate.Mistaken(part.Misconceptions[i]) is not { } value)
+                    continue;
                 for (var j = 0; j < i; j++)
                 {
-                    if (candidate.Mistaken(part.Misconceptions[j]) is not { } other || Closeness.Apart(part, value, other)) continue;
+                    if (candidate.Mistaken(part.Misconceptions[j]) is not { } other || Closeness.Apart(part, value, other))
+                        continue;
                     return new Breach.Alike(Name, part, part.Misconceptions[j], part.Misconceptions[i], other, value);
                 }
             }

@@ -4,13 +4,18 @@ using ClassKit.Exercises.Keys;
 
 namespace ClassKit.Exercises.Guarantees;
 
-/// <summary>Where a key rounds or chooses, the last bits of a double must not decide: another order of the same steps may give other bits.</summary>
+/// <summary>
+/// Where a key rounds or chooses, the last bits of a double must not decide: another order of the same steps may give other bits.
+/// </summary>
 internal sealed class NoTieNearby : VariantRule
 {
     /// <summary>Far above what any order of a few operations changes, far below what a scale shows.</summary>
     private const double Hair = 1e-9;
 
-    /// <summary>How near to a half an answer may not come that is judged by how it rounds, in steps: nearer, a sound method with a rounded factor goes wrong.</summary>
+    /// <summary>
+    /// How near to a half an answer may not come that is judged by how it rounds, in steps: nearer, a sound method with a rounded factor
+    /// goes wrong.
+    /// </summary>
     private const double TieWidth = 0.02;
 
     public override string Name => "no tie nearby";
@@ -22,7 +27,8 @@ internal sealed class NoTieNearby : VariantRule
         foreach (var part in candidate.Exercise.Parts.Where(part => part.Tolerance.IsRounding))
         {
             var steps = Math.Abs(candidate.Answers[part.Id]) / part.Tolerance.Amount;
-            if (Math.Abs(steps - Math.Floor(steps) - 0.5) >= TieWidth) continue;
+            if (Math.Abs(steps - Math.Floor(steps) - 0.5) >= TieWidth)
+                continue;
             return new Breach.AtHalf(Name, part, candidate.Answers[part.Id]);
         }
         return null;
@@ -35,8 +41,13 @@ internal sealed class NoTieNearby : VariantRule
             var right = candidate.Answers[part.Id];
             foreach (var given in candidate.Exercise.Givens.Where(given => candidate.Structure.Uses(part, given.Id)))
             {
-                if (Moved(candidate, part, given, 1 + Hair) is { } up && part.Tolerance.Accepts(right, up)
-                    && Moved(candidate, part, given, 1 - Hair) is { } down && part.Tolerance.Accepts(right, down)) continue;
+                if (
+                    Moved(candidate, part, given, 1 + Hair) is { } up
+                    && part.Tolerance.Accepts(right, up)
+                    && Moved(candidate, part, given, 1 - Hair) is { } down
+                    && part.Tolerance.Accepts(right, down)
+                )
+                    continue;
                 return new Breach.AtStep(Name, part, given, right);
             }
         }
@@ -49,9 +60,14 @@ internal sealed class NoTieNearby : VariantRule
         {
             [moved.Id] = CellValue.FromNumber((double)candidate.Givens[moved.Id] * factor),
         };
-        foreach (var before in candidate.Exercise.Parts.TakeWhile(other => other != part).Where(before => candidate.Structure.Uses(part, before.Id)))
+        foreach (
+            var before in candidate
+                .Exercise.Parts.TakeWhile(other => other != part)
+                .Where(before => candidate.Structure.Uses(part, before.Id))
+        )
         {
-            if (KeyValues.Number(before.Key, names) is not { } value) return null;
+            if (KeyValues.Number(before.Key, names) is not { } value)
+                return null;
             names[before.Id] = CellValue.FromNumber(value);
         }
         return KeyValues.Number(part.Key, names);

@@ -24,7 +24,8 @@ internal static class UsualDraws
         for (var draw = 0; draw < MostDraws && sample.Count < Size; draw++)
         {
             var candidate = new Candidate(structure, Candidate.DrawGivens(structure.Exercise, random));
-            if (candidate.FirstBreach(rules) is null) sample.Add(candidate);
+            if (candidate.FirstBreach(rules) is null)
+                sample.Add(candidate);
         }
         return sample;
     }
@@ -32,8 +33,12 @@ internal static class UsualDraws
     /// <summary>The band of effort of an exercise that states none: around the median.</summary>
     public static EffortBand BandOf(IReadOnlyCollection<Candidate> sample)
     {
-        if (sample.Count == 0) return new(0, int.MaxValue);
-        var efforts = sample.Select(candidate => EffortMeasure.Of(candidate.Exercise, candidate.Givens, candidate.Answers)).Order().ToList();
+        if (sample.Count == 0)
+            return new(0, int.MaxValue);
+        var efforts = sample
+            .Select(candidate => EffortMeasure.Of(candidate.Exercise, candidate.Givens, candidate.Answers))
+            .Order()
+            .ToList();
         var median = efforts[efforts.Count / 2];
         var spread = Math.Max(LeastSpread, (int)Math.Ceiling(median * Spread));
         return new(Math.Max(0, median - spread), median + spread);

@@ -5,8 +5,8 @@ namespace ClassKit.Exercises.Identity;
 
 /// <summary>The short form of a deal's identity, to read aloud and to print: six signs and a check sign, as <c>K7M-4RX9</c>.</summary>
 /// <remarks>
-/// Of signs that are taken for one another (0 O, 1 I L, 2 Z, 5 S, 6 G, 8 B, M N, U V) at most one is used. There are 23, a prime, so that a weighted sum
-/// finds every wrong sign and every two that changed places, as the check digit of an ISBN-10 does (ISO 2108:1992, with 11).
+/// Of signs that are taken for one another (0 O, 1 I L, 2 Z, 5 S, 6 G, 8 B, M N, U V) at most one is used. There are 23, a prime, so that a
+/// weighted sum finds every wrong sign and every two that changed places, as the check digit of an ISBN-10 does (ISO 2108:1992, with 11).
 /// </remarks>
 public static partial class DealCode
 {
@@ -33,11 +33,16 @@ public static partial class DealCode
         return $"{code[..Break]}-{code[Break..]}";
     }
 
-    /// <summary>The code in a text that is a code, or says <c>deal</c> and a code; false where there is none or its check sign is wrong.</summary>
+    /// <summary>
+    /// The code in a text that is a code, or says <c>deal</c> and a code; false where there is none or its check sign is wrong.
+    /// </summary>
     public static bool TryFind(string text, [NotNullWhen(true)] out string? code)
     {
         ArgumentNullException.ThrowIfNull(text);
-        code = Code().Match(text) is { Success: true } match && IsSound(match.Groups["code"].Value.ToUpperInvariant()) ? match.Groups["code"].Value.ToUpperInvariant() : null;
+        code =
+            Code().Match(text) is { Success: true } match && IsSound(match.Groups["code"].Value.ToUpperInvariant())
+                ? match.Groups["code"].Value.ToUpperInvariant()
+                : null;
         return code is not null;
     }
 
@@ -49,6 +54,9 @@ public static partial class DealCode
 
     private static int Weight(int place) => Payload + 1 - place;
 
-    [GeneratedRegex(@"(?:^\s*|\bdeal )(?<code>[2-9ACDEFHJKMPRTWXY]{3}-[2-9ACDEFHJKMPRTWXY]{4})(?:\s|$)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"(?:^\s*|\bdeal )(?<code>[2-9ACDEFHJKMPRTWXY]{3}-[2-9ACDEFHJKMPRTWXY]{4})(?:\s|$)",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
+    )]
     private static partial Regex Code();
 }

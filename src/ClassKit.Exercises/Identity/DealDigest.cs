@@ -28,15 +28,20 @@ internal sealed class DealDigest
     {
         Add(exercise.Id, exercise.Title, exercise.Skill, exercise.Level, exercise.Minutes, exercise.Source, exercise.Problem);
         Add(exercise.Givens.Count);
-        foreach (var given in exercise.Givens) Add(given.Id, given.Label, given.Unit, given.From, given.To, given.Step);
+        foreach (var given in exercise.Givens)
+            Add(given.Id, given.Label, given.Unit, given.From, given.To, given.Step);
         Add(exercise.Constraints.Count);
-        foreach (var constraint in exercise.Constraints) Add(constraint);
+        foreach (var constraint in exercise.Constraints)
+            Add(constraint);
         Add(exercise.Steps.Count);
-        foreach (var step in exercise.Steps) Add(step.Id, step.What, step.Key, step.Unit);
+        foreach (var step in exercise.Steps)
+            Add(step.Id, step.What, step.Key, step.Unit);
         Add(exercise.Parts.Count);
-        foreach (var part in exercise.Parts) Add(part);
+        foreach (var part in exercise.Parts)
+            Add(part);
         Add(exercise.Hints.Count);
-        foreach (var hint in exercise.Hints) Add(hint);
+        foreach (var hint in exercise.Hints)
+            Add(hint);
     }
 
     /// <summary>Takes up fields of numbers, texts, formulas and words for kinds.</summary>
@@ -63,13 +68,19 @@ internal sealed class DealDigest
     {
         Add(part.Id, part.Ask, part.Key, part.Written, part.Unit, part.Points, part.FormulaAsked);
         Add(part.Tolerance.Amount, part.Tolerance.IsRelative, part.Tolerance.IsRounding, part.Misconceptions.Count);
-        foreach (var misconception in part.Misconceptions) Add(misconception.Id, misconception.Formula, misconception.Written, misconception.Words);
-        if (part.InWords is { } words) Add(words.LookFor);
-        if (part.Choice is not { From: var list, Why: var why }) return;
+        foreach (var misconception in part.Misconceptions)
+            Add(misconception.Id, misconception.Formula, misconception.Written, misconception.Words);
+        if (part.InWords is { } words)
+            Add(words.LookFor);
+        if (part.Choice is not { From: var list, Why: var why })
+            return;
         Add(list.Id, list.Kind, why, list.Options.Count);
-        foreach (var option in list.Options) Add(option.Id, option.Words);
-        if (part.Choice.Drawing is not { } drawing) return;
+        foreach (var option in list.Options)
+            Add(option.Id, option.Words);
+        if (part.Choice.Drawing is not { } drawing)
+            return;
         Add(drawing.Thing, drawing.States.Count);
-        foreach (var state in drawing.States) Add(state.Id, state.Words);
+        foreach (var state in drawing.States)
+            Add(state.Id, state.Words);
     }
 }

@@ -23,12 +23,21 @@ public sealed record DealIdentity
     /// <param name="purpose">What it is for.</param>
     /// <param name="choice">How sets were chosen; empty where everyone gets the same.</param>
     /// <param name="exercises">In workbook order.</param>
-    public static DealIdentity Of(string lesson, string title, string cohort, ulong seed, DealPurpose purpose, string choice, IReadOnlyList<Exercise> exercises)
+    public static DealIdentity Of(
+        string lesson,
+        string title,
+        string cohort,
+        ulong seed,
+        DealPurpose purpose,
+        string choice,
+        IReadOnlyList<Exercise> exercises
+    )
     {
         ArgumentNullException.ThrowIfNull(exercises);
         var digest = new DealDigest();
         digest.Add(lesson, title, cohort, seed, purpose, choice, exercises.Count);
-        foreach (var exercise in exercises) digest.Add(exercise);
+        foreach (var exercise in exercises)
+            digest.Add(exercise);
         return new(digest.Finish());
     }
 

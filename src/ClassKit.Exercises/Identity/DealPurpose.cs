@@ -1,6 +1,8 @@
 namespace ClassKit.Exercises.Identity;
 
-/// <summary>What a deal is for. Each purpose draws from streams of its own, so that the same seed never deals a graded set's numbers for practice.</summary>
+/// <summary>
+/// What a deal is for. Each purpose draws from streams of its own, so that the same seed never deals a graded set's numbers for practice.
+/// </summary>
 public enum DealPurpose
 {
     /// <summary>Work that is handed in and graded.</summary>

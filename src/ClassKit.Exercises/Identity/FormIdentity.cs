@@ -9,7 +9,10 @@ public static class FormIdentity
 {
     private const int Digits = 16;
 
-    /// <summary>True of a file that says that it is of a form. Forms made before 2026-11-30 were tied to the name of their class as well, which stands in what they call themselves.</summary>
+    /// <summary>
+    /// True of a file that says that it is of a form. Forms made before 2026-11-30 were tied to the name of their class as well, which
+    /// stands in what they call themselves.
+    /// </summary>
     /// <param name="identity">The identity in the file.</param>
     /// <param name="called">What it calls itself; null where it does not say.</param>
     /// <param name="title">The title of what is filled in.</param>

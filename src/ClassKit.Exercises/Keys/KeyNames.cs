@@ -6,7 +6,8 @@ namespace ClassKit.Exercises.Keys;
 /// <summary>What names stand for, looked up where it stands.</summary>
 /// <param name="givens">Every given's value by its id.</param>
 /// <param name="answers">Answers to parts by their ids, which must not change afterwards.</param>
-internal sealed class KeyNames(IReadOnlyDictionary<string, decimal> givens, IReadOnlyDictionary<string, double> answers) : IReadOnlyDictionary<string, CellValue>
+internal sealed class KeyNames(IReadOnlyDictionary<string, decimal> givens, IReadOnlyDictionary<string, double> answers)
+    : IReadOnlyDictionary<string, CellValue>
 {
     public int Count => Keys.Count();
 
@@ -20,7 +21,8 @@ internal sealed class KeyNames(IReadOnlyDictionary<string, decimal> givens, IRea
 
     public bool TryGetValue(string key, out CellValue value)
     {
-        if (TryExactly(key, out value)) return true;
+        if (TryExactly(key, out value))
+            return true;
         var written = Keys.FirstOrDefault(name => string.Equals(name, key, StringComparison.OrdinalIgnoreCase));
         return written is not null && TryExactly(written, out value);
     }
@@ -37,7 +39,8 @@ internal sealed class KeyNames(IReadOnlyDictionary<string, decimal> givens, IRea
         return isGiven;
     }
 
-    public IEnumerator<KeyValuePair<string, CellValue>> GetEnumerator() => Keys.Select(name => KeyValuePair.Create(name, this[name])).GetEnumerator();
+    public IEnumerator<KeyValuePair<string, CellValue>> GetEnumerator() =>
+        Keys.Select(name => KeyValuePair.Create(name, this[name])).GetEnumerator();
 
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 }

@@ -15,7 +15,9 @@ public static class KeyValues
         return Names(givens, room: 0);
     }
 
-    /// <summary>The givens alone, with room for what will be worked out from them: a table that grows is copied, and a proof makes thousands.</summary>
+    /// <summary>
+    /// The givens alone, with room for what will be worked out from them: a table that grows is copied, and a proof makes thousands.
+    /// </summary>
     internal static Dictionary<string, CellValue> Names(IReadOnlyDictionary<string, decimal> givens, int room)
     {
         var names = new Dictionary<string, CellValue>(givens.Count + room, StringComparer.OrdinalIgnoreCase);
@@ -26,7 +28,9 @@ public static class KeyValues
 
     /// <summary>The givens together with answers to parts, which may be a student's own.</summary>
     public static Dictionary<string, CellValue> Names(
-        IReadOnlyDictionary<string, decimal> givens, IEnumerable<KeyValuePair<string, double>> answers)
+        IReadOnlyDictionary<string, decimal> givens,
+        IEnumerable<KeyValuePair<string, double>> answers
+    )
     {
         ArgumentNullException.ThrowIfNull(answers);
         var names = Names(givens, room: answers is IReadOnlyCollection<KeyValuePair<string, double>> { Count: var count } ? count : 0);
@@ -38,7 +42,10 @@ public static class KeyValues
     /// <summary>The same without a table of its own: where a formula or two are worked out, making one is most of the work.</summary>
     /// <param name="givens">Every given's value by its id; must not change afterwards.</param>
     /// <param name="answers">Answers to parts by their ids; must not change afterwards.</param>
-    public static IReadOnlyDictionary<string, CellValue> NamesInPlace(IReadOnlyDictionary<string, decimal> givens, IReadOnlyDictionary<string, double> answers) => new KeyNames(givens, answers);
+    public static IReadOnlyDictionary<string, CellValue> NamesInPlace(
+        IReadOnlyDictionary<string, decimal> givens,
+        IReadOnlyDictionary<string, double> answers
+    ) => new KeyNames(givens, answers);
 
     /// <summary>The number that a formula gives, or null if it gives anything else.</summary>
     public static double? Number(CellFormula formula, IReadOnlyDictionary<string, CellValue> names) =>
@@ -48,5 +55,6 @@ public static class KeyValues
 
     /// <summary>True if the formula gives TRUE.</summary>
     public static bool Holds(CellFormula constraint, IReadOnlyDictionary<string, CellValue> names) =>
-        NamedEvaluation.Evaluate(constraint, names) is { Status: EvaluationStatus.Computed, Value: { Kind: CellValueKind.Logical, Logical: true } };
+        NamedEvaluation.Evaluate(constraint, names)
+            is { Status: EvaluationStatus.Computed, Value: { Kind: CellValueKind.Logical, Logical: true } };
 }

@@ -2,7 +2,10 @@ using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.Exercises.Layout;
 
-/// <summary>The rows of an exercise's answers and of the options to choose from: a list of one part's own below the question, one that parts share above the first of them.</summary>
+/// <summary>
+/// The rows of an exercise's answers and of the options to choose from: a list of one part's own below the question, one that parts share
+/// above the first of them.
+/// </summary>
 internal sealed class AnswerRows
 {
     private readonly List<int> _rows = [];
@@ -15,9 +18,11 @@ internal sealed class AnswerRows
         {
             var list = part.Choice?.From;
             var isNew = list is not null && !_options.Exists(place => place.List.Id == list.Id);
-            if (isNew && list!.Kind != ChoiceKind.Choose) Place(list);
+            if (isNew && list!.Kind != ChoiceKind.Choose)
+                Place(list);
             _rows.Add(After++);
-            if (isNew && list!.Kind == ChoiceKind.Choose) Place(list);
+            if (isNew && list!.Kind == ChoiceKind.Choose)
+                Place(list);
         }
     }
 

@@ -19,17 +19,34 @@ public sealed class ExerciseLayout
         Exercise = exercise;
         Number = number;
         Columns = plan.Columns;
-        Sheet = plan.OneSheet ? SheetNames.OfAll : plan.SheetsAsDealt?.GetValueOrDefault(exercise.Id) ?? SheetNames.For(number, exercise.Skill);
+        Sheet = plan.OneSheet
+            ? SheetNames.OfAll
+            : plan.SheetsAsDealt?.GetValueOrDefault(exercise.Id) ?? SheetNames.For(number, exercise.Skill);
         TitleRow = above is null ? plan.FirstRow : above.ScratchTo.Row + 2;
         // Tags of givens are unique on a sheet.
         var numerals = above?.LastNumeral ?? 0;
         LastNumeral = numerals + exercise.Givens.Count;
-        Givens = [.. exercise.Givens.Select((given, index) =>
-            new GivenPlace(given, Tags.OfGiven(numerals + index), Naming.DefinedName(exercise.Id, given.Id), ValueCell(GivensHeadingRow + 1 + index)))];
+        Givens =
+        [
+            .. exercise.Givens.Select(
+                (given, index) =>
+                    new GivenPlace(
+                        given,
+                        Tags.OfGiven(numerals + index),
+                        Naming.DefinedName(exercise.Id, given.Id),
+                        ValueCell(GivensHeadingRow + 1 + index)
+                    )
+            ),
+        ];
         var rows = new AnswerRows(exercise, AnswersHeadingRow + 1);
         Options = rows.Options;
-        Answers = [.. exercise.Parts.Select((part, index) =>
-            new AnswerPlace(part, Tags.OfAnswer(number, index), Naming.DefinedName(exercise.Id, part.Id), ValueCell(rows.Of(index))))];
+        Answers =
+        [
+            .. exercise.Parts.Select(
+                (part, index) =>
+                    new AnswerPlace(part, Tags.OfAnswer(number, index), Naming.DefinedName(exercise.Id, part.Id), ValueCell(rows.Of(index)))
+            ),
+        ];
         ScratchHeadingRow = rows.After + 1;
     }
 

@@ -11,6 +11,8 @@ public sealed record PracticeColumns(int Tag, int Label, int Value, int Unit, in
     /// <summary>The first five, in that order.</summary>
     public static PracticeColumns Usual { get; } = new(1, 2, 3, 4, 5);
 
-    /// <summary>The last one of a sheet. A note goes over two columns, so that beside the words all columns of the scratch area can be equally wide.</summary>
+    /// <summary>
+    /// The last one of a sheet. A note goes over two columns, so that beside the words all columns of the scratch area can be equally wide.
+    /// </summary>
     public int Last => Note + 1;
 }

@@ -2,7 +2,10 @@ using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.Exercises.Layout;
 
-/// <summary>Where everything stands in the practice workbooks of a set of exercises: the same cells and numbers for every student who has an exercise.</summary>
+/// <summary>
+/// Where everything stands in the practice workbooks of a set of exercises: the same cells and numbers for every student who has an
+/// exercise.
+/// </summary>
 /// <remarks>
 /// Three anchors let a grader find a cell again in a returned workbook: its defined name, the tag in its row's first column,
 /// and its place as dealt.
@@ -28,7 +31,8 @@ public sealed class PracticeLayout
             throw new ArgumentException($"Two cells would be named '{clash}': rename an exercise, given or part.", nameof(exercises));
         plan ??= PracticePlan.Usual;
         var layouts = new List<ExerciseLayout>();
-        foreach (var exercise in exercises) layouts.Add(new(exercise, layouts.Count + 1, plan, plan.OneSheet ? layouts.LastOrDefault() : null));
+        foreach (var exercise in exercises)
+            layouts.Add(new(exercise, layouts.Count + 1, plan, plan.OneSheet ? layouts.LastOrDefault() : null));
         return new(plan.Start, layouts);
     }
 
@@ -37,7 +41,9 @@ public sealed class PracticeLayout
     public PracticeLayout Only(IReadOnlySet<string> exercises)
     {
         ArgumentNullException.ThrowIfNull(exercises);
-        return exercises.Count == Exercises.Count ? this : new(Start, [.. Exercises.Where(layout => exercises.Contains(layout.Exercise.Id))]);
+        return exercises.Count == Exercises.Count
+            ? this
+            : new(Start, [.. Exercises.Where(layout => exercises.Contains(layout.Exercise.Id))]);
     }
 
     /// <summary>A defined name that two givens or parts would share, or null: for checking content before it is laid out.</summary>
@@ -46,8 +52,12 @@ public sealed class PracticeLayout
         ArgumentNullException.ThrowIfNull(exercises);
         var taken = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
         return exercises
-            .SelectMany(exercise => exercise.Givens.Select(given => given.Id).Concat(exercise.Parts.Select(part => part.Id))
-                .Select(id => Naming.DefinedName(exercise.Id, id)))
+            .SelectMany(exercise =>
+                exercise
+                    .Givens.Select(given => given.Id)
+                    .Concat(exercise.Parts.Select(part => part.Id))
+                    .Select(id => Naming.DefinedName(exercise.Id, id))
+            )
             .FirstOrDefault(name => !taken.Add(name));
     }
 

@@ -13,10 +13,14 @@ public static class ProblemText
         return Fill(exercise, given => givens.TryGetValue(given.Id, out var value) ? GivenText.Of(given, value) : null);
     }
 
-    /// <summary>The problem in Markdown, each <c>{given}</c> as what <paramref name="shown"/> says; left as it is where that is null.</summary>
+    /// <summary>
+    /// The problem in Markdown, each <c>{given}</c> as what <paramref name="shown"/> says; left as it is where that is null.
+    /// </summary>
     public static string Fill(Exercise exercise, Func<Given, string?> shown)
     {
         ArgumentNullException.ThrowIfNull(exercise);
-        return exercise.Problem.Fill(place => exercise.Givens.FirstOrDefault(given => given.Id == place.Name) is { } given ? shown(given) : null);
+        return exercise.Problem.Fill(place =>
+            exercise.Givens.FirstOrDefault(given => given.Id == place.Name) is { } given ? shown(given) : null
+        );
     }
 }

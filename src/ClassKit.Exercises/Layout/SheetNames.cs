@@ -14,7 +14,10 @@ internal static class SheetNames
 
     private const string Forbidden = "[]:*?/\\";
 
-    /// <summary>The exercise's number, which makes it unique, and as much of what it practises as fits, short enough for all tabs to be seen at once.</summary>
+    /// <summary>
+    /// The exercise's number, which makes it unique, and as much of what it practises as fits, short enough for all tabs to be seen at
+    /// once.
+    /// </summary>
     /// <param name="number">From 1.</param>
     /// <param name="skill">The skill, as the exercise names it.</param>
     public static string For(int number, string skill)
@@ -23,7 +26,10 @@ internal static class SheetNames
         return (prefix + Shorten(Capital(WithoutOwner(Clean(skill))), MaxLength - prefix.Length)).TrimEnd();
     }
 
-    /// <summary>"Baker's percentage" is a percentage: an apostrophe inside a name is legal, but every reference to the sheet would have to double it.</summary>
+    /// <summary>
+    /// "Baker's percentage" is a percentage: an apostrophe inside a name is legal, but every reference to the sheet would have to double
+    /// it.
+    /// </summary>
     private static string WithoutOwner(string text)
     {
         var words = text.Split(' ');
@@ -45,14 +51,19 @@ internal static class SheetNames
     }
 
     private static bool IsAllowed(Rune rune) =>
-        !Rune.IsControl(rune) && !Rune.IsWhiteSpace(rune) && !(rune.IsBmp && Forbidden.Contains((char)rune.Value, StringComparison.Ordinal))
-        && rune != Rune.ReplacementChar && rune.Value is not (0xFFFE or 0xFFFF);
+        !Rune.IsControl(rune)
+        && !Rune.IsWhiteSpace(rune)
+        && !(rune.IsBmp && Forbidden.Contains((char)rune.Value, StringComparison.Ordinal))
+        && rune != Rune.ReplacementChar
+        && rune.Value is not (0xFFFE or 0xFFFF);
 
     private static string Shorten(string text, int length)
     {
-        if (text.Length <= length) return text;
+        if (text.Length <= length)
+            return text;
         var wordEnd = text.LastIndexOf(' ', length);
-        if (wordEnd >= length / 2) return text[..wordEnd];
+        if (wordEnd >= length / 2)
+            return text[..wordEnd];
         return char.IsHighSurrogate(text[length - 1]) ? text[..(length - 1)] : text[..length];
     }
 }

@@ -2,7 +2,10 @@ using ClassKit.CellFormulas.Sheets;
 
 namespace ClassKit.Exercises.Layout;
 
-/// <summary>Where the first sheet of a practice workbook says whose it is and what deal it is from: part of the deal's plan, read by writer and owner-finder alike.</summary>
+/// <summary>
+/// Where the first sheet of a practice workbook says whose it is and what deal it is from: part of the deal's plan, read by writer and
+/// owner-finder alike.
+/// </summary>
 /// <param name="Sheet">The sheet's name.</param>
 /// <param name="FirstRow">The row of the title, from 1.</param>
 /// <param name="LabelColumn">The column of the words beside name, id and code, from 2; the title begins in the one before.</param>

@@ -12,7 +12,9 @@ public static class LetteredAnswer
     /// <param name="givens">What the student was dealt, by given id.</param>
     /// <param name="value">What the key gives, or an answer of their own.</param>
     public static string Of(Exercise exercise, Part part, IReadOnlyDictionary<string, decimal> givens, double value) =>
-        Letter(exercise, part, givens, value) is { Length: > 0 } letter ? $"{letter}: {ResultText.Of(part, value)}" : ResultText.Of(part, value);
+        Letter(exercise, part, givens, value) is { Length: > 0 } letter
+            ? $"{letter}: {ResultText.Of(part, value)}"
+            : ResultText.Of(part, value);
 
     /// <summary>As short as a table's cell: the number without its unit, or the letter alone.</summary>
     /// <inheritdoc cref="Of"/>

@@ -6,8 +6,8 @@ namespace ClassKit.Exercises.Lettering;
 
 /// <summary>The options of a list in the order in which one student reads them, each behind a letter.</summary>
 /// <remarks>
-/// The order follows from the exercise, the list and the numbers dealt, and from nothing else: whoever writes a sheet, marks it or prints its key comes to the
-/// same letters, and nothing more need be kept of a deal. Who has other numbers has most likely another order.
+/// The order follows from the exercise, the list and the numbers dealt, and from nothing else: whoever writes a sheet, marks it or prints
+/// its key comes to the same letters, and nothing more need be kept of a deal. Who has other numbers has most likely another order.
 /// </remarks>
 public sealed class LetteredOptions
 {
@@ -47,7 +47,8 @@ public sealed class LetteredOptions
     public string LetterOf(ChoiceOption option) => Letter(InOrder.Index().First(entry => entry.Item.Id == option.Id).Index);
 
     /// <summary>The option behind a letter, in upper or lower case; null if there is none.</summary>
-    public ChoiceOption? At(char letter) => char.ToUpperInvariant(letter) - 'A' is var place && place >= 0 && place < InOrder.Count ? InOrder[place] : null;
+    public ChoiceOption? At(char letter) =>
+        char.ToUpperInvariant(letter) - 'A' is var place && place >= 0 && place < InOrder.Count ? InOrder[place] : null;
 
     private static string Letter(int place) => ((char)('A' + place)).ToString();
 }

@@ -12,8 +12,10 @@ public static class OptionWords
         var folded = new StringBuilder(text.Length);
         foreach (var character in text)
         {
-            if (char.IsLetterOrDigit(character)) folded.Append(char.ToLowerInvariant(character));
-            else if (folded.Length > 0 && folded[^1] != ' ') folded.Append(' ');
+            if (char.IsLetterOrDigit(character))
+                folded.Append(char.ToLowerInvariant(character));
+            else if (folded.Length > 0 && folded[^1] != ' ')
+                folded.Append(' ');
         }
         return folded.ToString().TrimEnd();
     }

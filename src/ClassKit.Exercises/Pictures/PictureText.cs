@@ -9,7 +9,11 @@ public static partial class PictureText
     public static IEnumerable<(string Shows, string Name, int Line)> In(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return Shown().Matches(text).Select(match => (match.Groups["shows"].Value.Trim(), match.Groups["name"].Value.Trim(), text.AsSpan(0, match.Index).Count('\n')));
+        return Shown()
+            .Matches(text)
+            .Select(match =>
+                (match.Groups["shows"].Value.Trim(), match.Groups["name"].Value.Trim(), text.AsSpan(0, match.Index).Count('\n'))
+            );
     }
 
     /// <summary>The text with the pictures themselves in the place of their names; one that nobody knows stays as it is written.</summary>
@@ -17,8 +21,14 @@ public static partial class PictureText
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(pictures);
-        return pictures.Count == 0 ? text : Shown().Replace(text, match =>
-            pictures.FirstOrDefault(picture => picture.Name == match.Groups["name"].Value.Trim()) is { } known ? $"![{match.Groups["shows"].Value}]({known.Address})" : match.Value);
+        return pictures.Count == 0
+            ? text
+            : Shown()
+                .Replace(text, match =>
+                    pictures.FirstOrDefault(picture => picture.Name == match.Groups["name"].Value.Trim()) is { } known
+                        ? $"![{match.Groups["shows"].Value}]({known.Address})"
+                        : match.Value
+                );
     }
 
     [GeneratedRegex(@"!\[(?<shows>[^\]\n]*)\]\((?<name>[^)\n]*)\)")]

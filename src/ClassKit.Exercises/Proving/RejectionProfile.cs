@@ -14,13 +14,26 @@ namespace ClassKit.Exercises.Proving;
 /// <param name="MostEffort">The greatest effort of a variant kept; 0 if none was.</param>
 /// <param name="Rules">The rules that every draw was tried by, in that order.</param>
 public sealed record RejectionProfile(
-    int Draws, int Kept, int LongestRun, IReadOnlyList<Rejection> Rejections, int LeastEffort, int MostEffort, IReadOnlyList<VariantRule> Rules)
+    int Draws,
+    int Kept,
+    int LongestRun,
+    IReadOnlyList<Rejection> Rejections,
+    int LeastEffort,
+    int MostEffort,
+    IReadOnlyList<VariantRule> Rules
+)
 {
     /// <summary>The reason that stops the greatest share of the draws that get as far as to it; null if none was thrown away.</summary>
-    /// <remarks>Draws are tried by one rule after the other, so that a strict rule can hide behind an earlier one that is met more often.</remarks>
-    public (Rejection Rejection, int Reached)? Worst => Rejections
-        .Select(rejection => ((Rejection, int Reached)?)(rejection, Draws - Rejections.Where(other => OrderOf(other) < OrderOf(rejection)).Sum(other => other.Count)))
-        .MaxBy(reason => (double)reason!.Value.Item1.Count / reason.Value.Reached);
+    /// <remarks>
+    /// Draws are tried by one rule after the other, so that a strict rule can hide behind an earlier one that is met more often.
+    /// </remarks>
+    public (Rejection Rejection, int Reached)? Worst =>
+        Rejections
+            .Select(rejection =>
+                ((Rejection, int Reached)?)
+                    (rejection, Draws - Rejections.Where(other => OrderOf(other) < OrderOf(rejection)).Sum(other => other.Count))
+            )
+            .MaxBy(reason => (double)reason!.Value.Item1.Count / reason.Value.Reached);
 
     /// <summary>The share of draws that can be dealt, 0 to 1.</summary>
     public double KeptShare => (double)Kept / Draws;

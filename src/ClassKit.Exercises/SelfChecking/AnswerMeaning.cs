@@ -16,7 +16,9 @@ public sealed record AnswerMeaning(MeaningKind Kind, double Low, double High, Mi
     /// <summary>Every number that is known to mean something, in the order in which they are to be tried.</summary>
     /// <param name="variant">The numbers dealt and what the keys make of them.</param>
     /// <param name="part">One of the exercise's parts.</param>
-    /// <remarks>A page that judges by itself cannot work formulas out again, so that carried-on slips are those of known misconceptions.</remarks>
+    /// <remarks>
+    /// A page that judges by itself cannot work formulas out again, so that carried-on slips are those of known misconceptions.
+    /// </remarks>
     public static IReadOnlyList<AnswerMeaning> Of(Variant variant, Part part)
     {
         ArgumentNullException.ThrowIfNull(variant);
@@ -25,9 +27,16 @@ public sealed record AnswerMeaning(MeaningKind Kind, double Low, double High, Mi
         return
         [
             Around(part, right, MeaningKind.Right, null, null),
-            .. CarriedOn(variant, part).Where(carried => !part.Tolerance.Accepts(right, carried.Value))
+            .. CarriedOn(variant, part)
+                .Where(carried => !part.Tolerance.Accepts(right, carried.Value))
                 .Select(carried => Around(part, carried.Value, MeaningKind.CarriedOn, carried.Misconception, carried.SlipIn)),
-            .. part.Misconceptions.Select(misconception => (Misconception: misconception, Value: KeyValues.Number(misconception.Formula, KeyValues.Names(variant.Givens, variant.Answers))))
+            .. part
+                .Misconceptions.Select(misconception =>
+                    (
+                        Misconception: misconception,
+                        Value: KeyValues.Number(misconception.Formula, KeyValues.Names(variant.Givens, variant.Answers))
+                    )
+                )
                 .Where(wrong => wrong.Value is not null)
                 .Select(wrong => Around(part, wrong.Value!.Value, MeaningKind.Misconception, wrong.Misconception, null)),
         ];
@@ -47,7 +56,8 @@ public sealed record AnswerMeaning(MeaningKind Kind, double Low, double High, Mi
             foreach (var misconception in slipIn.Misconceptions)
             {
                 var names = KeyValues.Names(variant.Givens, variant.Answers);
-                if (KeyValues.Number(misconception.Formula, names) is not { } wrong) continue;
+                if (KeyValues.Number(misconception.Formula, names) is not { } wrong)
+                    continue;
                 names[slipIn.Id] = CellValue.FromNumber(wrong);
                 if (before.Skip(index + 1).All(between => Take(between, names)) && KeyValues.Number(part.Key, names) is { } carried)
                     yield return (carried, misconception, slipIn);
@@ -58,7 +68,8 @@ public sealed record AnswerMeaning(MeaningKind Kind, double Low, double High, Mi
     /// <summary>Answers a part from what stands before it; false if that comes to no number.</summary>
     private static bool Take(Part part, Dictionary<string, CellValue> names)
     {
-        if (KeyValues.Number(part.Key, names) is not { } value) return false;
+        if (KeyValues.Number(part.Key, names) is not { } value)
+            return false;
         names[part.Id] = CellValue.FromNumber(value);
         return true;
     }

@@ -11,7 +11,8 @@ namespace ClassKit.Exercises.Solutions;
 /// <summary>How a part is worked out, from its own key: never written by hand a second time.</summary>
 /// <param name="Method">MathML: the key with names, and what it gives. HTML: why, where something is chosen.</param>
 /// <param name="Numbers">MathML: the same with the numbers put in, and the result. HTML: the option, where something is chosen.</param>
-/// <param name="Result">What the key gives for these numbers; null where it gives none, as a student's own earlier answer may bring about.</param>
+/// <param name="Result">What the key gives for these numbers; null where it gives none, as a student's own earlier answer may bring
+/// about.</param>
 public sealed record WorkedSolution(string Method, string Numbers, double? Result)
 {
     /// <summary>What is worked out before, if the key is written over steps.</summary>
@@ -23,7 +24,11 @@ public sealed record WorkedSolution(string Method, string Numbers, double? Resul
     /// <param name="givens">The values dealt, by given id.</param>
     /// <param name="earlier">Answers to the parts before, by part id: the key's, or a student's own.</param>
     public static WorkedSolution Of(
-        Exercise exercise, Part part, IReadOnlyDictionary<string, decimal> givens, IReadOnlyDictionary<string, double> earlier)
+        Exercise exercise,
+        Part part,
+        IReadOnlyDictionary<string, decimal> givens,
+        IReadOnlyDictionary<string, double> earlier
+    )
     {
         ArgumentNullException.ThrowIfNull(exercise);
         ArgumentNullException.ThrowIfNull(part);
@@ -42,19 +47,28 @@ public sealed record WorkedSolution(string Method, string Numbers, double? Resul
                 numbers = MathMl.Write(step.Key, Quantity, worked[step.Id]);
                 names[step.Id] = CellValue.FromNumber(come);
             }
-            steps.Add(new(step.What, MathMl.Write(step.Key, name => Words(exercise, name), MathMlOperand.Words(Called(exercise, step.Id))), numbers));
+            steps.Add(
+                new(
+                    step.What,
+                    MathMl.Write(step.Key, name => Words(exercise, name), MathMlOperand.Words(Called(exercise, step.Id))),
+                    numbers
+                )
+            );
         }
 
         var key = part.Written ?? part.Key;
         var result = KeyValues.Number(part.Key, names);
-        if (part.InWords is { } asked) return new(Escaped(asked.LookFor), "", null);
-        if (part.Choice is { } choice) return new(Escaped(choice.Why), result is { } chosen ? Escaped(ResultText.Of(part, chosen)) : "", result) { Steps = steps };
+        if (part.InWords is { } asked)
+            return new(Escaped(asked.LookFor), "", null);
+        if (part.Choice is { } choice)
+            return new(Escaped(choice.Why), result is { } chosen ? Escaped(ResultText.Of(part, chosen)) : "", result) { Steps = steps };
         return new(
             MethodOf(exercise, part),
             result is { } value
                 ? MathMl.Write(key, Quantity, MathMlOperand.Quantity(ResultText.Number(part, value), part.Unit))
                 : MathMl.Write(key, Quantity),
-            result)
+            result
+        )
         {
             Steps = steps,
         };
@@ -62,9 +76,10 @@ public sealed record WorkedSolution(string Method, string Numbers, double? Resul
         MathMlOperand? Quantity(string name) =>
             exercise.Givens.FirstOrDefault(given => Same(given.Id, name)) is { } given && givens.TryGetValue(given.Id, out var dealt)
                 ? MathMlOperand.Quantity(GivenText.Number(given, dealt), given.Unit)
-                : worked.TryGetValue(name, out var step) ? step : exercise.Parts.FirstOrDefault(before => Same(before.Id, name)) is { } before && earlier.TryGetValue(before.Id, out var answer)
-                    ? MathMlOperand.Quantity(ResultText.Number(before, answer), before.Unit)
-                    : null;
+            : worked.TryGetValue(name, out var step) ? step
+            : exercise.Parts.FirstOrDefault(before => Same(before.Id, name)) is { } before && earlier.TryGetValue(before.Id, out var answer)
+                ? MathMlOperand.Quantity(ResultText.Number(before, answer), before.Unit)
+            : null;
     }
 
     /// <summary>MathML: a part's key with the givens by their labels and the parts by their names.</summary>
@@ -100,24 +115,39 @@ public sealed record WorkedSolution(string Method, string Numbers, double? Resul
         return steps;
     }
 
-    private static MathMlOperand? Words(Exercise exercise, string name) =>
-        MathMlOperand.Words(Called(exercise, name));
+    private static MathMlOperand? Words(Exercise exercise, string name) => MathMlOperand.Words(Called(exercise, name));
 
-    /// <summary>What a given, a step or a part is called in a formula: with its unit where another is called the same, so that an oven in °C does not stand for itself in °F.</summary>
+    /// <summary>
+    /// What a given, a step or a part is called in a formula: with its unit where another is called the same, so that an oven in °C does
+    /// not stand for itself in °F.
+    /// </summary>
     private static string Called(Exercise exercise, string name)
     {
         var words = Plain(exercise, name);
-        IEnumerable<(string Id, string Unit)> others = [.. exercise.Givens.Select(given => (given.Id, given.Unit)), .. exercise.Parts.Select(part => (part.Id, part.Unit))];
+        IEnumerable<(string Id, string Unit)> others =
+        [
+            .. exercise.Givens.Select(given => (given.Id, given.Unit)),
+            .. exercise.Parts.Select(part => (part.Id, part.Unit)),
+        ];
         var unit = others.FirstOrDefault(one => Same(one.Id, name)).Unit;
-        return unit is { Length: > 0 } && others.Any(other => !Same(other.Id, name) && Same(Plain(exercise, other.Id), words)) ? $"{words} in {unit}" : words;
+        return unit is { Length: > 0 } && others.Any(other => !Same(other.Id, name) && Same(Plain(exercise, other.Id), words))
+            ? $"{words} in {unit}"
+            : words;
     }
 
     private static string Plain(Exercise exercise, string name) =>
         exercise.Givens.FirstOrDefault(given => Same(given.Id, name)) is { } given ? LowerFirst(given.Label) : PartName.Of(name);
 
-    private static Dictionary<string, CellValue> Values(IReadOnlyDictionary<string, decimal> givens, IReadOnlyDictionary<string, double> earlier)
+    private static Dictionary<string, CellValue> Values(
+        IReadOnlyDictionary<string, decimal> givens,
+        IReadOnlyDictionary<string, double> earlier
+    )
     {
-        var names = givens.ToDictionary(given => given.Key, given => CellValue.FromNumber((double)given.Value), StringComparer.OrdinalIgnoreCase);
+        var names = givens.ToDictionary(
+            given => given.Key,
+            given => CellValue.FromNumber((double)given.Value),
+            StringComparer.OrdinalIgnoreCase
+        );
         foreach (var (part, value) in earlier)
             names[part] = CellValue.FromNumber(value);
         return names;

@@ -8,11 +8,17 @@ public static class GivenText
 {
     private const string NoBreakSpace = "\u00A0";
 
-    /// <summary>How many decimals tell every possible value of a given from its neighbours, in the scale shown: 0 for 60 % to 70 % in steps of 1 %, and 2 at least for money.</summary>
+    /// <summary>
+    /// How many decimals tell every possible value of a given from its neighbours, in the scale shown: 0 for 60 % to 70 % in steps of 1 %,
+    /// and 2 at least for money.
+    /// </summary>
     public static int Decimals(Given given)
     {
         ArgumentNullException.ThrowIfNull(given);
-        return Math.Max(AnswerUnit.LeastDecimals(given.Unit), Math.Max(ScaleOf(Shown(given, given.From)), ScaleOf(Shown(given, given.Step))));
+        return Math.Max(
+            AnswerUnit.LeastDecimals(given.Unit),
+            Math.Max(ScaleOf(Shown(given, given.From)), ScaleOf(Shown(given, given.Step)))
+        );
     }
 
     /// <summary>The value with the given's decimals and its unit: <c>24.5 °C</c>, <c>65 %</c> for 0.65; the space does not break.</summary>

@@ -7,6 +7,9 @@ public static class PartName
     public static string Of(string id)
     {
         ArgumentNullException.ThrowIfNull(id);
-        return string.Join(' ', id.Split('_').Where(word => word is not ("c" or "f")).Select(word => word == "temp" ? "temperature" : word));
+        return string.Join(
+            ' ',
+            id.Split('_').Where(word => word is not ("c" or "f")).Select(word => word == "temp" ? "temperature" : word)
+        );
     }
 }

@@ -3,7 +3,10 @@ using System.Diagnostics.CodeAnalysis;
 
 namespace ClassKit.Exercises.Variants;
 
-/// <summary>Values under names that many share: a class's variants of an exercise differ in the values alone, and a dictionary for each takes ten times their room.</summary>
+/// <summary>
+/// Values under names that many share: a class's variants of an exercise differ in the values alone, and a dictionary for each takes ten
+/// times their room.
+/// </summary>
 /// <remarks>There are a handful of names, so that looking through them is as quick as looking one up.</remarks>
 internal sealed class ValuesByName<T>(string[] names, T[] values) : IReadOnlyDictionary<string, T>
 {
@@ -17,7 +20,9 @@ internal sealed class ValuesByName<T>(string[] names, T[] values) : IReadOnlyDic
 
     /// <summary>The same values under shared names; the dictionary itself where its names or their order are others.</summary>
     public static IReadOnlyDictionary<string, T> Of(IReadOnlyDictionary<string, T> values, string[] names) =>
-        values is not ValuesByName<T> && values.Keys.SequenceEqual(names, StringComparer.Ordinal) ? new ValuesByName<T>(names, [.. values.Values]) : values;
+        values is not ValuesByName<T> && values.Keys.SequenceEqual(names, StringComparer.Ordinal)
+            ? new ValuesByName<T>(names, [.. values.Values])
+            : values;
 
     public bool ContainsKey(string key) => Array.IndexOf(names, key) >= 0;
 

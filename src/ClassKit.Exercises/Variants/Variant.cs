@@ -6,10 +6,7 @@ namespace ClassKit.Exercises.Variants;
 /// <param name="Exercise">The exercise drawn from.</param>
 /// <param name="Givens">Every given's value by its id.</param>
 /// <param name="Answers">What each part's key gives, by the part's id.</param>
-public sealed record Variant(
-    Exercise Exercise,
-    IReadOnlyDictionary<string, decimal> Givens,
-    IReadOnlyDictionary<string, double> Answers)
+public sealed record Variant(Exercise Exercise, IReadOnlyDictionary<string, decimal> Givens, IReadOnlyDictionary<string, double> Answers)
 {
     /// <summary>Every given's value by its id.</summary>
     public IReadOnlyDictionary<string, decimal> Givens { get; init; } = ValuesByName<decimal>.Of(Givens, ExerciseNames.Of(Exercise).Givens);

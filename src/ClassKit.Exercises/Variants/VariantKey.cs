@@ -11,6 +11,9 @@ public static class VariantKey
     {
         ArgumentNullException.ThrowIfNull(exercise);
         ArgumentNullException.ThrowIfNull(givens);
-        return string.Join(' ', exercise.Givens.Select(given => givens[given.Id].ToString("0.############################", CultureInfo.InvariantCulture)));
+        return string.Join(
+            ' ',
+            exercise.Givens.Select(given => givens[given.Id].ToString("0.############################", CultureInfo.InvariantCulture))
+        );
     }
 }

@@ -4,7 +4,9 @@ using ClassKit.Exercises.Lettering;
 
 namespace ClassKit.Grading.Answers;
 
-/// <summary>Reads what a student entered where a letter was asked: the letter in any dress, or the option's own words. Nothing is guessed.</summary>
+/// <summary>
+/// Reads what a student entered where a letter was asked: the letter in any dress, or the option's own words. Nothing is guessed.
+/// </summary>
 public static partial class TypedOption
 {
     /// <summary>Longer than any option with its letter.</summary>
@@ -17,11 +19,17 @@ public static partial class TypedOption
     {
         ArgumentNullException.ThrowIfNull(options);
         ArgumentNullException.ThrowIfNull(text);
-        if (text.Length > Longest) return null;
+        if (text.Length > Longest)
+            return null;
         var folded = OptionWords.Folded(string.Concat(text.Select(Narrow)));
-        if (Alone().Match(folded) is { Success: true } alone && options.At(alone.Groups["letter"].Value[0]) is { } behind) return behind;
-        var said = options.InOrder.Where(option => folded == OptionWords.Folded(option.Words)
-            || folded == OptionWords.Folded($"{options.LetterOf(option)} {option.Words}")).Take(2).ToList();
+        if (Alone().Match(folded) is { Success: true } alone && options.At(alone.Groups["letter"].Value[0]) is { } behind)
+            return behind;
+        var said = options
+            .InOrder.Where(option =>
+                folded == OptionWords.Folded(option.Words) || folded == OptionWords.Folded($"{options.LetterOf(option)} {option.Words}")
+            )
+            .Take(2)
+            .ToList();
         return said is [var only] ? only : null;
     }
 

@@ -10,13 +10,20 @@ public sealed record TypedWords(string Text, int Length)
     /// <summary>More than three hundred words, which no short answer needs; common practice, no source.</summary>
     public const int Most = 2_000;
 
-    /// <summary>Reads what stands in a cell; null if no word does. What begins like a formula is taken as it was typed: nothing in it is worked out.</summary>
+    /// <summary>
+    /// Reads what stands in a cell; null if no word does. What begins like a formula is taken as it was typed: nothing in it is worked out.
+    /// </summary>
     internal static TypedWords? Read(CellContent? content)
     {
-        if (content is null) return null;
+        if (content is null)
+            return null;
         var typed = content.Formula is { } formula ? "=" + formula : content.Stored.ToString();
-        var text = string.Concat(typed.ReplaceLineEndings("\n").Select(character => character is '\n' || !char.IsControl(character) ? character : ' ')).Trim();
-        if (text.Length == 0) return null;
+        var text = string.Concat(
+                typed.ReplaceLineEndings("\n").Select(character => character is '\n' || !char.IsControl(character) ? character : ' ')
+            )
+            .Trim();
+        if (text.Length == 0)
+            return null;
         return new(text.Length <= Most ? text : Cut(text), text.Length);
     }
 

@@ -16,16 +16,21 @@ internal sealed partial record UnreadableText(UnreadableKind Kind, string Found,
     /// <param name="unit">The unit asked for.</param>
     public static UnreadableText In(string text, string unit)
     {
-        if (text.Length > TypedText.Longest) return new(UnreadableKind.TooLong, "", 1);
+        if (text.Length > TypedText.Longest)
+            return new(UnreadableKind.TooLong, "", 1);
         var tokens = Tokens(text);
         var numbers = tokens.FindAll(token => token.IsNumber);
-        if (numbers.Count == 0) return new(UnreadableKind.NoDigit, "", 1);
+        if (numbers.Count == 0)
+            return new(UnreadableKind.NoDigit, "", 1);
         var others = tokens.FindAll(token => !token.IsNumber);
         // The one thing without which it would be a number; else a second number, or a number that is none in itself.
         bool Separates(Token other) => numbers[0].Start < other.Start && numbers[^1].Start > other.Start;
-        if (others.Find(other => !Separates(other) && AnswerText.Read(Without(text, other), unit).Count > 0) is { } one) return Of(one.IsWord ? UnreadableKind.Word : UnreadableKind.Character, text, one);
-        if (numbers.Find(number => AnswerText.Read(Typed(text, number), unit).Count == 0) is { } broken) return Of(UnreadableKind.Marks, text, broken);
-        if (numbers.Count > 1) return Of(UnreadableKind.SecondNumber, text, numbers[1]);
+        if (others.Find(other => !Separates(other) && AnswerText.Read(Without(text, other), unit).Count > 0) is { } one)
+            return Of(one.IsWord ? UnreadableKind.Word : UnreadableKind.Character, text, one);
+        if (numbers.Find(number => AnswerText.Read(Typed(text, number), unit).Count == 0) is { } broken)
+            return Of(UnreadableKind.Marks, text, broken);
+        if (numbers.Count > 1)
+            return Of(UnreadableKind.SecondNumber, text, numbers[1]);
         var first = others.Find(other => !other.IsWord) ?? others.FirstOrDefault() ?? numbers[0];
         return Of(first.IsWord ? UnreadableKind.Word : UnreadableKind.Character, text, first);
     }
@@ -35,26 +40,38 @@ internal sealed partial record UnreadableText(UnreadableKind Kind, string Found,
 
     private static string Typed(string text, Token token) => text.Substring(token.Start, token.Length);
 
-    private static string Without(string text, Token token) => text.Remove(token.Start, token.Length).Insert(token.Start, token.IsWord ? "" : " ");
+    private static string Without(string text, Token token) =>
+        text.Remove(token.Start, token.Length).Insert(token.Start, token.IsWord ? "" : " ");
 
     /// <summary>Numbers with their marks, words, and single other characters; blanks and what is not seen belong to none.</summary>
     private static List<Token> Tokens(string text)
     {
         // Folding keeps no places, so each character is folded by itself and stands for as many as it takes in the text.
         var folded = new StringBuilder(text.Length);
-        foreach (var rune in text.EnumerateRunes()) folded.Append(Stand(rune), rune.Utf16SequenceLength);
-        return [.. Pieces().Matches(folded.ToString()).Select(piece => new Token(piece.Index, piece.Length, piece.Value[0] == '0', piece.Value[0] == 'a'))];
+        foreach (var rune in text.EnumerateRunes())
+            folded.Append(Stand(rune), rune.Utf16SequenceLength);
+        return
+        [
+            .. Pieces()
+                .Matches(folded.ToString())
+                .Select(piece => new Token(piece.Index, piece.Length, piece.Value[0] == '0', piece.Value[0] == 'a')),
+        ];
     }
 
     /// <summary>One character for what it is: <c>0</c> for a digit, <c>a</c> for a letter, blank for what is not seen.</summary>
-    private static char Stand(Rune rune) => TypedText.Fold(rune) switch
-    {
-        "" or " " => ' ',
-        var folded when char.IsAsciiDigit(folded.TrimStart()[0]) => '0',
-        var folded when Rune.IsLetter(rune) || CharUnicodeInfo.GetUnicodeCategory(rune.Value) is UnicodeCategory.NonSpacingMark or UnicodeCategory.SpacingCombiningMark => 'a',
-        "." or "," or "'" => '.',
-        _ => '#',
-    };
+    private static char Stand(Rune rune) =>
+        TypedText.Fold(rune) switch
+        {
+            "" or " " => ' ',
+            var folded when char.IsAsciiDigit(folded.TrimStart()[0]) => '0',
+            var folded
+                when Rune.IsLetter(rune)
+                    || CharUnicodeInfo.GetUnicodeCategory(rune.Value)
+                        is UnicodeCategory.NonSpacingMark
+                            or UnicodeCategory.SpacingCombiningMark => 'a',
+            "." or "," or "'" => '.',
+            _ => '#',
+        };
 
     private sealed record Token(int Start, int Length, bool IsNumber, bool IsWord);
 

@@ -6,7 +6,9 @@ using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Corrections;
 
-/// <summary>Puts an instructor's corrections over the points of a graded class. Outcomes stay: they say what the answer is, not what it is worth.</summary>
+/// <summary>
+/// Puts an instructor's corrections over the points of a graded class. Outcomes stay: they say what the answer is, not what it is worth.
+/// </summary>
 public static class Corrector
 {
     /// <summary>The grades with every correction applied.</summary>
@@ -17,30 +19,56 @@ public static class Corrector
         ArgumentNullException.ThrowIfNull(grades);
         ArgumentNullException.ThrowIfNull(corrections);
         var byStudent = corrections.ToLookup(correction => correction.Student);
-        return grades with { Students = [.. grades.Students.Select(student => Apply(student, grades.Dealt, [.. byStudent[student.Who.Id]]))] };
+        return grades with
+        {
+            Students = [.. grades.Students.Select(student => Apply(student, grades.Dealt, [.. byStudent[student.Who.Id]]))],
+        };
     }
 
     private static StudentGrade Apply(StudentGrade student, DealtClass dealt, IReadOnlyList<Correction> corrections)
     {
-        if (corrections.Count == 0) return student;
+        if (corrections.Count == 0)
+            return student;
         var answers = student.Answers.Count > 0 ? student.Answers : OnPaper(dealt.SeatOf(student.Who), dealt);
         return student with
         {
-            Answers = [.. answers.Select(answer =>
-                corrections.FirstOrDefault(correction => correction.Exercise == answer.Exercise.Id && correction.Part == answer.Part.Id) is { } correction
-                    ? answer with { Points = correction.Points, OutOf = answer.Part.Points, Correction = new(answer.Points, correction.Reason) }
-                    : answer)],
+            Answers =
+            [
+                .. answers.Select(answer =>
+                    corrections.FirstOrDefault(correction => correction.Exercise == answer.Exercise.Id && correction.Part == answer.Part.Id)
+                        is { } correction
+                        ? answer with
+                        {
+                            Points = correction.Points,
+                            OutOf = answer.Part.Points,
+                            Correction = new(answer.Points, correction.Reason),
+                        }
+                        : answer
+                ),
+            ],
         };
     }
 
     /// <summary>The answers of a student whose work the instructor marks by hand: nothing came back that could be read.</summary>
     private static IReadOnlyList<AnswerGrade> OnPaper(DealtStudent student, DealtClass dealt) =>
-    [
-        .. dealt.ExercisesOf(student).SelectMany(exercise =>
-        {
-            var expected = student.AnswersOf(exercise.Id);
-            return exercise.Parts.Select(part => new AnswerGrade(
-                exercise, part, Outcome.Blank, 0, part.Points, CellValue.Blank, expected[part.Id], null, [new AnswerFinding.NoWorkbook()], new Dictionary<string, double>()));
-        }),
-    ];
+        [
+            .. dealt
+                .ExercisesOf(student)
+                .SelectMany(exercise =>
+                {
+                    var expected = student.AnswersOf(exercise.Id);
+                    return exercise.Parts.Select(part => new AnswerGrade(
+                        exercise,
+                        part,
+                        Outcome.Blank,
+                        0,
+                        part.Points,
+                        CellValue.Blank,
+                        expected[part.Id],
+                        null,
+                        [new AnswerFinding.NoWorkbook()],
+                        new Dictionary<string, double>()
+                    ));
+                }),
+        ];
 }

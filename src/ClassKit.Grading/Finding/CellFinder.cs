@@ -5,10 +5,10 @@ namespace ClassKit.Grading.Finding;
 
 /// <summary>Finds the dealt cells of an exercise again in a workbook that a student has worked in.</summary>
 /// <remarks>
-/// A program that inserts a row moves the cell, its defined name and its tag together, and all three agree. A script that moves cells and not
-/// names leaves the tag with the cell; a program that drops names leaves the tag as well; a cell that is cut and pasted takes its name along and
-/// leaves the tag behind. A sheet that is copied, and worked in, has the same tags as the one that was dealt. So first the sheet is settled, and
-/// then for every cell its name, its tag and its dealt place are weighed against what stands there.
+/// A program that inserts a row moves the cell, its defined name and its tag together, and all three agree. A script that moves cells and
+/// not names leaves the tag with the cell; a program that drops names leaves the tag as well; a cell that is cut and pasted takes its name
+/// along and leaves the tag behind. A sheet that is copied, and worked in, has the same tags as the one that was dealt. So first the sheet
+/// is settled, and then for every cell its name, its tag and its dealt place are weighed against what stands there.
 /// </remarks>
 internal sealed class CellFinder
 {
@@ -31,7 +31,10 @@ internal sealed class CellFinder
     /// <summary>What finds them in another state of the workbook: this one, if it is the same.</summary>
     public CellFinder In(WorkbookSnapshot workbook) => ReferenceEquals(workbook, _workbook) ? this : new(workbook, _plan);
 
-    /// <summary>Where the cells of an exercise are; where they were dealt if there is no trace of them. Looked for once: whose file it is asks first, and then the judge.</summary>
+    /// <summary>
+    /// Where the cells of an exercise are; where they were dealt if there is no trace of them. Looked for once: whose file it is asks
+    /// first, and then the judge.
+    /// </summary>
     public FoundCells Find(ExerciseLayout exercise) =>
         _found.TryGetValue(exercise.Exercise.Id, out var found) ? found : _found[exercise.Exercise.Id] = Look(exercise);
 
@@ -41,19 +44,34 @@ internal sealed class CellFinder
         var home = Home(answers);
         var sheet = Settle(home, answers);
         var isCopy = sheet is not null && sheet != home;
-        var givens = exercise.Givens.ToDictionary(given => given.Given.Id, given => Find(sheet, isCopy, given.DefinedName, given.Address, given.Tag));
-        var answered = answers.ToDictionary(answer => answer.Part.Id, answer => Find(sheet, isCopy, answer.DefinedName, answer.Address, answer.Tag));
+        var givens = exercise.Givens.ToDictionary(
+            given => given.Given.Id,
+            given => Find(sheet, isCopy, given.DefinedName, given.Address, given.Tag)
+        );
+        var answered = answers.ToDictionary(
+            answer => answer.Part.Id,
+            answer => Find(sheet, isCopy, answer.DefinedName, answer.Address, answer.Tag)
+        );
         return new(givens, answered, isCopy ? sheet!.Name : null)
         {
-            AreWhereDealt = exercise.Givens.All(given => givens[given.Given.Id] == given.Address) && answers.All(answer => answered[answer.Part.Id] == answer.Address),
+            AreWhereDealt =
+                exercise.Givens.All(given => givens[given.Given.Id] == given.Address)
+                && answers.All(answer => answered[answer.Part.Id] == answer.Address),
         };
     }
 
-    /// <summary>The sheet that most of the answers' names point at, else the one that is called as it was dealt; null if both are gone.</summary>
+    /// <summary>
+    /// The sheet that most of the answers' names point at, else the one that is called as it was dealt; null if both are gone.
+    /// </summary>
     private TaggedSheet? Home(IReadOnlyList<AnswerPlace> answers)
     {
-        var named = answers.Select(answer => _named.GetValueOrDefault(answer.DefinedName)?.Sheet).OfType<string>()
-            .GroupBy(sheet => sheet, StringComparer.OrdinalIgnoreCase).OrderByDescending(sheet => sheet.Count()).FirstOrDefault()?.Key;
+        var named = answers
+            .Select(answer => _named.GetValueOrDefault(answer.DefinedName)?.Sheet)
+            .OfType<string>()
+            .GroupBy(sheet => sheet, StringComparer.OrdinalIgnoreCase)
+            .OrderByDescending(sheet => sheet.Count())
+            .FirstOrDefault()
+            ?.Key;
         return Sheet(named) ?? Sheet(answers.Count == 0 ? null : answers[0].Address.Sheet);
     }
 
@@ -62,8 +80,14 @@ internal sealed class CellFinder
     {
         int Answered(TaggedSheet sheet) =>
             answers.Count(answer => sheet.CellOf(answer.Tag) is { } cell && CellFill.IsFilled(_workbook, cell));
-        if (home is not null && answers.Any(answer => CellFill.IsFilled(_workbook, Find(home, false, answer.DefinedName, answer.Address, answer.Tag)))) return home;
-        var others = _sheets.Where(sheet => sheet != home && answers.Count(answer => sheet.CellOf(answer.Tag) is not null) * 2 > answers.Count);
+        if (
+            home is not null
+            && answers.Any(answer => CellFill.IsFilled(_workbook, Find(home, false, answer.DefinedName, answer.Address, answer.Tag)))
+        )
+            return home;
+        var others = _sheets.Where(sheet =>
+            sheet != home && answers.Count(answer => sheet.CellOf(answer.Tag) is not null) * 2 > answers.Count
+        );
         var best = others.OrderByDescending(Answered).FirstOrDefault();
         return best is not null && (home is null || Answered(best) > 0) ? best : home;
     }
@@ -76,20 +100,28 @@ internal sealed class CellFinder
         var named = isCopy ? null : _named.GetValueOrDefault(definedName);
         var tagged = sheet?.CellOf(tag);
         var place = sheet is null ? dealt : dealt with { Sheet = sheet.Name };
-        return CellFill.Merged(_workbook, (named, tagged) switch
-        {
-            (null, null) => place,
-            (null, { } cell) => cell,
-            ({ } cell, null) => cell,
-            ({ } byName, { } byTag) => byName == byTag || StandsForIt(byName, byTag, tag) ? byName : byTag,
-        });
+        return CellFill.Merged(
+            _workbook,
+            (named, tagged) switch
+            {
+                (null, null) => place,
+                (null, { } cell) => cell,
+                ({ } cell, null) => cell,
+                ({ } byName, { } byTag) => byName == byTag || StandsForIt(byName, byTag, tag) ? byName : byTag,
+            }
+        );
     }
 
-    /// <summary>Where name and tag disagree: the name is right if its cell was moved away by hand, and wrong if it was left behind.</summary>
+    /// <summary>
+    /// Where name and tag disagree: the name is right if its cell was moved away by hand, and wrong if it was left behind.
+    /// </summary>
     private bool StandsForIt(CellAddress byName, CellAddress byTag, string tag)
     {
         var columnsWereInserted = byTag.Column != _plan.Columns.Value;
-        var isOtherRow = byName.Column == byTag.Column && Sheet(byName.Sheet)?.TagOf(byName.Row) is { } other && !string.Equals(other, tag, StringComparison.OrdinalIgnoreCase);
+        var isOtherRow =
+            byName.Column == byTag.Column
+            && Sheet(byName.Sheet)?.TagOf(byName.Row) is { } other
+            && !string.Equals(other, tag, StringComparison.OrdinalIgnoreCase);
         return !columnsWereInserted && !isOtherRow && CellFill.IsFilled(_workbook, byName) && !CellFill.IsFilled(_workbook, byTag);
     }
 }

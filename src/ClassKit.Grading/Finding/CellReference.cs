@@ -5,7 +5,9 @@ namespace ClassKit.Grading.Finding;
 /// <summary>Defined names that stand for one cell.</summary>
 internal static class CellReference
 {
-    /// <summary>The cells that workbook-wide names stand for, in any letter case; null for one that is gone, broken or more than one cell.</summary>
+    /// <summary>
+    /// The cells that workbook-wide names stand for, in any letter case; null for one that is gone, broken or more than one cell.
+    /// </summary>
     public static Dictionary<string, CellAddress?> OfNames(WorkbookSnapshot workbook)
     {
         var cells = new Dictionary<string, CellAddress?>(workbook.Names.Count, StringComparer.OrdinalIgnoreCase);
@@ -20,7 +22,8 @@ internal static class CellReference
         // LibreOffice writes a sheet into names with a $ before it, which ECMA-376 has no use for.
         var text = reference.TrimStart('=', '$');
         var mark = text.LastIndexOf('!');
-        if (mark <= 0) return null;
+        if (mark <= 0)
+            return null;
         var sheet = text[..mark];
         if (sheet is ['\'', .., '\''])
             sheet = sheet[1..^1].Replace("''", "'", StringComparison.Ordinal);

@@ -7,7 +7,10 @@ namespace ClassKit.Grading.Finding;
 /// <param name="Answers">By part id.</param>
 /// <param name="MovedTo">The sheet, if it is another than the one that was dealt and named; else null.</param>
 internal sealed record FoundCells(
-    IReadOnlyDictionary<string, CellAddress> Givens, IReadOnlyDictionary<string, CellAddress> Answers, string? MovedTo)
+    IReadOnlyDictionary<string, CellAddress> Givens,
+    IReadOnlyDictionary<string, CellAddress> Answers,
+    string? MovedTo
+)
 {
     /// <summary>True if all of them stand where they were dealt.</summary>
     public bool AreWhereDealt { get; init; }

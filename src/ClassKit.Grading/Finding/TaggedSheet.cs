@@ -3,7 +3,9 @@ using ClassKit.Exercises.Layout;
 
 namespace ClassKit.Grading.Finding;
 
-/// <summary>The tags on one sheet of a returned workbook. They stand in their column as dealt, or further right if columns were inserted before it.</summary>
+/// <summary>
+/// The tags on one sheet of a returned workbook. They stand in their column as dealt, or further right if columns were inserted before it.
+/// </summary>
 internal sealed class TaggedSheet
 {
     private const int MostInserted = 4;
@@ -35,7 +37,13 @@ internal sealed class TaggedSheet
         var tags = new List<((int, int), string)>();
         foreach (var (place, content) in sheet.Cells)
         {
-            if (place.Column <= columns.Tag + MostInserted && content is { Formula: null, Stored: { IsText: true, Text: var text } } && text.Trim() is var tag && Tags.IsTag(tag)) tags.Add((place, tag));
+            if (
+                place.Column <= columns.Tag + MostInserted
+                && content is { Formula: null, Stored: { IsText: true, Text: var text } }
+                && text.Trim() is var tag
+                && Tags.IsTag(tag)
+            )
+                tags.Add((place, tag));
         }
         return tags;
     }

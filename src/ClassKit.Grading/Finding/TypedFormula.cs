@@ -5,18 +5,24 @@ using ClassKit.Grading.Answers;
 namespace ClassKit.Grading.Finding;
 
 /// <summary>
-/// Reads a formula that stands as text the way the student's own program would have read it: with the signs and digits of their keyboard, with semicolons
-/// between arguments and commas in numbers, and with the function names of their language.
+/// Reads a formula that stands as text the way the student's own program would have read it: with the signs and digits of their keyboard,
+/// with semicolons between arguments and commas in numbers, and with the function names of their language.
 /// </summary>
 internal static partial class TypedFormula
 {
-    /// <summary>True for a text that is meant as a formula: <c>=</c> stands first, but for blanks and the apostrophe that makes a cell hold text.</summary>
+    /// <summary>
+    /// True for a text that is meant as a formula: <c>=</c> stands first, but for blanks and the apostrophe that makes a cell hold text.
+    /// </summary>
     public static bool Begins(string text) => Start(text).Length > 0;
 
-    /// <summary>The ways in which the text can be read as a formula of files, each with its <c>=</c>, the likeliest first; none if it does not begin as one.</summary>
+    /// <summary>
+    /// The ways in which the text can be read as a formula of files, each with its <c>=</c>, the likeliest first; none if it does not begin
+    /// as one.
+    /// </summary>
     public static IEnumerable<string> Readings(string text)
     {
-        if (!Begins(text)) return [];
+        if (!Begins(text))
+            return [];
         var typed = Folded(Start(text));
         var local = Localized(typed, out var isLocal);
         return (isLocal ? (string[])[local, typed] : [typed, local]).Distinct(StringComparer.Ordinal);
@@ -42,16 +48,20 @@ internal static partial class TypedFormula
                 quote = quote is null ? stands[0] : null;
                 folded.Append(stands);
             }
-            else if (quote is not null) folded.Append(rune);
-            else if (rune.Value == TypedText.ArabicDecimal) folded.Append('.');
-            else folded.Append(stands);
+            else if (quote is not null)
+                folded.Append(rune);
+            else if (rune.Value == TypedText.ArabicDecimal)
+                folded.Append('.');
+            else
+                folded.Append(stands);
         }
         return Raised().Replace(folded.ToString(), power => "^" + AnswerText.Lowered(power.Value));
     }
 
     /// <summary>The formula as one of files, if it was typed in a program that writes decimals with a comma.</summary>
     /// <param name="typed">With the signs of formulas.</param>
-    /// <param name="isLocal">True if something in it says that it was: a semicolon, a function's name, a comma in a number that separates no arguments.</param>
+    /// <param name="isLocal">True if something in it says that it was: a semicolon, a function's name, a comma in a number that separates
+    /// no arguments.</param>
     private static string Localized(string typed, out bool isLocal)
     {
         var bare = Quoted().Replace(typed, quoted => new string('_', quoted.Length));
@@ -64,12 +74,24 @@ internal static partial class TypedFormula
         for (var at = 0; at < typed.Length; at++)
         {
             var character = bare[at];
-            if (character == '(') calls.Push(at > 0 && (char.IsLetterOrDigit(bare[at - 1]) || bare[at - 1] is '.' or '_'));
-            if (character == ')') calls.TryPop(out _);
-            var inNumber = character == ',' && at > 0 && at + 1 < bare.Length && char.IsAsciiDigit(bare[at - 1]) && char.IsAsciiDigit(bare[at + 1]) && NumberBefore().IsMatch(bare[..at]);
+            if (character == '(')
+                calls.Push(at > 0 && (char.IsLetterOrDigit(bare[at - 1]) || bare[at - 1] is '.' or '_'));
+            if (character == ')')
+                calls.TryPop(out _);
+            var inNumber =
+                character == ','
+                && at > 0
+                && at + 1 < bare.Length
+                && char.IsAsciiDigit(bare[at - 1])
+                && char.IsAsciiDigit(bare[at + 1])
+                && NumberBefore().IsMatch(bare[..at]);
             var isDecimal = inNumber && (translates || isSeparated || !calls.Contains(true));
             isLocal |= isDecimal;
-            result.Append(isDecimal ? '.' : character == ';' && isSeparated ? ',' : typed[at]);
+            result.Append(
+                isDecimal ? '.'
+                : character == ';' && isSeparated ? ','
+                : typed[at]
+            );
         }
         var separated = result.ToString();
         return Calls().Replace(separated, call => bare[call.Index] == '_' ? call.Value : FunctionNames.English(call.Value) ?? call.Value);

@@ -10,9 +10,7 @@ namespace ClassKit.Grading.Findings;
 /// <summary>What was found of one answer, or beside it. Whoever takes in all of them has taken in every finding there is.</summary>
 public abstract record AnswerFinding
 {
-    private AnswerFinding()
-    {
-    }
+    private AnswerFinding() { }
 
     /// <summary>The same finding under other names.</summary>
     internal virtual AnswerFinding Under(IDisguise disguise) => this;
@@ -77,12 +75,16 @@ public abstract record AnswerFinding
     /// <param name="Formula">The whole formula over the exercise's names, with its <c>=</c>.</param>
     /// <param name="Cells">The student's cells that stand in the edits, by name.</param>
     /// <param name="IsShown">True if a formula shows it, false if only a typed number does.</param>
-    public sealed record NearMiss(IReadOnlyList<KeyEdit> Edits, string Formula, IReadOnlyDictionary<string, string> Cells, bool IsShown) : AnswerFinding;
+    public sealed record NearMiss(IReadOnlyList<KeyEdit> Edits, string Formula, IReadOnlyDictionary<string, string> Cells, bool IsShown)
+        : AnswerFinding;
 
     /// <summary>A number that nothing else explains.</summary>
     public sealed record NotRight : AnswerFinding
     {
-        /// <summary>The student's formula over the exercise's names, with its <c>=</c>; null for a typed number, and for a formula that cannot be written like this.</summary>
+        /// <summary>
+        /// The student's formula over the exercise's names, with its <c>=</c>; null for a typed number, and for a formula that cannot be
+        /// written like this.
+        /// </summary>
         public string? Formula { get; init; }
     }
 
@@ -109,7 +111,11 @@ public abstract record AnswerFinding
     /// <param name="Character">At which character, from 1.</param>
     public sealed record BrokenFormula(SyntaxFound Found, int Character) : AnswerFinding
     {
-        internal override AnswerFinding Under(IDisguise disguise) => this with { Found = Found with { Text = disguise.OfTyped(Found.Text) } };
+        internal override AnswerFinding Under(IDisguise disguise) =>
+            this with
+            {
+                Found = Found with { Text = disguise.OfTyped(Found.Text) },
+            };
     }
 
     /// <summary>A text that reads like a formula, of which something is no cell of the workbook.</summary>

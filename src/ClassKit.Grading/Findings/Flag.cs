@@ -5,12 +5,13 @@ using ClassKit.Grading.Findings.Refusals;
 
 namespace ClassKit.Grading.Findings;
 
-/// <summary>A fact about a returned workbook that the instructor should see; never a verdict. Whoever takes in all of them has taken in every flag there is.</summary>
+/// <summary>
+/// A fact about a returned workbook that the instructor should see; never a verdict. Whoever takes in all of them has taken in every flag
+/// there is.
+/// </summary>
 public abstract record Flag
 {
-    private Flag()
-    {
-    }
+    private Flag() { }
 
     /// <summary>A stable word, such as <c>given-overwritten</c>; see <see cref="FlagCodes"/>.</summary>
     public abstract string Code { get; }
@@ -40,7 +41,8 @@ public abstract record Flag
         /// <inheritdoc/>
         public override string Code => FlagCodes.NameDiffers;
 
-        internal override Flag Under(IDisguise disguise) => new NameDiffers(File.Under(disguise), disguise.OfStudent(Named), disguise.OfStudent(Owner));
+        internal override Flag Under(IDisguise disguise) =>
+            new NameDiffers(File.Under(disguise), disguise.OfStudent(Named), disguise.OfStudent(Owner));
     }
 
     /// <summary>The student's id was gone from the workbook.</summary>
@@ -87,7 +89,8 @@ public abstract record Flag
         /// <inheritdoc/>
         public override string Code => FlagCodes.SeveralFiles;
 
-        internal override Flag Under(IDisguise disguise) => new SeveralFiles(disguise.OfStudent(Student), [.. Files.Select(file => file.Under(disguise))], Graded.Under(disguise));
+        internal override Flag Under(IDisguise disguise) =>
+            new SeveralFiles(disguise.OfStudent(Student), [.. Files.Select(file => file.Under(disguise))], Graded.Under(disguise));
     }
 
     /// <summary>A student returned a workbook of another deal, which was not graded.</summary>
@@ -98,7 +101,8 @@ public abstract record Flag
         /// <inheritdoc/>
         public override string Code => FlagCodes.OtherDeal;
 
-        internal override Flag Under(IDisguise disguise) => new OfOtherDeal(File.Under(disguise), (Uncounted.OfOtherDeal)Why.Under(disguise));
+        internal override Flag Under(IDisguise disguise) =>
+            new OfOtherDeal(File.Under(disguise), (Uncounted.OfOtherDeal)Why.Under(disguise));
     }
 
     /// <summary>What a workbook says of its deal does not agree with itself or with its numbers; it was graded.</summary>
@@ -134,7 +138,13 @@ public abstract record Flag
         /// <inheritdoc/>
         public override string Code => FlagCodes.PaperBeside;
 
-        internal override Flag Under(IDisguise disguise) => this with { Student = disguise.OfStudent(Student), File = File.Under(disguise), Paper = Paper.Under(disguise) };
+        internal override Flag Under(IDisguise disguise) =>
+            this with
+            {
+                Student = disguise.OfStudent(Student),
+                File = File.Under(disguise),
+                Paper = Paper.Under(disguise),
+            };
     }
 
     /// <summary>Wrong numbers that are right for what another student was dealt.</summary>
@@ -142,12 +152,22 @@ public abstract record Flag
     /// <param name="Other">For whom they are right.</param>
     /// <param name="Parts">The parts, each as exercise and part.</param>
     /// <param name="Expected">The rate of classes in which chance alone brings this about, above 0.</param>
-    public sealed record FitsAnotherVariant(Student Student, Student Other, IReadOnlyList<(string Exercise, string Part)> Parts, double Expected) : Flag
+    public sealed record FitsAnotherVariant(
+        Student Student,
+        Student Other,
+        IReadOnlyList<(string Exercise, string Part)> Parts,
+        double Expected
+    ) : Flag
     {
         /// <inheritdoc/>
         public override string Code => FlagCodes.FitsAnotherVariant;
 
-        internal override Flag Under(IDisguise disguise) => this with { Student = disguise.OfStudent(Student), Other = disguise.OfStudent(Other) };
+        internal override Flag Under(IDisguise disguise) =>
+            this with
+            {
+                Student = disguise.OfStudent(Student),
+                Other = disguise.OfStudent(Other),
+            };
     }
 
     /// <summary>Wrong answers written exactly as another student wrote them.</summary>
@@ -155,7 +175,8 @@ public abstract record Flag
     /// <param name="Parts">The parts, each as exercise and part.</param>
     /// <param name="Both">How many parts both got wrong.</param>
     /// <param name="Expected">The rate of classes in which chance alone brings this about, above 0.</param>
-    public sealed record SharedMistakes(Student Other, IReadOnlyList<(string Exercise, string Part)> Parts, int Both, double Expected) : Flag
+    public sealed record SharedMistakes(Student Other, IReadOnlyList<(string Exercise, string Part)> Parts, int Both, double Expected)
+        : Flag
     {
         /// <inheritdoc/>
         public override string Code => FlagCodes.SharedMistakes;

@@ -10,5 +10,9 @@ namespace ClassKit.Grading.Findings;
 public sealed record OtherDeal(OtherDealKind Kind, string? Code, string? Lesson, string? Cohort)
 {
     internal OtherDeal Under(IDisguise disguise) =>
-        this with { Lesson = Lesson is { } lesson ? disguise.OfTyped(lesson) : null, Cohort = Cohort is { } cohort ? disguise.OfTyped(cohort) : null };
+        this with
+        {
+            Lesson = Lesson is { } lesson ? disguise.OfTyped(lesson) : null,
+            Cohort = Cohort is { } cohort ? disguise.OfTyped(cohort) : null,
+        };
 }

@@ -7,9 +7,7 @@ namespace ClassKit.Grading.Findings;
 /// <summary>Why a returned file does not count.</summary>
 public abstract record Uncounted
 {
-    private Uncounted()
-    {
-    }
+    private Uncounted() { }
 
     /// <summary>The same reason under other names.</summary>
     internal virtual Uncounted Under(IDisguise disguise) => this;
@@ -47,8 +45,14 @@ public abstract record Uncounted
     /// <param name="OutOf">Of how many points.</param>
     /// <param name="Graded">The one that was graded.</param>
     /// <param name="Because">Why that one.</param>
-    public sealed record OtherVersion(Student Student, decimal Points, decimal OutOf, ReturnedName Graded, WhyThatVersion Because) : Uncounted
+    public sealed record OtherVersion(Student Student, decimal Points, decimal OutOf, ReturnedName Graded, WhyThatVersion Because)
+        : Uncounted
     {
-        internal override Uncounted Under(IDisguise disguise) => this with { Student = disguise.OfStudent(Student), Graded = Graded.Under(disguise) };
+        internal override Uncounted Under(IDisguise disguise) =>
+            this with
+            {
+                Student = disguise.OfStudent(Student),
+                Graded = Graded.Under(disguise),
+            };
     }
 }

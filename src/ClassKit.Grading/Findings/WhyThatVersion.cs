@@ -3,9 +3,7 @@ namespace ClassKit.Grading.Findings;
 /// <summary>Why one of several versions of a student's work was graded.</summary>
 public abstract record WhyThatVersion
 {
-    private WhyThatVersion()
-    {
-    }
+    private WhyThatVersion() { }
 
     /// <summary>It says when it was changed, and the other does not; or neither does.</summary>
     public sealed record SaysWhen : WhyThatVersion;

@@ -4,11 +4,13 @@ using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.FollowUps;
 
-/// <summary>Chooses what a student practises after grading: by the skills on which points were lost, aimed at the misconceptions met.</summary>
+/// <summary>
+/// Chooses what a student practises after grading: by the skills on which points were lost, aimed at the misconceptions met.
+/// </summary>
 /// <remarks>
-/// Skills come in the order of the points lost. First each gets the exercise on which most was lost; then, while time is left, another of the
-/// skill: one step more guided where at least half was lost, else of the same level, and rather one that knows a misconception of the same
-/// name as one that the student met.
+/// Skills come in the order of the points lost. First each gets the exercise on which most was lost; then, while time is left, another of
+/// the skill: one step more guided where at least half was lost, else of the same level, and rather one that knows a misconception of the
+/// same name as one that the student met.
 /// </remarks>
 public static class FollowUpChooser
 {
@@ -26,18 +28,26 @@ public static class FollowUpChooser
         ArgumentNullException.ThrowIfNull(dealt);
         ArgumentNullException.ThrowIfNull(record);
         ArgumentNullException.ThrowIfNull(pool);
-        var skills = dealt.Exercises.Select(exercise => new Result(exercise, [.. record.Answers.Where(answer => answer.Exercise.Id == exercise.Id)]))
+        var skills = dealt
+            .Exercises.Select(exercise => new Result(exercise, [.. record.Answers.Where(answer => answer.Exercise.Id == exercise.Id)]))
             .Where(result => result.Lost > 0)
             .GroupBy(result => result.Exercise.Skill)
-            .Select(skill => new Need([.. skill.OrderByDescending(result => result.Lost)], [.. pool.UnionBy(dealt.Exercises, exercise => exercise.Id).Where(exercise => exercise.Skill == skill.Key)]))
+            .Select(skill => new Need(
+                [.. skill.OrderByDescending(result => result.Lost)],
+                [.. pool.UnionBy(dealt.Exercises, exercise => exercise.Id).Where(exercise => exercise.Skill == skill.Key)]
+            ))
             .OrderByDescending(need => need.Lost)
             .ToList();
         var chosen = new List<FollowUpExercise>();
-        foreach (var candidates in (IEnumerable<FollowUpExercise>[])[skills.SelectMany(need => need.Again()), skills.SelectMany(need => need.Another())])
+        foreach (
+            var candidates in (IEnumerable<FollowUpExercise>[])
+                [skills.SelectMany(need => need.Again()), skills.SelectMany(need => need.Another())]
+        )
         {
             foreach (var candidate in candidates)
             {
-                if (chosen.Count == 0 || chosen.Sum(one => one.Exercise.Minutes) + candidate.Exercise.Minutes <= minutes) chosen.Add(candidate);
+                if (chosen.Count == 0 || chosen.Sum(one => one.Exercise.Minutes) + candidate.Exercise.Minutes <= minutes)
+                    chosen.Add(candidate);
             }
         }
         return [.. skills.SelectMany(need => chosen.Where(one => one.Exercise.Skill == need.Skill).OrderBy(one => one.Exercise.Level))];
@@ -51,8 +61,13 @@ public static class FollowUpChooser
         /// <summary>The misconceptions met, as the exercise words them.</summary>
         public IReadOnlyList<Misconception> Met { get; } =
         [
-            .. Answers.Where(answer => answer.Misconception is not null && answer.Points < answer.OutOf)
-                .Select(answer => Exercise.Parts.FirstOrDefault(part => part.Id == answer.Part.Id)?.Misconceptions.FirstOrDefault(known => known.Id == answer.Misconception!.Id))
+            .. Answers
+                .Where(answer => answer.Misconception is not null && answer.Points < answer.OutOf)
+                .Select(answer =>
+                    Exercise
+                        .Parts.FirstOrDefault(part => part.Id == answer.Part.Id)
+                        ?.Misconceptions.FirstOrDefault(known => known.Id == answer.Misconception!.Id)
+                )
                 .OfType<Misconception>(),
         ];
     }
@@ -69,26 +84,32 @@ public static class FollowUpChooser
         private Result Worst => Results[0];
 
         private ExerciseLevel Wanted =>
-            Worst.Lost < StepBack * Worst.Answers.Sum(answer => answer.OutOf) || Worst.Exercise.Level == ExerciseLevel.Guided ? Worst.Exercise.Level : Worst.Exercise.Level - 1;
+            Worst.Lost < StepBack * Worst.Answers.Sum(answer => answer.OutOf) || Worst.Exercise.Level == ExerciseLevel.Guided
+                ? Worst.Exercise.Level
+                : Worst.Exercise.Level - 1;
 
         public IEnumerable<FollowUpExercise> Again()
         {
             yield return For(Candidates.First(exercise => exercise.Id == Worst.Exercise.Id), isAgain: true);
         }
 
-        public IEnumerable<FollowUpExercise> Another() => Candidates
-            .Where(exercise => exercise.Id != Worst.Exercise.Id)
-            .OrderBy(exercise => Math.Abs(exercise.Level - Wanted))
-            .ThenByDescending(Knows)
-            .ThenBy(exercise => exercise.Minutes)
-            .ThenBy(exercise => exercise.Id, StringComparer.Ordinal)
-            .Take(1)
-            .Select(exercise => For(exercise, isAgain: Results.Any(result => result.Exercise.Id == exercise.Id)));
+        public IEnumerable<FollowUpExercise> Another() =>
+            Candidates
+                .Where(exercise => exercise.Id != Worst.Exercise.Id)
+                .OrderBy(exercise => Math.Abs(exercise.Level - Wanted))
+                .ThenByDescending(Knows)
+                .ThenBy(exercise => exercise.Minutes)
+                .ThenBy(exercise => exercise.Id, StringComparer.Ordinal)
+                .Take(1)
+                .Select(exercise => For(exercise, isAgain: Results.Any(result => result.Exercise.Id == exercise.Id)));
 
         private FollowUpExercise For(Exercise exercise, bool isAgain) =>
             new(exercise, Lost, isAgain, [.. Results.Where(result => result.Exercise.Id == exercise.Id).SelectMany(result => result.Met)]);
 
-        /// <summary>True if the exercise knows a misconception by the name of one that was met. Names such as “divided” are shared by wrong turns that are alike.</summary>
+        /// <summary>
+        /// True if the exercise knows a misconception by the name of one that was met. Names such as “divided” are shared by wrong turns
+        /// that are alike.
+        /// </summary>
         private bool Knows(Exercise exercise)
         {
             var known = exercise.Parts.SelectMany(part => part.Misconceptions).Select(misconception => misconception.Id).ToHashSet();

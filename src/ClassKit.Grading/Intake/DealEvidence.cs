@@ -14,10 +14,13 @@ internal static class DealEvidence
     /// <param name="owner">Whose it seems to be; null if nobody's.</param>
     public static DealOrigin Weigh(DealtClass dealt, DealMarks marks, DealtNumbers numbers, DealtStudent? owner)
     {
-        if (dealt.Identity is not { Code: var own } || marks.Codes.Count == 0) return numbers.SpeakAgainst(owner) ? DealOrigin.Other : DealOrigin.Own;
-        if (!marks.Codes.Contains(own)) return DealOrigin.Other;
+        if (dealt.Identity is not { Code: var own } || marks.Codes.Count == 0)
+            return numbers.SpeakAgainst(owner) ? DealOrigin.Other : DealOrigin.Own;
+        if (!marks.Codes.Contains(own))
+            return DealOrigin.Other;
         var isPure = marks.Codes.Count == 1;
-        if (!numbers.SpeakAgainst(owner)) return isPure ? DealOrigin.Own : DealOrigin.Doubtful;
+        if (!numbers.SpeakAgainst(owner))
+            return isPure ? DealOrigin.Own : DealOrigin.Doubtful;
         return isPure ? DealOrigin.Doubtful : DealOrigin.Other;
     }
 

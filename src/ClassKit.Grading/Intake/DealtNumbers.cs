@@ -5,7 +5,9 @@ using ClassKit.Grading.Finding;
 
 namespace ClassKit.Grading.Intake;
 
-/// <summary>The numbers that stand in a returned workbook where the class's givens were dealt, held against what was dealt to whom.</summary>
+/// <summary>
+/// The numbers that stand in a returned workbook where the class's givens were dealt, held against what was dealt to whom.
+/// </summary>
 internal sealed class DealtNumbers
 {
     /// <summary>So large a share of a student's numbers nobody else has by chance, however few values each can take.</summary>
@@ -19,10 +21,20 @@ internal sealed class DealtNumbers
     public DealtNumbers(DealtClass dealt, PracticeLayout layout, WorkbookSnapshot workbook, CellFinder finder)
     {
         _dealt = dealt;
-        _values = layout.Exercises
-            .SelectMany(exercise => finder.Find(exercise).Givens.Select(given => (Key: (exercise.Exercise.Id, given.Key), Place: given.Value)))
-            .ToDictionary(given => given.Key, given => workbook.Find(given.Place)?.Stored is { IsNumber: true, Number: var number } ? number : (double?)null);
-        _telling = [.. dealt.Exercises.SelectMany(exercise => exercise.Givens.Where(given => !given.IsConstant).Select(given => (exercise.Id, given.Id)))];
+        _values = layout
+            .Exercises.SelectMany(exercise =>
+                finder.Find(exercise).Givens.Select(given => (Key: (exercise.Exercise.Id, given.Key), Place: given.Value))
+            )
+            .ToDictionary(
+                given => given.Key,
+                given => workbook.Find(given.Place)?.Stored is { IsNumber: true, Number: var number } ? number : (double?)null
+            );
+        _telling =
+        [
+            .. dealt.Exercises.SelectMany(exercise =>
+                exercise.Givens.Where(given => !given.IsConstant).Select(given => (exercise.Id, given.Id))
+            ),
+        ];
     }
 
     /// <summary>The one student for whom clearly more of the dealt numbers stand in their places than for anyone else.</summary>
@@ -30,24 +42,40 @@ internal sealed class DealtNumbers
     {
         get
         {
-            var ranked = _dealt.Students.Select(student => (Student: student, Hits: Givens(student).Count(IsThere))).OrderByDescending(candidate => candidate.Hits).Take(2).ToList();
-            return ranked is [var best, ..] && best.Hits * 2 > Givens(best.Student).Count() && (ranked.Count == 1 || best.Hits > ranked[1].Hits) ? best.Student : null;
+            var ranked = _dealt
+                .Students.Select(student => (Student: student, Hits: Givens(student).Count(IsThere)))
+                .OrderByDescending(candidate => candidate.Hits)
+                .Take(2)
+                .ToList();
+            return
+                ranked is [var best, ..]
+                && best.Hits * 2 > Givens(best.Student).Count()
+                && (ranked.Count == 1 || best.Hits > ranked[1].Hits)
+                ? best.Student
+                : null;
         }
     }
 
-    /// <summary>True if most of the numbers are others than those dealt to a student, and they are nobody else's here either. Blank cells say nothing.</summary>
+    /// <summary>
+    /// True if most of the numbers are others than those dealt to a student, and they are nobody else's here either. Blank cells say
+    /// nothing.
+    /// </summary>
     /// <param name="student">Whose workbook it seems to be; null if nobody's.</param>
     public bool SpeakAgainst(DealtStudent? student)
     {
-        if (student is null) return Likeliest is null;
+        if (student is null)
+            return Likeliest is null;
         var telling = Givens(student).Where(given => _telling.Contains((given.Exercise, given.Name))).ToList();
-        return telling.Count(IsAnother) * 2 > telling.Count && !_dealt.Students.Any(other => other != student && Givens(other).Count(IsThere) >= Unmistakable * Givens(other).Count());
+        return telling.Count(IsAnother) * 2 > telling.Count
+            && !_dealt.Students.Any(other => other != student && Givens(other).Count(IsThere) >= Unmistakable * Givens(other).Count());
     }
 
     private static IEnumerable<(string Exercise, string Name, decimal Value)> Givens(DealtStudent student) =>
         student.Variants.SelectMany(variant => variant.Givens.Select(given => (variant.Exercise.Id, given.Key, given.Value)));
 
-    private bool IsThere((string Exercise, string Name, decimal Value) given) => _values[(given.Exercise, given.Name)] is { } number && GivenCheck.IsAsDealt(number, given.Value);
+    private bool IsThere((string Exercise, string Name, decimal Value) given) =>
+        _values[(given.Exercise, given.Name)] is { } number && GivenCheck.IsAsDealt(number, given.Value);
 
-    private bool IsAnother((string Exercise, string Name, decimal Value) given) => _values[(given.Exercise, given.Name)] is { } number && !GivenCheck.IsAsDealt(number, given.Value);
+    private bool IsAnother((string Exercise, string Name, decimal Value) given) =>
+        _values[(given.Exercise, given.Name)] is { } number && !GivenCheck.IsAsDealt(number, given.Value);
 }

@@ -6,7 +6,9 @@ using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Intake;
 
-/// <summary>What one returned file came to, before it is weighed against others of the same student. The workbook itself is not kept.</summary>
+/// <summary>
+/// What one returned file came to, before it is weighed against others of the same student. The workbook itself is not kept.
+/// </summary>
 public sealed class JudgedFile
 {
     private readonly ReturnedFile _file;
@@ -45,7 +47,9 @@ public sealed class JudgedFile
 
     internal string? Digest => _file.Digest;
 
-    /// <summary>Who saved it last, as it says itself; null if it does not say. Compared within the class, and never shown or put on record.</summary>
+    /// <summary>
+    /// Who saved it last, as it says itself; null if it does not say. Compared within the class, and never shown or put on record.
+    /// </summary>
     internal string? SavedBy => _file.SavedBy;
 
     /// <summary>Why it was not read.</summary>
@@ -60,7 +64,8 @@ public sealed class JudgedFile
     internal DateTime? Changed => _file.Modified ?? _file.Dated;
 
     /// <summary>The file accounted for.</summary>
-    internal AccountedFile As(FileFate fate, Uncounted? why = null) => new(Path, Digest, _file.Modified, fate, Student?.Who, why) { Fault = _file.Fault, Other = Other };
+    internal AccountedFile As(FileFate fate, Uncounted? why = null) =>
+        new(Path, Digest, _file.Modified, fate, Student?.Who, why) { Fault = _file.Fault, Other = Other };
 
     /// <summary>The file accounted for as one that was not read.</summary>
     internal AccountedFile AsUnread() => As(_file.Fault is null ? FileFate.Refused : FileFate.OurError, new Uncounted.NotRead(Refusal));

@@ -2,7 +2,9 @@ using ClassKit.Exercises.Dealing;
 
 namespace ClassKit.Grading.Intake;
 
-/// <summary>What was judged so far. Of each student's files only the one that counts keeps its answers, so that many versions take little memory.</summary>
+/// <summary>
+/// What was judged so far. Of each student's files only the one that counts keeps its answers, so that many versions take little memory.
+/// </summary>
 /// <remarks>Files may come from several threads and in any order; what is kept in the end is the same.</remarks>
 public sealed class JudgedFiles
 {
@@ -23,7 +25,8 @@ public sealed class JudgedFiles
         lock (_lock)
         {
             _files.Add(file);
-            if (file is not { IsGraded: true, Student.Who.Id: var id }) return;
+            if (file is not { IsGraded: true, Student.Who.Id: var id })
+                return;
             if (!_counting.TryGetValue((id, file.IsPaper), out var counting))
             {
                 _counting[(id, file.IsPaper)] = file;
@@ -31,7 +34,8 @@ public sealed class JudgedFiles
             }
 
             var isBetter = _order.Compare(file, counting) < 0;
-            if (isBetter) _counting[(id, file.IsPaper)] = file;
+            if (isBetter)
+                _counting[(id, file.IsPaper)] = file;
             (isBetter ? counting : file).ForgetAnswers();
         }
     }

@@ -2,7 +2,9 @@ using ClassKit.Exercises.Dealing;
 
 namespace ClassKit.Grading.Intake;
 
-/// <summary>Whom the name of a returned file speaks of. Course sites, mail programs and phones put much around names, and turn them about.</summary>
+/// <summary>
+/// Whom the name of a returned file speaks of. Course sites, mail programs and phones put much around names, and turn them about.
+/// </summary>
 /// <remarks>
 /// A student is meant by their id, by their whole name in either order, or by two words of a name of three or more. The longest of several
 /// wins; two that are equally long are no hint.
@@ -36,7 +38,8 @@ internal sealed class NameHints
         var parts = path.Split('/');
         for (var at = parts.Length - 1; at >= 0; at--)
         {
-            if (InPart(EncodedText.Decode(at == parts.Length - 1 ? Path.GetFileNameWithoutExtension(parts[at]) : parts[at])) is { } student) return student;
+            if (InPart(EncodedText.Decode(at == parts.Length - 1 ? Path.GetFileNameWithoutExtension(parts[at]) : parts[at])) is { } student)
+                return student;
         }
 
         return null;
@@ -45,11 +48,15 @@ internal sealed class NameHints
     private DealtStudent? InPart(string text)
     {
         var runs = Runs(FoldedWords.Of(text));
-        var best = runs.SelectMany(run => _whole.GetValueOrDefault(run, []), (run, student) => (Student: student, Letters: run.Length, IsWhole: true))
+        var best = runs.SelectMany(
+                run => _whole.GetValueOrDefault(run, []),
+                (run, student) => (Student: student, Letters: run.Length, IsWhole: true)
+            )
             .Concat(InPieces(runs))
             .GroupBy(hint => hint.Student, (student, hints) => (Student: student, Best: hints.Max(hint => (hint.Letters, hint.IsWhole))))
             .OrderByDescending(hint => hint.Best)
-            .Take(2).ToList();
+            .Take(2)
+            .ToList();
         return best.Count == 1 || (best.Count == 2 && best[0].Best != best[1].Best) ? _dealt.Students[best[0].Student] : null;
     }
 
@@ -62,12 +69,15 @@ internal sealed class NameHints
 
     private void AddName(IReadOnlyList<string> words, int student)
     {
-        if (words.Count == 0) return;
+        if (words.Count == 0)
+            return;
         Add(_whole, string.Concat(words), student);
         Add(_whole, words[^1] + string.Concat(words.Take(words.Count - 1)), student);
-        if (words.Count == 1) return;
+        if (words.Count == 1)
+            return;
         _wordsNeeded[student] = 2;
-        foreach (var word in words) Add(_words, word, student);
+        foreach (var word in words)
+            Add(_words, word, student);
     }
 
     private static HashSet<string> Runs(IReadOnlyList<string> words)
@@ -76,7 +86,8 @@ internal sealed class NameHints
         for (var from = 0; from < words.Count; from++)
         {
             var run = "";
-            for (var to = from; to < Math.Min(words.Count, from + LongestRun); to++) runs.Add(run += words[to]);
+            for (var to = from; to < Math.Min(words.Count, from + LongestRun); to++)
+                runs.Add(run += words[to]);
         }
 
         return runs;
@@ -84,8 +95,11 @@ internal sealed class NameHints
 
     private static void Add(Dictionary<string, List<int>> index, string key, int student)
     {
-        if (key.Length == 0) return;
-        if (!index.TryGetValue(key, out var students)) index[key] = students = [];
-        if (!students.Contains(student)) students.Add(student);
+        if (key.Length == 0)
+            return;
+        if (!index.TryGetValue(key, out var students))
+            index[key] = students = [];
+        if (!students.Contains(student))
+            students.Add(student);
     }
 }

@@ -22,7 +22,8 @@ internal sealed class OwnerFinder
     /// <summary>Whose workbook this is by what is inside.</summary>
     public Owner ByContent(WorkbookSnapshot workbook, DealtNumbers numbers)
     {
-        if (IdInside(workbook) is { } id && _byId.TryGetValue(id, out var student)) return new(student, OwnerEvidence.IdCell);
+        if (IdInside(workbook) is { } id && _byId.TryGetValue(id, out var student))
+            return new(student, OwnerEvidence.IdCell);
         return numbers.Likeliest is { } likely ? new(likely, OwnerEvidence.Givens) : new(null, OwnerEvidence.None);
     }
 
@@ -42,7 +43,8 @@ internal sealed class OwnerFinder
         {
             foreach (var ((row, column), content) in sheet.Cells)
             {
-                if (content.Stored is { IsText: true, Text: StartPlan.StudentIdLabel }) return new(sheet.Name, row, column + 1);
+                if (content.Stored is { IsText: true, Text: StartPlan.StudentIdLabel })
+                    return new(sheet.Name, row, column + 1);
             }
         }
         return null;

@@ -24,22 +24,47 @@ internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>
         List<AccountedFile> others =
         [
             .. refused.Select(file => file.AsUnread()),
-            .. files.Where(file => file.Other is not null).Select(file => file.As(FileFate.OtherDeal, new Uncounted.OfOtherDeal(file.Other!, dealt.LessonTitle, dealt.Identity?.Code))),
+            .. files
+                .Where(file => file.Other is not null)
+                .Select(file =>
+                    file.As(FileFate.OtherDeal, new Uncounted.OfOtherDeal(file.Other!, dealt.LessonTitle, dealt.Identity?.Code))
+                ),
         ];
         var strays = OfOtherDeals(others);
-        if (versions.Count == 0 && paper is null) return (Ungraded(student, refused, strays), others);
+        if (versions.Count == 0 && paper is null)
+            return (Ungraded(student, refused, strays), others);
 
         // Paper bears no time of its own, so that whatever versions are chosen by, it stands against the chosen one by points alone.
         var counts = paper is not null && (versions.Count == 0 || paper.Points > versions[0].Points) ? paper : versions[0];
         var grade = counts.Grade!;
-        var beside = paper is not null && versions.Concat(refused).FirstOrDefault() is { } file ? [new Flag.PaperBeside(student.Who, file.Name, paper.Name, counts == paper)] : (IEnumerable<Flag>)[];
-        var several = versions.Count + refused.Count > 1 && counts != paper ? [Several(student, counts, [.. versions, .. refused])] : (IEnumerable<Flag>)[];
-        return (grade with { Flags = [.. grade.Flags, .. several, .. beside, .. strays] },
-        [
-            counts.As(counts == paper ? FileFate.Paper : FileFate.Graded),
-            .. versions.Append(paper).OfType<JudgedFile>().Where(version => version != counts).Select(version => version.As(FileFate.OtherVersion, Why(student, version, version.IsPaper || version == versions[0] ? counts : versions[0]))),
-            .. others,
-        ]);
+        var beside =
+            paper is not null && versions.Concat(refused).FirstOrDefault() is { } file
+                ? [new Flag.PaperBeside(student.Who, file.Name, paper.Name, counts == paper)]
+                : (IEnumerable<Flag>)[];
+        var several =
+            versions.Count + refused.Count > 1 && counts != paper
+                ? [Several(student, counts, [.. versions, .. refused])]
+                : (IEnumerable<Flag>)[];
+        return (
+            grade with
+            {
+                Flags = [.. grade.Flags, .. several, .. beside, .. strays],
+            },
+            [
+                counts.As(counts == paper ? FileFate.Paper : FileFate.Graded),
+                .. versions
+                    .Append(paper)
+                    .OfType<JudgedFile>()
+                    .Where(version => version != counts)
+                    .Select(version =>
+                        version.As(
+                            FileFate.OtherVersion,
+                            Why(student, version, version.IsPaper || version == versions[0] ? counts : versions[0])
+                        )
+                    ),
+                .. others,
+            ]
+        );
     }
 
     /// <summary>The one that counts comes first. No two files are equal, since no two have the same path.</summary>
@@ -53,23 +78,38 @@ internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>
             VersionChoice.Best => (points, time),
             VersionChoice.Newest => (time, points),
         };
-        return first != 0 ? first : second != 0 ? second : string.CompareOrdinal(x.Path, y.Path);
+        return first != 0 ? first
+            : second != 0 ? second
+            : string.CompareOrdinal(x.Path, y.Path);
     }
 
     private StudentGrade Ungraded(DealtStudent student, List<JudgedFile> refused, IEnumerable<Flag> strays)
     {
-        var grade = refused.Count == 0
-            ? new StudentGrade(student.Who, GradeStatus.Missing, null, [], [])
-            : new(student.Who, GradeStatus.Unreadable, refused[0].Path, [], [.. refused.Select(file => new Flag.UnreadableFile(file.Name, file.Refusal))]);
+        var grade =
+            refused.Count == 0
+                ? new StudentGrade(student.Who, GradeStatus.Missing, null, [], [])
+                : new(
+                    student.Who,
+                    GradeStatus.Unreadable,
+                    refused[0].Path,
+                    [],
+                    [.. refused.Select(file => new Flag.UnreadableFile(file.Name, file.Refusal))]
+                );
         return grade with { Rule = _marking.Total, Flags = [.. grade.Flags, .. strays] };
     }
 
     private static List<Flag> OfOtherDeals(IEnumerable<AccountedFile> files) =>
-        [.. files.Where(file => file.Why is Uncounted.OfOtherDeal).Take(MostFlagged).Select(file => new Flag.OfOtherDeal(new(file.File), (Uncounted.OfOtherDeal)file.Why!))];
+        [
+            .. files
+                .Where(file => file.Why is Uncounted.OfOtherDeal)
+                .Take(MostFlagged)
+                .Select(file => new Flag.OfOtherDeal(new(file.File), (Uncounted.OfOtherDeal)file.Why!)),
+        ];
 
     private Uncounted Why(DealtStudent student, JudgedFile version, JudgedFile counts)
     {
-        if (version.Digest is not null && version.Digest == counts.Digest) return new Uncounted.Copy(counts.Name);
+        if (version.Digest is not null && version.Digest == counts.Digest)
+            return new Uncounted.Copy(counts.Name);
         var byTime = _marking.Versions == VersionChoice.Newest && !version.IsPaper && !counts.IsPaper;
         WhyThatVersion because = (byTime, version.Changed, counts.Changed) switch
         {

@@ -6,7 +6,10 @@ using ClassKit.Grading.Results;
 namespace ClassKit.Grading.Integrity;
 
 /// <summary>Workbooks of different students that name the same person as having saved them last.</summary>
-/// <remarks>Where much of the class shares a name, it is that of a machine or a school account, and says nothing of anybody. Who it is stays in the file: the fact is that it is the same.</remarks>
+/// <remarks>
+/// Where much of the class shares a name, it is that of a machine or a school account, and says nothing of anybody. Who it is stays in the
+/// file: the fact is that it is the same.
+/// </remarks>
 internal static class SharedAuthors
 {
     /// <summary>The greatest share of the class that is remarkable; common practice, no source.</summary>
@@ -19,8 +22,10 @@ internal static class SharedAuthors
         foreach (var shared in counting.GroupBy(file => file.SavedBy!, StringComparer.OrdinalIgnoreCase))
         {
             var students = shared.Select(file => file.Student!.Who).DistinctBy(student => student.Id).ToList();
-            if (students.Count < 2 || students.Count > Math.Max(2, Remarkable * counting.Count)) continue;
-            foreach (var student in students) yield return (student, new Flag.SharedAuthor([.. students.Where(other => other != student)]));
+            if (students.Count < 2 || students.Count > Math.Max(2, Remarkable * counting.Count))
+                continue;
+            foreach (var student in students)
+                yield return (student, new Flag.SharedAuthor([.. students.Where(other => other != student)]));
         }
     }
 }

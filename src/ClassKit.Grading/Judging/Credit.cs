@@ -38,10 +38,11 @@ internal static class Credit
         };
     }
 
-    private static decimal ShareOf(MarkingScheme marking, SlipKind slip) => slip switch
-    {
-        SlipKind.Unit => marking.UnitSlipShare,
-        SlipKind.Rounding => marking.RoundingSlipShare,
-        SlipKind.NearMiss => marking.NearMissShare ?? marking.MisconceptionShare,
-    };
+    private static decimal ShareOf(MarkingScheme marking, SlipKind slip) =>
+        slip switch
+        {
+            SlipKind.Unit => marking.UnitSlipShare,
+            SlipKind.Rounding => marking.RoundingSlipShare,
+            SlipKind.NearMiss => marking.NearMissShare ?? marking.MisconceptionShare,
+        };
 }

@@ -14,5 +14,6 @@ internal sealed class DrawnInputs(IReadOnlyList<Variant> all)
     public IReadOnlyList<Variant> All => all;
 
     /// <summary>The largest right answer to a part; null where some are less than nothing.</summary>
-    public double? Most(Part part) => _most.GetOrAdd(part.Id, id => all.All(variant => variant.Answers[id] >= 0) ? all.Max(variant => variant.Answers[id]) : null);
+    public double? Most(Part part) =>
+        _most.GetOrAdd(part.Id, id => all.All(variant => variant.Answers[id] >= 0) ? all.Max(variant => variant.Answers[id]) : null);
 }

@@ -17,7 +17,12 @@ internal sealed class EarlierAnswers
         Parts = [.. exercise.Parts.TakeWhile(other => other != part)];
         List<Part> used = [.. Parts.Where(before => part.Key.Names.Contains(before.Id, StringComparer.OrdinalIgnoreCase))];
         AreRight = used.TrueForAll(before => judged[before.Id].Judgement.IsRightNumber);
-        Wrong = [.. used.Where(before => judged[before.Id].Judgement is { Reading: not null } judgement && (!judgement.IsRightNumber || judgement.Reading.IsScaled))];
+        Wrong =
+        [
+            .. used.Where(before =>
+                judged[before.Id].Judgement is { Reading: not null } judgement && (!judgement.IsRightNumber || judgement.Reading.IsScaled)
+            ),
+        ];
         WithoutNumber = [.. used.Where(before => !judged[before.Id].HoldsNumber)];
     }
 
@@ -27,7 +32,9 @@ internal sealed class EarlierAnswers
     /// <summary>True if every earlier part that the key builds on has the right number.</summary>
     public bool AreRight { get; }
 
-    /// <summary>Those that the key builds on and whose cells hold something wrong, if only a percentage a hundred times too large.</summary>
+    /// <summary>
+    /// Those that the key builds on and whose cells hold something wrong, if only a percentage a hundred times too large.
+    /// </summary>
     public IReadOnlyList<Part> Wrong { get; }
 
     /// <summary>Those that the key builds on and in whose cells no number stands.</summary>
@@ -40,7 +47,8 @@ internal sealed class EarlierAnswers
     public IReadOnlyDictionary<Part, Reading?> Unreached => ReadingsOf(Parts.Where(before => !_judged[before.Id].IsReached));
 
     /// <summary>The parts in which what is wrong or missing before this part was counted, and not those that only carry it on.</summary>
-    public IReadOnlyList<Part> Origins => [.. Parts.Where(before => Wrong.Concat(WithoutNumber).Any(used => _judged[used.Id].Origins.Contains(before)))];
+    public IReadOnlyList<Part> Origins =>
+        [.. Parts.Where(before => Wrong.Concat(WithoutNumber).Any(used => _judged[used.Id].Origins.Contains(before)))];
 
     /// <summary>Those of <see cref="Origins"/> in whose cells no number stands.</summary>
     public IReadOnlyList<Part> OriginsWithoutNumber => [.. Origins.Where(before => !_judged[before.Id].HoldsNumber)];
@@ -48,5 +56,6 @@ internal sealed class EarlierAnswers
     /// <summary>True if the wrong ones are answers that somebody worked out, and not a 0, a 1 or a number copied from the sheet.</summary>
     public bool AreTelling => Wrong.All(before => _judged[before.Id].IsTelling);
 
-    private Dictionary<Part, Reading?> ReadingsOf(IEnumerable<Part> parts) => parts.ToDictionary(part => part, part => _judged[part.Id].Judgement.Reading);
+    private Dictionary<Part, Reading?> ReadingsOf(IEnumerable<Part> parts) =>
+        parts.ToDictionary(part => part, part => _judged[part.Id].Judgement.Reading);
 }

@@ -20,33 +20,52 @@ internal sealed class NearMissFinder
     /// <param name="returned">The exercise as it came back.</param>
     /// <param name="trials">What answers are tried with, the dealt inputs first.</param>
     /// <param name="table">The wrong formulas near the part's key.</param>
-    public NearMissFinder(ReturnedExercise returned, IReadOnlyList<Trial> trials, NeighbourTable table) => (_returned, _trials, _table) = (returned, trials, table);
+    public NearMissFinder(ReturnedExercise returned, IReadOnlyList<Trial> trials, NeighbourTable table) =>
+        (_returned, _trials, _table) = (returned, trials, table);
 
     /// <summary>What a formula has otherwise: it must do so under all trials, on right earlier answers or the student's own.</summary>
     public Slip? Find(TriedAnswer answer, Reading reading)
     {
         foreach (var behaviour in answer.Grounds.Select(ground => answer.On(ground, reading)).Where(behaviour => behaviour.Varies))
         {
-            if (Numbers(behaviour) is { } values && NearMissSearch.OneEdit(_table, Names(behaviour.Ground), values) is { } one) return Of(one, isShown: true);
+            if (Numbers(behaviour) is { } values && NearMissSearch.OneEdit(_table, Names(behaviour.Ground), values) is { } one)
+                return Of(one, isShown: true);
         }
         var onRight = answer.On(answer.OnRight, reading);
-        return onRight.Varies && Numbers(onRight) is { } right && reading.Of(answer.At(new(new(_table.Two.Input))), answer.Part) is { } there
-            && NearMissSearch.TwoEdits(_table, there, Names(answer.OnRight), right) is { } two ? Of(two, isShown: true) : null;
+        return
+            onRight.Varies
+            && Numbers(onRight) is { } right
+            && reading.Of(answer.At(new(new(_table.Two.Input))), answer.Part) is { } there
+            && NearMissSearch.TwoEdits(_table, there, Names(answer.OnRight), right) is { } two
+            ? Of(two, isShown: true)
+            : null;
     }
 
-    /// <summary>What a formula over the exercise's names has otherwise, by what it does on everything drawn for the class: the same for everybody who wrote it.</summary>
+    /// <summary>
+    /// What a formula over the exercise's names has otherwise, by what it does on everything drawn for the class: the same for everybody
+    /// who wrote it.
+    /// </summary>
     public Slip? Find(CellFormula formula)
     {
         var found = _table.Try(formula).Like(_trials[0].NamesOn(_trials[0].Right.Answers));
         return found is not null && Uses(formula, found) ? Of(found, isShown: true) : null;
     }
 
-    /// <summary>False where it would be said that something was taken in or used instead which the formula does not have, or not as often: it comes to the same by another way, and the student would look for it in vain.</summary>
-    private bool Uses(CellFormula formula, Neighbour found) => found switch
-    {
-        { Family: EditFamily.TakenIn, Edits: [KeyEdit.TakenIn { Term: var term }] } => CellFormula.Of("=" + term).Names.All(name => formula.Names.Contains(name, StringComparer.OrdinalIgnoreCase)),
-        _ => !_table.IsApart || found.Edits.OfType<KeyEdit.OtherCell>().All(cell => Tree.Times(formula.Root, cell.Written) >= Tree.Times(found.Root, cell.Written)),
-    };
+    /// <summary>
+    /// False where it would be said that something was taken in or used instead which the formula does not have, or not as often: it comes
+    /// to the same by another way, and the student would look for it in vain.
+    /// </summary>
+    private bool Uses(CellFormula formula, Neighbour found) =>
+        found switch
+        {
+            { Family: EditFamily.TakenIn, Edits: [KeyEdit.TakenIn { Term: var term }] } => CellFormula
+                .Of("=" + term)
+                .Names.All(name => formula.Names.Contains(name, StringComparer.OrdinalIgnoreCase)),
+            _ => !_table.IsApart
+                || found
+                    .Edits.OfType<KeyEdit.OtherCell>()
+                    .All(cell => Tree.Times(formula.Root, cell.Written) >= Tree.Times(found.Root, cell.Written)),
+        };
 
     /// <summary>What a typed number comes of, if it can only come of one thing.</summary>
     /// <param name="part">The part.</param>
@@ -56,11 +75,13 @@ internal sealed class NearMissFinder
     {
         var dealt = _trials[0];
         List<IReadOnlyDictionary<string, double>> grounds = [dealt.Right.Answers];
-        if (onOwn) grounds.AddRange([dealt.HeldBefore(part), dealt.MeantBefore(part)]);
+        if (onOwn)
+            grounds.AddRange([dealt.HeldBefore(part), dealt.MeantBefore(part)]);
         return NearMissSearch.OfNumber(_table, [.. grounds.Select(dealt.NamesOn)], number) is { } found ? Of(found, isShown: false) : null;
     }
 
-    private static List<double>? Numbers(Behaviour behaviour) => behaviour.Values.All(value => value is not null) ? [.. behaviour.Values.Select(value => value!.Value)] : null;
+    private static List<double>? Numbers(Behaviour behaviour) =>
+        behaviour.Values.All(value => value is not null) ? [.. behaviour.Values.Select(value => value!.Value)] : null;
 
     private List<IReadOnlyDictionary<string, CellValue>> Names(Ground ground) =>
         [.. _trials.Zip(ground.Earlier, (trial, earlier) => trial.NamesOn(earlier))];
@@ -69,8 +90,18 @@ internal sealed class NearMissFinder
     {
         var exercise = _trials[0].Right.Exercise;
         var names = neighbour.Formula.Names.Concat(_table.Part.Key.Names).ToHashSet(StringComparer.OrdinalIgnoreCase);
-        var cells = exercise.Givens.Where(given => names.Contains(given.Id)).Select(given => (given.Id, _returned.Cell(given).Cell))
+        var cells = exercise
+            .Givens.Where(given => names.Contains(given.Id))
+            .Select(given => (given.Id, _returned.Cell(given).Cell))
             .Concat(exercise.Parts.Where(part => names.Contains(part.Id)).Select(part => (part.Id, _returned.Cell(part).Cell)));
-        return new(SlipKind.NearMiss, new AnswerFinding.NearMiss(neighbour.Edits, neighbour.Formula.ToString(), cells.ToDictionary(cell => cell.Id, cell => cell.Cell), isShown));
+        return new(
+            SlipKind.NearMiss,
+            new AnswerFinding.NearMiss(
+                neighbour.Edits,
+                neighbour.Formula.ToString(),
+                cells.ToDictionary(cell => cell.Id, cell => cell.Cell),
+                isShown
+            )
+        );
     }
 }

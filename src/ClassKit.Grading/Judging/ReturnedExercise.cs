@@ -28,7 +28,8 @@ internal sealed class ReturnedExercise
         WorkbookSnapshot workbook,
         Lazy<WorkbookEvaluator> evaluator,
         SharedFormulas shared,
-        FoundCells found)
+        FoundCells found
+    )
     {
         _exercise = exercise;
         _workbook = workbook;
@@ -51,20 +52,37 @@ internal sealed class ReturnedExercise
     public CellAddress Cell(Given given) => _found.Givens[given.Id];
 
     /// <summary>What the answer cell comes to on the inputs that were dealt, with what it depends on.</summary>
-    public Evaluation Evaluate(Part part, Trial dealt) => _dealt.Of(part, one => _evaluator.Value.Evaluate(_found.Answers[one.Id], _dealtInputs ??= Inputs(dealt)));
+    public Evaluation Evaluate(Part part, Trial dealt) =>
+        _dealt.Of(part, one => _evaluator.Value.Evaluate(_found.Answers[one.Id], _dealtInputs ??= Inputs(dealt)));
 
     /// <summary>What it comes to under every trial, with the trial's inputs in the givens' cells.</summary>
     /// <param name="part">The part.</param>
     /// <param name="trials">The same trials for every part.</param>
     public CellValue[] Values(Part part, IReadOnlyList<Trial> trials) =>
-        Values(part, _columns ??= Columns(trials, []), () => EachTrial.Of(trials, trial => _known.Of(trial, one => _evaluator.Value.EvaluateAll(_found.Answers.Values, Inputs(one)))[_found.Answers.Keys.ToList().IndexOf(part.Id)].Value));
+        Values(part, _columns ??= Columns(trials, []), () =>
+            EachTrial.Of(trials, trial =>
+                _known
+                    .Of(trial, one => _evaluator.Value.EvaluateAll(_found.Answers.Values, Inputs(one)))[
+                        _found.Answers.Keys.ToList().IndexOf(part.Id)
+                    ]
+                    .Value
+            )
+        );
 
     /// <summary>The same with values that stand in for the answer cells of other parts.</summary>
     /// <param name="part">The part.</param>
     /// <param name="trials">The trials.</param>
     /// <param name="instead">For each trial the values, by part id; the same parts for all.</param>
     public CellValue[] Values(Part part, IReadOnlyList<Trial> trials, IReadOnlyList<IReadOnlyDictionary<string, double>> instead) =>
-        Values(part, Columns(trials, instead[0].Keys.Select(other => KeyValuePair.Create(_found.Answers[other], EachTrial.Of(trials, (_, at) => instead[at][other])))), () => EachTrial.Of(trials, (trial, at) => Evaluate(part, trial, instead[at]).Value));
+        Values(
+            part,
+            Columns(
+                trials,
+                instead[0]
+                    .Keys.Select(other => KeyValuePair.Create(_found.Answers[other], EachTrial.Of(trials, (_, at) => instead[at][other])))
+            ),
+            () => EachTrial.Of(trials, (trial, at) => Evaluate(part, trial, instead[at]).Value)
+        );
 
     /// <summary>What it comes to on inputs that are none of the trials.</summary>
     /// <param name="part">The part.</param>
@@ -84,7 +102,12 @@ internal sealed class ReturnedExercise
 
     private WorkbookColumns Columns(IReadOnlyList<Trial> trials, IEnumerable<KeyValuePair<CellAddress, double[]>> instead)
     {
-        _inputs ??= [.. _found.Givens.Select(given => KeyValuePair.Create(given.Value, EachTrial.Of(trials, trial => (double)trial.Right.Givens[given.Key])))];
+        _inputs ??=
+        [
+            .. _found.Givens.Select(given =>
+                KeyValuePair.Create(given.Value, EachTrial.Of(trials, trial => (double)trial.Right.Givens[given.Key]))
+            ),
+        ];
         return _evaluator.Value.OnEach(trials.Count, _inputs.Concat(instead));
     }
 
@@ -92,21 +115,36 @@ internal sealed class ReturnedExercise
     public CellFormula? InNames(Part part)
     {
         var cell = _found.Answers[part.Id];
-        return _found.AreWhereDealt && _workbook.Find(cell)?.Formula is { } text ? _shared.Named.Of(cell, text, () => Naming(part)) : Naming(part).Of(cell);
+        return _found.AreWhereDealt && _workbook.Find(cell)?.Formula is { } text
+            ? _shared.Named.Of(cell, text, () => Naming(part))
+            : Naming(part).Of(cell);
     }
 
-    /// <summary>The same of a formula that uses nothing but the cells of givens and answers, where all of them stand where they were dealt and nothing else fills them; null for any other.</summary>
+    /// <summary>
+    /// The same of a formula that uses nothing but the cells of givens and answers, where all of them stand where they were dealt and
+    /// nothing else fills them; null for any other.
+    /// </summary>
     public CellFormula? OfDealtCells(Part part)
     {
         var cell = _found.Answers[part.Id];
-        return _found.AreWhereDealt && _workbook.Find(cell) is { Formula: { } text } && !FillsSeveral(cell.Sheet) ? _shared.Named.OfDealtCells(cell, text, () => Naming(part)) : null;
+        return _found.AreWhereDealt && _workbook.Find(cell) is { Formula: { } text } && !FillsSeveral(cell.Sheet)
+            ? _shared.Named.OfDealtCells(cell, text, () => Naming(part))
+            : null;
     }
 
     /// <summary>True for a sheet with array formulas, which may fill other cells than their own.</summary>
-    private bool FillsSeveral(string sheet) => _fillsSeveral ??= _workbook.FindSheet(sheet) is { } found && found.Cells.Values.Any(content => content.ArrayRange is not null);
+    private bool FillsSeveral(string sheet) =>
+        _fillsSeveral ??= _workbook.FindSheet(sheet) is { } found && found.Cells.Values.Any(content => content.ArrayRange is not null);
 
     private FormulaInNames Naming(Part part) =>
-        new(_workbook, _found.Givens.Concat(_found.Answers.Where(answer => answer.Key != part.Id)).DistinctBy(place => place.Value).ToDictionary(place => place.Value, place => place.Key), _shared.Parses);
+        new(
+            _workbook,
+            _found
+                .Givens.Concat(_found.Answers.Where(answer => answer.Key != part.Id))
+                .DistinctBy(place => place.Value)
+                .ToDictionary(place => place.Value, place => place.Key),
+            _shared.Parses
+        );
 
     private Dictionary<CellAddress, CellValue> Inputs(Trial trial)
     {
@@ -119,7 +157,8 @@ internal sealed class ReturnedExercise
     /// <summary>The given that a result was computed from, if that is one and neither another nor an answer was used.</summary>
     public Given? OnlyGivenOf(Evaluation evaluation)
     {
-        if (evaluation.Dependencies.Any(_found.Answers.Values.Contains)) return null;
+        if (evaluation.Dependencies.Any(_found.Answers.Values.Contains))
+            return null;
         var used = _exercise.Givens.Where(given => evaluation.Dependencies.Contains(_found.Givens[given.Id])).Take(2).ToList();
         return used is [var only] ? only : null;
     }

@@ -3,7 +3,9 @@ using ClassKit.Grading.Judging.Trials;
 
 namespace ClassKit.Grading.Judging;
 
-/// <summary>Tells numbers that say how somebody came to them from those that many methods give, or none: 0, 1, 100, a number copied from the sheet.</summary>
+/// <summary>
+/// Tells numbers that say how somebody came to them from those that many methods give, or none: 0, 1, 100, a number copied from the sheet.
+/// </summary>
 internal static class TellingNumbers
 {
     private const double Noise = 1e-9;
@@ -18,8 +20,14 @@ internal static class TellingNumbers
         && !OnTheSheet(dealt, part).Any(other => IsSame(other, number) || IsSame(other, AnswerUnit.Held(part.Unit, number)));
 
     private static IEnumerable<double> OnTheSheet(Trial dealt, Part part) =>
-        dealt.Right.Givens.Values.Select(given => (double)given)
-            .Concat(dealt.Right.Exercise.Parts.TakeWhile(before => before != part).Where(before => dealt.Held.ContainsKey(before.Id)).Select(before => dealt.Held[before.Id]));
+        dealt
+            .Right.Givens.Values.Select(given => (double)given)
+            .Concat(
+                dealt
+                    .Right.Exercise.Parts.TakeWhile(before => before != part)
+                    .Where(before => dealt.Held.ContainsKey(before.Id))
+                    .Select(before => dealt.Held[before.Id])
+            );
 
     /// <summary>True for 1, 10, 0.1 and their like, and their negatives.</summary>
     public static bool IsPowerOfTen(double number) =>

@@ -8,7 +8,9 @@ using ClassKit.Grading.NearMisses;
 
 namespace ClassKit.Grading.Judging;
 
-/// <summary>One answer as it is tried: what its cell comes to under every trial, on the student's own earlier answers and on right ones.</summary>
+/// <summary>
+/// One answer as it is tried: what its cell comes to under every trial, on the student's own earlier answers and on right ones.
+/// </summary>
 internal sealed class TriedAnswer
 {
     private readonly ReturnedExercise _returned;
@@ -22,7 +24,14 @@ internal sealed class TriedAnswer
     private readonly Lazy<Given?> _pointsAt;
     private readonly Lazy<CellFormula?> _inNames;
 
-    public TriedAnswer(Part part, CellContent content, ReturnedExercise returned, IReadOnlyList<Trial> trials, EarlierAnswers earlier, bool inProportion)
+    public TriedAnswer(
+        Part part,
+        CellContent content,
+        ReturnedExercise returned,
+        IReadOnlyList<Trial> trials,
+        EarlierAnswers earlier,
+        bool inProportion
+    )
     {
         (Part, Content, _returned, _trials, _earlier, _inProportion) = (part, content, returned, trials, earlier, inProportion);
         Dealt = returned.Evaluate(part, trials[0]);
@@ -47,7 +56,10 @@ internal sealed class TriedAnswer
     /// <summary>The one given that a formula works with, and with nothing else of the sheet; null for any other.</summary>
     public Given? PointsAt => _pointsAt.Value;
 
-    /// <summary>The formula over the exercise's names, if it does there what it does in the cells, and with little work: everybody else's numbers are put into it later.</summary>
+    /// <summary>
+    /// The formula over the exercise's names, if it does there what it does in the cells, and with little work: everybody else's numbers
+    /// are put into it later.
+    /// </summary>
     public CellFormula? InNames => _inNames.Value;
 
     /// <summary>True for a formula that makes text where a number is asked: other cells cannot compute with it.</summary>
@@ -62,7 +74,8 @@ internal sealed class TriedAnswer
         get
         {
             yield return AsItStands;
-            foreach (var other in _others.Value) yield return other;
+            foreach (var other in _others.Value)
+                yield return other;
         }
     }
 
@@ -70,16 +83,24 @@ internal sealed class TriedAnswer
     public Ground OnRight => _usesEarlier && _others.Value.Count > 0 ? _others.Value[1] : AsItStands;
 
     /// <summary>What the cell comes to for inputs that are none of the trials, on right earlier answers.</summary>
-    public CellValue At(Trial other) => _returned.Evaluate(Part, other, _usesEarlier
-        ? _earlier.Parts.ToDictionary(before => before.Id, before => other.Right.Answers[before.Id])
-        : new Dictionary<string, double>()).Value;
+    public CellValue At(Trial other) =>
+        _returned
+            .Evaluate(
+                Part,
+                other,
+                _usesEarlier
+                    ? _earlier.Parts.ToDictionary(before => before.Id, before => other.Right.Answers[before.Id])
+                    : new Dictionary<string, double>()
+            )
+            .Value;
 
     /// <summary>What the answer does on a ground, read in a way.</summary>
     public Behaviour On(Ground ground, Reading reading)
     {
         foreach (var known in _behaviours)
         {
-            if (ReferenceEquals(known.Ground, ground) && known.Reading == reading) return known.Behaviour;
+            if (ReferenceEquals(known.Ground, ground) && known.Reading == reading)
+                return known.Behaviour;
         }
         var values = Values(ground);
         var behaviour = new Behaviour(EachTrial.Of(_trials, (_, at) => reading.Of(values[at], Part)), ground);
@@ -100,32 +121,45 @@ internal sealed class TriedAnswer
 
     private CellFormula? FindInNames()
     {
-        if (_returned.InNames(Part) is not { } formula) return null;
+        if (_returned.InNames(Part) is not { } formula)
+            return null;
         var isOnRight = StandsOnRight(formula);
-        var given = new NamedColumns([.. _trials.Zip(OnRight.Earlier, (trial, earlier) => trial.NamesOn(isOnRight ? trial.Right.Answers : earlier))], SearchBudget.OneFormula).Numbers(formula.Root);
+        var given = new NamedColumns(
+            [.. _trials.Zip(OnRight.Earlier, (trial, earlier) => trial.NamesOn(isOnRight ? trial.Right.Answers : earlier))],
+            SearchBudget.OneFormula
+        ).Numbers(formula.Root);
         var values = Values(OnRight);
         for (var trial = 0; trial < values.Count; trial++)
         {
-            if (given.IsEmpty || !values[trial].IsNumber || !SameNumber.Is(values[trial].Number, given[trial])) return null;
+            if (given.IsEmpty || !values[trial].IsNumber || !SameNumber.Is(values[trial].Number, given[trial]))
+                return null;
         }
         return formula;
     }
 
-    /// <summary>True of a formula that uses nothing before it, or where all before it is right: then it can be tried on what is right, which the class has in common.</summary>
-    private bool StandsOnRight(CellFormula formula) => formula.Names.All(name =>
-        _trials[0].Right.Exercise.Givens.Any(given => IsCalled(given.Id, name)) || (_usesEarlier && _others.Value.Count == 0 && _earlier.Parts.Any(before => IsCalled(before.Id, name))));
+    /// <summary>
+    /// True of a formula that uses nothing before it, or where all before it is right: then it can be tried on what is right, which the
+    /// class has in common.
+    /// </summary>
+    private bool StandsOnRight(CellFormula formula) =>
+        formula.Names.All(name =>
+            _trials[0].Right.Exercise.Givens.Any(given => IsCalled(given.Id, name))
+            || (_usesEarlier && _others.Value.Count == 0 && _earlier.Parts.Any(before => IsCalled(before.Id, name)))
+        );
 
     private static bool IsCalled(string id, string name) => string.Equals(id, name, StringComparison.OrdinalIgnoreCase);
 
     /// <summary>True if the cells before this one hold, under every trial, just what the keys give: then all grounds are one.</summary>
     private bool IsAllRightBefore()
     {
-        if (_trials[0].Number(Part.Key, _trials[0].Right.Answers) != _trials[0].Right.Answers[Part.Id]) return false;
+        if (_trials[0].Number(Part.Key, _trials[0].Right.Answers) != _trials[0].Right.Answers[Part.Id])
+            return false;
         foreach (var trial in _trials)
         {
             foreach (var before in _earlier.Parts)
             {
-                if (!trial.Held.TryGetValue(before.Id, out var held) || held != trial.Right.Answers[before.Id]) return false;
+                if (!trial.Held.TryGetValue(before.Id, out var held) || held != trial.Right.Answers[before.Id])
+                    return false;
             }
         }
         return true;
@@ -133,10 +167,13 @@ internal sealed class TriedAnswer
 
     private IEnumerable<Ground> MakeOthers()
     {
-        if (!IsFormula || _earlier.Parts.Count == 0 || IsAllRightBefore()) yield break;
+        if (!IsFormula || _earlier.Parts.Count == 0 || IsAllRightBefore())
+            yield break;
         yield return Ground.Own(Part, _trials, _earlier.Unreached, _inProportion);
-        if (!_usesEarlier) yield break;
+        if (!_usesEarlier)
+            yield break;
         yield return Ground.Right(Part, _trials, _earlier.Parts.ToDictionary(before => before, _ => (Reading?)null));
-        if (_earlier.Readings.Values.Any(reading => reading is { IsScaled: true })) yield return Ground.Right(Part, _trials, _earlier.Readings);
+        if (_earlier.Readings.Values.Any(reading => reading is { IsScaled: true }))
+            yield return Ground.Right(Part, _trials, _earlier.Readings);
     }
 }

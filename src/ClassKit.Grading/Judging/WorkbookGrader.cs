@@ -18,7 +18,9 @@ namespace ClassKit.Grading.Judging;
 /// <summary>Grades one returned workbook against what its student was dealt.</summary>
 internal sealed class WorkbookGrader
 {
-    /// <summary>What a whole practice workbook takes on all fresh inputs is some thousand steps; these are less than a second of work.</summary>
+    /// <summary>
+    /// What a whole practice workbook takes on all fresh inputs is some thousand steps; these are less than a second of work.
+    /// </summary>
     private static readonly EvaluationLimits Limits = new(Steps: 100_000, ArrayCells: 100_000, LifeSteps: 1_000_000);
 
     private readonly DealtClass _dealt;
@@ -30,10 +32,13 @@ internal sealed class WorkbookGrader
     public WorkbookGrader(DealtClass dealt, PracticeLayout layout, ClassInputs fresh)
     {
         (_dealt, _layout, _fresh) = (dealt, layout, fresh);
-        if (fresh.Version >= JudgeRecord.FirstWithNearMisses) _neighbours = new(fresh.ToTellApart, fresh.Version);
+        if (fresh.Version >= JudgeRecord.FirstWithNearMisses)
+            _neighbours = new(fresh.ToTellApart, fresh.Version);
     }
 
-    /// <summary>Judges what was answered on paper as the same numbers typed into the workbook, and with it the working that the instructor saw.</summary>
+    /// <summary>
+    /// Judges what was answered on paper as the same numbers typed into the workbook, and with it the working that the instructor saw.
+    /// </summary>
     public IReadOnlyList<AnswerGrade> Grade(PaperWork work)
     {
         var filled = PaperSnapshot.Of(work, _layout);
@@ -46,7 +51,13 @@ internal sealed class WorkbookGrader
     /// <param name="found">Finds cells in it.</param>
     /// <param name="flags">Gathers what the instructor should see.</param>
     /// <param name="paper">What was answered on paper; null for a workbook.</param>
-    public IReadOnlyList<AnswerGrade> Grade(DealtStudent student, WorkbookSnapshot returned, CellFinder found, ICollection<Flag> flags, PaperWork? paper = null)
+    public IReadOnlyList<AnswerGrade> Grade(
+        DealtStudent student,
+        WorkbookSnapshot returned,
+        CellFinder found,
+        ICollection<Flag> flags,
+        PaperWork? paper = null
+    )
     {
         var texts = new TextFormulas(returned);
         var workbook = texts.Revived();
@@ -54,13 +65,29 @@ internal sealed class WorkbookGrader
         var finder = found.In(workbook);
         return
         [
-            .. _dealt.ExercisesOf(student).SelectMany(exercise => Grade(student, exercise, workbook, evaluator, finder, flags, paper))
-                .Select(one => one.Grade.Part.InWords is null && returned.Find(one.Cell) is { } content && texts.IsOne(content) ? one.Grade with { Findings = [.. one.Grade.Findings, new AnswerFinding.StoodAsText()] } : one.Grade),
+            .. _dealt
+                .ExercisesOf(student)
+                .SelectMany(exercise => Grade(student, exercise, workbook, evaluator, finder, flags, paper))
+                .Select(one =>
+                    one.Grade.Part.InWords is null && returned.Find(one.Cell) is { } content && texts.IsOne(content)
+                        ? one.Grade with
+                        {
+                            Findings = [.. one.Grade.Findings, new AnswerFinding.StoodAsText()],
+                        }
+                        : one.Grade
+                ),
         ];
     }
 
     private IEnumerable<(CellAddress Cell, AnswerGrade Grade)> Grade(
-        DealtStudent student, Exercise exercise, WorkbookSnapshot workbook, Lazy<WorkbookEvaluator> evaluator, CellFinder finder, ICollection<Flag> flags, PaperWork? paper)
+        DealtStudent student,
+        Exercise exercise,
+        WorkbookSnapshot workbook,
+        Lazy<WorkbookEvaluator> evaluator,
+        CellFinder finder,
+        ICollection<Flag> flags,
+        PaperWork? paper
+    )
     {
         var found = finder.Find(_layout.Of(exercise.Id));
         var (givens, answers) = (found.Givens, found.Answers);
@@ -69,7 +96,18 @@ internal sealed class WorkbookGrader
         var dealt = student.Of(exercise.Id);
         FlagOverwritten(exercise, student, dealt, givens, workbook, flags);
 
-        var grades = new ExerciseJudge(exercise, new(exercise, workbook, evaluator, _formulas, found), _dealt.Marking, dealt, _fresh.For(student, exercise), _fresh.Drawn(exercise), _neighbours) { Paper = paper }.Judge();
+        var grades = new ExerciseJudge(
+            exercise,
+            new(exercise, workbook, evaluator, _formulas, found),
+            _dealt.Marking,
+            dealt,
+            _fresh.For(student, exercise),
+            _fresh.Drawn(exercise),
+            _neighbours
+        )
+        {
+            Paper = paper,
+        }.Judge();
         foreach (var grade in grades.Where(grade => grade.Outcome == Outcome.Unsupported && grade.Part.InWords is null))
             flags.Add(new Flag.FormulaToLookAt(Place(answers[grade.Part.Id], student), new(grade.Formula!)));
         return grades.Select(grade => (answers[grade.Part.Id], grade));
@@ -77,13 +115,20 @@ internal sealed class WorkbookGrader
 
     /// <summary>Overwritten givens are restored for grading, since every trial puts its own inputs there; that is said.</summary>
     private void FlagOverwritten(
-        Exercise exercise, DealtStudent student, Variant dealt, IReadOnlyDictionary<string, CellAddress> places, WorkbookSnapshot workbook, ICollection<Flag> flags)
+        Exercise exercise,
+        DealtStudent student,
+        Variant dealt,
+        IReadOnlyDictionary<string, CellAddress> places,
+        WorkbookSnapshot workbook,
+        ICollection<Flag> flags
+    )
     {
         foreach (var given in exercise.Givens)
         {
             var content = workbook.Find(places[given.Id]);
             var value = dealt.Givens[given.Id];
-            if (content is { Formula: null, Stored: { IsNumber: true, Number: var number } } && GivenCheck.IsAsDealt(number, value)) continue;
+            if (content is { Formula: null, Stored: { IsNumber: true, Number: var number } } && GivenCheck.IsAsDealt(number, value))
+                continue;
             var found = content switch
             {
                 null => null,
@@ -94,5 +139,6 @@ internal sealed class WorkbookGrader
         }
     }
 
-    private CellPlace Place(CellAddress cell, DealtStudent student) => new(cell, student.Variants.All(variant => _layout.Of(variant.Exercise.Id).Sheet != cell.Sheet));
+    private CellPlace Place(CellAddress cell, DealtStudent student) =>
+        new(cell, student.Variants.All(variant => _layout.Of(variant.Exercise.Id).Sheet != cell.Sheet));
 }

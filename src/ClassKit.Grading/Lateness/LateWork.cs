@@ -7,8 +7,8 @@ namespace ClassKit.Grading.Lateness;
 
 /// <summary>Finds late work by when a workbook says that it was saved last, and takes off what the marking scheme says.</summary>
 /// <remarks>
-/// A file that does not say when it was saved is not late. The time is what the student's machine had for it, so that every late workbook is put
-/// before the instructor as a fact, whatever it costs.
+/// A file that does not say when it was saved is not late. The time is what the student's machine had for it, so that every late workbook
+/// is put before the instructor as a fact, whatever it costs.
 /// </remarks>
 public static class LateWork
 {
@@ -26,9 +26,17 @@ public static class LateWork
         return grades with
         {
             Due = due,
-            Students = [.. grades.Students.Select(student => student.File is { } file && saved.GetValueOrDefault(file) is { } at && own.GetValueOrDefault(student.Who.Id, due) is var mine && at > mine.At.UtcDateTime
-                ? Mark(student, at, mine, grades.Dealt.Marking.Late ?? Free)
-                : student)],
+            Students =
+            [
+                .. grades.Students.Select(student =>
+                    student.File is { } file
+                    && saved.GetValueOrDefault(file) is { } at
+                    && own.GetValueOrDefault(student.Who.Id, due) is var mine
+                    && at > mine.At.UtcDateTime
+                        ? Mark(student, at, mine, grades.Dealt.Marking.Late ?? Free)
+                        : student
+                ),
+            ],
         };
     }
 
@@ -38,10 +46,6 @@ public static class LateWork
         var days = (int)Math.Ceiling(by.TotalDays);
         var off = policy.Off(days);
         var late = new Late(days, off) { By = by };
-        return student with
-        {
-            Late = late,
-            Flags = [.. student.Flags, new Flag.SavedLate(new(student.File!), saved, due, off)],
-        };
+        return student with { Late = late, Flags = [.. student.Flags, new Flag.SavedLate(new(student.File!), saved, due, off)] };
     }
 }

@@ -15,8 +15,10 @@ internal sealed class BehaviourSet(IReadOnlyList<Variant> inputs)
     /// <summary>Leaves out what behaves like this; with a tolerance, also what stays within it throughout.</summary>
     public void Leave(IReadOnlyList<double?> values, Tolerance? tolerance)
     {
-        if (tolerance is { } near) _right.Add((values, near));
-        if (values.All(value => value is not null)) _known.Add([.. values.Select(value => value!.Value)]);
+        if (tolerance is { } near)
+            _right.Add((values, near));
+        if (values.All(value => value is not null))
+            _known.Add([.. values.Select(value => value!.Value)]);
     }
 
     /// <summary>The first of those that behave alike, with what it gives: numbers on all inputs, and not the same number on all.</summary>
@@ -26,8 +28,10 @@ internal sealed class BehaviourSet(IReadOnlyList<Variant> inputs)
     {
         foreach (var neighbour in neighbours)
         {
-            if (columns.Spent > SearchBudget.OneKey) yield break;
-            if (New(columns.Numbers(neighbour.Root)) is not { } values) continue;
+            if (columns.Spent > SearchBudget.OneKey)
+                yield break;
+            if (New(columns.Numbers(neighbour.Root)) is not { } values)
+                continue;
             _known.Add(values);
             yield return new(neighbour, values);
         }
@@ -38,14 +42,17 @@ internal sealed class BehaviourSet(IReadOnlyList<Variant> inputs)
 
     private bool IsNew(ReadOnlySpan<double> values)
     {
-        if (inputs.Count > 1 && IsOneNumber(values)) return false;
+        if (inputs.Count > 1 && IsOneNumber(values))
+            return false;
         foreach (var (right, tolerance) in _right)
         {
-            if (IsWithin(tolerance, right, values)) return false;
+            if (IsWithin(tolerance, right, values))
+                return false;
         }
         foreach (var known in _known)
         {
-            if (IsSame(known, values)) return false;
+            if (IsSame(known, values))
+                return false;
         }
         return true;
     }
@@ -54,7 +61,8 @@ internal sealed class BehaviourSet(IReadOnlyList<Variant> inputs)
     {
         foreach (var value in values)
         {
-            if (!SameNumber.Is(values[0], value)) return false;
+            if (!SameNumber.Is(values[0], value))
+                return false;
         }
         return true;
     }
@@ -63,7 +71,8 @@ internal sealed class BehaviourSet(IReadOnlyList<Variant> inputs)
     {
         for (var at = 0; at < values.Length; at++)
         {
-            if (right[at] is not { } number || !tolerance.Accepts(number, values[at])) return false;
+            if (right[at] is not { } number || !tolerance.Accepts(number, values[at]))
+                return false;
         }
         return true;
     }
@@ -72,7 +81,8 @@ internal sealed class BehaviourSet(IReadOnlyList<Variant> inputs)
     {
         for (var at = 0; at < values.Length; at++)
         {
-            if (!SameNumber.Is(known[at], values[at])) return false;
+            if (!SameNumber.Is(known[at], values[at]))
+                return false;
         }
         return true;
     }

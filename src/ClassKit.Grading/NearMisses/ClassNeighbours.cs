@@ -5,7 +5,9 @@ using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.NearMisses;
 
-/// <summary>The neighbours of every part of a class's exercises, each found when the first answer asks for it. Can be asked from several threads.</summary>
+/// <summary>
+/// The neighbours of every part of a class's exercises, each found when the first answer asks for it. Can be asked from several threads.
+/// </summary>
 /// <param name="inputs">The inputs that were drawn for an exercise.</param>
 /// <param name="version">The judge's version; see <see cref="JudgeRecord"/>.</param>
 internal sealed class ClassNeighbours(Func<Exercise, IReadOnlyList<Variant>> inputs, int version)
@@ -17,5 +19,9 @@ internal sealed class ClassNeighbours(Func<Exercise, IReadOnlyList<Variant>> inp
 
     /// <summary>Those of a part.</summary>
     public NeighbourTable Of(Exercise exercise, Part part) =>
-        _tables.GetOrAdd((exercise.Id, part.Id), _ => new(() => new(exercise, part, inputs(exercise), powers: OnAll, apart: version >= JudgeRecord.FirstApart))).Value;
+        _tables
+            .GetOrAdd((exercise.Id, part.Id), _ =>
+                new(() => new(exercise, part, inputs(exercise), powers: OnAll, apart: version >= JudgeRecord.FirstApart))
+            )
+            .Value;
 }

@@ -11,8 +11,13 @@ using ClassKit.Grading.NearMisses.Places;
 
 namespace ClassKit.Grading.NearMisses;
 
-/// <summary>The wrong formulas near a part's key, one for each behaviour: found once for a class, and looked up for every answer of it.</summary>
-/// <remarks>Which they are hangs on the exercise and the inputs drawn for the class alone, so that a class is judged alike in whatever order its work comes in.</remarks>
+/// <summary>
+/// The wrong formulas near a part's key, one for each behaviour: found once for a class, and looked up for every answer of it.
+/// </summary>
+/// <remarks>
+/// Which they are hangs on the exercise and the inputs drawn for the class alone, so that a class is judged alike in whatever order its
+/// work comes in.
+/// </remarks>
 internal sealed class NeighbourTable
 {
     /// <summary>No shipped key has half as many; a long one of somebody's own keeps the likelier.</summary>
@@ -29,22 +34,40 @@ internal sealed class NeighbourTable
     /// <param name="exercise">The exercise.</param>
     /// <param name="part">One of its parts that asks for a number.</param>
     /// <param name="inputs">What tells behaviours apart: inputs of the exercise, of which there is at least one.</param>
-    /// <param name="keepsHidden">True to keep those that stay within the part's tolerance throughout, of which no answer can be judged wrong.</param>
+    /// <param name="keepsHidden">True to keep those that stay within the part's tolerance throughout, of which no answer can be judged
+    /// wrong.</param>
     /// <param name="powers">True for those about powers too, which were looked for later than all others.</param>
     /// <param name="apart">True to tell those apart that give the same only while earlier answers are right.</param>
-    public NeighbourTable(Exercise exercise, Part part, IReadOnlyList<Variant> inputs, bool keepsHidden = false, bool powers = true, bool apart = true)
+    public NeighbourTable(
+        Exercise exercise,
+        Part part,
+        IReadOnlyList<Variant> inputs,
+        bool keepsHidden = false,
+        bool powers = true,
+        bool apart = true
+    )
     {
         (Part, IsApart, _shape) = (part, apart, part.Key.Shape);
         Inputs = [.. inputs.Select(variant => KeyValues.Names(variant.Givens, variant.Answers))];
         var sheet = new Sheet(SheetQuantity.Before(exercise, part));
         var behaviours = new BehaviourSet(inputs);
         behaviours.Leave([.. inputs.Select(variant => (double?)variant.Answers[part.Id])], keepsHidden ? null : part.Tolerance);
-        foreach (var misconception in part.Misconceptions) behaviours.Leave([.. Inputs.Select(names => KeyValues.Number(misconception.Formula, names))], null);
+        foreach (var misconception in part.Misconceptions)
+            behaviours.Leave([.. Inputs.Select(names => KeyValues.Number(misconception.Formula, names))], null);
         List<Neighbour> All() => [.. Neighbours.Of(_shape, sheet).Take(Most), .. powers ? PowerEdits.Of(_shape) : []];
         Tried = [.. behaviours.Distinct(All(), Columns(Inputs))];
         One = [.. Tried.Select(tried => tried.Neighbour)];
         _two = new(() => new(One, sheet, inputs[0], Inputs[0]));
-        _others = new(() => new(apart ? [.. exercise.Parts.TakeWhile(other => other != part).Where(other => other.IsNumber)] : [], inputs, Inputs, Tried, All, Columns));
+        _others = new(() =>
+            new(
+                apart ? [.. exercise.Parts.TakeWhile(other => other != part).Where(other => other.IsNumber)] : [],
+                inputs,
+                Inputs,
+                Tried,
+                All,
+                Columns
+            )
+        );
     }
 
     /// <summary>The part.</summary>
@@ -65,7 +88,9 @@ internal sealed class NeighbourTable
     /// <summary>Those that are two edits away; made when first needed.</summary>
     public SecondEdits Two => _two.Value;
 
-    /// <summary>Those that give the same as one of <see cref="One"/> only while earlier answers are right; made when first needed.</summary>
+    /// <summary>
+    /// Those that give the same as one of <see cref="One"/> only while earlier answers are right; made when first needed.
+    /// </summary>
     public OtherStories Others => _others.Value;
 
     /// <summary>What the neighbours give for some names; null where that is no number.</summary>
@@ -78,11 +103,15 @@ internal sealed class NeighbourTable
         return [.. neighbours.Select(neighbour => columns.Numbers(neighbour.Root) is [var value] ? value : (double?)null)];
     }
 
-    /// <summary>What a student's formula does on <see cref="Inputs"/>: students go wrong together, so that it is found once for all who wrote the same.</summary>
+    /// <summary>
+    /// What a student's formula does on <see cref="Inputs"/>: students go wrong together, so that it is found once for all who wrote the
+    /// same.
+    /// </summary>
     /// <param name="formula">The formula over the exercise's names.</param>
     public TriedFormula Try(CellFormula formula)
     {
-        if (_formulas.TryGetValue(formula.Text, out var known)) return known;
+        if (_formulas.TryGetValue(formula.Text, out var known))
+            return known;
         var tried = new TriedFormula(this, formula);
         return _formulas.Count < MostFormulas ? _formulas.GetOrAdd(formula.Text, tried) : tried;
     }

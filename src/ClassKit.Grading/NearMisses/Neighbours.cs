@@ -7,14 +7,18 @@ namespace ClassKit.Grading.NearMisses;
 /// <summary>The wrong formulas that are one edit of a tree away.</summary>
 internal static class Neighbours
 {
-    /// <summary>All of them, those that are told first before others: the likelier family, and then from the whole formula inwards. Some behave alike.</summary>
+    /// <summary>
+    /// All of them, those that are told first before others: the likelier family, and then from the whole formula inwards. Some behave
+    /// alike.
+    /// </summary>
     /// <param name="root">The formula.</param>
     /// <param name="sheet">What can be used.</param>
     /// <param name="last">The least likely family that is wanted.</param>
     public static IEnumerable<Neighbour> Of(FormulaNode root, Sheet sheet, EditFamily last = EditFamily.TakenIn)
     {
         var all = new List<Neighbour>();
-        foreach (var place in Place.In(root).Take(SearchBudget.Places)) Add(all, place, sheet, last);
+        foreach (var place in Place.In(root).Take(SearchBudget.Places))
+            Add(all, place, sheet, last);
         all.AddRange(OperationEdits.AsTyped(root));
         all.AddRange(WholeEdits.Of(root, sheet).TakeWhile(neighbour => neighbour.Family <= last));
         return InOrder(all, last);
@@ -27,7 +31,8 @@ internal static class Neighbours
         {
             foreach (var neighbour in all)
             {
-                if (neighbour.Family == family) yield return neighbour;
+                if (neighbour.Family == family)
+                    yield return neighbour;
             }
         }
     }
@@ -36,11 +41,13 @@ internal static class Neighbours
     {
         all.AddRange(OperationEdits.At(place));
         all.AddRange(TermEdits.At(place, twice: last >= EditFamily.CountedTwice));
-        if (last >= EditFamily.OtherBrackets) all.AddRange(BracketEdits.At(place));
+        if (last >= EditFamily.OtherBrackets)
+            all.AddRange(BracketEdits.At(place));
         all.AddRange(CellEdits.At(place, sheet));
         all.AddRange(ShareEdits.At(place, sheet));
         all.AddRange(UnitEdits.At(place, sheet));
         all.AddRange(ConstantEdits.At(place));
-        if (last >= EditFamily.OtherRounding) all.AddRange(RoundingEdits.At(place));
+        if (last >= EditFamily.OtherRounding)
+            all.AddRange(RoundingEdits.At(place));
     }
 }

@@ -9,8 +9,9 @@ using ClassKit.Grading.NearMisses.Places;
 namespace ClassKit.Grading.NearMisses;
 
 /// <summary>
-/// Neighbours that give what another one gives only while earlier answers are right. Where part b is a third of part a, who began from part a and who divided by three twice come to one number, and these are two stories:
-/// they are told apart by earlier answers that have nothing to do with each other.
+/// Neighbours that give what another one gives only while earlier answers are right. Where part b is a third of part a, who began from part
+/// a and who divided by three twice come to one number, and these are two stories: they are told apart by earlier answers that have nothing
+/// to do with each other.
 /// </summary>
 internal sealed class OtherStories
 {
@@ -28,8 +29,13 @@ internal sealed class OtherStories
     /// <param name="all">All neighbours.</param>
     /// <param name="columns">Works neighbours out on many inputs.</param>
     public OtherStories(
-        IReadOnlyList<Part> before, IReadOnlyList<Variant> inputs, IReadOnlyList<IReadOnlyDictionary<string, CellValue>> right, IReadOnlyList<TriedNeighbour> told, Func<IReadOnlyList<Neighbour>> all,
-        Func<IReadOnlyList<IReadOnlyDictionary<string, CellValue>>, NamedColumns> columns)
+        IReadOnlyList<Part> before,
+        IReadOnlyList<Variant> inputs,
+        IReadOnlyList<IReadOnlyDictionary<string, CellValue>> right,
+        IReadOnlyList<TriedNeighbour> told,
+        Func<IReadOnlyList<Neighbour>> all,
+        Func<IReadOnlyList<IReadOnlyDictionary<string, CellValue>>, NamedColumns> columns
+    )
     {
         _before = before;
         _shaken = before.Count == 0 ? [] : [.. inputs.Take(Inputs).Select(Shaken)];
@@ -39,40 +45,68 @@ internal sealed class OtherStories
     /// <summary>Those that are told of nobody, since another one gives the same.</summary>
     public IReadOnlyList<Neighbour> Untold => [.. _others.Value.Select(other => other.Neighbour)];
 
-    /// <summary>Of a neighbour and those that give the same, the one that does what a formula does whatever the earlier answers are; itself where none does.</summary>
+    /// <summary>
+    /// Of a neighbour and those that give the same, the one that does what a formula does whatever the earlier answers are; itself where
+    /// none does.
+    /// </summary>
     /// <param name="formula">The formula over the exercise's names.</param>
     /// <param name="told">The neighbour.</param>
     public Neighbour Of(CellFormula formula, Neighbour told)
     {
-        if (_before.Count == 0) return told;
+        if (_before.Count == 0)
+            return told;
         var columns = new NamedColumns(_shaken, SearchBudget.OneFormula);
         double[] values = [.. columns.Numbers(formula.Root)];
-        if (values.Length == 0 || AreSame(values, columns.Numbers(told.Root))) return told;
+        if (values.Length == 0 || AreSame(values, columns.Numbers(told.Root)))
+            return told;
         return _others.Value.FirstOrDefault(other => ReferenceEquals(other.Told, told) && AreSame(other.Shaken, values))?.Neighbour ?? told;
     }
 
-    private static List<Story> Find(IReadOnlyList<TriedNeighbour> told, IReadOnlyList<Neighbour> all, NamedColumns right, NamedColumns shaken)
+    private static List<Story> Find(
+        IReadOnlyList<TriedNeighbour> told,
+        IReadOnlyList<Neighbour> all,
+        NamedColumns right,
+        NamedColumns shaken
+    )
     {
         List<Story> found = [];
         foreach (var neighbour in all.TakeWhile(_ => right.Spent <= SearchBudget.OneKey))
         {
-            double[] values = [.. right.Numbers(neighbour.Root)], apart = [.. shaken.Numbers(neighbour.Root)];
-            if (values.Length == 0 || apart.Length == 0 || told.FirstOrDefault(one => AreSame(one.Values, values)) is not { Neighbour: var known }) continue;
-            if (AreSame(apart, shaken.Numbers(known.Root)) || found.Exists(other => ReferenceEquals(other.Told, known) && AreSame(other.Shaken, apart))) continue;
+            double[] values = [.. right.Numbers(neighbour.Root)],
+                apart = [.. shaken.Numbers(neighbour.Root)];
+            if (
+                values.Length == 0
+                || apart.Length == 0
+                || told.FirstOrDefault(one => AreSame(one.Values, values)) is not { Neighbour: var known }
+            )
+                continue;
+            if (
+                AreSame(apart, shaken.Numbers(known.Root))
+                || found.Exists(other => ReferenceEquals(other.Told, known) && AreSame(other.Shaken, apart))
+            )
+                continue;
             found.Add(new(known, neighbour, apart));
         }
         return found;
     }
 
     private Dictionary<string, CellValue> Shaken(Variant variant, int input) =>
-        KeyValues.Names(variant.Givens, _before.Select((part, place) => KeyValuePair.Create(part.Id, variant.Answers[part.Id] * (1.07 + (0.13 * place) + (0.029 * input * (place + 1))))));
+        KeyValues.Names(
+            variant.Givens,
+            _before.Select(
+                (part, place) =>
+                    KeyValuePair.Create(part.Id, variant.Answers[part.Id] * (1.07 + (0.13 * place) + (0.029 * input * (place + 1))))
+            )
+        );
 
     private static bool AreSame(ReadOnlySpan<double> one, ReadOnlySpan<double> other)
     {
-        if (one.Length != other.Length) return false;
+        if (one.Length != other.Length)
+            return false;
         for (var at = 0; at < one.Length; at++)
         {
-            if (!SameNumber.Is(one[at], other[at])) return false;
+            if (!SameNumber.Is(one[at], other[at]))
+                return false;
         }
         return true;
     }

@@ -13,7 +13,9 @@ internal static class SameNumber
     /// <summary>True if they differ by noise only.</summary>
     public static bool Is(double one, double other) => Math.Abs(one - other) <= Noise * Math.Max(Math.Abs(one), 1e-6);
 
-    /// <summary>True if a number is what a method gives, as far as it is written out: to all of its own digits, of which it has at least three.</summary>
+    /// <summary>
+    /// True if a number is what a method gives, as far as it is written out: to all of its own digits, of which it has at least three.
+    /// </summary>
     public static bool IsWritten(double typed, double given)
     {
         var text = typed.ToString("0.###############", CultureInfo.InvariantCulture);
@@ -25,5 +27,6 @@ internal static class SameNumber
 
     /// <summary>True if a number agrees with what a method gives to three digits.</summary>
     public static bool IsToThreeDigits(double typed, double given) =>
-        Is(given, typed) || (given != 0 && Math.Abs(given - typed) <= Math.Pow(10, Math.Floor(Math.Log10(Math.Abs(given))) - FewestDigits + 1) / 2);
+        Is(given, typed)
+        || (given != 0 && Math.Abs(given - typed) <= Math.Pow(10, Math.Floor(Math.Log10(Math.Abs(given))) - FewestDigits + 1) / 2);
 }

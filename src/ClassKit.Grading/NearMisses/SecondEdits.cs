@@ -6,7 +6,9 @@ using ClassKit.Grading.NearMisses.Places;
 
 namespace ClassKit.Grading.NearMisses;
 
-/// <summary>The wrong formulas that are two of the likelier edits away, by what they give for one input, so that an answer needs no search.</summary>
+/// <summary>
+/// The wrong formulas that are two of the likelier edits away, by what they give for one input, so that an answer needs no search.
+/// </summary>
 /// <remarks>Of thousands a class meets a few. Only their values are kept, and those that are met are made again.</remarks>
 internal sealed class SecondEdits
 {
@@ -38,8 +40,10 @@ internal sealed class SecondEdits
             columns.Keep(one.Root);
             foreach (var other in After(one).Take(MostSecond - place))
             {
-                if (columns.Spent > SearchBudget.OneKey) return;
-                if (columns.Numbers(other.Root) is [var value]) _values.Add(place, value);
+                if (columns.Spent > SearchBudget.OneKey)
+                    return;
+                if (columns.Numbers(other.Root) is [var value])
+                    _values.Add(place, value);
                 place++;
             }
         }

@@ -2,7 +2,10 @@ using System.Numerics;
 
 namespace ClassKit.Grading.NearMisses;
 
-/// <summary>Says where among thousands of numbers those stand that are a value. A dictionary of lists would take ten times the room, and a class has an index for every part that somebody got wrong.</summary>
+/// <summary>
+/// Says where among thousands of numbers those stand that are a value. A dictionary of lists would take ten times the room, and a class has
+/// an index for every part that somebody got wrong.
+/// </summary>
 /// <param name="most">How many numbers there can be.</param>
 internal sealed class ValueIndex(int most)
 {
@@ -18,20 +21,23 @@ internal sealed class ValueIndex(int most)
     /// <summary>Takes in the number at a place; 0 is none that could be looked up.</summary>
     public void Add(int place, double value)
     {
-        if (value == 0) return;
+        if (value == 0)
+            return;
         var key = _keys[place] = KeyOf(value);
         ref var last = ref _last[Chain(key)];
         (_before[place], last) = (last, place + 1);
     }
 
     /// <summary>The places at which a value stands, the lower keys first, and of those with one key the earlier.</summary>
-    public IEnumerable<int> Of(double value) => value == 0 ? [] : Enumerable.Range(-1, 3).SelectMany(near => With(KeyOf(value) + near).Reverse());
+    public IEnumerable<int> Of(double value) =>
+        value == 0 ? [] : Enumerable.Range(-1, 3).SelectMany(near => With(KeyOf(value) + near).Reverse());
 
     private IEnumerable<int> With(long key)
     {
         for (var at = _last[Chain(key)]; at > 0; at = _before[at - 1])
         {
-            if (_keys[at - 1] == key) yield return at - 1;
+            if (_keys[at - 1] == key)
+                yield return at - 1;
         }
     }
 

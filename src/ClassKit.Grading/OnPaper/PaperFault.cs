@@ -3,7 +3,10 @@ using ClassKit.Grading.Findings.Quoting;
 
 namespace ClassKit.Grading.OnPaper;
 
-/// <summary>Something typed into a workbook of answers on paper that is not taken over. Whoever takes in all of them has taken in every fault there is.</summary>
+/// <summary>
+/// Something typed into a workbook of answers on paper that is not taken over. Whoever takes in all of them has taken in every fault there
+/// is.
+/// </summary>
 /// <param name="Cell">Where it stands, with its sheet.</param>
 public abstract record PaperFault(string Cell)
 {

@@ -5,9 +5,7 @@ namespace ClassKit.Grading.OnPaper;
 /// <summary>Why a file is no workbook of answers on paper for a deal.</summary>
 public abstract record PaperRefusal
 {
-    private PaperRefusal()
-    {
-    }
+    private PaperRefusal() { }
 
     /// <summary>It cannot be read.</summary>
     /// <param name="Why">Why not.</param>

@@ -4,7 +4,9 @@ using ClassKit.Exercises.Layout;
 
 namespace ClassKit.Grading.OnPaper;
 
-/// <summary>The workbook that a student would have returned who typed what they wrote on paper, so that both are judged in one way.</summary>
+/// <summary>
+/// The workbook that a student would have returned who typed what they wrote on paper, so that both are judged in one way.
+/// </summary>
 internal static class PaperSnapshot
 {
     public static WorkbookSnapshot Of(PaperWork work, PracticeLayout layout)
@@ -14,15 +16,19 @@ internal static class PaperSnapshot
         foreach (var exercise in layout.Exercises.Where(exercise => work.Student.Has(exercise.Exercise.Id)))
         {
             var givens = work.Student.GivensOf(exercise.Exercise.Id);
-            foreach (var given in exercise.Givens) Put(given.Address, CellValue.FromNumber((double)givens[given.Given.Id]));
-            foreach (var answer in exercise.Answers) Put(answer.Address, written.GetValueOrDefault((exercise.Exercise.Id, answer.Part.Id)));
+            foreach (var given in exercise.Givens)
+                Put(given.Address, CellValue.FromNumber((double)givens[given.Given.Id]));
+            foreach (var answer in exercise.Answers)
+                Put(answer.Address, written.GetValueOrDefault((exercise.Exercise.Id, answer.Part.Id)));
         }
         return new([.. sheets.Select(sheet => new SheetSnapshot(sheet.Key, sheet.Value))], []);
 
         void Put(CellAddress cell, CellValue value)
         {
-            if (!sheets.TryGetValue(cell.Sheet, out var cells)) sheets[cell.Sheet] = cells = [];
-            if (!value.IsBlank) cells[(cell.Row, cell.Column)] = new(value);
+            if (!sheets.TryGetValue(cell.Sheet, out var cells))
+                sheets[cell.Sheet] = cells = [];
+            if (!value.IsBlank)
+                cells[(cell.Row, cell.Column)] = new(value);
         }
     }
 }

@@ -14,5 +14,7 @@ public sealed record PaperWork(DealtStudent Student, string Place, IReadOnlyList
 
     /// <summary>What was seen of the working for a part.</summary>
     internal PaperWorking Working(string exercise, string part) =>
-        Answers.Any(answer => answer.MethodShown && answer.Exercise == exercise && answer.Part == part) ? PaperWorking.ShowsMethod : PaperWorking.NotSeen;
+        Answers.Any(answer => answer.MethodShown && answer.Exercise == exercise && answer.Part == part)
+            ? PaperWorking.ShowsMethod
+            : PaperWorking.NotSeen;
 }

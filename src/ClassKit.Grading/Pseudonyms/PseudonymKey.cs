@@ -8,8 +8,8 @@ namespace ClassKit.Grading.Pseudonyms;
 
 /// <summary>A pseudonym for every student of a deal: the same whenever it is graded, and not to be worked out without the deal.</summary>
 /// <remarks>
-/// A keyed digest (HMAC-SHA-256, RFC 2104) of the student's id. The key is a digest of all that was dealt to the whole class, which only the
-/// instructor has; the seed alone would be too easy to guess, since reports name it.
+/// A keyed digest (HMAC-SHA-256, RFC 2104) of the student's id. The key is a digest of all that was dealt to the whole class, which only
+/// the instructor has; the seed alone would be too easy to guess, since reports name it.
 /// </remarks>
 public sealed class PseudonymKey
 {
@@ -52,7 +52,8 @@ public sealed class PseudonymKey
             text.Append(student.Who.Id);
             foreach (var variant in student.Variants)
             {
-                foreach (var given in variant.Exercise.Givens) text.Append(CultureInfo.InvariantCulture, $"\t{variant.Givens[given.Id]}");
+                foreach (var given in variant.Exercise.Givens)
+                    text.Append(CultureInfo.InvariantCulture, $"\t{variant.Givens[given.Id]}");
             }
             text.Append('\n');
         }

@@ -5,9 +5,7 @@ namespace ClassKit.Grading.Regrading;
 /// <summary>Why an answer is judged or credited otherwise than on record.</summary>
 public abstract record AnswerCause
 {
-    private AnswerCause()
-    {
-    }
+    private AnswerCause() { }
 
     /// <summary>There is no record of it.</summary>
     public sealed record NotOnRecord : AnswerCause;

@@ -13,4 +13,5 @@ public sealed record GradeChange(
     (decimal Points, decimal OutOf) Before,
     (decimal Points, decimal OutOf) Now,
     IReadOnlyList<AnswerChange> Answers,
-    IReadOnlyList<StudentCause> Why);
+    IReadOnlyList<StudentCause> Why
+);

@@ -19,8 +19,8 @@ public static class GradeComparison
         var records = earlier.Students.ToDictionary(student => student.Who.Id);
         return
         [
-            .. now.Students
-                .Select(student => Between(records.GetValueOrDefault(student.Who.Id), student))
+            .. now
+                .Students.Select(student => Between(records.GetValueOrDefault(student.Who.Id), student))
                 .Where(change => change.Answers.Count > 0 || change.Why.Count > 0),
         ];
     }
@@ -31,14 +31,19 @@ public static class GradeComparison
         var (before, after) = (Digests(earlier), Digests(now));
         return
         [
-            .. Between(earlier, now).Where(change => change.Answers.Count > 0
-                && before.GetValueOrDefault(change.Student.Id) is { } digest && digest == after.GetValueOrDefault(change.Student.Id)),
+            .. Between(earlier, now)
+                .Where(change =>
+                    change.Answers.Count > 0
+                    && before.GetValueOrDefault(change.Student.Id) is { } digest
+                    && digest == after.GetValueOrDefault(change.Student.Id)
+                ),
         ];
     }
 
-    private static Dictionary<string, string?> Digests(ClassGrades grades) => grades.Files
-        .Where(file => file is { Fate: FileFate.Graded, Student: not null })
-        .ToDictionary(file => file.Student!.Id, file => file.Digest);
+    private static Dictionary<string, string?> Digests(ClassGrades grades) =>
+        grades
+            .Files.Where(file => file is { Fate: FileFate.Graded, Student: not null })
+            .ToDictionary(file => file.Student!.Id, file => file.Digest);
 
     private static GradeChange Between(StudentGrade? before, StudentGrade now)
     {
@@ -47,10 +52,17 @@ public static class GradeComparison
         foreach (var answer in now.Answers)
         {
             var record = records.GetValueOrDefault((answer.Exercise.Id, answer.Part.Id));
-            if (Why(record, answer) is { Count: > 0 } why) answers.Add(new(answer, record?.Points, why));
+            if (Why(record, answer) is { Count: > 0 } why)
+                answers.Add(new(answer, record?.Points, why));
         }
         List<StudentCause> whole = [.. Why(before, now)];
-        if (before is not null && answers.Count == 0 && whole.Count == 0 && (Differ(before.Points, now.Points) || Differ(before.OutOf, now.OutOf))) whole.Add(new StudentCause.OtherTotal(now.Rule, [.. now.Total.Uncounted]));
+        if (
+            before is not null
+            && answers.Count == 0
+            && whole.Count == 0
+            && (Differ(before.Points, now.Points) || Differ(before.OutOf, now.OutOf))
+        )
+            whole.Add(new StudentCause.OtherTotal(now.Rule, [.. now.Total.Uncounted]));
         return new(now.Who, (before?.Points ?? 0, before?.OutOf ?? 0), (now.Points, now.OutOf), answers, whole);
     }
 
@@ -58,23 +70,40 @@ public static class GradeComparison
 
     private static IEnumerable<StudentCause> Why(StudentGrade? before, StudentGrade now)
     {
-        if (before is null) yield return new StudentCause.NotOnRecord();
-        else if (before.File != now.File) yield return new StudentCause.OtherFile(now.File, before.File);
-        if ((before?.Late?.Days, before?.Late?.Off) != (now.Late?.Days, now.Late?.Off)) yield return new StudentCause.OtherLateness(now.Late);
-        if (before?.Answers.Count > 0 && now.Answers.Count == 0) yield return new StudentCause.NothingGraded();
+        if (before is null)
+            yield return new StudentCause.NotOnRecord();
+        else if (before.File != now.File)
+            yield return new StudentCause.OtherFile(now.File, before.File);
+        if ((before?.Late?.Days, before?.Late?.Off) != (now.Late?.Days, now.Late?.Off))
+            yield return new StudentCause.OtherLateness(now.Late);
+        if (before?.Answers.Count > 0 && now.Answers.Count == 0)
+            yield return new StudentCause.NothingGraded();
     }
 
     private static List<AnswerCause> Why(AnswerGrade? before, AnswerGrade now)
     {
-        if (before is null) return now.Points > 0 ? [new AnswerCause.NotOnRecord()] : [];
+        if (before is null)
+            return now.Points > 0 ? [new AnswerCause.NotOnRecord()] : [];
         var differs = Differ(before.Points, now.Points) || Differ(before.OutOf, now.OutOf);
-        if (!differs && before.Outcome == now.Outcome && before.Correction?.Reason == now.Correction?.Reason) return [];
+        if (!differs && before.Outcome == now.Outcome && before.Correction?.Reason == now.Correction?.Reason)
+            return [];
         var why = new List<AnswerCause>();
-        if (Math.Abs(before.Expected - now.Expected) > Same * Math.Max(1, Math.Abs(before.Expected))) why.Add(new AnswerCause.OtherKey(now.Expected, before.Expected));
-        if (before.Outcome != now.Outcome) why.Add(new AnswerCause.OtherOutcome(now.Outcome, before.Outcome));
-        if (before.Correction?.Reason != now.Correction?.Reason) why.Add(now.Correction is { } correction ? new AnswerCause.Corrected(correction.Reason) : new AnswerCause.NotCorrectedAnyMore(before.Correction!.Reason));
+        if (Math.Abs(before.Expected - now.Expected) > Same * Math.Max(1, Math.Abs(before.Expected)))
+            why.Add(new AnswerCause.OtherKey(now.Expected, before.Expected));
+        if (before.Outcome != now.Outcome)
+            why.Add(new AnswerCause.OtherOutcome(now.Outcome, before.Outcome));
+        if (before.Correction?.Reason != now.Correction?.Reason)
+            why.Add(
+                now.Correction is { } correction
+                    ? new AnswerCause.Corrected(correction.Reason)
+                    : new AnswerCause.NotCorrectedAnyMore(before.Correction!.Reason)
+            );
         if (why.Count == 0)
-            why.Add(before.Correction is null ? new AnswerCause.OtherShare(now.Outcome, Share(now.Points, now.OutOf), Share(before.Points, before.OutOf)) : new AnswerCause.CorrectedOtherwise());
+            why.Add(
+                before.Correction is null
+                    ? new AnswerCause.OtherShare(now.Outcome, Share(now.Points, now.OutOf), Share(before.Points, before.OutOf))
+                    : new AnswerCause.CorrectedOtherwise()
+            );
         return why;
     }
 

@@ -6,9 +6,7 @@ namespace ClassKit.Grading.Regrading;
 /// <summary>Why all of a student's work counts otherwise than on record.</summary>
 public abstract record StudentCause
 {
-    private StudentCause()
-    {
-    }
+    private StudentCause() { }
 
     /// <summary>There is no record of the student.</summary>
     public sealed record NotOnRecord : StudentCause;

@@ -10,4 +10,12 @@ namespace ClassKit.Grading.Rehearsals;
 /// <param name="Students">For how many students' numbers; above 0.</param>
 /// <param name="Of">How many students were asked the part.</param>
 /// <param name="Value">What both came to for the first of them.</param>
-public sealed record Lookalike(Exercise Exercise, Part Part, Misconception Misconception, Misconception? Other, int Students, int Of, double Value);
+public sealed record Lookalike(
+    Exercise Exercise,
+    Part Part,
+    Misconception Misconception,
+    Misconception? Other,
+    int Students,
+    int Of,
+    double Value
+);

@@ -9,7 +9,12 @@ namespace ClassKit.Grading.Rehearsals;
 /// <param name="Lookalikes">The misconceptions that could not be told apart; empty when all could.</param>
 /// <param name="Times">How long each invented student takes, in minutes; at least one.</param>
 public sealed record RehearsalReport(
-    DealtClass Dealt, IReadOnlyList<RehearsedPart> Parts, IReadOnlyList<Confusion> Confusions, IReadOnlyList<Lookalike> Lookalikes, IReadOnlyList<double> Times)
+    DealtClass Dealt,
+    IReadOnlyList<RehearsedPart> Parts,
+    IReadOnlyList<Confusion> Confusions,
+    IReadOnlyList<Lookalike> Lookalikes,
+    IReadOnlyList<double> Times
+)
 {
     /// <summary>How many answers were graded.</summary>
     public int Answers => Parts.Sum(part => part.Answers);

@@ -7,7 +7,8 @@ namespace ClassKit.Grading.Rehearsals;
 /// <param name="Part">The part.</param>
 /// <param name="Answers">How many invented students answered it.</param>
 /// <param name="GradedRight">How many of the answers the grader judged as they were made.</param>
-/// <param name="StrongShare">Of the abler half of the class, the share that showed the method, 0 to 1; null if none of them was asked, or only the instructor can judge what they answered.</param>
+/// <param name="StrongShare">Of the abler half of the class, the share that showed the method, 0 to 1; null if none of them was asked, or
+/// only the instructor can judge what they answered.</param>
 /// <param name="WeakShare">The same of the other half.</param>
 public sealed record RehearsedPart(Exercise Exercise, Part Part, int Answers, int GradedRight, double? StrongShare, double? WeakShare)
 {

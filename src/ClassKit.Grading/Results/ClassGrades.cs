@@ -5,16 +5,14 @@ using ClassKit.Exercises.Dealing;
 namespace ClassKit.Grading.Results;
 
 /// <summary>
-/// The grades of a whole class: the one record of a grading. grades.json, grades.csv, the tables for school records, gradebook and reports are
-/// written from it; what reads grades.json gets it back, equal in every field.
+/// The grades of a whole class: the one record of a grading. grades.json, grades.csv, the tables for school records, gradebook and reports
+/// are written from it; what reads grades.json gets it back, equal in every field.
 /// </summary>
-/// <param name="Dealt">What was dealt, with the keys and the marking scheme that the grades were made by. Without students where it was read from a record alone.</param>
+/// <param name="Dealt">What was dealt, with the keys and the marking scheme that the grades were made by. Without students where it was
+/// read from a record alone.</param>
 /// <param name="Students">Every student of the roster, in its order.</param>
 /// <param name="Files">Every returned file and what became of it, by path.</param>
-public sealed record ClassGrades(
-    DealtClass Dealt,
-    IReadOnlyList<StudentGrade> Students,
-    IReadOnlyList<AccountedFile> Files)
+public sealed record ClassGrades(DealtClass Dealt, IReadOnlyList<StudentGrade> Students, IReadOnlyList<AccountedFile> Files)
 {
     /// <summary>What decided the grades besides what was dealt and returned; null if it is not known.</summary>
     public JudgeRecord? Judging { get; init; }
@@ -31,7 +29,9 @@ public sealed record ClassGrades(
     /// <summary>What the instructor is told of changed gradebooks that cannot be read.</summary>
     public IReadOnlyList<UnreadGradebook> UnreadGradebooks { get; init; } = [];
 
-    /// <summary>The files that stand beside no student's name: all but those that count, and the first of a student's that could not be read.</summary>
+    /// <summary>
+    /// The files that stand beside no student's name: all but those that count, and the first of a student's that could not be read.
+    /// </summary>
     public IReadOnlyList<AccountedFile> Unmatched
     {
         get
@@ -41,11 +41,15 @@ public sealed record ClassGrades(
         }
     }
 
-    /// <summary>The grades of some students who come one after another, with their files and what was typed for them. Files of nobody are in the first part's.</summary>
+    /// <summary>
+    /// The grades of some students who come one after another, with their files and what was typed for them. Files of nobody are in the
+    /// first part's.
+    /// </summary>
     public ClassGrades Of(ClassPart part)
     {
         ArgumentNullException.ThrowIfNull(part);
-        if (part.IsWhole) return this;
+        if (part.IsWhole)
+            return this;
         var students = part.Of(Students);
         var ids = students.Select(student => student.Who.Id).ToHashSet(StringComparer.Ordinal);
         return this with

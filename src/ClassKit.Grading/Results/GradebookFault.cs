@@ -5,9 +5,7 @@ namespace ClassKit.Grading.Results;
 /// <summary>Why what was typed into a gradebook cannot be read.</summary>
 public abstract record GradebookFault
 {
-    private GradebookFault()
-    {
-    }
+    private GradebookFault() { }
 
     /// <summary>It is no workbook that can be read.</summary>
     /// <param name="Why">Why not.</param>

@@ -1,6 +1,8 @@
 namespace ClassKit.Grading.Results;
 
-/// <summary>What decided the grades of a class besides what was dealt and returned: with it, a later grading judges alike or says what differs.</summary>
+/// <summary>
+/// What decided the grades of a class besides what was dealt and returned: with it, a later grading judges alike or says what differs.
+/// </summary>
 /// <param name="Version">The judge's version; see <see cref="CurrentVersion"/>.</param>
 /// <param name="Pools">The fresh inputs that were drawn for the class, for every exercise.</param>
 public sealed record JudgeRecord(int Version, IReadOnlyList<JudgeRecord.Pool> Pools)
@@ -14,10 +16,16 @@ public sealed record JudgeRecord(int Version, IReadOnlyList<JudgeRecord.Pool> Po
     /// <summary>From here on wrong formulas near the key are looked for.</summary>
     internal const int FirstWithNearMisses = 3;
 
-    /// <summary>From here on a formula that can be written over the exercise's names is held against them on all inputs of the class, and not on those alone that the workbook was tried with; and what slips before a power is looked for.</summary>
+    /// <summary>
+    /// From here on a formula that can be written over the exercise's names is held against them on all inputs of the class, and not on
+    /// those alone that the workbook was tried with; and what slips before a power is looked for.
+    /// </summary>
     internal const int FirstOnAllInputs = 4;
 
-    /// <summary>From here on two wrong ways that come to the same only while earlier answers are right are two: a typed number that both give is not named, and a formula is named after the one that it is, and after none where it does not have the cell that it is said to have.</summary>
+    /// <summary>
+    /// From here on two wrong ways that come to the same only while earlier answers are right are two: a typed number that both give is not
+    /// named, and a formula is named after the one that it is, and after none where it does not have the cell that it is said to have.
+    /// </summary>
     internal const int FirstApart = 5;
 
     /// <summary>The version of the program that judged, such as <c>1.0.0</c>; empty if the record does not say.</summary>

@@ -24,6 +24,8 @@ public enum Outcome
     /// <summary>Text that is no number.</summary>
     Unreadable,
 
-    /// <summary>A formula that we cannot evaluate, or an answer in own words: never counted against the student, always put before the instructor.</summary>
+    /// <summary>
+    /// A formula that we cannot evaluate, or an answer in own words: never counted against the student, always put before the instructor.
+    /// </summary>
     Unsupported,
 }

@@ -15,7 +15,12 @@ internal sealed class PackedAnswers(PackedAnswers.Own[] answers) : IReadOnlyList
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 
     /// <summary>One answer: what it shares with others, and what is its own.</summary>
-    internal readonly record struct Own(AnswerGrade Shared, CellValue Value, double Expected, IReadOnlyDictionary<string, double> OwnEarlier)
+    internal readonly record struct Own(
+        AnswerGrade Shared,
+        CellValue Value,
+        double Expected,
+        IReadOnlyDictionary<string, double> OwnEarlier
+    )
     {
         public AnswerGrade Whole() => Shared with { Value = Value, Expected = Expected, OwnEarlierAnswers = OwnEarlier };
     }

@@ -9,14 +9,16 @@ namespace ClassKit.Grading.Results;
 /// <param name="Who">Whose grades they are; what was dealt to them is in <see cref="DealtClass.SeatOf"/>.</param>
 /// <param name="Status">Whether there was anything to grade.</param>
 /// <param name="File">The returned file, relative to the returned folder; null if none.</param>
-/// <param name="Answers">A grade for every part, in workbook order; empty unless <see cref="GradeStatus.Graded"/> or marked by hand in corrections.</param>
+/// <param name="Answers">A grade for every part, in workbook order; empty unless <see cref="GradeStatus.Graded"/> or marked by hand in
+/// corrections.</param>
 /// <param name="Flags">Facts for the instructor.</param>
 public sealed record StudentGrade(
     Student Who,
     GradeStatus Status,
     string? File,
     IReadOnlyList<AnswerGrade> Answers,
-    IReadOnlyList<Flag> Flags)
+    IReadOnlyList<Flag> Flags
+)
 {
     /// <summary>True if there are points to show, by grading or by the instructor's hand.</summary>
     public bool HasPoints => Answers.Count > 0;
@@ -30,7 +32,9 @@ public sealed record StudentGrade(
     /// <summary>How the marking scheme makes a total of the answers.</summary>
     public TotalRule Rule { get; init; } = TotalRule.Everything;
 
-    /// <summary>Earned and possible as an early record states them, which does not say how they were made; null where they follow from the answers.</summary>
+    /// <summary>
+    /// Earned and possible as an early record states them, which does not say how they were made; null where they follow from the answers.
+    /// </summary>
     public (decimal Points, decimal OutOf)? Stated { get; init; }
 
     /// <summary>What the answers come to, before anything is taken off for lateness.</summary>

@@ -25,5 +25,6 @@ public sealed record TypedPoints(string Cell, Student Student, string Exercise, 
     /// <summary>The correction that it is to become.</summary>
     /// <param name="reason">What the student reads, since a correction gives a reason.</param>
     /// <exception cref="InvalidOperationException">It cannot be taken over.</exception>
-    public Correction ToCorrection(string reason) => new(Student.Id, Exercise, Part, Points ?? throw new InvalidOperationException($"{Cell} holds no points."), reason);
+    public Correction ToCorrection(string reason) =>
+        new(Student.Id, Exercise, Part, Points ?? throw new InvalidOperationException($"{Cell} holds no points."), reason);
 }

@@ -3,9 +3,7 @@ namespace ClassKit.Grading.Results;
 /// <summary>Why points typed into a gradebook cannot be taken over as they stand.</summary>
 public abstract record TypedPointsFault
 {
-    private TypedPointsFault()
-    {
-    }
+    private TypedPointsFault() { }
 
     /// <summary>The student was not dealt the exercise.</summary>
     public sealed record NotDealt : TypedPointsFault;

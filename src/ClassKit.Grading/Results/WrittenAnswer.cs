@@ -11,8 +11,10 @@ public sealed record WrittenAnswer(Student Who, AnswerGrade Answer)
     public static IEnumerable<WrittenAnswer> In(ClassGrades grades)
     {
         ArgumentNullException.ThrowIfNull(grades);
-        return grades.Students.SelectMany(student => student.Answers
-            .Where(answer => answer.Part.InWords is not null && answer.Value.IsText)
-            .Select(answer => new WrittenAnswer(student.Who, answer)));
+        return grades.Students.SelectMany(student =>
+            student
+                .Answers.Where(answer => answer.Part.InWords is not null && answer.Value.IsText)
+                .Select(answer => new WrittenAnswer(student.Who, answer))
+        );
     }
 }

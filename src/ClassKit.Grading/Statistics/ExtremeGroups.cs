@@ -2,8 +2,8 @@ namespace ClassKit.Grading.Statistics;
 
 /// <summary>The best and the weakest 27 % of a group by total, between which an item should tell.</summary>
 /// <remarks>
-/// Where the cut falls among equal totals, each of those students counts by the fraction that fills the group: any other rule would let the order
-/// of the roster decide.
+/// Where the cut falls among equal totals, each of those students counts by the fraction that fills the group: any other rule would let the
+/// order of the roster decide.
 /// </remarks>
 internal sealed class ExtremeGroups
 {
@@ -21,8 +21,7 @@ internal sealed class ExtremeGroups
     }
 
     /// <summary>The groups; null where nobody's total differs.</summary>
-    public static ExtremeGroups? Of(IReadOnlyList<decimal> totals) =>
-        totals.Any(total => total != totals[0]) ? new(totals) : null;
+    public static ExtremeGroups? Of(IReadOnlyList<decimal> totals) => totals.Any(total => total != totals[0]) ? new(totals) : null;
 
     /// <summary>The best group's mean minus the weakest group's.</summary>
     public double Difference(IReadOnlyList<decimal> scores) =>

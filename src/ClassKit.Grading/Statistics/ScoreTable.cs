@@ -7,13 +7,15 @@ public sealed class ScoreTable
 
     /// <summary>Makes a table.</summary>
     /// <param name="most">What each item can earn, above 0.</param>
-    /// <param name="scores">One row a student, one score an item. Leave out students without a score on some item: statistics need whole rows.</param>
+    /// <param name="scores">One row a student, one score an item. Leave out students without a score on some item: statistics need whole
+    /// rows.</param>
     /// <exception cref="ArgumentException">A row has another length than <paramref name="most"/>, or an item can earn nothing.</exception>
     public ScoreTable(IReadOnlyList<decimal> most, IReadOnlyList<IReadOnlyList<decimal>> scores)
     {
         ArgumentNullException.ThrowIfNull(most);
         ArgumentNullException.ThrowIfNull(scores);
-        if (most.Any(points => points <= 0)) throw new ArgumentException("Every item can earn more than nothing.", nameof(most));
+        if (most.Any(points => points <= 0))
+            throw new ArgumentException("Every item can earn more than nothing.", nameof(most));
         if (scores.Any(row => row.Count != most.Count))
             throw new ArgumentException($"Every student has {most.Count} scores.", nameof(scores));
         Most = most;

@@ -15,10 +15,11 @@ public sealed record TestStatistics(int Students, IReadOnlyList<ItemStatistics> 
     public static TestStatistics Of(ClassGrades grades)
     {
         ArgumentNullException.ThrowIfNull(grades);
-        if (!grades.Dealt.IsSameForAll) return SpreadStatistics.Of(grades);
+        if (!grades.Dealt.IsSameForAll)
+            return SpreadStatistics.Of(grades);
         var most = grades.Dealt.Exercises.SelectMany(exercise => exercise.Parts).Select(part => part.Points).ToList();
-        var rows = grades.Students
-            .Where(IsWhole)
+        var rows = grades
+            .Students.Where(IsWhole)
             .Select(student => (IReadOnlyList<decimal>)[.. student.Answers.Select(answer => answer.Points)]);
         var table = new ScoreTable(most, [.. rows]);
         var reliability = Reliability.Of(table);
@@ -26,7 +27,9 @@ public sealed record TestStatistics(int Students, IReadOnlyList<ItemStatistics> 
     }
 
     private static NoReliability WhyNot(ScoreTable table) =>
-        table.Students < 2 ? NoReliability.TooFewStudents : table.Items < 2 ? NoReliability.OnePart : NoReliability.NobodyDiffers;
+        table.Students < 2 ? NoReliability.TooFewStudents
+        : table.Items < 2 ? NoReliability.OnePart
+        : NoReliability.NobodyDiffers;
 
     /// <summary>True if all answers of a student were graded.</summary>
     internal static bool IsWhole(StudentGrade student) =>

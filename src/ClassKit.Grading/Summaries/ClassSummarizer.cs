@@ -15,15 +15,21 @@ public static class ClassSummarizer
         var counts = OutcomeCounts.Of(grades.Students.Where(student => student.Status == GradeStatus.Graded));
         List<PartSummary> parts =
         [
-            .. grades.Dealt.Exercises.SelectMany(exercise => exercise.Parts.Select(part => (counts.GetValueOrDefault((exercise.Id, part.Id)) ?? new()).Of(exercise, part))),
+            .. grades.Dealt.Exercises.SelectMany(exercise =>
+                exercise.Parts.Select(part => (counts.GetValueOrDefault((exercise.Id, part.Id)) ?? new()).Of(exercise, part))
+            ),
         ];
-        return new(parts,
-        [
-            .. parts.Where(part => part.UnderstoodShare < grades.Dealt.Marking.TeachAgainBelow)
-                .OrderBy(part => part.UnderstoodShare).ThenByDescending(part => (double)part.Explained / part.Judged),
-        ],
-        SkillSummarizer.Summarize(grades, parts),
-        TestStatistics.Of(grades))
+        return new(
+            parts,
+            [
+                .. parts
+                    .Where(part => part.UnderstoodShare < grades.Dealt.Marking.TeachAgainBelow)
+                    .OrderBy(part => part.UnderstoodShare)
+                    .ThenByDescending(part => (double)part.Explained / part.Judged),
+            ],
+            SkillSummarizer.Summarize(grades, parts),
+            TestStatistics.Of(grades)
+        )
         {
             WrongMethods = WrongMethods.In(grades, fewestAlike),
             FewestAlike = fewestAlike,

@@ -20,7 +20,8 @@ internal sealed class OutcomeCounts
         foreach (var (student, answer) in students.SelectMany(student => student.Answers.Select(answer => (student, answer))))
         {
             var key = (answer.Exercise.Id, answer.Part.Id);
-            if (!counts.TryGetValue(key, out var part)) counts[key] = part = new();
+            if (!counts.TryGetValue(key, out var part))
+                counts[key] = part = new();
             part.Add(answer, IsAnothers(student, answer));
         }
         return counts;
@@ -28,17 +29,34 @@ internal sealed class OutcomeCounts
 
     /// <summary>The part as it was counted.</summary>
     public PartSummary Of(Exercise exercise, Part part) =>
-        new(exercise, part, _outcomes, [.. _met.Values.OrderByDescending(met => met.Students).ThenBy(met => met.First.Id, StringComparer.Ordinal)]) { Explained = _explained, Marked = _marked, MarkedInFull = _markedInFull };
+        new(
+            exercise,
+            part,
+            _outcomes,
+            [.. _met.Values.OrderByDescending(met => met.Students).ThenBy(met => met.First.Id, StringComparer.Ordinal)]
+        )
+        {
+            Explained = _explained,
+            Marked = _marked,
+            MarkedInFull = _markedInFull,
+        };
 
-    /// <summary>True for a typed number that is right for another student's numbers, by a fact that stands: it came from there, and that a wrong turn gives it too says nothing of what was thought.</summary>
+    /// <summary>
+    /// True for a typed number that is right for another student's numbers, by a fact that stands: it came from there, and that a wrong
+    /// turn gives it too says nothing of what was thought.
+    /// </summary>
     private static bool IsAnothers(StudentGrade student, AnswerGrade answer) =>
-        answer.Formula is null && student.Flags.OfType<Flag.FitsAnotherVariant>().Any(flag => flag.Parts.Contains((answer.Exercise.Id, answer.Part.Id)));
+        answer.Formula is null
+        && student.Flags.OfType<Flag.FitsAnotherVariant>().Any(flag => flag.Parts.Contains((answer.Exercise.Id, answer.Part.Id)));
 
     private void Add(AnswerGrade answer, bool isAnothers)
     {
         _outcomes[answer.Outcome]++;
-        if (answer.IsExplained) _explained++;
-        if (answer is { Outcome: Outcome.Unsupported, IsUndecided: false }) (_marked, _markedInFull) = (_marked + 1, _markedInFull + (answer.ShowsMethod ? 1 : 0));
-        if (!isAnothers && answer.Misconception is { } met) _met[met.Id] = _met.TryGetValue(met.Id, out var known) ? (known.First, known.Students + 1) : (met, 1);
+        if (answer.IsExplained)
+            _explained++;
+        if (answer is { Outcome: Outcome.Unsupported, IsUndecided: false })
+            (_marked, _markedInFull) = (_marked + 1, _markedInFull + (answer.ShowsMethod ? 1 : 0));
+        if (!isAnothers && answer.Misconception is { } met)
+            _met[met.Id] = _met.TryGetValue(met.Id, out var known) ? (known.First, known.Students + 1) : (met, 1);
     }
 }

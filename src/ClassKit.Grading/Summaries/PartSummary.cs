@@ -12,9 +12,13 @@ public sealed record PartSummary(
     Exercise Exercise,
     Part Part,
     IReadOnlyDictionary<Outcome, int> Counts,
-    IReadOnlyList<(Misconception Misconception, int Students)> Misconceptions)
+    IReadOnlyList<(Misconception Misconception, int Students)> Misconceptions
+)
 {
-    /// <summary>How many answers that only the instructor can judge the instructor has marked; they are counted as <see cref="Outcome.Unsupported"/>.</summary>
+    /// <summary>
+    /// How many answers that only the instructor can judge the instructor has marked; they are counted as
+    /// <see cref="Outcome.Unsupported"/>.
+    /// </summary>
     public int Marked { get; init; }
 
     /// <summary>How many of these got all points.</summary>
@@ -26,12 +30,15 @@ public sealed record PartSummary(
     /// <summary>How many graded students were asked the part.</summary>
     public int Asked => Counts.Values.Sum();
 
-    /// <summary>How many answers were judged: all but unsupported ones, and none where words are asked, of which a blank alone would say too much.</summary>
+    /// <summary>
+    /// How many answers were judged: all but unsupported ones, and none where words are asked, of which a blank alone would say too much.
+    /// </summary>
     public int Judged => Part.InWords is null ? Asked - Counts[Outcome.Unsupported] : 0;
 
-    /// <summary>How many show that the method is understood: sound, or followed through, or a right number where no formula was asked.</summary>
-    public int Understood =>
-        Counts[Outcome.Sound] + Counts[Outcome.FollowThrough] + (Part.FormulaAsked ? 0 : Counts[Outcome.ValueOnly]);
+    /// <summary>
+    /// How many show that the method is understood: sound, or followed through, or a right number where no formula was asked.
+    /// </summary>
+    public int Understood => Counts[Outcome.Sound] + Counts[Outcome.FollowThrough] + (Part.FormulaAsked ? 0 : Counts[Outcome.ValueOnly]);
 
     /// <summary>The share of judged answers with the right number, by formula or typed, 0 to 1; null if nobody was judged.</summary>
     public decimal? RightShare => Judged == 0 ? null : (decimal)(Counts[Outcome.Sound] + Counts[Outcome.ValueOnly]) / Judged;

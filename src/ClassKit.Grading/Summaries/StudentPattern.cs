@@ -2,7 +2,10 @@ using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Summaries;
 
-/// <summary>What a student's answers have in common, where that says more than their points: each asks for another talk than teaching the bakery again.</summary>
+/// <summary>
+/// What a student's answers have in common, where that says more than their points: each asks for another talk than teaching the bakery
+/// again.
+/// </summary>
 /// <remarks>The lines drawn here are conventions; common practice, no source.</remarks>
 public sealed record StudentPattern
 {
@@ -27,10 +30,14 @@ public sealed record StudentPattern
     public static StudentPattern Of(StudentGrade student)
     {
         ArgumentNullException.ThrowIfNull(student);
-        var right = student.Answers.Where(answer => answer.Part.FormulaAsked && answer.Outcome is Outcome.Sound or Outcome.ValueOnly).ToList();
+        var right = student
+            .Answers.Where(answer => answer.Part.FormulaAsked && answer.Outcome is Outcome.Sound or Outcome.ValueOnly)
+            .ToList();
         var typed = right.Count(answer => answer.Outcome == Outcome.ValueOnly);
         var blanks = student.Answers.Reverse().TakeWhile(answer => answer.Outcome == Outcome.Blank).ToList();
-        var wrong = student.Answers.Where(answer => answer.Outcome is Outcome.Misconception or Outcome.Incorrect or Outcome.Unreadable).ToList();
+        var wrong = student
+            .Answers.Where(answer => answer.Outcome is Outcome.Misconception or Outcome.Incorrect or Outcome.Unreadable)
+            .ToList();
         return new(student)
         {
             IsMostlyTyped = typed >= Several && typed >= Mostly * right.Count,

@@ -13,4 +13,10 @@ namespace ClassKit.Grading.Summaries;
 /// <param name="Students">Who used it, in the order of the grades.</param>
 /// <param name="Asked">How many handed the part in.</param>
 public sealed record WrongMethod(
-    Exercise Exercise, Part Part, CellFormula Formula, IReadOnlyList<KeyEdit> Edits, IReadOnlyList<Student> Students, int Asked);
+    Exercise Exercise,
+    Part Part,
+    CellFormula Formula,
+    IReadOnlyList<KeyEdit> Edits,
+    IReadOnlyList<Student> Students,
+    int Asked
+);

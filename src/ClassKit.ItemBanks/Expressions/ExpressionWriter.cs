@@ -39,40 +39,56 @@ internal sealed class ExpressionWriter
     /// <summary>The expression; null if something in it cannot be expressed.</summary>
     public XElement? Write(CellFormula formula) => Write(formula.Root);
 
-    private XElement? Write(FormulaNode node) => node switch
-    {
-        NumberNode number => Qti.Number(number.Value),
-        LogicalNode logical => Qti.Of("base-value", Qti.With("base-type", "boolean"), logical.Value ? "true" : "false"),
-        NameNode { Sheet: null } name => _variables.TryGetValue(name.Name, out var variable) ? Qti.Variable(variable) : null,
-        GroupNode group => Write(group.Inner),
-        PercentNode percent => Combine("divide", percent.Operand, Qti.Number(100)),
-        PrefixNode { Operator: PrefixOperator.Minus } minus => Write(minus.Operand) is { } operand ? Qti.Of("subtract", Qti.Number(0), operand) : null,
-        PrefixNode { Operator: PrefixOperator.Plus } plus => Write(plus.Operand),
-        BinaryNode binary => Write(binary),
-        CallNode call => Write(call),
-        NameNode or PrefixNode or TextNode or ErrorNode or ArrayNode or ReferenceNode or SpillNode or TableNode or MissingNode or UnsupportedNode => null,
-        _ => throw new UnreachableException($"It is not known whether the standard can express {node.GetType().Name}."),
-    };
+    private XElement? Write(FormulaNode node) =>
+        node switch
+        {
+            NumberNode number => Qti.Number(number.Value),
+            LogicalNode logical => Qti.Of("base-value", Qti.With("base-type", "boolean"), logical.Value ? "true" : "false"),
+            NameNode { Sheet: null } name => _variables.TryGetValue(name.Name, out var variable) ? Qti.Variable(variable) : null,
+            GroupNode group => Write(group.Inner),
+            PercentNode percent => Combine("divide", percent.Operand, Qti.Number(100)),
+            PrefixNode { Operator: PrefixOperator.Minus } minus => Write(minus.Operand) is { } operand
+                ? Qti.Of("subtract", Qti.Number(0), operand)
+                : null,
+            PrefixNode { Operator: PrefixOperator.Plus } plus => Write(plus.Operand),
+            BinaryNode binary => Write(binary),
+            CallNode call => Write(call),
+            NameNode
+            or PrefixNode
+            or TextNode
+            or ErrorNode
+            or ArrayNode
+            or ReferenceNode
+            or SpillNode
+            or TableNode
+            or MissingNode
+            or UnsupportedNode => null,
+            _ => throw new UnreachableException($"It is not known whether the standard can express {node.GetType().Name}."),
+        };
 
-    private XElement? Write(BinaryNode binary) => binary.Operator switch
-    {
-        BinaryOperator.Add => Combine("sum", binary),
-        BinaryOperator.Subtract => Combine("subtract", binary),
-        BinaryOperator.Multiply => Combine("product", binary),
-        BinaryOperator.Divide => Combine("divide", binary),
-        BinaryOperator.Power => Combine("power", binary),
-        BinaryOperator.Less => Combine("lt", binary),
-        BinaryOperator.LessOrEqual => Combine("lte", binary),
-        BinaryOperator.Greater => Combine("gt", binary),
-        BinaryOperator.GreaterOrEqual => Combine("gte", binary),
-        _ => null,
-    };
+    private XElement? Write(BinaryNode binary) =>
+        binary.Operator switch
+        {
+            BinaryOperator.Add => Combine("sum", binary),
+            BinaryOperator.Subtract => Combine("subtract", binary),
+            BinaryOperator.Multiply => Combine("product", binary),
+            BinaryOperator.Divide => Combine("divide", binary),
+            BinaryOperator.Power => Combine("power", binary),
+            BinaryOperator.Less => Combine("lt", binary),
+            BinaryOperator.LessOrEqual => Combine("lte", binary),
+            BinaryOperator.Greater => Combine("gt", binary),
+            BinaryOperator.GreaterOrEqual => Combine("gte", binary),
+            _ => null,
+        };
 
     private XElement? Write(CallNode call)
     {
-        if (Plain.TryGetValue(call.Name, out var plain)) return Combine(plain, [.. call.Arguments.Select(Write)]);
-        if (call.Arguments.Count == 1 && MathOperators.TryGetValue(call.Name, out var name)) return MathOperator(name, Write(call.Arguments[0]));
-        if (call is { Name: "SQRT", Arguments.Count: 1 }) return Combine("power", call.Arguments[0], Qti.Number(0.5));
+        if (Plain.TryGetValue(call.Name, out var plain))
+            return Combine(plain, [.. call.Arguments.Select(Write)]);
+        if (call.Arguments.Count == 1 && MathOperators.TryGetValue(call.Name, out var name))
+            return MathOperator(name, Write(call.Arguments[0]));
+        if (call is { Name: "SQRT", Arguments.Count: 1 })
+            return Combine("power", call.Arguments[0], Qti.Number(0.5));
         return null;
     }
 

@@ -3,7 +3,9 @@ using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.ItemBanks.Items;
 
-/// <summary>The names of an item's variables. Ids of exercises are identifiers in the standard as they are; a prefix keeps the kinds apart.</summary>
+/// <summary>
+/// The names of an item's variables. Ids of exercises are identifiers in the standard as they are; a prefix keeps the kinds apart.
+/// </summary>
 internal static class Identifiers
 {
     public const string Score = "SCORE";
@@ -28,5 +30,6 @@ internal static class Identifiers
 
     public static string Wrong(Part part, Misconception misconception) => $"M_{part.Id}_{misconception.Id}";
 
-    public static string Item(Exercise exercise, int variant) => string.Create(CultureInfo.InvariantCulture, $"{exercise.Id}_{variant:000}");
+    public static string Item(Exercise exercise, int variant) =>
+        string.Create(CultureInfo.InvariantCulture, $"{exercise.Id}_{variant:000}");
 }

@@ -18,17 +18,26 @@ internal static class VariantItem
         var marking = new Marking(
             exercise,
             part => Closeness.Around(part, variant.Answers[part.Id]),
-            (part, misconception) => KeyValues.Number(misconception.Formula, names) is { } wrong
-                ? (Expected(part, wrong), Closeness.Around(part, wrong))
-                : null);
+            (part, misconception) =>
+                KeyValues.Number(misconception.Formula, names) is { } wrong ? (Expected(part, wrong), Closeness.Around(part, wrong)) : null
+        );
         return Item.Of(
-            identifier, exercise,
+            identifier,
+            exercise,
             exercise.Parts.Select(part => Item.Response(part, variant.Answers[part.Id] * AnswerScale.Of(part))),
-            marking, [],
-            ItemBody.Write(exercise, given => GivenText.Number(given, variant.Givens[given.Id]), list => LetteredOptions.Of(exercise, list, variant.Givens).InOrder, part => SeenText.Of(part, variant.Answers[part.Id])));
+            marking,
+            [],
+            ItemBody.Write(
+                exercise,
+                given => GivenText.Number(given, variant.Givens[given.Id]),
+                list => LetteredOptions.Of(exercise, list, variant.Givens).InOrder,
+                part => SeenText.Of(part, variant.Answers[part.Id])
+            )
+        );
     }
 
-    private static XElement Expected(Part part, double wrong) => part.Choice is { From: var list }
-        ? Qti.Of("base-value", Qti.With("base-type", Qti.Identifier), Identifiers.Option(list.Find(wrong)!))
-        : Qti.Number(wrong * AnswerScale.Of(part));
+    private static XElement Expected(Part part, double wrong) =>
+        part.Choice is { From: var list }
+            ? Qti.Of("base-value", Qti.With("base-type", Qti.Identifier), Identifiers.Option(list.Find(wrong)!))
+            : Qti.Number(wrong * AnswerScale.Of(part));
 }

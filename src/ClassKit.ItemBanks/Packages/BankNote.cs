@@ -5,9 +5,7 @@ namespace ClassKit.ItemBanks.Packages;
 /// <summary>What an instructor should know of a bank that was made.</summary>
 public abstract record BankNote
 {
-    private BankNote()
-    {
-    }
+    private BankNote() { }
 
     /// <summary>The givens of an exercise allow fewer variants than were asked for.</summary>
     /// <param name="Exercise">The exercise.</param>

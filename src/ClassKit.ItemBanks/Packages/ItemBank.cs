@@ -26,7 +26,9 @@ public sealed class ItemBank
     /// <summary>What the instructor should know.</summary>
     public IReadOnlyList<BankNote> Notes => _notes;
 
-    /// <summary>A zip with a manifest and an item in each file, made anew each time it is asked for; the same bytes for the same exercises and seed.</summary>
+    /// <summary>
+    /// A zip with a manifest and an item in each file, made anew each time it is asked for; the same bytes for the same exercises and seed.
+    /// </summary>
     public byte[] Package => ItemPackage.Write(_identifier, _items);
 
     /// <summary>One item a variant, with fixed numbers.</summary>
@@ -35,7 +37,13 @@ public sealed class ItemBank
     /// <param name="variants">How many variants of each, 1 to <see cref="MostVariants"/>.</param>
     /// <param name="seed">Decides the draws.</param>
     /// <param name="watcher">Told before the first variant and after each; null for nobody.</param>
-    public static ItemBank OfVariants(string identifier, IReadOnlyList<Exercise> exercises, int variants, ulong seed, IProgress<DrawProgress>? watcher = null)
+    public static ItemBank OfVariants(
+        string identifier,
+        IReadOnlyList<Exercise> exercises,
+        int variants,
+        ulong seed,
+        IProgress<DrawProgress>? watcher = null
+    )
     {
         ArgumentNullException.ThrowIfNull(exercises);
         ArgumentOutOfRangeException.ThrowIfLessThan(variants, 1);
@@ -43,14 +51,23 @@ public sealed class ItemBank
         var bank = new ItemBank(identifier);
         foreach (var (exercise, drawn) in Draw(exercises, variants, seed, watcher))
         {
-            if (drawn.Count < variants) bank._notes.Add(new BankNote.FewerVariants(exercise, drawn.Count, variants));
+            if (drawn.Count < variants)
+                bank._notes.Add(new BankNote.FewerVariants(exercise, drawn.Count, variants));
             bank.Add(exercise, drawn);
         }
         return bank;
     }
 
-    /// <summary>One item an exercise, whose numbers the delivering program draws; where the standard cannot express an exercise, variants of it.</summary>
-    public static ItemBank OfTemplates(string identifier, IReadOnlyList<Exercise> exercises, int variants, ulong seed, IProgress<DrawProgress>? watcher = null)
+    /// <summary>
+    /// One item an exercise, whose numbers the delivering program draws; where the standard cannot express an exercise, variants of it.
+    /// </summary>
+    public static ItemBank OfTemplates(
+        string identifier,
+        IReadOnlyList<Exercise> exercises,
+        int variants,
+        ulong seed,
+        IProgress<DrawProgress>? watcher = null
+    )
     {
         ArgumentNullException.ThrowIfNull(exercises);
         var bank = new ItemBank(identifier);
@@ -76,7 +93,12 @@ public sealed class ItemBank
         }
     }
 
-    private static IEnumerable<(Exercise Exercise, List<Variant> Drawn)> Draw(IReadOnlyList<Exercise> exercises, int count, ulong seed, IProgress<DrawProgress>? watcher)
+    private static IEnumerable<(Exercise Exercise, List<Variant> Drawn)> Draw(
+        IReadOnlyList<Exercise> exercises,
+        int count,
+        ulong seed,
+        IProgress<DrawProgress>? watcher
+    )
     {
         var (done, total) = (0, exercises.Count * count);
         watcher?.Report(new(done, total));
@@ -86,7 +108,10 @@ public sealed class ItemBank
             var random = SeededDraws.For(seed, "items", exercise.Id);
             var seen = new HashSet<string>();
             var drawn = new List<Variant>();
-            while (drawn.Count < count && generator.Draw(random, variant => seen.Add(VariantKey.Of(exercise, variant.Givens))).Variant is { } variant)
+            while (
+                drawn.Count < count
+                && generator.Draw(random, variant => seen.Add(VariantKey.Of(exercise, variant.Givens))).Variant is { } variant
+            )
             {
                 drawn.Add(variant);
                 watcher?.Report(new(++done, total));

@@ -13,7 +13,10 @@ internal static class ItemPackage
     private const string ManifestName = "imsmanifest.xml";
     private const string ItemType = "imsqti_item_xmlv3p0";
 
-    /// <summary>What items show besides their own text is content of the web, of which each item says that it depends on it. 1EdTech Content Packaging 1.2, from memory.</summary>
+    /// <summary>
+    /// What items show besides their own text is content of the web, of which each item says that it depends on it. 1EdTech Content
+    /// Packaging 1.2, from memory.
+    /// </summary>
     private const string PictureType = "webcontent";
 
     private static readonly XNamespace Packaging = "http://www.imsglobal.org/xsd/qti/qtiv3p0/imscp_v1p1";
@@ -38,21 +41,39 @@ internal static class ItemPackage
         return bytes.ToArray();
     }
 
-    private static XElement Manifest(string identifier, IReadOnlyList<BankItem> items, IReadOnlyList<Exercise> pictured) => new(
-        Packaging + "manifest",
-        new XAttribute("identifier", "bank_" + identifier.Replace('-', '_')),
-        new XElement(Packaging + "metadata", new XElement(Packaging + "schema", "QTI Package"), new XElement(Packaging + "schemaversion", "3.0.0")),
-        new XElement(Packaging + "organizations"),
-        new XElement(
-            Packaging + "resources",
-            items.Select(item => Resource("item_" + item.Identifier, ItemType, FileOf(item.Identifier), item.Exercise.Picture is null ? null : PictureOf(item.Exercise))),
-            pictured.Select(exercise => Resource(PictureOf(exercise), PictureType, ItemPicture.PathOf(exercise)!, null))));
+    private static XElement Manifest(string identifier, IReadOnlyList<BankItem> items, IReadOnlyList<Exercise> pictured) =>
+        new(
+            Packaging + "manifest",
+            new XAttribute("identifier", "bank_" + identifier.Replace('-', '_')),
+            new XElement(
+                Packaging + "metadata",
+                new XElement(Packaging + "schema", "QTI Package"),
+                new XElement(Packaging + "schemaversion", "3.0.0")
+            ),
+            new XElement(Packaging + "organizations"),
+            new XElement(
+                Packaging + "resources",
+                items.Select(item =>
+                    Resource(
+                        "item_" + item.Identifier,
+                        ItemType,
+                        FileOf(item.Identifier),
+                        item.Exercise.Picture is null ? null : PictureOf(item.Exercise)
+                    )
+                ),
+                pictured.Select(exercise => Resource(PictureOf(exercise), PictureType, ItemPicture.PathOf(exercise)!, null))
+            )
+        );
 
-    private static XElement Resource(string identifier, string type, string file, string? dependsOn) => new(
-        Packaging + "resource",
-        new XAttribute("identifier", identifier), new XAttribute("type", type), new XAttribute("href", file),
-        new XElement(Packaging + "file", new XAttribute("href", file)),
-        dependsOn is null ? null : new XElement(Packaging + "dependency", new XAttribute("identifierref", dependsOn)));
+    private static XElement Resource(string identifier, string type, string file, string? dependsOn) =>
+        new(
+            Packaging + "resource",
+            new XAttribute("identifier", identifier),
+            new XAttribute("type", type),
+            new XAttribute("href", file),
+            new XElement(Packaging + "file", new XAttribute("href", file)),
+            dependsOn is null ? null : new XElement(Packaging + "dependency", new XAttribute("identifierref", dependsOn))
+        );
 
     private static string PictureOf(Exercise exercise) => "picture_" + exercise.Id;
 
@@ -68,7 +89,15 @@ internal static class ItemPackage
     private static void Put(ZipArchive zip, string path, XElement root)
     {
         using var stream = Entry(zip, path).Open();
-        using var xml = XmlWriter.Create(stream, new() { Encoding = new UTF8Encoding(false), Indent = false, NewLineChars = "\n" });
+        using var xml = XmlWriter.Create(
+            stream,
+            new()
+            {
+                Encoding = new UTF8Encoding(false),
+                Indent = false,
+                NewLineChars = "\n",
+            }
+        );
         new XDocument(root).Save(xml);
     }
 }

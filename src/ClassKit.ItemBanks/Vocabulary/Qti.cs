@@ -3,7 +3,9 @@ using System.Xml.Linq;
 
 namespace ClassKit.ItemBanks.Vocabulary;
 
-/// <summary>The vocabulary of 1EdTech QTI 3.0: elements are in lower case with hyphens, and every element that is not HTML begins with <c>qti-</c>.</summary>
+/// <summary>
+/// The vocabulary of 1EdTech QTI 3.0: elements are in lower case with hyphens, and every element that is not HTML begins with <c>qti-</c>.
+/// </summary>
 internal static class Qti
 {
     public const string Float = "float";

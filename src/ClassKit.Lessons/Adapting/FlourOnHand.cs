@@ -15,10 +15,15 @@ internal static class FlourOnHand
             yield break;
         foreach (var card in cards)
         {
-            foreach (var line in card.Batch.Lines.Where(line => line.Ingredient.Role == IngredientRole.Flour && !flours.Contains(line.Ingredient.Id)))
+            foreach (
+                var line in card.Batch.Lines.Where(line =>
+                    line.Ingredient.Role == IngredientRole.Flour && !flours.Contains(line.Ingredient.Id)
+                )
+            )
             {
                 var name = line.Ingredient.Name.ToLowerInvariant();
-                yield return Substitution.For(line, card.Bread.Formula.Leavening) is { } instead && flours.Any(flour => instead.Instead.Contains(IngredientCatalog.Get(flour).Name, StringComparison.OrdinalIgnoreCase))
+                yield return Substitution.For(line, card.Bread.Formula.Leavening) is { } instead
+                && flours.Any(flour => instead.Instead.Contains(IngredientCatalog.Get(flour).Name, StringComparison.OrdinalIgnoreCase))
                     ? new(card.Bread, $"The kitchen has no {name}. Published: {instead.Instead}.", instead.Source)
                     : new(card.Bread, $"The kitchen has no {name}, and no substitution by what it has is published: buy it.", "");
             }

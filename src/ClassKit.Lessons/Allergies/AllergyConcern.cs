@@ -14,20 +14,43 @@ public sealed record AllergyConcern(AllergenWord Need, IReadOnlyList<BreadConcer
     internal static IReadOnlyList<AllergyConcern> Of(IReadOnlyList<FormulaCard> cards, ClassProfile profile)
     {
         var needs = profile.Allergies.DistinctBy(need => need.Word).ToList();
-        return [.. needs.Select(need => new AllergyConcern(need, [.. cards.Select(card => Bread(card, need, needs) with { SharesFatWith = SharingFat(card, need, cards) })]))];
+        return
+        [
+            .. needs.Select(need => new AllergyConcern(
+                need,
+                [.. cards.Select(card => Bread(card, need, needs) with { SharesFatWith = SharingFat(card, need, cards) })]
+            )),
+        ];
     }
 
-    private static BreadConcern Bread(FormulaCard card, AllergenWord need, IReadOnlyList<AllergenWord> needs) => new(
-        card,
-        [
-            .. card.Bread.Ingredients.Where(ingredient => ingredient.Allergens.Any(need.Means.Contains))
-                .Select(ingredient => new ConcernedIngredient(ingredient, [.. ingredient.Allergens.Where(need.Means.Contains)], Substitution.StandInFor(ingredient, card, need, needs))),
-        ],
-        [.. card.Bread.Ingredients.SelectMany(ingredient => ingredient.Doubts.Where(doubt => Touches(doubt, [need])).Select(doubt => (ingredient, doubt)))]);
+    private static BreadConcern Bread(FormulaCard card, AllergenWord need, IReadOnlyList<AllergenWord> needs) =>
+        new(
+            card,
+            [
+                .. card
+                    .Bread.Ingredients.Where(ingredient => ingredient.Allergens.Any(need.Means.Contains))
+                    .Select(ingredient => new ConcernedIngredient(
+                        ingredient,
+                        [.. ingredient.Allergens.Where(need.Means.Contains)],
+                        Substitution.StandInFor(ingredient, card, need, needs)
+                    )),
+            ],
+            [
+                .. card.Bread.Ingredients.SelectMany(ingredient =>
+                    ingredient.Doubts.Where(doubt => Touches(doubt, [need])).Select(doubt => (ingredient, doubt))
+                ),
+            ]
+        );
 
-    private static IReadOnlyList<LessonFormula> SharingFat(FormulaCard card, AllergenWord need, IReadOnlyList<FormulaCard> cards) => !IsFried(card)
-        ? []
-        : [.. cards.Where(other => other != card && IsFried(other) && other.Bread.Allergens.Any(need.Means.Contains)).Select(other => other.Bread)];
+    private static IReadOnlyList<LessonFormula> SharingFat(FormulaCard card, AllergenWord need, IReadOnlyList<FormulaCard> cards) =>
+        !IsFried(card)
+            ? []
+            :
+            [
+                .. cards
+                    .Where(other => other != card && IsFried(other) && other.Bread.Allergens.Any(need.Means.Contains))
+                    .Select(other => other.Bread),
+            ];
 
     private static bool IsFried(FormulaCard card) => card.Bread.Cooking.Any(step => step.Way == CookingWay.Fryer);
 

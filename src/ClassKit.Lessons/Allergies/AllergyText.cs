@@ -3,7 +3,10 @@ using ClassKit.Baking.Ingredients;
 
 namespace ClassKit.Lessons.Allergies;
 
-/// <summary>What is declared and what is not known, in words that pages and workbooks share. Nothing here says that something is without an allergen: nobody but a label knows.</summary>
+/// <summary>
+/// What is declared and what is not known, in words that pages and workbooks share. Nothing here says that something is without an
+/// allergen: nobody but a label knows.
+/// </summary>
 public static class AllergyText
 {
     /// <summary>An ingredient in a table: <c>wheat; perhaps barley</c>. Where nothing is declared the label is all there is.</summary>
@@ -28,7 +31,9 @@ public static class AllergyText
         ArgumentNullException.ThrowIfNull(allergens);
         var all = allergens.ToList();
         var nuts = AllergenCatalog.Of(AllergenGroup.Nuts);
-        return nuts.All(all.Contains) ? [.. all.Except(nuts).Select(allergen => allergen.Name), "tree nuts"] : [.. all.Select(allergen => allergen.Name)];
+        return nuts.All(all.Contains)
+            ? [.. all.Except(nuts).Select(allergen => allergen.Name), "tree nuts"]
+            : [.. all.Select(allergen => allergen.Name)];
     }
 
     /// <summary>What the class profile's word was taken for: <c>Gluten: wheat, spelt, ...</c>.</summary>
@@ -50,15 +55,18 @@ public static class AllergyText
                 ? $"Declared in {string.Join(", ", concern.Declared.Select(found => $"{Lower(found.Ingredient)} ({Names(found.Holds)})"))}: not to be handled or tasted."
                 : "Declared in no ingredient here, which proves nothing.",
             .. concern.Declared.Select(Instead),
-            .. concern.Declared.Count == 0 ? Array.Empty<string>() : concern.HasStandIns
-                ? ["With what is published it is another bread: bake a trial, apart and labelled."]
-                : ["So no other version of it is offered."],
+            .. concern.Declared.Count == 0 ? Array.Empty<string>()
+            : concern.HasStandIns ? ["With what is published it is another bread: bake a trial, apart and labelled."]
+            : ["So no other version of it is offered."],
             .. concern.Unknown.Count > 0
                 ? [$"Not known: {string.Join("; ", concern.Unknown.Select(found => $"{Lower(found.Ingredient)} ({found.Doubt.Why})"))}."]
                 : Array.Empty<string>(),
             .. concern.SharesFatWith.Count == 0
                 ? Array.Empty<string>()
-                : [$"Its fat is that of {string.Join(", ", concern.SharesFatWith.Select(bread => bread.Formula.Title.ToLowerInvariant()))}, and carries it over: not for this student, unless it is fried in new fat before them or in a fryer of its own."],
+                :
+                [
+                    $"Its fat is that of {string.Join(", ", concern.SharesFatWith.Select(bread => bread.Formula.Title.ToLowerInvariant()))}, and carries it over: not for this student, unless it is fried in new fat before them or in a fryer of its own.",
+                ],
             "Read every label.",
         ];
         return string.Join(" ", parts);
@@ -75,7 +83,14 @@ public static class AllergyText
     public static string Unknown(BreadAllergens bread)
     {
         ArgumentNullException.ThrowIfNull(bread);
-        var doubts = bread.Unknown.Select(found => found.Doubt.Maybe.Count > 0 ? $"{Names(found.Doubt.Maybe)} in {Lower(found.Ingredient)}" : $"anything else in {Lower(found.Ingredient)}").Distinct().ToList();
+        var doubts = bread
+            .Unknown.Select(found =>
+                found.Doubt.Maybe.Count > 0
+                    ? $"{Names(found.Doubt.Maybe)} in {Lower(found.Ingredient)}"
+                    : $"anything else in {Lower(found.Ingredient)}"
+            )
+            .Distinct()
+            .ToList();
         return doubts.Count > 0 ? string.Join("; ", doubts) : "what else is in the products bought";
     }
 
@@ -84,7 +99,10 @@ public static class AllergyText
         if (found.StandIn is not { } standIn)
             return $"Instead of {Lower(found.Ingredient)}: nothing published that fits.";
         var brings = standIn.Brings.Count > 0 ? $" It brings {Names(standIn.Brings)}, which the class names too." : "";
-        var unknown = standIn.Unknown.Count > 0 ? $" Not known of it: {string.Join("; ", standIn.Unknown.Select(doubt => $"{doubt.Name} ({doubt.Why})"))}." : "";
+        var unknown =
+            standIn.Unknown.Count > 0
+                ? $" Not known of it: {string.Join("; ", standIn.Unknown.Select(doubt => $"{doubt.Name} ({doubt.Why})"))}."
+                : "";
         return $"Instead of {Lower(found.Ingredient)}: {standIn.Published.Instead} ({standIn.Published.Source}).{brings}{unknown}";
     }
 

@@ -11,7 +11,8 @@ namespace ClassKit.Lessons.Allergies;
 public sealed record BreadAllergens(
     LessonFormula Bread,
     IReadOnlyList<(Allergen Allergen, IReadOnlyList<Ingredient> BroughtBy)> Declared,
-    IReadOnlyList<(Ingredient Ingredient, AllergenDoubt Doubt)> Unknown)
+    IReadOnlyList<(Ingredient Ingredient, AllergenDoubt Doubt)> Unknown
+)
 {
     /// <summary>Reads them off a formula.</summary>
     public static BreadAllergens Of(LessonFormula formula) => Without([], formula);
@@ -25,9 +26,13 @@ public sealed record BreadAllergens(
         return new(
             formula,
             [
-                .. AllergenCatalog.All.Select(allergen => (allergen, (IReadOnlyList<Ingredient>)[.. ingredients.Where(ingredient => ingredient.Allergens.Contains(allergen))]))
+                .. AllergenCatalog
+                    .All.Select(allergen =>
+                        (allergen, (IReadOnlyList<Ingredient>)[.. ingredients.Where(ingredient => ingredient.Allergens.Contains(allergen))])
+                    )
                     .Where(found => found.Item2.Count > 0),
             ],
-            [.. ingredients.SelectMany(ingredient => ingredient.Doubts.Select(doubt => (ingredient, doubt)))]);
+            [.. ingredients.SelectMany(ingredient => ingredient.Doubts.Select(doubt => (ingredient, doubt)))]
+        );
     }
 }

@@ -12,11 +12,17 @@ namespace ClassKit.Lessons.Allergies;
 public sealed record BreadConcern(
     FormulaCard Card,
     IReadOnlyList<ConcernedIngredient> Declared,
-    IReadOnlyList<(Ingredient Ingredient, AllergenDoubt Doubt)> Unknown)
+    IReadOnlyList<(Ingredient Ingredient, AllergenDoubt Doubt)> Unknown
+)
 {
-    /// <summary>Breads that are declared to hold it and go through the same hot fat, which carries it over; none for what is not fried.</summary>
+    /// <summary>
+    /// Breads that are declared to hold it and go through the same hot fat, which carries it over; none for what is not fried.
+    /// </summary>
     public IReadOnlyList<LessonFormula> SharesFatWith { get; init; } = [];
 
-    /// <summary>True if something is published for every ingredient that is declared. It makes another bread of it, and its labels are still to be read.</summary>
+    /// <summary>
+    /// True if something is published for every ingredient that is declared. It makes another bread of it, and its labels are still to be
+    /// read.
+    /// </summary>
     public bool HasStandIns => Declared.All(concerned => concerned.StandIn is not null);
 }

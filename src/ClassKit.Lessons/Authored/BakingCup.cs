@@ -5,8 +5,9 @@ namespace ClassKit.Lessons.Authored;
 /// <param name="BottomMillimetres">Its width at the bottom; above 0.</param>
 /// <param name="DepthMillimetres">From the bottom to the rim; above 0.</param>
 /// <remarks>
-/// A truncated cone, V = π h (R² + R r + r²) / 3, and on the rim a spherical cap, V = π h (3 a² + h²) / 6 (Weisstein, MathWorld, "Conical Frustum" and
-/// "Spherical Cap"). A cap higher than half of its width is wider than the rim: what balloons over the edge. Real tops are rougher than that.
+/// A truncated cone, V = π h (R² + R r + r²) / 3, and on the rim a spherical cap, V = π h (3 a² + h²) / 6 (Weisstein, MathWorld, "Conical
+/// Frustum" and "Spherical Cap"). A cap higher than half of its width is wider than the rim: what balloons over the edge. Real tops are
+/// rougher than that.
 /// </remarks>
 public sealed record BakingCup(double TopMillimetres, double BottomMillimetres, double DepthMillimetres) : BakingShape
 {
@@ -17,9 +18,8 @@ public sealed record BakingCup(double TopMillimetres, double BottomMillimetres, 
     public double Millilitres => FilledTo(DepthMillimetres);
 
     /// <inheritdoc/>
-    public override double HeightOf(double millilitres) => millilitres <= Millilitres
-        ? Solve(FilledTo, millilitres, DepthMillimetres)
-        : DepthMillimetres + DomeOf(millilitres);
+    public override double HeightOf(double millilitres) =>
+        millilitres <= Millilitres ? Solve(FilledTo, millilitres, DepthMillimetres) : DepthMillimetres + DomeOf(millilitres);
 
     /// <inheritdoc/>
     public override double DiameterOf(double millilitres)
@@ -30,7 +30,8 @@ public sealed record BakingCup(double TopMillimetres, double BottomMillimetres, 
         return dome <= rim ? TopMillimetres : (rim * rim + dome * dome) / dome;
     }
 
-    private double DomeOf(double millilitres) => Solve(Cap, millilitres - Millilitres, 10 * (TopMillimetres + Math.Cbrt(millilitres * 1000)));
+    private double DomeOf(double millilitres) =>
+        Solve(Cap, millilitres - Millilitres, 10 * (TopMillimetres + Math.Cbrt(millilitres * 1000)));
 
     private double WidthAt(double height) => BottomMillimetres + (TopMillimetres - BottomMillimetres) * height / DepthMillimetres;
 

@@ -5,7 +5,10 @@ public abstract record BakingShape
 {
     private const int Halvings = 60;
 
-    /// <summary>How far real heights and widths lie from those of the shape's bodies, either way: tops are rougher, and a skewer is read to a millimetre or two. A share, from memory.</summary>
+    /// <summary>
+    /// How far real heights and widths lie from those of the shape's bodies, either way: tops are rougher, and a skewer is read to a
+    /// millimetre or two. A share, from memory.
+    /// </summary>
     public virtual double ShapeError => 0.08;
 
     /// <summary>The shape in words, for where an expected height comes from.</summary>
@@ -27,8 +30,10 @@ public abstract record BakingShape
         for (var step = 0; step < Halvings; step++)
         {
             var middle = (low + high) / 2;
-            if (volume(middle) < millilitres) low = middle;
-            else high = middle;
+            if (volume(middle) < millilitres)
+                low = middle;
+            else
+                high = middle;
         }
         return (low + high) / 2;
     }

@@ -11,6 +11,9 @@ public sealed record Caution(string Hazard, TextTemplate Text, string Source)
     /// <summary>The rule in a few words, to be read from the last row; empty where nobody has written one.</summary>
     public string InShort { get; init; } = "";
 
-    /// <summary>The rule as it stands on a card, where nobody reads for long: what to do, without why; empty where the text itself is no longer than that.</summary>
+    /// <summary>
+    /// The rule as it stands on a card, where nobody reads for long: what to do, without why; empty where the text itself is no longer than
+    /// that.
+    /// </summary>
     public string OnACard { get; init; } = "";
 }

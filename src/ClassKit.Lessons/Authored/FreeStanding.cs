@@ -5,7 +5,10 @@ namespace ClassKit.Lessons.Authored;
 /// <remarks>V = π h (3 a² + h²) / 6 with a half of the width (Weisstein, MathWorld, "Spherical Cap").</remarks>
 public sealed record FreeStanding(double HeightToWidth) : BakingShape
 {
-    /// <summary>Steamed breads are 1.2 to 1.6 times as wide as they are high (S. Huang and D. Miskelly, Steamed Breads, table 2.1): steam sets them before they spread.</summary>
+    /// <summary>
+    /// Steamed breads are 1.2 to 1.6 times as wide as they are high (S. Huang and D. Miskelly, Steamed Breads, table 2.1): steam sets them
+    /// before they spread.
+    /// </summary>
     public static FreeStanding Steamed { get; } = new(0.71);
 
     /// <summary>The middle of what round breads come to.</summary>

@@ -15,7 +15,10 @@ public enum HeatKind
     /// <summary>It is melted in a pan of its own.</summary>
     Melted,
 
-    /// <summary>It is cooked to a paste before the rest goes in, and stirred until that has cooled far enough: <c>MixSettings.CookedPaste</c>. Some of its water boils off.</summary>
+    /// <summary>
+    /// It is cooked to a paste before the rest goes in, and stirred until that has cooled far enough: <c>MixSettings.CookedPaste</c>. Some
+    /// of its water boils off.
+    /// </summary>
     Cooked,
 
     /// <summary>It is warmed, or cooled, until it brings the mix to what is asked.</summary>

@@ -24,9 +24,21 @@ public sealed record LeaveningTraits(
     TextTemplate Colour,
     TextTemplate Salt,
     TextTemplate FailureSigns,
-    TextTemplate ChooseWhen)
+    TextTemplate ChooseWhen
+)
 {
     /// <summary>Every text of it changed in one way.</summary>
-    internal LeaveningTraits With(Func<TextTemplate, TextTemplate> change) => new(
-        change(GasSource), change(Onset), change(TimeCourse), change(Limit), change(Crumb), change(Flavour), change(Colour), change(Salt), change(FailureSigns), change(ChooseWhen));
+    internal LeaveningTraits With(Func<TextTemplate, TextTemplate> change) =>
+        new(
+            change(GasSource),
+            change(Onset),
+            change(TimeCourse),
+            change(Limit),
+            change(Crumb),
+            change(Flavour),
+            change(Colour),
+            change(Salt),
+            change(FailureSigns),
+            change(ChooseWhen)
+        );
 }

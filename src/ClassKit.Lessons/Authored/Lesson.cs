@@ -41,7 +41,8 @@ public sealed record Lesson(
     MarkingScheme Marking,
     PracticalRubric BenchRubric,
     TextTemplate HandoutText,
-    TextTemplate GuideText)
+    TextTemplate GuideText
+)
 {
     /// <summary>What the instructor shows to all teams at once, in order.</summary>
     public IReadOnlyList<LessonDemonstration> Demonstrations { get; init; } = [];

@@ -18,7 +18,10 @@ public sealed record LessonDemonstration(string Name, int Minutes, string Formul
     /// <summary>What is weighed out for it, besides what the teams weigh.</summary>
     public IReadOnlyList<WeighedIngredient> Ingredients { get; init; } = [];
 
-    /// <summary>The bread whose batter it mixes without what leavens it, as a control, a portion for each team; null if it mixes none. What that takes is weighed out besides.</summary>
+    /// <summary>
+    /// The bread whose batter it mixes without what leavens it, as a control, a portion for each team; null if it mixes none. What that
+    /// takes is weighed out besides.
+    /// </summary>
     public string? ControlOf { get; init; }
 
     /// <summary>The shared equipment that it occupies.</summary>

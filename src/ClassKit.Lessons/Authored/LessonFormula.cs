@@ -19,8 +19,10 @@ namespace ClassKit.Lessons.Authored;
 /// <param name="PieceMass">Dough or batter per piece.</param>
 /// <param name="LossPercent">Of the mixed dough, lost to bowls, benches and scraping; 0 to less than 100.</param>
 /// <param name="Why">What this bread shows about its leavening: one or two sentences.</param>
-/// <param name="MixTemperature">What the mixed dough or batter should come to; null where it is taken as it comes. What it does come to is <see cref="MixBalance"/>'s.</param>
-/// <param name="BakeFrom">The heat as the pieces go in: that of the first step in an oven, on a plate or in fat; water's boiling point at sea level where nothing is set.</param>
+/// <param name="MixTemperature">What the mixed dough or batter should come to; null where it is taken as it comes. What it does come to is
+/// <see cref="MixBalance"/>'s.</param>
+/// <param name="BakeFrom">The heat as the pieces go in: that of the first step in an oven, on a plate or in fat; water's boiling point at
+/// sea level where nothing is set.</param>
 /// <param name="BakeTo">The heat as they come out: that of the last such step; the same unless it is turned down.</param>
 /// <param name="Steps">The method in order.</param>
 /// <param name="Equipment">What a team needs.</param>
@@ -40,7 +42,8 @@ public sealed record LessonFormula(
     IReadOnlyList<BenchTool> Equipment,
     IReadOnlyList<Caution> Cautions,
     TextTemplate Notes,
-    LeaveningTraits Traits)
+    LeaveningTraits Traits
+)
 {
     /// <summary>What its gas blows up, where the author says so; null where leavening and formula tell.</summary>
     public CrumbStructure? Structure { get; init; }
@@ -54,32 +57,64 @@ public sealed record LessonFormula(
     /// <summary>Its place in a series that the teams share out; null for a bread that every team makes.</summary>
     public SeriesPlace? Place { get; init; }
 
-    /// <summary>What is left of the strength of a leavening that is old, by its ingredient's id: above 0 and below 1. What is not named has all of it.</summary>
+    /// <summary>
+    /// What is left of the strength of a leavening that is old, by its ingredient's id: above 0 and below 1. What is not named has all of
+    /// it.
+    /// </summary>
     public IReadOnlyDictionary<string, double> Strengths { get; init; } = new Dictionary<string, double>();
 
     /// <summary>True if a leavening in it has grown old and nobody knows what is left of it.</summary>
     public bool HasAgedLeavening => Place is not null && Place.Changes.Any(change => change is SeriesChange.Aged);
 
-    /// <summary>Water that boils off while a paste is cooked before the rest goes in, in percent of the flour; 0 where none is cooked. See <see cref="PasteDrying"/>.</summary>
+    /// <summary>
+    /// Water that boils off while a paste is cooked before the rest goes in, in percent of the flour; 0 where none is cooked. See
+    /// <see cref="PasteDrying"/>.
+    /// </summary>
     public Band<double> BoiledOffPercent => PasteDrying.WaterLost.Map(share => share * Formula.Lines.Where(IsCooked).Sum(WaterOf));
 
     /// <summary>The formula of what comes out of the bowl: without the water that boiled off.</summary>
-    public BakersFormula Dried => !Formula.Lines.Any(IsCooked)
-        ? Formula
-        : Formula with { Lines = [.. Formula.Lines.Select(line => IsCooked(line) ? line with { Percent = line.Percent - PasteDrying.WaterLost.Typical * WaterOf(line) } : line)] };
+    public BakersFormula Dried =>
+        !Formula.Lines.Any(IsCooked)
+            ? Formula
+            : Formula with
+            {
+                Lines =
+                [
+                    .. Formula.Lines.Select(line =>
+                        IsCooked(line) ? line with { Percent = line.Percent - PasteDrying.WaterLost.Typical * WaterOf(line) } : line
+                    ),
+                ],
+            };
 
-    /// <summary>What has to be weighed out besides what the pieces hold, as a share of it in percent: what stays in bowls, and what boils off.</summary>
-    public double WeighedBesidesPercent => PerHundred.Of(1 - (1 - PerHundred.Share(LossPercent)) * Dried.TotalPercent / Formula.TotalPercent);
+    /// <summary>
+    /// What has to be weighed out besides what the pieces hold, as a share of it in percent: what stays in bowls, and what boils off.
+    /// </summary>
+    public double WeighedBesidesPercent =>
+        PerHundred.Of(1 - (1 - PerHundred.Share(LossPercent)) * Dried.TotalPercent / Formula.TotalPercent);
 
     /// <summary>The formula as far as it works: of an old leavening only what still makes gas, and no water that boiled off.</summary>
-    public BakersFormula Working => Strengths.Count == 0
-        ? Dried
-        : Dried with { Lines = [.. Dried.Lines.Select(line => line with { Percent = line.Percent * Strengths.GetValueOrDefault(line.Ingredient.Id, 1) })] };
+    public BakersFormula Working =>
+        Strengths.Count == 0
+            ? Dried
+            : Dried with
+            {
+                Lines =
+                [
+                    .. Dried.Lines.Select(line =>
+                        line with
+                        {
+                            Percent = line.Percent * Strengths.GetValueOrDefault(line.Ingredient.Id, 1),
+                        }
+                    ),
+                ],
+            };
 
     /// <summary>Flour's own water stays in the starch that swells.</summary>
-    private static double WaterOf(FormulaLine line) => line.Ingredient.Role == IngredientRole.Flour ? 0 : line.Percent * line.Ingredient.WaterShare;
+    private static double WaterOf(FormulaLine line) =>
+        line.Ingredient.Role == IngredientRole.Flour ? 0 : line.Percent * line.Ingredient.WaterShare;
 
-    private bool IsCooked(FormulaLine line) => Steps.Any(step => step.Work.Heats.Any(heat => heat.Kind == HeatKind.Cooked && heat.Ingredient.Id == line.Ingredient.Id));
+    private bool IsCooked(FormulaLine line) =>
+        Steps.Any(step => step.Work.Heats.Any(heat => heat.Kind == HeatKind.Cooked && heat.Ingredient.Id == line.Ingredient.Id));
 
     /// <summary>The steps in which it is cooked, in order.</summary>
     public IReadOnlyList<MethodStep> Cooking => [.. Steps.Where(step => step.IsCooking)];
@@ -87,7 +122,12 @@ public sealed record LessonFormula(
     /// <summary>What it is changed to in a high kitchen, by the published tables and rules; impossible where nobody bakes.</summary>
     /// <param name="metres">Above sea level.</param>
     public Computed<AltitudeFormula> AtAltitude(double metres) =>
-        AltitudeFormula.For(Formula, metres, heats: [.. Cooking.Where(step => step.IsBaking).Select(step => new GivenHeat(step.Way!.Value, step.Temperature))], structure: Structure);
+        AltitudeFormula.For(
+            Formula,
+            metres,
+            heats: [.. Cooking.Where(step => step.IsBaking).Select(step => new GivenHeat(step.Way!.Value, step.Temperature))],
+            structure: Structure
+        );
 
     /// <summary>True if nothing but an oven bakes it, whatever reheats it.</summary>
     public bool IsOvenBread => Steps.All(step => !step.IsBaking || step.Way == CookingWay.Oven);
@@ -98,7 +138,9 @@ public sealed record LessonFormula(
     /// <summary>How many minutes it may stand ready before it is tasted; null where that does not matter.</summary>
     public int? BestWithinMinutes { get; init; }
 
-    /// <summary>How many minutes it rests uncut after baking, where that is longer than a class goes on; null where it is cut in class.</summary>
+    /// <summary>
+    /// How many minutes it rests uncut after baking, where that is longer than a class goes on; null where it is cut in class.
+    /// </summary>
     public int? CutAfterMinutes { get; init; }
 
     /// <summary>How many pieces of it a team makes, where that is not what the class makes of every bread; 1 or more, or null.</summary>
@@ -121,12 +163,22 @@ public sealed record LessonFormula(
 
     /// <summary>Everything that is in it or touches it, each once, in the order of the formula.</summary>
     public IReadOnlyList<Ingredient> Ingredients =>
-        [.. Formula.Lines.Select(line => line.Ingredient).Concat(Surfaces.Select(surface => surface.Ingredient)).DistinctBy(ingredient => ingredient.Id)];
+        [
+            .. Formula
+                .Lines.Select(line => line.Ingredient)
+                .Concat(Surfaces.Select(surface => surface.Ingredient))
+                .DistinctBy(ingredient => ingredient.Id),
+        ];
 
     /// <summary>How many tins or trays a team has for it.</summary>
     public int Tins => Equipment.Where(tool => tool.IsTin).Sum(tool => tool.Count);
 
     /// <summary>What must be declared, over everything that touches it, each once, by name.</summary>
     public IReadOnlyList<Allergen> Allergens =>
-        [.. Ingredients.SelectMany(ingredient => ingredient.Allergens).Distinct().OrderBy(allergen => allergen.Name, StringComparer.Ordinal)];
+        [
+            .. Ingredients
+                .SelectMany(ingredient => ingredient.Allergens)
+                .Distinct()
+                .OrderBy(allergen => allergen.Name, StringComparer.Ordinal),
+        ];
 }

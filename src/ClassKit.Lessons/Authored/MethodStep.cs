@@ -12,7 +12,14 @@ namespace ClassKit.Lessons.Authored;
 /// <param name="MaxMinutes">The longest; at least <paramref name="MinMinutes"/>.</param>
 /// <param name="Temperature">At which it happens, if that matters: of the oven, the place or the mix.</param>
 /// <param name="Way">What it is cooked in or over; null on the bench.</param>
-public sealed record MethodStep(string Name, TextTemplate Text, int MinMinutes, int MaxMinutes, Temperature? Temperature, CookingWay? Way = null)
+public sealed record MethodStep(
+    string Name,
+    TextTemplate Text,
+    int MinMinutes,
+    int MaxMinutes,
+    Temperature? Temperature,
+    CookingWay? Way = null
+)
 {
     /// <summary>True if it happens in the oven and <see cref="Temperature"/> is what the dial says.</summary>
     public bool InOven => Way == CookingWay.Oven;
@@ -26,7 +33,10 @@ public sealed record MethodStep(string Name, TextTemplate Text, int MinMinutes, 
     /// <summary>True in a freezer of either kind.</summary>
     public bool IsFreezing => Work.Uses.Any(use => use.Kind == EquipmentKind.Freezer || use.Kind == EquipmentKind.BlastFreezer);
 
-    /// <summary>How long one piece takes of it, where they go through one after another; null where all are at it together, for the whole of the step.</summary>
+    /// <summary>
+    /// How long one piece takes of it, where they go through one after another; null where all are at it together, for the whole of the
+    /// step.
+    /// </summary>
     public PieceTime? Each { get; init; }
 
     /// <summary>What it takes at the bench, for the bench plan.</summary>

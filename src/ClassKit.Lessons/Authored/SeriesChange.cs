@@ -5,9 +5,7 @@ namespace ClassKit.Lessons.Authored;
 /// <summary>One thing in which a bread of a series differs from the bread as it is written.</summary>
 public abstract record SeriesChange
 {
-    private SeriesChange()
-    {
-    }
+    private SeriesChange() { }
 
     /// <summary>An ingredient that is not in it.</summary>
     public sealed record LeftOut(Ingredient Ingredient) : SeriesChange;

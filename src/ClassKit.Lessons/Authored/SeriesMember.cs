@@ -10,5 +10,6 @@ namespace ClassKit.Lessons.Authored;
 public sealed record SeriesMember(string FormulaId, string Name, TextTemplate Text, IReadOnlyList<SeriesChange> Changes)
 {
     /// <summary>Its id: the bread's, and its name in small letters and digits.</summary>
-    public string Id => $"{FormulaId}_{string.Join('_', new string([.. Name.Select(letter => char.IsAsciiLetterOrDigit(letter) ? char.ToLowerInvariant(letter) : ' ')]).Split(' ', StringSplitOptions.RemoveEmptyEntries))}";
+    public string Id =>
+        $"{FormulaId}_{string.Join('_', new string([.. Name.Select(letter => char.IsAsciiLetterOrDigit(letter) ? char.ToLowerInvariant(letter) : ' ')]).Split(' ', StringSplitOptions.RemoveEmptyEntries))}";
 }

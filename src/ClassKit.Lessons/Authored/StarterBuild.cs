@@ -28,8 +28,21 @@ public sealed record StarterBuild(double Ripe, double Flour, double Water, Tempe
     {
         ArgumentNullException.ThrowIfNull(starter);
         var part = mass.Grams * More / (Ripe + Flour + Water);
-        var last = new StarterStage(this, Hours, [(starter, Whole(part * Ripe)), (starter.StarterOf!, Whole(part * Flour)), (water, Whole(part * Water))]);
-        return [.. (Earlier?.StagesFor(starter, last.Parts[0].Mass, water) ?? []).Select(stage => stage with { HoursBefore = stage.HoursBefore + Hours }), last];
+        var last = new StarterStage(
+            this,
+            Hours,
+            [(starter, Whole(part * Ripe)), (starter.StarterOf!, Whole(part * Flour)), (water, Whole(part * Water))]
+        );
+        return
+        [
+            .. (Earlier?.StagesFor(starter, last.Parts[0].Mass, water) ?? []).Select(stage =>
+                stage with
+                {
+                    HoursBefore = stage.HoursBefore + Hours,
+                }
+            ),
+            last,
+        ];
     }
 
     /// <summary>What is taken for all of its stages: ripe starter for the first, flour and water for each.</summary>
@@ -41,7 +54,8 @@ public sealed record StarterBuild(double Ripe, double Flour, double Water, Tempe
         var stages = StagesFor(starter, mass, water);
         return [stages[0].Parts[0], All(1), All(2)];
 
-        (Ingredient, Mass) All(int at) => (stages[0].Parts[at].Ingredient, stages.Aggregate(default(Mass), (sum, stage) => sum + stage.Parts[at].Mass));
+        (Ingredient, Mass) All(int at) =>
+            (stages[0].Parts[at].Ingredient, stages.Aggregate(default(Mass), (sum, stage) => sum + stage.Parts[at].Mass));
     }
 
     private double FlourShare => Earlier is null ? Flour / (Flour + Water) : (Ripe * Earlier.FlourShare + Flour) / (Ripe + Flour + Water);

@@ -26,7 +26,8 @@ public sealed record FormulaCard(
     Batch Batch,
     IReadOnlyList<CardLine> Lines,
     MixBalance Mix,
-    IReadOnlyList<Advice> Advice)
+    IReadOnlyList<Advice> Advice
+)
 {
     /// <summary>The teams that make it, by their numbers from 1; none where the instructor does.</summary>
     public required IReadOnlyList<int> Teams { get; init; }
@@ -44,23 +45,32 @@ public sealed record FormulaCard(
     private const double RoomFrom = 20;
 
     /// <summary>What the team takes for tins, boards and tops.</summary>
-    public IReadOnlyList<SurfaceLine> Surfaces => [.. Bread.Surfaces.Select(surface => new SurfaceLine(surface, surface.ForTeam(Bread, Pieces)))];
+    public IReadOnlyList<SurfaceLine> Surfaces =>
+        [.. Bread.Surfaces.Select(surface => new SurfaceLine(surface, surface.ForTeam(Bread, Pieces)))];
 
     /// <summary>What is mixed for the starter of a line, for one team; empty for other lines, and where no build is written down.</summary>
     public IReadOnlyList<(Ingredient Ingredient, Mass Mass)> BuildOf(BatchLine line)
     {
         ArgumentNullException.ThrowIfNull(line);
-        return Bread.StarterBuild is { } build && line.Ingredient.StarterOf is not null ? build.For(line.Ingredient, line.Exact, IngredientCatalog.Get("water")) : [];
+        return Bread.StarterBuild is { } build && line.Ingredient.StarterOf is not null
+            ? build.For(line.Ingredient, line.Exact, IngredientCatalog.Get("water"))
+            : [];
     }
 
-    /// <summary>The mixings of a line's starter, the first before the others; empty for other lines, and where no build is written down.</summary>
+    /// <summary>
+    /// The mixings of a line's starter, the first before the others; empty for other lines, and where no build is written down.
+    /// </summary>
     public IReadOnlyList<StarterStage> StagesOf(BatchLine line)
     {
         ArgumentNullException.ThrowIfNull(line);
-        return Bread.StarterBuild is { } build && line.Ingredient.StarterOf is not null ? build.StagesFor(line.Ingredient, line.Exact, IngredientCatalog.Get("water")) : [];
+        return Bread.StarterBuild is { } build && line.Ingredient.StarterOf is not null
+            ? build.StagesFor(line.Ingredient, line.Exact, IngredientCatalog.Get("water"))
+            : [];
     }
 
-    /// <summary>Egg in percent of the flour: poured like a liquid, and counted with the liquids by whoever asks how wet a dough is.</summary>
+    /// <summary>
+    /// Egg in percent of the flour: poured like a liquid, and counted with the liquids by whoever asks how wet a dough is.
+    /// </summary>
     public double EggPercent => Bread.Formula.Lines.Where(line => line.Ingredient.Role == IngredientRole.Egg).Sum(line => line.Percent);
 
     /// <summary>Water that boils off while the team cooks its paste; none where no paste is cooked.</summary>
@@ -83,35 +93,59 @@ public sealed record FormulaCard(
     public (int Min, int Max) Minutes => (Bread.Steps.Sum(step => step.MinMinutes), Bread.Steps.Sum(step => step.MaxMinutes));
 
     internal static Computed<FormulaCard> For(LessonFormula formula, ClassProfile profile, PackSettings settings) =>
-        Scaling.FromPieces(formula.Formula, formula.TeamMakes ?? profile.PiecesPerTeam, formula.PieceMass, DoughLoss.Of(formula.WeighedBesidesPercent), new Scales(profile.ScaleResolution, Finer(profile)))
-            .Then(batch => MixBalance.Of(formula, profile.KitchenTemperature, settings.Mixing.In(profile)).Then<FormulaCard>(mix => new FormulaCard(
-                formula,
+        Scaling
+            .FromPieces(
+                formula.Formula,
                 formula.TeamMakes ?? profile.PiecesPerTeam,
-                batch,
-                [.. batch.Lines.Select(CardLine.For)],
-                mix,
-                [.. Below(batch), .. OfMix(mix), .. OfRises(formula, profile), .. OfSoda(formula, batch)])
-            {
-                Teams = formula.Place?.Teams ?? [.. Enumerable.Range(1, profile.Teams)],
-                TeamNames = [.. (formula.Place?.Teams ?? Enumerable.Range(1, profile.Teams)).Select(profile.TeamName)],
-            }));
+                formula.PieceMass,
+                DoughLoss.Of(formula.WeighedBesidesPercent),
+                new Scales(profile.ScaleResolution, Finer(profile))
+            )
+            .Then(batch =>
+                MixBalance
+                    .Of(formula, profile.KitchenTemperature, settings.Mixing.In(profile))
+                    .Then<FormulaCard>(mix => new FormulaCard(
+                        formula,
+                        formula.TeamMakes ?? profile.PiecesPerTeam,
+                        batch,
+                        [.. batch.Lines.Select(CardLine.For)],
+                        mix,
+                        [.. Below(batch), .. OfMix(mix), .. OfRises(formula, profile), .. OfSoda(formula, batch)]
+                    )
+                    {
+                        Teams = formula.Place?.Teams ?? [.. Enumerable.Range(1, profile.Teams)],
+                        TeamNames = [.. (formula.Place?.Teams ?? Enumerable.Range(1, profile.Teams)).Select(profile.TeamName)],
+                    })
+            );
 
-    /// <summary>The batch as it is paid for: with what touches it, a starter as what it is built of, one that is kept as the flour in it, and without water from the tap that no price list names.</summary>
-    private Batch Paid(PriceList prices) => Batch with
-    {
-        Lines =
-        [
-            .. Batch.Lines.SelectMany(line => BuildOf(line) is { Count: > 0 } build ? build.Select(part => Taken(part.Ingredient, part.Mass)) : [line])
-                .Concat(Surfaces.Select(taken => Taken(taken.Surface.Ingredient, taken.Mass)))
-                .Select(line => line.Ingredient.StarterOf is { } fed && !prices.Packs.ContainsKey(line.Ingredient.Id) ? Taken(fed, line.Weighed * line.Ingredient.StarterFlourShare) : line)
-                .Where(line => !TapWater.Is(line.Ingredient) || prices.Packs.ContainsKey(line.Ingredient.Id)),
-        ],
-    };
+    /// <summary>
+    /// The batch as it is paid for: with what touches it, a starter as what it is built of, one that is kept as the flour in it, and
+    /// without water from the tap that no price list names.
+    /// </summary>
+    private Batch Paid(PriceList prices) =>
+        Batch with
+        {
+            Lines =
+            [
+                .. Batch
+                    .Lines.SelectMany(line =>
+                        BuildOf(line) is { Count: > 0 } build ? build.Select(part => Taken(part.Ingredient, part.Mass)) : [line]
+                    )
+                    .Concat(Surfaces.Select(taken => Taken(taken.Surface.Ingredient, taken.Mass)))
+                    .Select(line =>
+                        line.Ingredient.StarterOf is { } fed && !prices.Packs.ContainsKey(line.Ingredient.Id)
+                            ? Taken(fed, line.Weighed * line.Ingredient.StarterFlourShare)
+                            : line
+                    )
+                    .Where(line => !TapWater.Is(line.Ingredient) || prices.Packs.ContainsKey(line.Ingredient.Id)),
+            ],
+        };
 
     private BatchLine Taken(Ingredient ingredient, Mass mass) => new(ingredient, 0, mass, mass, Batch.Scales.Small);
 
     /// <summary>A small scale that is coarser than the large one is left in the cupboard.</summary>
-    private static Mass Finer(ClassProfile profile) => profile.SmallScaleResolution < profile.ScaleResolution ? profile.SmallScaleResolution : profile.ScaleResolution;
+    private static Mass Finer(ClassProfile profile) =>
+        profile.SmallScaleResolution < profile.ScaleResolution ? profile.SmallScaleResolution : profile.ScaleResolution;
 
     private static IEnumerable<Advice> OfMix(MixBalance mix)
     {
@@ -119,21 +153,43 @@ public sealed record FormulaCard(
             yield return new(why.Code, $"{why}", "heat balance");
         const string source = "heat balance; butter melts at 32 °C to 35 °C";
         if (mix.CoolsMeltedFat)
-            yield return new("fat-cools", FormattableString.Invariant($"Butter melts at 32 °C to 35 °C: melt it through, then let all come down to {mix.Warmed[0].Temperature.Celsius:0} °C. It sets as it meets what is cooler: pour slowly and stir all the while, so that the specks are too fine to see."), source);
+            yield return new(
+                "fat-cools",
+                FormattableString.Invariant(
+                    $"Butter melts at 32 °C to 35 °C: melt it through, then let all come down to {mix.Warmed[0].Temperature.Celsius:0} °C. It sets as it meets what is cooler: pour slowly and stir all the while, so that the specks are too fine to see."
+                ),
+                source
+            );
         else if (mix.SetsFat)
-            yield return new("fat-sets", "The butter goes in melted and the mix is too cool for it to stay so: pour it slowly and stir all the while, so that it sets in specks too fine to see.", source);
+            yield return new(
+                "fat-sets",
+                "The butter goes in melted and the mix is too cool for it to stay so: pour it slowly and stir all the while, so that it sets in specks too fine to see.",
+                source
+            );
     }
 
-    /// <summary>A dough that is to be cooler than the kitchen rises sooner than its card says. What rises in a refrigerator is not meant to be as warm as the room.</summary>
+    /// <summary>
+    /// A dough that is to be cooler than the kitchen rises sooner than its card says. What rises in a refrigerator is not meant to be as
+    /// warm as the room.
+    /// </summary>
     private static IEnumerable<Advice> OfRises(LessonFormula formula, ClassProfile profile)
     {
-        var rises = formula.Steps.Where(step => step is { IsCooking: false, Work.People: 0, Temperature: { } at } && at.Celsius >= RoomFrom && at.Celsius < profile.KitchenTemperature.Celsius).ToList();
+        var rises = formula
+            .Steps.Where(step =>
+                step is { IsCooking: false, Work.People: 0, Temperature: { } at }
+                && at.Celsius >= RoomFrom
+                && at.Celsius < profile.KitchenTemperature.Celsius
+            )
+            .ToList();
         if (rises.Count == 0)
             yield break;
         yield return new(
             "kitchen-too-warm",
-            FormattableString.Invariant($"Your kitchen is warmer than the {rises.Min(step => step.Temperature!.Value.Celsius):0} °C of {string.Join(" and ", rises.Select(step => step.Name.ToLowerInvariant()).Distinct())}. Find a cooler place or stand the bowl in cool water; where neither is to be had, look sooner."),
-            "common practice, no source");
+            FormattableString.Invariant(
+                $"Your kitchen is warmer than the {rises.Min(step => step.Temperature!.Value.Celsius):0} °C of {string.Join(" and ", rises.Select(step => step.Name.ToLowerInvariant()).Distinct())}. Find a cooler place or stand the bowl in cool water; where neither is to be had, look sooner."
+            ),
+            "common practice, no source"
+        );
     }
 
     private static IEnumerable<Advice> OfSoda(LessonFormula formula, Batch batch)
@@ -141,12 +197,21 @@ public sealed record FormulaCard(
         if (SodaBalance.Of(formula.Working, batch.Exact) is { IsTasted: true } soda)
             yield return new(
                 "soda-left",
-                FormattableString.Invariant($"Of {soda.Soda.Grams:0.##} g of soda no acid meets {soda.Left.Low.Grams:0.##} g to {soda.Left.High.Grams:0.##} g: it tastes soapy, and browns and yellows the crumb."),
-                "neutralising values; from which share on it is tasted: common practice, no source");
+                FormattableString.Invariant(
+                    $"Of {soda.Soda.Grams:0.##} g of soda no acid meets {soda.Left.Low.Grams:0.##} g to {soda.Left.High.Grams:0.##} g: it tastes soapy, and browns and yellows the crumb."
+                ),
+                "neutralising values; from which share on it is tasted: common practice, no source"
+            );
     }
 
-    private static IEnumerable<Advice> Below(Batch batch) => batch.Lines.Where(line => line.IsBelowScale).Select(line => new Advice(
-        "below-scale",
-        FormattableString.Invariant($"{line.Ingredient.Name}: {line.Exact.Grams:0.###} g is less than the scale can show ({line.Resolution.Grams:0.###} g). Weigh it for several teams at once and share it out, or measure it by the spoon."),
-        "common practice, no source"));
+    private static IEnumerable<Advice> Below(Batch batch) =>
+        batch
+            .Lines.Where(line => line.IsBelowScale)
+            .Select(line => new Advice(
+                "below-scale",
+                FormattableString.Invariant(
+                    $"{line.Ingredient.Name}: {line.Exact.Grams:0.###} g is less than the scale can show ({line.Resolution.Grams:0.###} g). Weigh it for several teams at once and share it out, or measure it by the spoon."
+                ),
+                "common practice, no source"
+            ));
 }

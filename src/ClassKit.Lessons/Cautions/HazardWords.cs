@@ -6,7 +6,8 @@ namespace ClassKit.Lessons.Cautions;
 internal static partial class HazardWords
 {
     /// <summary>The hazards that words and tools name, house rules and what follows from others left out.</summary>
-    public static IEnumerable<Hazard> In(string text) => Patterns.Where(pattern => pattern.Value.IsMatch(text)).Select(pattern => pattern.Key);
+    public static IEnumerable<Hazard> In(string text) =>
+        Patterns.Where(pattern => pattern.Value.IsMatch(text)).Select(pattern => pattern.Key);
 
     private static readonly Dictionary<Hazard, Regex> Patterns = new()
     {

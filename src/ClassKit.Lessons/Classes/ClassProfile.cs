@@ -33,7 +33,8 @@ public sealed record ClassProfile(
     Mass SmallScaleResolution,
     int Ovens,
     IReadOnlyList<AllergenWord> Allergies,
-    UnitSystem Units)
+    UnitSystem Units
+)
 {
     /// <summary>How many tins or trays fit in one oven where a profile says nothing. Common practice, no source.</summary>
     public const int UsualOvenPlaces = 4;
@@ -41,7 +42,9 @@ public sealed record ClassProfile(
     /// <summary>How long an oven heats up where a profile says nothing. Common practice, no source.</summary>
     public const int UsualHeatUpMinutes = 20;
 
-    /// <summary>The refrigerator where a profile says nothing: 4 °C, FDA's 40 °F for consumers, below the 5 °C (41 °F) of the Food Code, 3-501.16.</summary>
+    /// <summary>
+    /// The refrigerator where a profile says nothing: 4 °C, FDA's 40 °F for consumers, below the 5 °C (41 °F) of the Food Code, 3-501.16.
+    /// </summary>
     public static Temperature UsualRefrigerator { get; } = Temperature.FromCelsius(4);
 
     /// <summary>How many tins or trays one oven holds at once; 1 or more.</summary>
@@ -60,11 +63,14 @@ public sealed record ClassProfile(
     public IReadOnlyDictionary<EquipmentKind, Appliance> Appliances { get; init; } = new Dictionary<EquipmentKind, Appliance>();
 
     /// <summary>What the kitchen has of a kind that cooks; one load at a time where it says no more.</summary>
-    public Appliance ApplianceOf(EquipmentKind kind) => Appliances.TryGetValue(kind, out var appliance)
-        ? appliance
-        : new(Equipment.FirstOrDefault(count => count.Kind == kind)?.Count, 1, null);
+    public Appliance ApplianceOf(EquipmentKind kind) =>
+        Appliances.TryGetValue(kind, out var appliance)
+            ? appliance
+            : new(Equipment.FirstOrDefault(count => count.Kind == kind)?.Count, 1, null);
 
-    /// <summary>True if cards carry formulas changed for the altitude by the middle of what is published; otherwise they stay as written.</summary>
+    /// <summary>
+    /// True if cards carry formulas changed for the altitude by the middle of what is published; otherwise they stay as written.
+    /// </summary>
     public bool AdjustsForAltitude { get; init; }
 
     /// <summary>The flours that the kitchen has, by their ids; null where nobody has said.</summary>
@@ -79,7 +85,9 @@ public sealed record ClassProfile(
     /// <summary>What the clock on the wall says as the class begins; null if the profile does not say.</summary>
     public ClassStart? Start { get; init; }
 
-    /// <summary>The teams as the class list has them, as many as there are teams; empty where no list says who is in which, and teams are numbered.</summary>
+    /// <summary>
+    /// The teams as the class list has them, as many as there are teams; empty where no list says who is in which, and teams are numbered.
+    /// </summary>
     public IReadOnlyList<ClassTeam> NamedTeams { get; init; } = [];
 
     /// <summary>What a team is called behind the word team.</summary>

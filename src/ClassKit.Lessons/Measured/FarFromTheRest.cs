@@ -2,8 +2,8 @@ namespace ClassKit.Lessons.Measured;
 
 /// <summary>Tells measurements that lie far from all others, to be asked about and never left out by us.</summary>
 /// <remarks>
-/// The modified z-score of Iglewicz and Hoaglin, How to Detect and Handle Outliers (ASQC 1993), as in the NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17:
-/// 0.6745 × (x − median) / MAD above 3.5 either way. A few wrong numbers move neither median nor MAD.
+/// The modified z-score of Iglewicz and Hoaglin, How to Detect and Handle Outliers (ASQC 1993), as in the NIST/SEMATECH e-Handbook of
+/// Statistical Methods, 1.3.5.17: 0.6745 × (x − median) / MAD above 3.5 either way. A few wrong numbers move neither median nor MAD.
 /// </remarks>
 public static class FarFromTheRest
 {
@@ -19,7 +19,8 @@ public static class FarFromTheRest
     public static IReadOnlyList<bool> In(IReadOnlyList<double> values, double step)
     {
         ArgumentNullException.ThrowIfNull(values);
-        if (values.Count < Fewest) return [.. values.Select(_ => false)];
+        if (values.Count < Fewest)
+            return [.. values.Select(_ => false)];
         var median = Median(values);
         var spread = Math.Max(Median([.. values.Select(value => Math.Abs(value - median))]), step / 2);
         return [.. values.Select(value => Math.Abs(NormalQuartile * (value - median) / spread) > Limit)];

@@ -16,27 +16,50 @@ public sealed record MeasuredBread(LeaveningComparison Compared, IReadOnlyList<M
     internal static MeasuredBread Of(LeaveningComparison compared, ComputedPack pack, IReadOnlyList<TeamMeasurements> teams)
     {
         ILookup<Measure, (string Team, Measurement Value)> measured = teams
-            .SelectMany(team => team.Values.Where(value => value.Bread == compared.Bread.Formula.Id).Select(value => (team.Team, value))).ToLookup(one => one.value.Measure);
+            .SelectMany(team => team.Values.Where(value => value.Bread == compared.Bread.Formula.Id).Select(value => (team.Team, value)))
+            .ToLookup(one => one.value.Measure);
         return new(compared, [.. compared.Bread.Observations.Select(observed => Quantity(observed, compared, pack, measured))]);
     }
 
-    private static MeasuredQuantity Quantity(Observation observed, LeaveningComparison compared, ComputedPack pack, ILookup<Measure, (string Team, Measurement Value)> measured)
+    private static MeasuredQuantity Quantity(
+        Observation observed,
+        LeaveningComparison compared,
+        ComputedPack pack,
+        ILookup<Measure, (string Team, Measurement Value)> measured
+    )
     {
         var unit = ObservedUnit.For(observed.Measure, pack.Class.Units);
         var values = measured[observed.Measure].ToList();
         var far = FarFromTheRest.In([.. values.Select(one => one.Value.Value)], Math.Pow(10, -unit.Decimals));
         return new(
-            observed, unit, Expected(observed.Measure, compared, pack, unit, measured),
-            [.. values.Zip(far, (one, isFar) => new MeasuredPoint(one.Team, one.Value.Piece, one.Value.Value, isFar))]);
+            observed,
+            unit,
+            Expected(observed.Measure, compared, pack, unit, measured),
+            [.. values.Zip(far, (one, isFar) => new MeasuredPoint(one.Team, one.Value.Piece, one.Value.Value, isFar))]
+        );
     }
 
-    /// <summary>What is left is predicted from what was measured before, where something was: a portion filled too large is no smaller loss. What lies far from the rest of it may be a slip, and predicts nothing.</summary>
-    private static Band<double>? Expected(Measure measure, LeaveningComparison compared, ComputedPack pack, ObservedUnit unit, ILookup<Measure, (string Team, Measurement Value)> measured)
+    /// <summary>
+    /// What is left is predicted from what was measured before, where something was: a portion filled too large is no smaller loss. What
+    /// lies far from the rest of it may be a slip, and predicts nothing.
+    /// </summary>
+    private static Band<double>? Expected(
+        Measure measure,
+        LeaveningComparison compared,
+        ComputedPack pack,
+        ObservedUnit unit,
+        ILookup<Measure, (string Team, Measurement Value)> measured
+    )
     {
-        if (Prediction.Of(measure, compared, pack.BoilingPoint) is not { } prediction) return null;
-        if (measure != Measure.MassAfter || !measured[Measure.MassBefore].Any()) return prediction.Value.Map(unit.Of);
+        if (Prediction.Of(measure, compared, pack.BoilingPoint) is not { } prediction)
+            return null;
+        if (measure != Measure.MassAfter || !measured[Measure.MassBefore].Any())
+            return prediction.Value.Map(unit.Of);
         List<(string Team, Measurement Value)> all = [.. measured[Measure.MassBefore]];
-        var far = FarFromTheRest.In([.. all.Select(one => one.Value.Value)], Math.Pow(10, -ObservedUnit.For(Measure.MassBefore, pack.Class.Units).Decimals));
+        var far = FarFromTheRest.In(
+            [.. all.Select(one => one.Value.Value)],
+            Math.Pow(10, -ObservedUnit.For(Measure.MassBefore, pack.Class.Units).Decimals)
+        );
         var before = all.Where((_, at) => !far[at]).GroupBy(one => one.Team).Average(team => team.Average(one => one.Value.Value));
         var loss = Prediction.BakeLoss(compared);
         return new(before * (1 - loss.High), before * (1 - loss.Typical), before * (1 - loss.Low));

@@ -91,16 +91,20 @@ public sealed record ObservationForm
     }
 
     /// <summary>What a measure is called in names of fields and in tables.</summary>
-    public static string NameOf(Measure measure) => measure switch
-    {
-        Measure.MassBefore => "mass-before",
-        Measure.MassAfter => "mass-after",
-        Measure.BakeLoss => "loss",
-        Measure.Height => "height",
-        Measure.Diameter => "width",
-        Measure.InternalTemperature => "middle",
-    };
+    public static string NameOf(Measure measure) =>
+        measure switch
+        {
+            Measure.MassBefore => "mass-before",
+            Measure.MassAfter => "mass-after",
+            Measure.BakeLoss => "loss",
+            Measure.Height => "height",
+            Measure.Diameter => "width",
+            Measure.InternalTemperature => "middle",
+        };
 
     private string IdentityWith(IEnumerable<string> names) =>
-        FormIdentity.Of("observations", [_id, .. names, Units.ToString(), .. Breads.Select(bread => $"{bread.Formula.Id}: {string.Join(' ', Typed(bread))}")]);
+        FormIdentity.Of(
+            "observations",
+            [_id, .. names, Units.ToString(), .. Breads.Select(bread => $"{bread.Formula.Id}: {string.Join(' ', Typed(bread))}")]
+        );
 }

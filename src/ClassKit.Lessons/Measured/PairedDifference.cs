@@ -17,9 +17,11 @@ public sealed record PairedDifference(int Pairs, double Mean, (double Low, doubl
     public static PairedDifference? Of(IReadOnlyList<double> differences)
     {
         ArgumentNullException.ThrowIfNull(differences);
-        if (differences.Count == 0) return null;
+        if (differences.Count == 0)
+            return null;
         var mean = differences.Average();
-        if (differences.Count == 1) return new(1, mean, null);
+        if (differences.Count == 1)
+            return new(1, mean, null);
         var variance = differences.Sum(difference => (difference - mean) * (difference - mean)) / (differences.Count - 1);
         var half = StudentT.InvCDF(0, 1, differences.Count - 1, Upper) * Math.Sqrt(variance / differences.Count);
         return new(differences.Count, mean, (mean - half, mean + half));

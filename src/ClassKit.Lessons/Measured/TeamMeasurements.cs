@@ -31,9 +31,12 @@ public sealed record TeamMeasurements(string Team, IReadOnlyList<Measurement> Va
                 {
                     var field = ObservationForm.Field(bread, measure, piece);
                     var text = fields.GetValueOrDefault(field, "").Trim();
-                    if (text.Length == 0) continue;
-                    if (Number(text) is { } value) values.Add(new(bread.Formula.Id, measure, piece, value));
-                    else unread.Add((field, text));
+                    if (text.Length == 0)
+                        continue;
+                    if (Number(text) is { } value)
+                        values.Add(new(bread.Formula.Id, measure, piece, value));
+                    else
+                        unread.Add((field, text));
                 }
             }
         }
@@ -42,10 +45,18 @@ public sealed record TeamMeasurements(string Team, IReadOnlyList<Measurement> Va
     }
 
     private static double? Number(string text) =>
-        double.TryParse(text.Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var value) && value is > 0 and < Most ? value : null;
+        double.TryParse(
+            text.Replace(',', '.'),
+            NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign,
+            CultureInfo.InvariantCulture,
+            out var value
+        ) && value is > 0 and < Most
+            ? value
+            : null;
 
     private static IEnumerable<Measurement> Losses(IReadOnlyList<Measurement> values) =>
         from before in values.Where(value => value.Measure == Measure.MassBefore)
-        join after in values.Where(value => value.Measure == Measure.MassAfter) on (before.Bread, before.Piece) equals (after.Bread, after.Piece)
+        join after in values.Where(value => value.Measure == Measure.MassAfter)
+            on (before.Bread, before.Piece) equals (after.Bread, after.Piece)
         select new Measurement(before.Bread, Measure.BakeLoss, before.Piece, PerHundred.Of((before.Value - after.Value) / before.Value));
 }

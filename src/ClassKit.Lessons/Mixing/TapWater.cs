@@ -5,8 +5,8 @@ namespace ClassKit.Lessons.Mixing;
 
 /// <summary>Water is drawn as warm or as cold as a dough asks for it: nobody has to write that into a step.</summary>
 /// <remarks>
-/// So it is with every dough of flour and water; J. Hamelman, Bread, 2nd edition, 2013, "Desired dough temperature": water is the one ingredient whose
-/// temperature a baker can set. From memory.
+/// So it is with every dough of flour and water; J. Hamelman, Bread, 2nd edition, 2013, "Desired dough temperature": water is the one
+/// ingredient whose temperature a baker can set. From memory.
 /// </remarks>
 public static class TapWater
 {
@@ -19,11 +19,17 @@ public static class TapWater
         return ingredient.Id == Id;
     }
 
-    /// <summary>True where the water of a formula is drawn at what its mix temperature asks for: where it has some, no step warms anything for that, and none cooks it.</summary>
+    /// <summary>
+    /// True where the water of a formula is drawn at what its mix temperature asks for: where it has some, no step warms anything for that,
+    /// and none cooks it.
+    /// </summary>
     public static bool IsDrawnFor(LessonFormula formula)
     {
         ArgumentNullException.ThrowIfNull(formula);
-        return formula.MixTemperature is not null && formula.Formula.Lines.Any(line => Is(line.Ingredient))
-            && formula.Steps.All(step => step.Work.Heats.All(heat => heat.Kind != HeatKind.Warmed && !(heat.Kind == HeatKind.Cooked && Is(heat.Ingredient))));
+        return formula.MixTemperature is not null
+            && formula.Formula.Lines.Any(line => Is(line.Ingredient))
+            && formula.Steps.All(step =>
+                step.Work.Heats.All(heat => heat.Kind != HeatKind.Warmed && !(heat.Kind == HeatKind.Cooked && Is(heat.Ingredient)))
+            );
     }
 }

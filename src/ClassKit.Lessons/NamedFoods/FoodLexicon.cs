@@ -7,23 +7,126 @@ namespace ClassKit.Lessons.NamedFoods;
 /// <summary>What foods are called in a method, as far as the catalogue has them or a law makes a label declare them.</summary>
 internal sealed partial class FoodLexicon
 {
-    /// <summary>Foods that hold something to be declared and that the catalogue does not have: no list can name them, so a method may not either.</summary>
+    /// <summary>
+    /// Foods that hold something to be declared and that the catalogue does not have: no list can name them, so a method may not either.
+    /// </summary>
     private static readonly string[] Unlisted =
     [
-        "peanut", "peanut butter", "groundnut", "hazelnut", "cashew", "pecan", "pistachio", "macadamia", "brazil nut", "pine nut", "nut butter", "almond butter",
-        "soy", "soya", "soy sauce", "soy milk", "soya milk", "oat milk", "almond milk", "nut milk", "milk powder", "powdered milk", "dry milk", "condensed milk", "evaporated milk",
-        "cheese", "cream cheese", "heavy cream", "double cream", "single cream", "whipping cream", "whipped cream", "sour cream", "clotted cream", "creme fraiche", "ghee", "whey", "mascarpone", "ricotta",
-        "chocolate", "margarine", "marzipan", "praline", "nougat", "tahini", "mayonnaise", "mustard", "celery", "lupin flour", "lupin",
-        "spelt", "spelt flour", "barley", "barley flour", "malt", "malt extract", "oat flour", "breadcrumb", "baking spray",
-        "fish", "anchovy", "prawn", "shrimp", "crab",
+        "peanut",
+        "peanut butter",
+        "groundnut",
+        "hazelnut",
+        "cashew",
+        "pecan",
+        "pistachio",
+        "macadamia",
+        "brazil nut",
+        "pine nut",
+        "nut butter",
+        "almond butter",
+        "soy",
+        "soya",
+        "soy sauce",
+        "soy milk",
+        "soya milk",
+        "oat milk",
+        "almond milk",
+        "nut milk",
+        "milk powder",
+        "powdered milk",
+        "dry milk",
+        "condensed milk",
+        "evaporated milk",
+        "cheese",
+        "cream cheese",
+        "heavy cream",
+        "double cream",
+        "single cream",
+        "whipping cream",
+        "whipped cream",
+        "sour cream",
+        "clotted cream",
+        "creme fraiche",
+        "ghee",
+        "whey",
+        "mascarpone",
+        "ricotta",
+        "chocolate",
+        "margarine",
+        "marzipan",
+        "praline",
+        "nougat",
+        "tahini",
+        "mayonnaise",
+        "mustard",
+        "celery",
+        "lupin flour",
+        "lupin",
+        "spelt",
+        "spelt flour",
+        "barley",
+        "barley flour",
+        "malt",
+        "malt extract",
+        "oat flour",
+        "breadcrumb",
+        "baking spray",
+        "fish",
+        "anchovy",
+        "prawn",
+        "shrimp",
+        "crab",
     ];
 
     /// <summary>Names of foods within names of other things, and foods that nothing has to be declared of.</summary>
     private static readonly HashSet<string> NoSuchFood =
     [
-        "butter knife", "egg timer", "egg slicer", "egg size", "flour sifter", "flour scoop", "flour brush", "milk pan", "sugar thermometer", "salt cellar", "oil bath", "oil thermometer", "fish slice", "cheese grater", "cheese wire", "cheese cloth",
-        "apple butter", "custard powder", "soda water", "water", "nut brown", "nut size", "almond extract",
-        "size of a walnut", "size of an almond", "size of a hazelnut", "size of a nut", "size of an egg", "size of a pea", "walnut size", "hazelnut size", "almond size", "milk bread", "soda bread", "malt colour", "tea towel", "coffee grinder", "coffee filter", "potato masher", "potato ricer", "apple corer", "garlic press", "nutmeg grater", "rice cooker", "salt and pepper mill", "pepper mill",
+        "butter knife",
+        "egg timer",
+        "egg slicer",
+        "egg size",
+        "flour sifter",
+        "flour scoop",
+        "flour brush",
+        "milk pan",
+        "sugar thermometer",
+        "salt cellar",
+        "oil bath",
+        "oil thermometer",
+        "fish slice",
+        "cheese grater",
+        "cheese wire",
+        "cheese cloth",
+        "apple butter",
+        "custard powder",
+        "soda water",
+        "water",
+        "nut brown",
+        "nut size",
+        "almond extract",
+        "size of a walnut",
+        "size of an almond",
+        "size of a hazelnut",
+        "size of a nut",
+        "size of an egg",
+        "size of a pea",
+        "walnut size",
+        "hazelnut size",
+        "almond size",
+        "milk bread",
+        "soda bread",
+        "malt colour",
+        "tea towel",
+        "coffee grinder",
+        "coffee filter",
+        "potato masher",
+        "potato ricer",
+        "apple corer",
+        "garlic press",
+        "nutmeg grater",
+        "rice cooker",
+        "salt and pepper mill",
+        "pepper mill",
     ];
 
     private static readonly ConditionalWeakTable<Pantry, FoodLexicon> Known = [];
@@ -47,26 +150,41 @@ internal sealed partial class FoodLexicon
     public Pantry Pantry { get; }
 
     /// <summary>The ingredients of some kinds.</summary>
-    public IReadOnlyList<Ingredient> OfRole(params IngredientRole[] roles) => [.. roles.SelectMany(role => Pantry.All.Where(ingredient => ingredient.Role == role))];
+    public IReadOnlyList<Ingredient> OfRole(params IngredientRole[] roles) =>
+        [.. roles.SelectMany(role => Pantry.All.Where(ingredient => ingredient.Role == role))];
 
     /// <summary>The most words of a name that begins with a word; 0 if none does.</summary>
     public int LongestFrom(FoodWord first) => _longest.GetValueOrDefault(first.Word);
 
-    /// <summary>Which ingredients a name can mean; empty where the catalogue has none; null where it is no food that is looked for.</summary>
+    /// <summary>
+    /// Which ingredients a name can mean; empty where the catalogue has none; null where it is no food that is looked for.
+    /// </summary>
     public IReadOnlyList<Ingredient>? Find(string name) => _byName.GetValueOrDefault(name);
 
     /// <summary>True if a name is to be passed over as a whole.</summary>
     public static bool IsNoSuchFood(string name) => NoSuchFood.Contains(name);
 
-    /// <summary>The words of a text in small letters and in the singular, with where each begins; marks between them are words too, for “until brown; sugar on top” is no brown sugar.</summary>
-    public static List<FoodWord> Words(string text) => [.. Word().Matches(text).Select(match => new FoodWord(Singular(match.Value.ToLowerInvariant()), match.Index))];
+    /// <summary>
+    /// The words of a text in small letters and in the singular, with where each begins; marks between them are words too, for “until
+    /// brown; sugar on top” is no brown sugar.
+    /// </summary>
+    public static List<FoodWord> Words(string text) =>
+        [.. Word().Matches(text).Select(match => new FoodWord(Singular(match.Value.ToLowerInvariant()), match.Index))];
 
     private static Dictionary<string, IReadOnlyList<Ingredient>> Names(Pantry pantry)
     {
         var names = new Dictionary<string, IReadOnlyList<Ingredient>>();
         foreach (var ingredient in pantry.All.Where(ingredient => ingredient.Id != "water"))
         {
-            foreach (var name in ingredient.OtherNames.Append(Bracketed().Replace(ingredient.Name, "")).Append(ingredient.Id.Replace('_', ' ')).Append(ByKind(ingredient)).OfType<string>().Select(Folded).Distinct())
+            foreach (
+                var name in ingredient
+                    .OtherNames.Append(Bracketed().Replace(ingredient.Name, ""))
+                    .Append(ingredient.Id.Replace('_', ' '))
+                    .Append(ByKind(ingredient))
+                    .OfType<string>()
+                    .Select(Folded)
+                    .Distinct()
+            )
                 names[name] = names.TryGetValue(name, out var others) ? [.. others, ingredient] : [ingredient];
         }
         foreach (var unlisted in Unlisted.Select(Folded))
@@ -75,17 +193,19 @@ internal sealed partial class FoodLexicon
     }
 
     /// <summary>What a method calls it by its kind alone: every flour is flour, every milk milk.</summary>
-    private static string? ByKind(Ingredient ingredient) => ingredient.Role switch
-    {
-        IngredientRole.Flour => "flour",
-        IngredientRole.Egg => "egg",
-        IngredientRole.Fat => "fat",
-        IngredientRole.Sugar => "sugar",
-        IngredientRole.Salt => "salt",
-        IngredientRole.Yeast => "yeast",
-        IngredientRole.Liquid when Bracketed().Replace(ingredient.Name, "").EndsWith(" milk", StringComparison.OrdinalIgnoreCase) => "milk",
-        _ => null,
-    };
+    private static string? ByKind(Ingredient ingredient) =>
+        ingredient.Role switch
+        {
+            IngredientRole.Flour => "flour",
+            IngredientRole.Egg => "egg",
+            IngredientRole.Fat => "fat",
+            IngredientRole.Sugar => "sugar",
+            IngredientRole.Salt => "salt",
+            IngredientRole.Yeast => "yeast",
+            IngredientRole.Liquid when Bracketed().Replace(ingredient.Name, "").EndsWith(" milk", StringComparison.OrdinalIgnoreCase) =>
+                "milk",
+            _ => null,
+        };
 
     private Dictionary<string, int> Lengths()
     {
@@ -97,13 +217,17 @@ internal sealed partial class FoodLexicon
 
     private static string Folded(string name) => string.Join(' ', Words(name));
 
-    private static string Singular(string word) => word switch
-    {
-        "anchovies" => "anchovy",
-        _ when word.Length > 3 && word.EndsWith('s') && !word.EndsWith("ss", StringComparison.Ordinal) && word is not ("molasses" or "always" or "this") => word[..^1],
-        _ when word == "sized" => "size",
-        _ => word,
-    };
+    private static string Singular(string word) =>
+        word switch
+        {
+            "anchovies" => "anchovy",
+            _ when word.Length > 3
+                    && word.EndsWith('s')
+                    && !word.EndsWith("ss", StringComparison.Ordinal)
+                    && word is not ("molasses" or "always" or "this") => word[..^1],
+            _ when word == "sized" => "size",
+            _ => word,
+        };
 
     [GeneratedRegex(@"\p{L}+|[,;:.!?()]")]
     private static partial Regex Word();

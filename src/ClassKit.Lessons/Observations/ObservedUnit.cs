@@ -13,14 +13,15 @@ public sealed record ObservedUnit(string Symbol, int Decimals, Func<double, doub
     private const double MillimetresPerInch = 25.4;
 
     /// <summary>Grams, millimetres and degrees Celsius; ounces, inches and degrees Fahrenheit in a class that has only US units.</summary>
-    public static ObservedUnit For(Measure measure, UnitSystem units) => (measure, units == UnitSystem.UnitedStates) switch
-    {
-        (Measure.MassBefore or Measure.MassAfter, false) => new("g", 0, grams => grams),
-        (Measure.MassBefore or Measure.MassAfter, true) => new("oz", 2, grams => Mass.FromGrams(grams).Ounces),
-        (Measure.BakeLoss, _) => new("%", 0, percent => percent),
-        (Measure.Height or Measure.Diameter, false) => new("mm", 0, millimetres => millimetres),
-        (Measure.Height or Measure.Diameter, true) => new("in", 1, millimetres => millimetres / MillimetresPerInch),
-        (Measure.InternalTemperature, false) => new("°C", 0, celsius => celsius),
-        (Measure.InternalTemperature, true) => new("°F", 0, celsius => Temperature.FromCelsius(celsius).Fahrenheit),
-    };
+    public static ObservedUnit For(Measure measure, UnitSystem units) =>
+        (measure, units == UnitSystem.UnitedStates) switch
+        {
+            (Measure.MassBefore or Measure.MassAfter, false) => new("g", 0, grams => grams),
+            (Measure.MassBefore or Measure.MassAfter, true) => new("oz", 2, grams => Mass.FromGrams(grams).Ounces),
+            (Measure.BakeLoss, _) => new("%", 0, percent => percent),
+            (Measure.Height or Measure.Diameter, false) => new("mm", 0, millimetres => millimetres),
+            (Measure.Height or Measure.Diameter, true) => new("in", 1, millimetres => millimetres / MillimetresPerInch),
+            (Measure.InternalTemperature, false) => new("°C", 0, celsius => celsius),
+            (Measure.InternalTemperature, true) => new("°F", 0, celsius => Temperature.FromCelsius(celsius).Fahrenheit),
+        };
 }

@@ -14,13 +14,18 @@ public sealed record Prediction(Measure Measure, Band<double> Value, string From
     /// <summary>A cup is filled to within this share of what was meant: 3 g of 60 g. Common practice, no source.</summary>
     public const double FillingError = 0.05;
 
-    /// <summary>A crumb is done from some 7 °C below the boiling point on: 93 °C (200 °F) where water boils at 100 °C, A. Gardiner and S. Wilson, The Inquisitive Cook, 1998.</summary>
+    /// <summary>
+    /// A crumb is done from some 7 °C below the boiling point on: 93 °C (200 °F) where water boils at 100 °C, A. Gardiner and S. Wilson,
+    /// The Inquisitive Cook, 1998.
+    /// </summary>
     private const double DoneBelowBoiling = 7;
 
     /// <summary>A crumb of rye is gummy until its starch has set through: some 97 °C. Common practice, no source.</summary>
     private const double RyeDoneBelowBoiling = 3;
 
-    /// <summary>From this share of the flour on rye makes the crumb. Common practice, no source: half and half is called a mixed bread.</summary>
+    /// <summary>
+    /// From this share of the flour on rye makes the crumb. Common practice, no source: half and half is called a mixed bread.
+    /// </summary>
     private const double MostlyRye = 0.5;
 
     /// <summary>The share of its mass that a piece loses in the oven, or however it is cooked; below 0 where it gains.</summary>
@@ -30,7 +35,9 @@ public sealed record Prediction(Measure Measure, Band<double> Value, string From
         return compared.PerPiece.Held.Holding.MassLoss;
     }
 
-    /// <summary>True where no model here can say what a measure comes to, whatever the author writes down: no number is better than a wrong one.</summary>
+    /// <summary>
+    /// True where no model here can say what a measure comes to, whatever the author writes down: no number is better than a wrong one.
+    /// </summary>
     public static bool IsBeyondUs(Measure measure, LeaveningComparison compared)
     {
         ArgumentNullException.ThrowIfNull(compared);
@@ -59,16 +66,31 @@ public sealed record Prediction(Measure Measure, Band<double> Value, string From
             Measure.MassAfter => new(measure, Filled(After(grams, BakeLoss(compared))), "the portion as it was filled, less the bake loss"),
             Measure.BakeLoss => new(measure, BakeLoss(compared).Map(PerHundred.Of), LossOf(formula, piece.Held.Holding)),
             Measure.Height => formula.Shape is { } shape
-                ? new(measure, Shaped(Baked(piece).Map(volume => shape.HeightOf(volume.Millilitres)), shape), $"the gas held when the walls set, in a portion as it was filled, {shape.Words}; what the shape leaves open is in the range")
+                ? new(
+                    measure,
+                    Shaped(Baked(piece).Map(volume => shape.HeightOf(volume.Millilitres)), shape),
+                    $"the gas held when the walls set, in a portion as it was filled, {shape.Words}; what the shape leaves open is in the range"
+                )
                 : null,
-            Measure.Diameter => formula.Shape is { } shape ? new(measure, Shaped(Baked(piece).Map(volume => shape.DiameterOf(volume.Millilitres)), shape), "the same volume at its widest") : null,
+            Measure.Diameter => formula.Shape is { } shape
+                ? new(
+                    measure,
+                    Shaped(Baked(piece).Map(volume => shape.DiameterOf(volume.Millilitres)), shape),
+                    "the same volume at its widest"
+                )
+                : null,
             Measure.InternalTemperature => new(
-                measure, new(boilingPoint.Celsius - DoneBelow(formula), boilingPoint.Celsius - DoneBelow(formula) / 2, boilingPoint.Celsius),
-                "done from a little below the boiling point on, and never above it while there is water, but for the degree or two that much sugar adds"),
+                measure,
+                new(boilingPoint.Celsius - DoneBelow(formula), boilingPoint.Celsius - DoneBelow(formula) / 2, boilingPoint.Celsius),
+                "done from a little below the boiling point on, and never above it while there is water, but for the degree or two that much sugar adds"
+            ),
         };
     }
 
-    /// <summary>True where the same bread at sea level can be told apart from here. Where its walls and not its gas end the rise in both, no model says how far they stretch in thinner air.</summary>
+    /// <summary>
+    /// True where the same bread at sea level can be told apart from here. Where its walls and not its gas end the rise in both, no model
+    /// says how far they stretch in thinner air.
+    /// </summary>
     /// <param name="measure">What.</param>
     /// <param name="here">The bread in this kitchen.</param>
     /// <param name="seaLevel">The same at sea level.</param>
@@ -76,12 +98,17 @@ public sealed record Prediction(Measure Measure, Band<double> Value, string From
     {
         ArgumentNullException.ThrowIfNull(here);
         ArgumentNullException.ThrowIfNull(seaLevel);
-        return measure is not (Measure.Height or Measure.Diameter) || here.PerPiece.Held.Limit != RiseLimit.Walls || seaLevel.PerPiece.Held.Limit != RiseLimit.Walls;
+        return measure is not (Measure.Height or Measure.Diameter)
+            || here.PerPiece.Held.Limit != RiseLimit.Walls
+            || seaLevel.PerPiece.Held.Limit != RiseLimit.Walls;
     }
 
-    private static double DoneBelow(LessonFormula bread) => bread.Formula.Lines
-        .Where(line => (line.Ingredient.StarterOf ?? line.Ingredient).Allergens.Any(allergen => allergen.Name == "rye"))
-        .Sum(line => PerHundred.Share(line.Percent * line.Ingredient.FlourShare)) > MostlyRye ? RyeDoneBelowBoiling : DoneBelowBoiling;
+    private static double DoneBelow(LessonFormula bread) =>
+        bread
+            .Formula.Lines.Where(line => (line.Ingredient.StarterOf ?? line.Ingredient).Allergens.Any(allergen => allergen.Name == "rye"))
+            .Sum(line => PerHundred.Share(line.Percent * line.Ingredient.FlourShare)) > MostlyRye
+            ? RyeDoneBelowBoiling
+            : DoneBelowBoiling;
 
     private static string LossOf(LessonFormula formula, GasHolding holding)
     {
@@ -90,12 +117,18 @@ public sealed record Prediction(Measure Measure, Band<double> Value, string From
     }
 
     /// <summary>A band of something that grows with what was filled in.</summary>
-    private static Band<double> Filled(Band<double> band) => new(band.Low * (1 - FillingError), band.Typical, band.High * (1 + FillingError));
+    private static Band<double> Filled(Band<double> band) =>
+        new(band.Low * (1 - FillingError), band.Typical, band.High * (1 + FillingError));
 
-    /// <summary>How much gas is held and how a piece spreads have nothing to do with each other: their shares of doubt add up as the root of their squares, or the sheet would accept what no bread is
-    /// (JCGM 100:2008, Guide to the expression of uncertainty in measurement, 5.1.2).</summary>
-    private static Band<double> Shaped(Band<double> band, BakingShape shape) => new(
-        band.Typical - band.Typical * Both(1 - band.Low / band.Typical, shape.ShapeError), band.Typical, band.Typical + band.Typical * Both(band.High / band.Typical - 1, shape.ShapeError));
+    /// <summary>How much gas is held and how a piece spreads have nothing to do with each other: their shares of doubt add up as the root
+    /// of their squares, or the sheet would accept what no bread is (JCGM 100:2008, Guide to the expression of uncertainty in measurement,
+    /// 5.1.2).</summary>
+    private static Band<double> Shaped(Band<double> band, BakingShape shape) =>
+        new(
+            band.Typical - band.Typical * Both(1 - band.Low / band.Typical, shape.ShapeError),
+            band.Typical,
+            band.Typical + band.Typical * Both(band.High / band.Typical - 1, shape.ShapeError)
+        );
 
     private static double Both(double one, double other) => Math.Sqrt(one * one + other * other);
 
@@ -107,5 +140,6 @@ public sealed record Prediction(Measure Measure, Band<double> Value, string From
     }
 
     /// <summary>The larger loss leaves less.</summary>
-    private static Band<double> After(double grams, Band<double> loss) => new(grams * (1 - loss.High), grams * (1 - loss.Typical), grams * (1 - loss.Low));
+    private static Band<double> After(double grams, Band<double> loss) =>
+        new(grams * (1 - loss.High), grams * (1 - loss.Typical), grams * (1 - loss.Low));
 }

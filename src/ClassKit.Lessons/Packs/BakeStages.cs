@@ -12,7 +12,11 @@ internal static class BakeStages
     /// <summary>A step at 100 °C or more is in the oven; no dough stands that hot on a bench.</summary>
     private const double OvenCelsius = 100;
 
-    /// <summary>From the end of the last mixing before the oven, or whatever cooks it, to the end of baking. What is as hot as steam or boiling water is at the boiling point. Bench steps without a temperature are at that of the mixed dough, and one in which nobody has a hand lets it come toward the room's. Frozen, a dough makes no gas; what is reheated has risen before.</summary>
+    /// <summary>
+    /// From the end of the last mixing before the oven, or whatever cooks it, to the end of baking. What is as hot as steam or boiling
+    /// water is at the boiling point. Bench steps without a temperature are at that of the mixed dough, and one in which nobody has a hand
+    /// lets it come toward the room's. Frozen, a dough makes no gas; what is reheated has risen before.
+    /// </summary>
     public static IReadOnlyList<BakeStage> Of(LessonFormula formula, BenchPlace place, Temperature boiling)
     {
         var steps = formula.Steps;
@@ -40,7 +44,10 @@ internal static class BakeStages
             }
             var warming = RoomWarming.Of(formula.Dried, lump, dough, place.Kitchen);
             var minutes = Minutes(step.Each ?? new(step.MinMinutes, step.MaxMinutes)).Typical;
-            yield return Stage(step, warming.Mean(minutes), false) with { Warming = warming };
+            yield return Stage(step, warming.Mean(minutes), false) with
+            {
+                Warming = warming,
+            };
             dough = warming.After(minutes);
         }
     }
@@ -48,18 +55,35 @@ internal static class BakeStages
     /// <summary>From here on there are pieces and no bowl, by the words that bakers use.</summary>
     private static bool Divides(string name) => DividingWords.Any(word => name.Contains(word, StringComparison.OrdinalIgnoreCase));
 
-    private static readonly string[] DividingWords = ["shape", "shaping", "mould", "mold", "divide", "portion", "fill", "scoop", "pipe", "cut"];
+    private static readonly string[] DividingWords =
+    [
+        "shape",
+        "shaping",
+        "mould",
+        "mold",
+        "divide",
+        "portion",
+        "fill",
+        "scoop",
+        "pipe",
+        "cut",
+    ];
 
     /// <summary>Steps in which wet meets dry, by the words that bakers use for them: from there on soda, powder and yeast work.</summary>
     private static readonly string[] MixingWords = ["mix", "fold", "combine", "knead", "beat", "blend"];
 
     /// <summary>A dough that is stretched and folded while it rises was mixed before.</summary>
-    private static bool Mixes(string name) => MixingWords.Any(word => name.Contains(word, StringComparison.OrdinalIgnoreCase)) && !name.Contains("stretch", StringComparison.OrdinalIgnoreCase);
+    private static bool Mixes(string name) =>
+        MixingWords.Any(word => name.Contains(word, StringComparison.OrdinalIgnoreCase))
+        && !name.Contains("stretch", StringComparison.OrdinalIgnoreCase);
 
     private static bool InOven(MethodStep step) => step.IsBaking || !step.IsCooking && step.Temperature is { Celsius: >= OvenCelsius };
 
     private static BakeStage Stage(MethodStep step, Temperature temperature, bool inOven) =>
-        new(step.Name, Minutes(step.Each ?? new(step.MinMinutes, step.MaxMinutes)), temperature, inOven, !inOven && Degasses(step.Name)) { Way = step.Way ?? CookingWay.Oven };
+        new(step.Name, Minutes(step.Each ?? new(step.MinMinutes, step.MaxMinutes)), temperature, inOven, !inOven && Degasses(step.Name))
+        {
+            Way = step.Way ?? CookingWay.Oven,
+        };
 
     /// <summary>What happens in a piece happens in its own time and not in that of the batch.</summary>
     private static Band<double> Minutes(PieceTime time) => new(time.MinMinutes, (time.MinMinutes + time.MaxMinutes) / 2.0, time.MaxMinutes);
@@ -67,5 +91,17 @@ internal static class BakeStages
     /// <summary>Steps that press the gas out, by the words that bakers use for them.</summary>
     private static bool Degasses(string name) => DegassingWords.Any(word => name.Contains(word, StringComparison.OrdinalIgnoreCase));
 
-    private static readonly string[] DegassingWords = ["stir down", "punch", "knock", "degas", "shape", "shaping", "mould", "mold", "roll out", "divide"];
+    private static readonly string[] DegassingWords =
+    [
+        "stir down",
+        "punch",
+        "knock",
+        "degas",
+        "shape",
+        "shaping",
+        "mould",
+        "mold",
+        "roll out",
+        "divide",
+    ];
 }

@@ -26,8 +26,12 @@ public static class BenchClasses
             profile.SmallestTeam,
             Equipment(lesson, profile),
             new(profile.Ovens, profile.OvenPlaces, profile.OvenHeatUpMinutes, OvenBank.UsualWarming, OvenBank.UsualCooling),
-            [.. lesson.Formulas.Select(formula => Bread(formula, lesson, profile)), .. lesson.Demonstrations.Where(shown => shown.Bake is not null).Select(Shown)],
-            [.. lesson.Demonstrations.Select(shown => Demonstration(lesson, profile, shown))])
+            [
+                .. lesson.Formulas.Select(formula => Bread(formula, lesson, profile)),
+                .. lesson.Demonstrations.Where(shown => shown.Bake is not null).Select(Shown),
+            ],
+            [.. lesson.Demonstrations.Select(shown => Demonstration(lesson, profile, shown))]
+        )
         {
             TeamNames = [.. profile.NamedTeams.Select(team => team.Name)],
         };
@@ -37,34 +41,65 @@ public static class BenchClasses
     private static IReadOnlyList<EquipmentCount> Equipment(Lesson lesson, ClassProfile profile)
     {
         var appliances = Appliances(lesson, profile);
-        var used = lesson.Formulas.SelectMany(formula => formula.Steps).SelectMany(step => step.Work.Uses).Concat(lesson.Demonstrations.SelectMany(shown => shown.Uses)).Select(use => use.Kind).ToHashSet();
+        var used = lesson
+            .Formulas.SelectMany(formula => formula.Steps)
+            .SelectMany(step => step.Work.Uses)
+            .Concat(lesson.Demonstrations.SelectMany(shown => shown.Uses))
+            .Select(use => use.Kind)
+            .ToHashSet();
         return
         [
-            .. profile.Equipment.Where(count => appliances.All(appliance => appliance.Kind != count.Kind && appliance.Kind != count.Kind.Place)),
+            .. profile.Equipment.Where(count =>
+                appliances.All(appliance => appliance.Kind != count.Kind && appliance.Kind != count.Kind.Place)
+            ),
             .. appliances,
-            .. new[] { EquipmentKind.Scale, EquipmentKind.SmallScale }.Where(scale => used.Contains(scale) && profile.Equipment.All(count => count.Kind != scale))
+            .. new[] { EquipmentKind.Scale, EquipmentKind.SmallScale }
+                .Where(scale => used.Contains(scale) && profile.Equipment.All(count => count.Kind != scale))
                 .Select(scale => new EquipmentCount(scale, profile.Teams) { IsAssumed = true }),
         ];
     }
 
-    /// <summary>What cooks besides ovens, with its heating-up. Where a profile counts none, each team has one; where one takes several loads, its places are counted.</summary>
+    /// <summary>
+    /// What cooks besides ovens, with its heating-up. Where a profile counts none, each team has one; where one takes several loads, its
+    /// places are counted.
+    /// </summary>
     private static List<EquipmentCount> Appliances(Lesson lesson, ClassProfile profile)
     {
         List<EquipmentCount> appliances = [];
-        foreach (var place in lesson.Formulas.SelectMany(formula => formula.Cooking).Select(step => CookingPlace.Of(step.Way!.Value)).Where(place => place.HeatUpMinutes > 0 && place.Kind is not null).Distinct())
+        foreach (
+            var place in lesson
+                .Formulas.SelectMany(formula => formula.Cooking)
+                .Select(step => CookingPlace.Of(step.Way!.Value))
+                .Where(place => place.HeatUpMinutes > 0 && place.Kind is not null)
+                .Distinct()
+        )
         {
             var has = profile.ApplianceOf(place.Kind!);
-            appliances.Add(new(has.Places > 1 ? place.Kind!.Place : place.Kind!, (has.Count ?? profile.Teams) * has.Places) { HeatUpMinutes = has.HeatUpMinutes ?? place.HeatUpMinutes, IsAssumed = has.Count is null });
+            appliances.Add(
+                new(has.Places > 1 ? place.Kind!.Place : place.Kind!, (has.Count ?? profile.Teams) * has.Places)
+                {
+                    HeatUpMinutes = has.HeatUpMinutes ?? place.HeatUpMinutes,
+                    IsAssumed = has.Count is null,
+                }
+            );
         }
         return appliances;
     }
 
-    private static Demonstration Demonstration(Lesson lesson, ClassProfile profile, LessonDemonstration shown) => new(shown.Name, shown.Minutes, shown.FormulaId.Length == 0 ? null : Step(lesson, new(shown.FormulaId, shown.StepName)))
-    {
-        Uses = [.. shown.Uses.Select(use => profile.ApplianceOf(use.Kind).Places > 1 && IsCookedIn(use.Kind, lesson) ? use with { Kind = use.Kind.Place } : use)],
-        After = shown.After is { } after ? Step(lesson, after) : null,
-        Load = shown.Bake is null ? null : lesson.Formulas.Count + lesson.Demonstrations.Where(each => each.Bake is not null).ToList().IndexOf(shown),
-    };
+    private static Demonstration Demonstration(Lesson lesson, ClassProfile profile, LessonDemonstration shown) =>
+        new(shown.Name, shown.Minutes, shown.FormulaId.Length == 0 ? null : Step(lesson, new(shown.FormulaId, shown.StepName)))
+        {
+            Uses =
+            [
+                .. shown.Uses.Select(use =>
+                    profile.ApplianceOf(use.Kind).Places > 1 && IsCookedIn(use.Kind, lesson) ? use with { Kind = use.Kind.Place } : use
+                ),
+            ],
+            After = shown.After is { } after ? Step(lesson, after) : null,
+            Load = shown.Bake is null
+                ? null
+                : lesson.Formulas.Count + lesson.Demonstrations.Where(each => each.Bake is not null).ToList().IndexOf(shown),
+        };
 
     private static StepOfBread Step(Lesson lesson, LessonStep of)
     {
@@ -74,7 +109,11 @@ public static class BenchClasses
 
     /// <summary>The instructor's own load, which stands in the plan like any other.</summary>
     private static BenchBread Shown(LessonDemonstration shown) =>
-        new($"shown: {shown.Name}", shown.Name, [new("Bake", shown.Bake!.Minutes, shown.Bake.Minutes) { People = 0, Oven = new(shown.Bake.Oven, 1, shown.Bake.DoorShut) }])
+        new(
+            $"shown: {shown.Name}",
+            shown.Name,
+            [new("Bake", shown.Bake!.Minutes, shown.Bake.Minutes) { People = 0, Oven = new(shown.Bake.Oven, 1, shown.Bake.DoorShut) }]
+        )
         {
             LeftToInstructor = true,
             IsForShow = true,
@@ -85,7 +124,23 @@ public static class BenchClasses
         var hasYeast = formula.Formula.Lines.Any(line => line.Ingredient.Role == IngredientRole.Yeast);
         var heats = StepHeats.Of(formula, profile.KitchenTemperature, MixSettings.Default.In(profile));
         var longest = lesson.Demonstrations.Select(shown => shown.Minutes).DefaultIfEmpty().Max();
-        return new(formula.Formula.Id, formula.Formula.Title, [.. formula.Steps.Select((step, at) => Step(step, Heat(formula, at), formula, hasYeast) with { Uses = Uses(step, lesson, profile) } with { Heats = heats[at], BakedWithinMinutes = OutOfTheCold.MinutesLeft(formula, at, heats, profile, longest) })])
+        return new(
+            formula.Formula.Id,
+            formula.Formula.Title,
+            [
+                .. formula.Steps.Select(
+                    (step, at) =>
+                        Step(step, Heat(formula, at), formula, hasYeast) with
+                        {
+                            Uses = Uses(step, lesson, profile),
+                        } with
+                        {
+                            Heats = heats[at],
+                            BakedWithinMinutes = OutOfTheCold.MinutesLeft(formula, at, heats, profile, longest),
+                        }
+                ),
+            ]
+        )
         {
             KeepsMinutes = formula.BestWithinMinutes,
             Teams = formula.Place?.Teams,
@@ -93,7 +148,10 @@ public static class BenchClasses
         };
     }
 
-    /// <summary>What the oven is set to that a step needs: in it, ready before it, or kept between two bakes where hands are at the bread all the time. What cools or freezes in between is out of it.</summary>
+    /// <summary>
+    /// What the oven is set to that a step needs: in it, ready before it, or kept between two bakes where hands are at the bread all the
+    /// time. What cools or freezes in between is out of it.
+    /// </summary>
     private static Temperature? Heat(LessonFormula formula, int at)
     {
         var steps = formula.Steps;
@@ -107,15 +165,32 @@ public static class BenchClasses
 
     /// <summary>What a step occupies. One appliance has one heat: where breads ask for several, a load has one to itself.</summary>
     private static IReadOnlyList<EquipmentCount> Uses(MethodStep step, Lesson lesson, ClassProfile profile) =>
-        step.Way is { } way && CookingPlace.Of(way) is { Kind: { } kind, HeatUpMinutes: > 0 } && profile.ApplianceOf(kind) is { Places: > 1 and var places }
-            ? [.. step.Work.Uses.Select(use => use.Kind != kind ? use : new EquipmentCount(kind.Place, HeatsOf(way, lesson) > 1 ? Math.Max(use.Count, places) : use.Count))]
+        step.Way is { } way
+        && CookingPlace.Of(way) is { Kind: { } kind, HeatUpMinutes: > 0 }
+        && profile.ApplianceOf(kind) is { Places: > 1 and var places }
+            ?
+            [
+                .. step.Work.Uses.Select(use =>
+                    use.Kind != kind
+                        ? use
+                        : new EquipmentCount(kind.Place, HeatsOf(way, lesson) > 1 ? Math.Max(use.Count, places) : use.Count)
+                ),
+            ]
             : step.Work.Uses;
 
     /// <summary>True of what a bread of the lesson is cooked in and has to heat up: its places are counted.</summary>
     private static bool IsCookedIn(EquipmentKind kind, Lesson lesson) =>
-        lesson.Formulas.SelectMany(formula => formula.Cooking).Any(step => CookingPlace.Of(step.Way!.Value) is { HeatUpMinutes: > 0 } place && place.Kind == kind);
+        lesson
+            .Formulas.SelectMany(formula => formula.Cooking)
+            .Any(step => CookingPlace.Of(step.Way!.Value) is { HeatUpMinutes: > 0 } place && place.Kind == kind);
 
-    private static int HeatsOf(CookingWay way, Lesson lesson) => lesson.Formulas.SelectMany(formula => formula.Cooking).Where(step => step.Way == way).Select(step => step.Temperature).Distinct().Count();
+    private static int HeatsOf(CookingWay way, Lesson lesson) =>
+        lesson
+            .Formulas.SelectMany(formula => formula.Cooking)
+            .Where(step => step.Way == way)
+            .Select(step => step.Temperature)
+            .Distinct()
+            .Count();
 
     /// <summary>Places in the oven and a door that stays shut are of the whole bake: one step that names them is enough.</summary>
     private static BenchStep Step(MethodStep step, Temperature? heat, LessonFormula formula, bool hasYeast) =>
@@ -123,7 +198,9 @@ public static class BenchClasses
         {
             People = step.Work.People,
             Uses = step.Work.Uses,
-            Oven = heat is { } dial ? new(dial, formula.Steps.Max(any => any.Work.OvenPlaces), formula.Steps.Any(any => any.Work.DoorShut)) : null,
+            Oven = heat is { } dial
+                ? new(dial, formula.Steps.Max(any => any.Work.OvenPlaces), formula.Steps.Any(any => any.Work.DoorShut))
+                : null,
             Wait = step.Work.Wait,
             MayBeDoneAhead = step.Work.KeepsOvernight,
             IsPutIn = step.IsCooking && !step.InOven && step.Work.People == 0,

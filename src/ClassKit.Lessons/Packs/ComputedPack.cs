@@ -15,7 +15,10 @@ using ClassKit.Lessons.Series;
 
 namespace ClassKit.Lessons.Packs;
 
-/// <summary>Everything computed from a lesson for one class, before anybody has planned when it is done: the first stage of a <see cref="LessonPack"/>.</summary>
+/// <summary>
+/// Everything computed from a lesson for one class, before anybody has planned when it is done: the first stage of a
+/// <see cref="LessonPack"/>.
+/// </summary>
 /// <param name="Lesson">The lesson.</param>
 /// <param name="Class">The class.</param>
 /// <param name="Pressure">The air's, at the kitchen's altitude by the standard atmosphere.</param>
@@ -30,7 +33,8 @@ public record ComputedPack(
     Temperature BoilingPoint,
     IReadOnlyList<FormulaCard> Cards,
     IReadOnlyList<RequisitionLine> Requisition,
-    IReadOnlyList<LeaveningComparison> Comparison)
+    IReadOnlyList<LeaveningComparison> Comparison
+)
 {
     /// <summary>What the ingredients cost together; null without a price list.</summary>
     public PurchaseTotal? Cost => Class.Prices is null ? null : PurchaseTotal.Of(Requisition);
@@ -38,18 +42,23 @@ public record ComputedPack(
     /// <summary>What must be declared, over all formulas, each once, by name.</summary>
     public IReadOnlyList<Allergen> Allergens => Lesson.Allergens;
 
-    /// <summary>What the class tastes behind numbers: the same numbers for the same lesson and class. Where there is no time for all of a series, the breads as written; without what is cut another day, unless all is.</summary>
+    /// <summary>
+    /// What the class tastes behind numbers: the same numbers for the same lesson and class. Where there is no time for all of a series,
+    /// the breads as written; without what is cut another day, unless all is.
+    /// </summary>
     public Tasting Tasting => Tasting.For(Tasted, Class.Students, SeededDraws.For(0, "tasting", Lesson.Id, Class.Name));
 
     /// <summary>Breads that are not on the plates of this class, because they rest for longer before they are cut.</summary>
     public IReadOnlyList<LessonFormula> CutAnotherDay => [.. Lesson.Formulas.Where(bread => bread.CutAfterMinutes is not null)];
 
     /// <summary>What can be served to taste: all that the class makes, where nothing of it is ready to be cut on the day.</summary>
-    public IReadOnlyList<FormulaCard> Servable => CutAnotherDay.Count == Lesson.Formulas.Count ? Cards : [.. Cards.Where(card => card.Bread.CutAfterMinutes is null)];
+    public IReadOnlyList<FormulaCard> Servable =>
+        CutAnotherDay.Count == Lesson.Formulas.Count ? Cards : [.. Cards.Where(card => card.Bread.CutAfterMinutes is null)];
 
-    private IReadOnlyList<LessonFormula> Tasted => TastingCourse.Of(0, Lesson.SetAside.TastingMinutes).DoesFor(Servable.Count)
-        ? [.. Servable.Select(card => card.Bread)]
-        : [.. Servable.Select(card => card.Bread).Where(bread => bread.Place is not { IsAsWritten: false })];
+    private IReadOnlyList<LessonFormula> Tasted =>
+        TastingCourse.Of(0, Lesson.SetAside.TastingMinutes).DoesFor(Servable.Count)
+            ? [.. Servable.Select(card => card.Bread)]
+            : [.. Servable.Select(card => card.Bread).Where(bread => bread.Place is not { IsAsWritten: false })];
 
     /// <summary>The lesson before anything was changed for the class, its series shared out.</summary>
     public required Lesson AsWritten { get; init; }
@@ -60,21 +69,35 @@ public record ComputedPack(
     /// <summary>Each need of the class held against each bread. For the instructor alone.</summary>
     public IReadOnlyList<AllergyConcern> Concerns => AllergyConcern.Of(Cards, Class);
 
-    /// <summary>How each formula is changed for this kitchen's altitude, with the published ranges and the first trial; the cards carry it only where the class asks for it. Empty below 3000 ft.
-    /// Of a series the bread as written alone: all ways are changed alike.</summary>
-    public IReadOnlyList<AltitudeFormula> AtAltitude => Class.AltitudeMetres < AltitudeTable.LowestMetres
-        ? []
-        : [.. AsWritten.Formulas.Where(formula => formula.Place is not { IsAsWritten: false }).Select(formula => formula.AtAltitude(Class.AltitudeMetres).Value)];
+    /// <summary>How each formula is changed for this kitchen's altitude, with the published ranges and the first trial; the cards carry it
+    /// only where the class asks for it. Empty below 3000 ft. Of a series the bread as written alone: all ways are changed alike.</summary>
+    public IReadOnlyList<AltitudeFormula> AtAltitude =>
+        Class.AltitudeMetres < AltitudeTable.LowestMetres
+            ? []
+            :
+            [
+                .. AsWritten
+                    .Formulas.Where(formula => formula.Place is not { IsAsWritten: false })
+                    .Select(formula => formula.AtAltitude(Class.AltitudeMetres).Value),
+            ];
 
-    /// <summary>The same breads as written at sea level, in the lesson's order, to stand beside what is computed for here; empty where the kitchen is below 3000 ft.</summary>
+    /// <summary>
+    /// The same breads as written at sea level, in the lesson's order, to stand beside what is computed for here; empty where the kitchen
+    /// is below 3000 ft.
+    /// </summary>
     public IReadOnlyList<LeaveningComparison> AtSeaLevel { get; init; } = [];
 
     /// <summary>What the class holds a bread against to see its leavening alone; empty where no demonstration mixes one.</summary>
     public IReadOnlyList<ControlBatch> Controls { get; init; } = [];
 
-    /// <summary>The control of a bread; null where it has none. The breads of a series have that of the bread as written: every team gets a portion.</summary>
-    public ControlBatch? ControlOf(LessonFormula bread) => Controls.FirstOrDefault(control =>
-        control.Of.Formula.Id == (bread.Place?.OfId ?? bread.Formula.Id) && bread.Formula.Lines.Any(line => control.LeftOut.Contains(line.Ingredient)));
+    /// <summary>
+    /// The control of a bread; null where it has none. The breads of a series have that of the bread as written: every team gets a portion.
+    /// </summary>
+    public ControlBatch? ControlOf(LessonFormula bread) =>
+        Controls.FirstOrDefault(control =>
+            control.Of.Formula.Id == (bread.Place?.OfId ?? bread.Formula.Id)
+            && bread.Formula.Lines.Any(line => control.LeftOut.Contains(line.Ingredient))
+        );
 
     /// <summary>Computes the pack, with the default assumptions.</summary>
     public static Computed<ComputedPack> Build(Lesson lesson, ClassProfile profile) => Build(lesson, profile, PackSettings.Default);
@@ -122,18 +145,21 @@ public record ComputedPack(
                 seaLevel.Add(below);
             }
         }
-        if (!ControlBatch.AllOf(lesson, profile, bread => cards.First(card => card.Bread.Formula.Id == bread.Formula.Id).Mix.Mixed.Typical, pressure, settings.Gas).TryGet(out var controls, out why))
+        if (
+            !ControlBatch
+                .AllOf(
+                    lesson,
+                    profile,
+                    bread => cards.First(card => card.Bread.Formula.Id == bread.Formula.Id).Mix.Mixed.Typical,
+                    pressure,
+                    settings.Gas
+                )
+                .TryGet(out var controls, out why)
+        )
             return why;
         if (!RequisitionLine.Priced(RequisitionLine.For(cards, lesson.Demonstrations), profile.Prices).TryGet(out var requisition, out why))
             return why;
-        return new ComputedPack(
-            lesson,
-            profile,
-            pressure,
-            Saturation.BoilingPoint(pressure),
-            cards,
-            requisition,
-            comparison)
+        return new ComputedPack(lesson, profile, pressure, Saturation.BoilingPoint(pressure), cards, requisition, comparison)
         {
             AsWritten = asWritten,
             AtSeaLevel = seaLevel,
@@ -147,9 +173,19 @@ public record ComputedPack(
     public ComputedPack LeftToInstructor(IReadOnlyCollection<string> formulaIds)
     {
         ArgumentNullException.ThrowIfNull(formulaIds);
-        var cards = Cards.Select(card => formulaIds.Contains(card.Bread.Formula.Id) ? card with { Teams = [], TeamNames = [] } : card).ToList();
-        return this with { Cards = cards, Requisition = RequisitionLine.Priced(RequisitionLine.For(cards, Lesson.Demonstrations), Class.Prices).Value };
+        var cards = Cards
+            .Select(card => formulaIds.Contains(card.Bread.Formula.Id) ? card with { Teams = [], TeamNames = [] } : card)
+            .ToList();
+        return this with
+        {
+            Cards = cards,
+            Requisition = RequisitionLine.Priced(RequisitionLine.For(cards, Lesson.Demonstrations), Class.Prices).Value,
+        };
     }
 
-    private static Impossibility InFormula(LessonFormula formula, Impossibility why) => why with { Message = $"{formula.Formula.Title}: {why.Message}" };
+    private static Impossibility InFormula(LessonFormula formula, Impossibility why) =>
+        why with
+        {
+            Message = $"{formula.Formula.Title}: {why.Message}",
+        };
 }

@@ -17,14 +17,30 @@ namespace ClassKit.Lessons.Packs;
 /// <param name="Batch">What the instructor weighs, a portion for each team.</param>
 /// <param name="LeftOut">What leavens the bread and is not in it.</param>
 /// <param name="Compared">The gas of one piece of it here: beaten-in air and vapour.</param>
-public sealed record ControlBatch(LessonDemonstration Shown, LessonFormula Of, Batch Batch, IReadOnlyList<Ingredient> LeftOut, LeaveningComparison Compared)
+public sealed record ControlBatch(
+    LessonDemonstration Shown,
+    LessonFormula Of,
+    Batch Batch,
+    IReadOnlyList<Ingredient> LeftOut,
+    LeaveningComparison Compared
+)
 {
     /// <summary>The demonstration with its control weighed out; as it is where it makes none.</summary>
     internal static Computed<LessonDemonstration> WeighedFor(LessonDemonstration shown, Lesson lesson, ClassProfile profile)
     {
         if (BreadOf(shown, lesson) is not { } bread)
             return shown;
-        return Weighed(bread, profile).Then<LessonDemonstration>(batch => shown with { Ingredients = [.. shown.Ingredients, .. batch.Lines.Select(line => new WeighedIngredient(line.Ingredient, line.Weighed))] });
+        return Weighed(bread, profile)
+            .Then<LessonDemonstration>(batch =>
+                shown with
+                {
+                    Ingredients =
+                    [
+                        .. shown.Ingredients,
+                        .. batch.Lines.Select(line => new WeighedIngredient(line.Ingredient, line.Weighed)),
+                    ],
+                }
+            );
     }
 
     /// <summary>The controls that a lesson's demonstrations mix, in their order.</summary>
@@ -33,7 +49,13 @@ public sealed record ControlBatch(LessonDemonstration Shown, LessonFormula Of, B
     /// <param name="mixed">How warm a bread's own mix is.</param>
     /// <param name="pressure">The air's.</param>
     /// <param name="settings">What is assumed of gas.</param>
-    internal static Computed<ReadOnlyCollection<ControlBatch>> AllOf(Lesson lesson, ClassProfile profile, Func<LessonFormula, Temperature> mixed, Pressure pressure, GasBudgetSettings settings)
+    internal static Computed<ReadOnlyCollection<ControlBatch>> AllOf(
+        Lesson lesson,
+        ClassProfile profile,
+        Func<LessonFormula, Temperature> mixed,
+        Pressure pressure,
+        GasBudgetSettings settings
+    )
     {
         List<ControlBatch> controls = [];
         foreach (var shown in lesson.Demonstrations)
@@ -41,20 +63,36 @@ public sealed record ControlBatch(LessonDemonstration Shown, LessonFormula Of, B
             if (BreadOf(shown, lesson) is not { } bread)
                 continue;
             var without = bread with { Formula = Unleavened(bread.Formula) };
-            if (!Weighed(bread, profile).TryGet(out var batch, out var why) || !LeaveningComparison.Of(without, new(mixed(bread), profile.KitchenTemperature, batch.Exact), pressure, settings).TryGet(out var compared, out why))
+            if (
+                !Weighed(bread, profile).TryGet(out var batch, out var why)
+                || !LeaveningComparison
+                    .Of(without, new(mixed(bread), profile.KitchenTemperature, batch.Exact), pressure, settings)
+                    .TryGet(out var compared, out why)
+            )
                 return why;
             controls.Add(new(shown, bread, batch, [.. bread.Formula.Lines.Select(line => line.Ingredient).Where(Leavens)], compared));
         }
         return controls.AsReadOnly();
     }
 
-    private static LessonFormula? BreadOf(LessonDemonstration shown, Lesson lesson) => lesson.Formulas.FirstOrDefault(formula => formula.Formula.Id == shown.ControlOf);
+    private static LessonFormula? BreadOf(LessonDemonstration shown, Lesson lesson) =>
+        lesson.Formulas.FirstOrDefault(formula => formula.Formula.Id == shown.ControlOf);
 
     private static Computed<Batch> Weighed(LessonFormula bread, ClassProfile profile) =>
-        Scaling.FromPieces(Unleavened(bread.Formula), profile.Teams, bread.PieceMass, DoughLoss.Of(bread.WeighedBesidesPercent), new Scales(profile.ScaleResolution, profile.SmallScaleResolution));
+        Scaling.FromPieces(
+            Unleavened(bread.Formula),
+            profile.Teams,
+            bread.PieceMass,
+            DoughLoss.Of(bread.WeighedBesidesPercent),
+            new Scales(profile.ScaleResolution, profile.SmallScaleResolution)
+        );
 
     /// <summary>Everything but soda, powder and yeast, in the same proportions.</summary>
-    private static BakersFormula Unleavened(BakersFormula formula) => formula with { Lines = [.. formula.Lines.Where(line => !Leavens(line.Ingredient))] };
+    private static BakersFormula Unleavened(BakersFormula formula) =>
+        formula with
+        {
+            Lines = [.. formula.Lines.Where(line => !Leavens(line.Ingredient))],
+        };
 
     private static bool Leavens(Ingredient ingredient) => ingredient.Role is IngredientRole.ChemicalLeavening or IngredientRole.Yeast;
 }

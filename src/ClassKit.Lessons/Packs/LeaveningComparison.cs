@@ -21,7 +21,8 @@ public sealed record LeaveningComparison(
     GasBudget Per100Flour,
     Band<double> Bench,
     Band<double> Oven,
-    double AllWaterPercent)
+    double AllWaterPercent
+)
 {
     /// <summary>False where nobody can say how much gas it holds, and so how high and wide it gets.</summary>
     public bool IsRisePredicted => PerPiece.Held.Holding.IsPredicted;
@@ -40,36 +41,69 @@ public sealed record LeaveningComparison(
         var assumed = Assumed(formula, settings);
         var stages = BakeStages.Of(formula, place, Saturation.BoilingPoint(pressure));
         var working = formula.Working;
-        return Budget(Mass.FromGrams(working.TotalPercent)).Then(flour => Budget(Mass.FromGrams(formula.PieceMass.Grams * working.TotalPercent / formula.Dried.TotalPercent)).Then<LeaveningComparison>(piece => new LeaveningComparison(
-            formula,
-            piece,
-            flour,
-            Minutes(inOven: false),
-            Minutes(inOven: true),
-            DoughWater.AllWaterPercent(formula.Dried))
-        {
-            Stood = stages.LastOrDefault(stage => stage.Warming is not null) is { } rest ? rest.Warming!.Between(rest.Minutes.Typical) : null,
-        }));
+        return Budget(Mass.FromGrams(working.TotalPercent))
+            .Then(flour =>
+                Budget(Mass.FromGrams(formula.PieceMass.Grams * working.TotalPercent / formula.Dried.TotalPercent))
+                    .Then<LeaveningComparison>(piece => new LeaveningComparison(
+                        formula,
+                        piece,
+                        flour,
+                        Minutes(inOven: false),
+                        Minutes(inOven: true),
+                        DoughWater.AllWaterPercent(formula.Dried)
+                    )
+                    {
+                        Stood = stages.LastOrDefault(stage => stage.Warming is not null) is { } rest
+                            ? rest.Warming!.Between(rest.Minutes.Typical)
+                            : null,
+                    })
+            );
 
-        Computed<GasBudget> Budget(Mass dough) => GasBudget.Of(working, dough, stages, place.Mixed, pressure, assumed)
-            .Then<GasBudget>(budget => budget with { IsOfFrozenDough = formula.IsFrozenDough, IsOfAgedLeavening = formula.HasAgedLeavening });
+        Computed<GasBudget> Budget(Mass dough) =>
+            GasBudget
+                .Of(working, dough, stages, place.Mixed, pressure, assumed)
+                .Then<GasBudget>(budget =>
+                    budget with
+                    {
+                        IsOfFrozenDough = formula.IsFrozenDough,
+                        IsOfAgedLeavening = formula.HasAgedLeavening,
+                    }
+                );
 
-        Band<double> Minutes(bool inOven) => stages.Where(stage => stage.InOven == inOven)
-            .Aggregate(default(Band<double>), (sum, stage) => sum.With(stage.Minutes, (left, right) => left + right));
+        Band<double> Minutes(bool inOven) =>
+            stages
+                .Where(stage => stage.InOven == inOven)
+                .Aggregate(default(Band<double>), (sum, stage) => sum.With(stage.Minutes, (left, right) => left + right));
     }
 
     /// <summary>How a batter was beaten and what the author says that it makes; no formula tells either.</summary>
     private static GasBudgetSettings Assumed(LessonFormula formula, GasBudgetSettings settings)
     {
         var isFoam = formula.Structure == CrumbStructure.Foam;
-        var gravity = formula.SpecificGravity is { } measured ? BatterAir.Around(measured) : isFoam ? BatterAir.FoamSpecificGravity : IsCreamed(formula) ? BatterAir.CreamedSpecificGravity : (Band<double>?)null;
-        var holding = GasHolding.AsWritten(formula.Structure, formula.Formula) ?? (IsCreamed(formula) ? GasHolding.CreamedBatter : settings.Holding);
-        // Nobody has published how fast a dough that is past its time lets gas go, nor how far one without a net rises, or one that was frozen, or whose leavening grew old.
-        if (formula.Place is { IsPastItsTime: true } || formula.IsFrozenDough || formula.HasAgedLeavening || (GasHolding.HasNoNet(formula.Formula) && !isFoam))
+        var gravity =
+            formula.SpecificGravity is { } measured ? BatterAir.Around(measured)
+            : isFoam ? BatterAir.FoamSpecificGravity
+            : IsCreamed(formula) ? BatterAir.CreamedSpecificGravity
+            : (Band<double>?)null;
+        var holding = GasHolding.AsWritten(formula.Structure, formula.Formula)
+            ?? (IsCreamed(formula) ? GasHolding.CreamedBatter : settings.Holding);
+        // Nobody has published how fast a dough that is past its time lets gas go, nor how far one without a net rises, or one that was
+        // frozen, or whose leavening grew old.
+        if (
+            formula.Place is { IsPastItsTime: true }
+            || formula.IsFrozenDough
+            || formula.HasAgedLeavening
+            || (GasHolding.HasNoNet(formula.Formula) && !isFoam)
+        )
             holding = (holding ?? GasHolding.For(formula.Formula)) with { IsPredicted = false };
-        return settings with { AirShare = gravity is { } beaten ? BatterAir.ShareOf(formula.Formula, beaten) : settings.AirShare, Holding = holding };
+        return settings with
+        {
+            AirShare = gravity is { } beaten ? BatterAir.ShareOf(formula.Formula, beaten) : settings.AirShare,
+            Holding = holding,
+        };
     }
 
     /// <summary>Fat and sugar that are beaten pale hold far more air than any other batter; the method says so, no formula does.</summary>
-    private static bool IsCreamed(LessonFormula formula) => formula.Steps.Any(step => step.Name.Contains("cream", StringComparison.OrdinalIgnoreCase));
+    private static bool IsCreamed(LessonFormula formula) =>
+        formula.Steps.Any(step => step.Name.Contains("cream", StringComparison.OrdinalIgnoreCase));
 }

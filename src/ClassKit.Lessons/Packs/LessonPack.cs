@@ -5,7 +5,10 @@ using ClassKit.Lessons.Values;
 
 namespace ClassKit.Lessons.Packs;
 
-/// <summary>A pack in words, the last stage: computed, planned, and with every value that its texts name as it is written for the class. Pages and workbooks only lay it out.</summary>
+/// <summary>
+/// A pack in words, the last stage: computed, planned, and with every value that its texts name as it is written for the class. Pages and
+/// workbooks only lay it out.
+/// </summary>
 public sealed record LessonPack : PlannedPack
 {
     private readonly IReadOnlyDictionary<string, string> _values;
@@ -24,7 +27,8 @@ public sealed record LessonPack : PlannedPack
     }
 
     /// <summary>The pictures of the lesson and its breads.</summary>
-    private IReadOnlyList<Picture> Pictures => field ??= [.. Lesson.Pictures.Concat(Lesson.Formulas.SelectMany(formula => formula.Pictures))];
+    private IReadOnlyList<Picture> Pictures =>
+        field ??= [.. Lesson.Pictures.Concat(Lesson.Formulas.SelectMany(formula => formula.Pictures))];
 
     /// <summary>A text of the lesson as this class reads it.</summary>
     public string Words(TextTemplate text)

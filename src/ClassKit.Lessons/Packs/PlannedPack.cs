@@ -4,7 +4,9 @@ using ClassKit.BenchPlans.Planning;
 
 namespace ClassKit.Lessons.Packs;
 
-/// <summary>A pack whose class has been planned at its benches: the second stage. Planning takes a solver, which this room does not know.</summary>
+/// <summary>
+/// A pack whose class has been planned at its benches: the second stage. Planning takes a solver, which this room does not know.
+/// </summary>
 public record PlannedPack : ComputedPack
 {
     /// <summary>The pack with its plan.</summary>

@@ -12,8 +12,9 @@ namespace ClassKit.Lessons.Purchasing;
 public sealed record Purchase(PurchaseUnit Pack, int Packs, Money ToPay, Money Used)
 {
     /// <summary>The purchase of a mass.</summary>
-    internal static Computed<Purchase> Of(PurchaseUnit pack, Mass needed) => pack.PacksFor(needed)
-        .Then(packs => pack.CostOfPacks(needed)
-        .Then(toPay => pack.CostOf(needed)
-        .Then<Purchase>(used => new Purchase(pack, packs, toPay, used))));
+    internal static Computed<Purchase> Of(PurchaseUnit pack, Mass needed) =>
+        pack.PacksFor(needed)
+            .Then(packs =>
+                pack.CostOfPacks(needed).Then(toPay => pack.CostOf(needed).Then<Purchase>(used => new Purchase(pack, packs, toPay, used)))
+            );
 }

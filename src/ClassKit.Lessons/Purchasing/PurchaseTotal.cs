@@ -9,10 +9,12 @@ namespace ClassKit.Lessons.Purchasing;
 /// <param name="Unpriced">Ingredients that the price list lacks and the sums leave out.</param>
 public sealed record PurchaseTotal(Money ToPay, Money Used, IReadOnlyList<Ingredient> Unpriced)
 {
-    internal static PurchaseTotal Of(IReadOnlyList<RequisitionLine> lines) => new(
-        Sum(lines, purchase => purchase.ToPay),
-        Sum(lines, purchase => purchase.Used),
-        [.. lines.Where(line => line.Purchase is null).Select(line => line.Ingredient)]);
+    internal static PurchaseTotal Of(IReadOnlyList<RequisitionLine> lines) =>
+        new(
+            Sum(lines, purchase => purchase.ToPay),
+            Sum(lines, purchase => purchase.Used),
+            [.. lines.Where(line => line.Purchase is null).Select(line => line.Ingredient)]
+        );
 
     private static Money Sum(IEnumerable<RequisitionLine> lines, Func<Purchase, Money> amount) =>
         lines.Select(line => line.Purchase).OfType<Purchase>().Aggregate(default(Money), (sum, purchase) => sum + amount(purchase));

@@ -20,7 +20,8 @@ public sealed record RequisitionLine(
     Mass Mass,
     IReadOnlyList<RequisitionUse> Uses,
     HouseholdMeasure? Household,
-    string? PoundsAndOunces)
+    string? PoundsAndOunces
+)
 {
     /// <summary>How much of it the demonstrations take; it is in <see cref="Mass"/>.</summary>
     public Mass Shown { get; init; }
@@ -34,15 +35,29 @@ public sealed record RequisitionLine(
         IReadOnlyList<RequisitionLine> weighed =
         [
             .. cards
-            .SelectMany(card => card.Batch.Lines.SelectMany(line => Bought(card, line))
-                .Concat(card.Surfaces.Select(taken => (card.Bread, taken.Surface.Ingredient, Mass: Times(taken.Mass, card.Loads)))))
-            .GroupBy(use => use.Ingredient.Id)
-            .Select(group => Line(group.First().Ingredient, [.. group.GroupBy(use => use.Bread.Formula.Id).Select(of => new RequisitionUse(of.First().Bread, Sum(of.Select(use => use.Mass))))], default)),
+                .SelectMany(card =>
+                    card.Batch.Lines.SelectMany(line => Bought(card, line))
+                        .Concat(card.Surfaces.Select(taken => (card.Bread, taken.Surface.Ingredient, Mass: Times(taken.Mass, card.Loads))))
+                )
+                .GroupBy(use => use.Ingredient.Id)
+                .Select(group =>
+                    Line(
+                        group.First().Ingredient,
+                        [
+                            .. group
+                                .GroupBy(use => use.Bread.Formula.Id)
+                                .Select(of => new RequisitionUse(of.First().Bread, Sum(of.Select(use => use.Mass)))),
+                        ],
+                        default
+                    )
+                ),
         ];
         return
         [
             .. weighed.Select(line => Line(line.Ingredient, line.Uses, Sum(shown[line.Ingredient.Id].Select(each => each.Mass)))),
-            .. shown.Where(lines => weighed.All(line => line.Ingredient.Id != lines.Key)).Select(lines => Line(lines.First().Ingredient, [], Sum(lines.Select(each => each.Mass)))),
+            .. shown
+                .Where(lines => weighed.All(line => line.Ingredient.Id != lines.Key))
+                .Select(lines => Line(lines.First().Ingredient, [], Sum(lines.Select(each => each.Mass)))),
         ];
     }
 
@@ -63,9 +78,10 @@ public sealed record RequisitionLine(
     }
 
     /// <summary>A starter that is built is bought as ripe starter, flour and water.</summary>
-    private static IEnumerable<(LessonFormula Bread, Ingredient Ingredient, Mass Mass)> Bought(FormulaCard card, BatchLine line) => card.BuildOf(line) is { Count: > 0 } build
-        ? build.Select(part => (card.Bread, part.Ingredient, Times(part.Mass, card.Loads)))
-        : [(card.Bread, line.Ingredient, Times(Larger(line), card.Loads))];
+    private static IEnumerable<(LessonFormula Bread, Ingredient Ingredient, Mass Mass)> Bought(FormulaCard card, BatchLine line) =>
+        card.BuildOf(line) is { Count: > 0 } build
+            ? build.Select(part => (card.Bread, part.Ingredient, Times(part.Mass, card.Loads)))
+            : [(card.Bread, line.Ingredient, Times(Larger(line), card.Loads))];
 
     /// <summary>What the scale cannot show is bought all the same.</summary>
     private static Mass Larger(BatchLine line) => line.IsBelowScale ? line.Exact : line.Weighed;

@@ -11,7 +11,8 @@ public sealed record PracticalRubric(
     string Title,
     IReadOnlyList<RubricLevel> Levels,
     IReadOnlyList<RubricCriterion> Criteria,
-    string Text)
+    string Text
+)
 {
     /// <summary>What a student earns who reaches the highest level everywhere.</summary>
     public decimal OutOf => Levels[^1].Points * Criteria.Sum(criterion => criterion.Weight);

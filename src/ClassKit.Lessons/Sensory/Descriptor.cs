@@ -9,8 +9,8 @@ namespace ClassKit.Lessons.Sensory;
 /// <param name="High">What its high end is called.</param>
 /// <param name="How">How to go about it, a few words.</param>
 /// <remarks>
-/// A category scale with named ends, as ISO 4121:2003, "Guidelines for the use of quantitative response scales", has them. The words are common practice, chosen to tell
-/// leavenings apart.
+/// A category scale with named ends, as ISO 4121:2003, "Guidelines for the use of quantitative response scales", has them. The words are
+/// common practice, chosen to tell leavenings apart.
 /// </remarks>
 public sealed record Descriptor(string Name, string Low, string High, string How)
 {
@@ -20,12 +20,20 @@ public sealed record Descriptor(string Name, string Low, string High, string How
     /// <summary>The high end of the scale.</summary>
     public const int Most = 9;
 
-    /// <summary>What is judged of the samples, looks first and aftertaste last: nobody is asked for the taste of yeast where no bread has any, nor of egg, of soda or of a sour starter.</summary>
+    /// <summary>
+    /// What is judged of the samples, looks first and aftertaste last: nobody is asked for the taste of yeast where no bread has any, nor
+    /// of egg, of soda or of a sour starter.
+    /// </summary>
     /// <param name="breads">What is tasted.</param>
     public static IReadOnlyList<Descriptor> For(IReadOnlyList<LessonFormula> breads)
     {
         ArgumentNullException.ThrowIfNull(breads);
-        return [.. All.Where(descriptor => descriptor.Of is not { } brings || breads.Any(bread => bread.Formula.Lines.Any(line => brings(line.Ingredient))))];
+        return
+        [
+            .. All.Where(descriptor =>
+                descriptor.Of is not { } brings || breads.Any(bread => bread.Formula.Lines.Any(line => brings(line.Ingredient)))
+            ),
+        ];
     }
 
     /// <summary>What has to be in a bread for this to be asked; null where it is asked of any.</summary>
@@ -37,9 +45,18 @@ public sealed record Descriptor(string Name, string Low, string High, string How
         new("Crispness of the crust", "soft", "crisp", "bite once with the front teeth"),
         new("Tenderness of the crumb", "tough", "tender", "chew five times"),
         new("Moistness", "dry", "moist", "after five chews"),
-        new("Smell and taste of yeast", "none", "strong", "smell first, then taste") { Of = ingredient => ingredient.Role == IngredientRole.Yeast },
-        new("Smell and taste of egg", "none", "strong", "smell first, then taste") { Of = ingredient => ingredient.Role == IngredientRole.Egg },
+        new("Smell and taste of yeast", "none", "strong", "smell first, then taste")
+        {
+            Of = ingredient => ingredient.Role == IngredientRole.Yeast,
+        },
+        new("Smell and taste of egg", "none", "strong", "smell first, then taste")
+        {
+            Of = ingredient => ingredient.Role == IngredientRole.Egg,
+        },
         new("Sourness", "none", "strong", "after five chews") { Of = ingredient => ingredient.StarterOf is not null },
-        new("Soapy or bitter aftertaste", "none", "strong", "wait ten seconds after swallowing") { Of = ingredient => ingredient.Role == IngredientRole.ChemicalLeavening },
+        new("Soapy or bitter aftertaste", "none", "strong", "wait ten seconds after swallowing")
+        {
+            Of = ingredient => ingredient.Role == IngredientRole.ChemicalLeavening,
+        },
     ];
 }

@@ -10,7 +10,9 @@ namespace ClassKit.Lessons.Sensory;
 /// <param name="PieceMass">Of dough, before it is baked.</param>
 public sealed record TastedBread(CodedBread Coded, int Pieces, int Bites, Mass PieceMass)
 {
-    /// <summary>A smaller bite says little about a crumb: some 5 g of dough, a cube of 2 to 3 cm once baked. Common practice, no source.</summary>
+    /// <summary>
+    /// A smaller bite says little about a crumb: some 5 g of dough, a cube of 2 to 3 cm once baked. Common practice, no source.
+    /// </summary>
     public static Mass LeastBite { get; } = Mass.FromGrams(5);
 
     /// <summary>Into how many bites each piece is cut, so that there are enough.</summary>
@@ -29,11 +31,15 @@ public sealed record TastedBread(CodedBread Coded, int Pieces, int Bites, Mass P
     public static IReadOnlyList<TastedBread> Of(Tasting tasting, IReadOnlyList<FormulaCard> cards, TrianglePair? triangle)
     {
         ArgumentNullException.ThrowIfNull(tasting);
-        return [.. tasting.Breads.Select(coded =>
-        {
-            var card = cards.First(card => card.Bread.Formula.Id == coded.Bread.Formula.Id);
-            var bites = tasting.Plates.Count + (triangle?.A == card ? tasting.Bites('A') : 0) + (triangle?.B == card ? tasting.Bites('B') : 0);
-            return new TastedBread(coded, card.Pieces * card.Loads, bites, card.Bread.PieceMass);
-        })];
+        return
+        [
+            .. tasting.Breads.Select(coded =>
+            {
+                var card = cards.First(card => card.Bread.Formula.Id == coded.Bread.Formula.Id);
+                var bites =
+                    tasting.Plates.Count + (triangle?.A == card ? tasting.Bites('A') : 0) + (triangle?.B == card ? tasting.Bites('B') : 0);
+                return new TastedBread(coded, card.Pieces * card.Loads, bites, card.Bread.PieceMass);
+            }),
+        ];
     }
 }

@@ -5,7 +5,9 @@ namespace ClassKit.Lessons.Sensory;
 /// <param name="BlindFrom">When the blind tasting begins; null where there is no time for one.</param>
 /// <param name="TalkFrom">When talking begins; the end of the blind tasting.</param>
 /// <param name="To">When it is over.</param>
-/// <remarks>A sample on seven scales and its rinse take a taster some two minutes, three samples of a triangle two more: common practice, no source.</remarks>
+/// <remarks>
+/// A sample on seven scales and its rinse take a taster some two minutes, three samples of a triangle two more: common practice, no source.
+/// </remarks>
 public sealed record TastingCourse(int From, int? BlindFrom, int TalkFrom, int To)
 {
     /// <summary>Below this many minutes nobody tastes blind: measuring and talking take them all.</summary>
@@ -27,6 +29,8 @@ public sealed record TastingCourse(int From, int? BlindFrom, int TalkFrom, int T
     {
         ArgumentOutOfRangeException.ThrowIfNegative(minutes);
         var part = minutes * 2 / 5;
-        return minutes < LeastMinutes ? new(from, null, from + minutes / 2, from + minutes) : new(from, from + part, from + 2 * part, from + minutes);
+        return minutes < LeastMinutes
+            ? new(from, null, from + minutes / 2, from + minutes)
+            : new(from, from + part, from + 2 * part, from + minutes);
     }
 }

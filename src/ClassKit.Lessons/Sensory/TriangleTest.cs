@@ -1,7 +1,10 @@
 namespace ClassKit.Lessons.Sensory;
 
 /// <summary>Whether people can tell two products apart: each gets three samples, two of them alike, and points out the odd one.</summary>
-/// <remarks>ISO 4120:2021, "Sensory analysis – Methodology – Triangle test": whoever guesses is right one time in three, so the number of right answers is binomial.</remarks>
+/// <remarks>
+/// ISO 4120:2021, "Sensory analysis – Methodology – Triangle test": whoever guesses is right one time in three, so the number of right
+/// answers is binomial.
+/// </remarks>
 public static class TriangleTest
 {
     /// <summary>How often a guess is right.</summary>
@@ -10,7 +13,10 @@ public static class TriangleTest
     /// <summary>Below this many answers nothing can be made of them: the standard's table begins here.</summary>
     public const int FewestAnswers = 6;
 
-    /// <summary>The least number of answers that the standard asks for where a difference of usual size is looked for; a class is often smaller, and then only large differences show. From memory.</summary>
+    /// <summary>
+    /// The least number of answers that the standard asks for where a difference of usual size is looked for; a class is often smaller, and
+    /// then only large differences show. From memory.
+    /// </summary>
     public const int UsualAnswers = 24;
 
     /// <summary>The risks of a false alarm that are tabulated, 0 to 1: 5 %, 1 % and 0.1 %.</summary>
@@ -30,7 +36,8 @@ public static class TriangleTest
         var tail = 0.0;
         for (var count = 0; count <= answers; count++)
         {
-            if (count >= right) tail += Math.Exp(logarithm);
+            if (count >= right)
+                tail += Math.Exp(logarithm);
             logarithm += Math.Log((double)(answers - count) / (count + 1)) + Math.Log(ByChance / (1 - ByChance));
         }
         return Math.Min(1, tail);

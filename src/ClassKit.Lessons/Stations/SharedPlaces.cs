@@ -19,9 +19,23 @@ public sealed record SharedPlaces(EquipmentKind Kind, int AtOnce, int From, int 
     public static IReadOnlyList<SharedPlaces> Of(BenchPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        var uses = plan.Steps.SelectMany((step, at) => Method(plan, step).Uses.Select(use => new Use(use, step.Start, Leaves(plan, at), new(step.Load.Bread, step.Step), "")))
-            .Concat(plan.Demonstrations.SelectMany(shown => shown.Demonstration.Uses.Select(use => new Use(use, shown.Start, shown.End, null, shown.Demonstration.Name)))).ToList();
-        return [.. uses.GroupBy(use => use.Of.Kind).OrderBy(kind => kind.Key.One, StringComparer.Ordinal).Select(kind => Peak(kind.Key, [.. kind], plan))];
+        var uses = plan
+            .Steps.SelectMany(
+                (step, at) =>
+                    Method(plan, step).Uses.Select(use => new Use(use, step.Start, Leaves(plan, at), new(step.Load.Bread, step.Step), ""))
+            )
+            .Concat(
+                plan.Demonstrations.SelectMany(shown =>
+                    shown.Demonstration.Uses.Select(use => new Use(use, shown.Start, shown.End, null, shown.Demonstration.Name))
+                )
+            )
+            .ToList();
+        return
+        [
+            .. uses.GroupBy(use => use.Of.Kind)
+                .OrderBy(kind => kind.Key.One, StringComparer.Ordinal)
+                .Select(kind => Peak(kind.Key, [.. kind], plan)),
+        ];
     }
 
     /// <summary>Some pieces in use from one minute to another, for a step or for a demonstration.</summary>
@@ -39,7 +53,11 @@ public sealed record SharedPlaces(EquipmentKind Kind, int AtOnce, int From, int 
 
     private static SharedPlaces Peak(EquipmentKind kind, IReadOnlyList<Use> uses, BenchPlan plan)
     {
-        var (from, most) = uses.Select(use => use.From).Distinct().Order().Select(minute => (minute, InUse(uses, minute))).MaxBy(moment => moment.Item2);
+        var (from, most) = uses.Select(use => use.From)
+            .Distinct()
+            .Order()
+            .Select(minute => (minute, InUse(uses, minute)))
+            .MaxBy(moment => moment.Item2);
         var to = uses.Select(use => use.To).Where(end => end > from).Order().First(end => InUse(uses, end) != most);
         return new(kind, most, from, to, plan.Class.CountedOf(kind), [.. uses.Select(use => use.Step).OfType<StepOfBread>().Distinct()])
         {
@@ -47,5 +65,6 @@ public sealed record SharedPlaces(EquipmentKind Kind, int AtOnce, int From, int 
         };
     }
 
-    private static int InUse(IReadOnlyList<Use> uses, int minute) => uses.Where(use => use.From <= minute && minute < use.To).Sum(use => use.Of.Count);
+    private static int InUse(IReadOnlyList<Use> uses, int minute) =>
+        uses.Where(use => use.From <= minute && minute < use.To).Sum(use => use.Of.Count);
 }

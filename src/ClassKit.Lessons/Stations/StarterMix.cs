@@ -9,15 +9,22 @@ namespace ClassKit.Lessons.Stations;
 /// <summary>What is mixed for the starter of a bread, and when, so that it is ripe as it is weighed.</summary>
 /// <param name="Card">The bread, for one team.</param>
 /// <param name="Build">How it is built.</param>
-/// <param name="Weighed">The minute of the class in which it is weighed for the bread by the first team, or for the stage that follows; null without a plan.</param>
+/// <param name="Weighed">The minute of the class in which it is weighed for the bread by the first team, or for the stage that follows;
+/// null without a plan.</param>
 /// <param name="ForATeam">Ripe starter, flour and water for one team.</param>
-public sealed record StarterMix(FormulaCard Card, StarterBuild Build, int? Weighed, IReadOnlyList<(Ingredient Ingredient, Mass Mass)> ForATeam)
+public sealed record StarterMix(
+    FormulaCard Card,
+    StarterBuild Build,
+    int? Weighed,
+    IReadOnlyList<(Ingredient Ingredient, Mass Mass)> ForATeam
+)
 {
     /// <summary>The minute in which it is mixed, below 0 before the class; null without a plan.</summary>
     public int? Mixed => Weighed - Minutes(Build.Hours);
 
     /// <summary>The same for all that make the bread.</summary>
-    public IReadOnlyList<(Ingredient Ingredient, Mass Mass)> InAll => [.. ForATeam.Select(part => (part.Ingredient, part.Mass * Card.Loads))];
+    public IReadOnlyList<(Ingredient Ingredient, Mass Mass)> InAll =>
+        [.. ForATeam.Select(part => (part.Ingredient, part.Mass * Card.Loads))];
 
     /// <summary>Which mixing of its starter it is, from 1.</summary>
     public required int Stage { get; init; }
@@ -34,10 +41,19 @@ public sealed record StarterMix(FormulaCard Card, StarterBuild Build, int? Weigh
         return
         [
             .. from card in cards
-               from line in card.Batch.Lines
-               let stages = card.StagesOf(line)
-               from at in Enumerable.Range(0, stages.Count)
-               select new StarterMix(card, stages[at].Build, Begins(plan, card) - Minutes(stages[at].HoursBefore - stages[at].Build.Hours), stages[at].Parts) { Stage = at + 1, Stages = stages.Count },
+            from line in card.Batch.Lines
+            let stages = card.StagesOf(line)
+            from at in Enumerable.Range(0, stages.Count)
+            select new StarterMix(
+                card,
+                stages[at].Build,
+                Begins(plan, card) - Minutes(stages[at].HoursBefore - stages[at].Build.Hours),
+                stages[at].Parts
+            )
+            {
+                Stage = at + 1,
+                Stages = stages.Count,
+            },
         ];
     }
 

@@ -15,14 +15,18 @@ public static class TeamStation
         ArgumentNullException.ThrowIfNull(lesson);
         return
         [
-            .. lesson.Formulas.Where(formula => !IsLeftToInstructor(formula, plan))
+            .. lesson
+                .Formulas.Where(formula => !IsLeftToInstructor(formula, plan))
                 .SelectMany(formula => formula.Equipment.Select(tool => (Formula: formula, Tool: tool)))
                 .GroupBy(need => need.Tool.Name, StringComparer.OrdinalIgnoreCase)
                 .Select(needs => new StationTool(
                     needs.First().Tool.Name,
-                    needs.All(need => need.Tool.IsShared) ? needs.Max(need => need.Tool.Count) : AtOnce([.. needs.Select(need => (need.Formula, need.Tool.Count))], plan),
+                    needs.All(need => need.Tool.IsShared)
+                        ? needs.Max(need => need.Tool.Count)
+                        : AtOnce([.. needs.Select(need => (need.Formula, need.Tool.Count))], plan),
                     [.. needs.Select(need => need.Formula).Distinct()],
-                    needs.All(need => need.Tool.IsShared))),
+                    needs.All(need => need.Tool.IsShared)
+                )),
         ];
     }
 
@@ -35,12 +39,23 @@ public static class TeamStation
         // Without a plan every bread may be under way at once; of a series a team has one.
         if (plan is null)
             return needs.GroupBy(need => need.Formula.Place?.OfId ?? need.Formula.Formula.Id).Sum(of => of.Max(need => need.Count));
-        return Enumerable.Range(1, plan.Class.Teams).Max(team =>
-        {
-            var spans = needs.Select(need => (need.Count, Span: SpanOf(need.Formula, team, plan))).Where(need => need.Span is not null).ToList();
-            return spans.Select(begun => spans.Where(other => other.Span!.Value.From <= begun.Span!.Value.From && begun.Span.Value.From < other.Span.Value.To).Sum(other => other.Count))
-                .DefaultIfEmpty(needs.Max(need => need.Count)).Max();
-        });
+        return Enumerable
+            .Range(1, plan.Class.Teams)
+            .Max(team =>
+            {
+                var spans = needs
+                    .Select(need => (need.Count, Span: SpanOf(need.Formula, team, plan)))
+                    .Where(need => need.Span is not null)
+                    .ToList();
+                return spans
+                    .Select(begun =>
+                        spans
+                            .Where(other => other.Span!.Value.From <= begun.Span!.Value.From && begun.Span.Value.From < other.Span.Value.To)
+                            .Sum(other => other.Count)
+                    )
+                    .DefaultIfEmpty(needs.Max(need => need.Count))
+                    .Max();
+            });
     }
 
     private static (int From, int To)? SpanOf(LessonFormula formula, int team, BenchPlan plan)

@@ -9,7 +9,9 @@ namespace ClassKit.Pages.Benches;
 /// <param name="IsWork">True if hands are needed; otherwise it goes on by itself.</param>
 public sealed record RunEntry(int Minute, string What, string Bread, int? Until, string Note, bool IsWork)
 {
-    /// <summary>True if something goes through an oven's door then: it takes a moment, and nothing is put right that was put in late.</summary>
+    /// <summary>
+    /// True if something goes through an oven's door then: it takes a moment, and nothing is put right that was put in late.
+    /// </summary>
     public bool IsAtDoor { get; init; }
 
     /// <summary>How many pairs of hands it takes; 0 where none, or where it is not said.</summary>

@@ -1,6 +1,8 @@
 namespace ClassKit.Pages.Benches;
 
-/// <summary>How much of paper a run sheet takes in letters of ten points: closer lines before a second side, never smaller letters.</summary>
+/// <summary>
+/// How much of paper a run sheet takes in letters of ten points: closer lines before a second side, never smaller letters.
+/// </summary>
 internal static class RunSheetLines
 {
     /// <summary>With room to tick between them. As measured on Letter on its side, 190 mm high.</summary>
@@ -25,7 +27,9 @@ internal static class RunSheetLines
 
     /// <summary>The lines of a sheet: what is longer than its column takes a second one.</summary>
     public static int Of(IReadOnlyList<RunEntry> entries) =>
-        entries.Sum(entry => 1 + new[] { entry.Note.Length / NoteLine, entry.What.Length / WhatLine, entry.Bread.Length / BreadLine }.Max());
+        entries.Sum(entry =>
+            1 + new[] { entry.Note.Length / NoteLine, entry.What.Length / WhatLine, entry.Bread.Length / BreadLine }.Max()
+        );
 
     /// <summary>The printed sides: 1 or more.</summary>
     public static int SidesOf(IReadOnlyList<RunEntry> entries) => Math.Max(1, (Of(entries) + Close - 1) / Close);

@@ -21,35 +21,66 @@ internal sealed class TimelineLabels(int periodMinutes)
 
     private const double Gap = 5;
 
-    /// <summary>So many letters of a row's name stand on one line: what is longer takes another, and is not in the way of anything.</summary>
+    /// <summary>
+    /// So many letters of a row's name stand on one line: what is longer takes another, and is not in the way of anything.
+    /// </summary>
     public const int LettersOfAName = 30;
 
     /// <summary>The bars with their labels, in order.</summary>
     public IReadOnlyList<TimelinePiece> Place(IReadOnlyList<TimelineBar> bars)
     {
-        List<List<(double From, double To)>> taken = [[.. bars.Select(bar => (X(bar.Start), X(bar.End)))]];
-        return [.. Runs(bars).SelectMany(run => run.Count > 1 && run.Any(bar => !Fits(bar.Short, bar)) ? [new(run, Place(Joined(run), taken))] : run.Select(bar => new TimelinePiece([bar], Place(bar, taken))))];
+        List<List<(double From, double To)>> taken =
+        [
+            [.. bars.Select(bar => (X(bar.Start), X(bar.End)))],
+        ];
+        return
+        [
+            .. Runs(bars)
+                .SelectMany(run =>
+                    run.Count > 1 && run.Any(bar => !Fits(bar.Short, bar))
+                        ? [new(run, Place(Joined(run), taken))]
+                        : run.Select(bar => new TimelinePiece([bar], Place(bar, taken)))
+                ),
+        ];
     }
 
-    /// <summary>What is set aside, named above its minutes: its last two meet at the boundary between them, so that both stand on one line.</summary>
+    /// <summary>
+    /// What is set aside, named above its minutes: its last two meet at the boundary between them, so that both stand on one line.
+    /// </summary>
     public IReadOnlyList<TimelineLabel> PlaceAbove(IReadOnlyList<(int From, int To, string Text)> spans)
     {
         var shift = spans.Count == 0 ? 0 : Math.Min(0, NarrowestWidth - X(spans[^1].From) - Gap - Width(spans[^1].Text));
         return
         [
-            .. spans.Index().Select(each => each.Index == spans.Count - 2 && each.Item.To == spans[^1].From
-                ? new TimelineLabel(each.Item.Text, each.Item.To, shift - Gap, "end", 0, false)
-                : new TimelineLabel(each.Item.Text, each.Item.From, (each.Index == spans.Count - 1 ? shift : 0) + Gap, "start", 0, false)),
+            .. spans
+                .Index()
+                .Select(each =>
+                    each.Index == spans.Count - 2 && each.Item.To == spans[^1].From
+                        ? new TimelineLabel(each.Item.Text, each.Item.To, shift - Gap, "end", 0, false)
+                        : new TimelineLabel(
+                            each.Item.Text,
+                            each.Item.From,
+                            (each.Index == spans.Count - 1 ? shift : 0) + Gap,
+                            "start",
+                            0,
+                            false
+                        )
+                ),
         ];
     }
 
     /// <summary>Hands that go from step to step are one run; every other bar is one by itself.</summary>
     private static IEnumerable<IReadOnlyList<TimelineBar>> Runs(IReadOnlyList<TimelineBar> bars)
     {
-        for (var at = 0; at < bars.Count;)
+        for (var at = 0; at < bars.Count; )
         {
             var end = at + 1;
-            while (end < bars.Count && bars[at].Kind == BarKind.HandsOn && bars[end].Kind == BarKind.HandsOn && bars[end].Start == bars[end - 1].End)
+            while (
+                end < bars.Count
+                && bars[at].Kind == BarKind.HandsOn
+                && bars[end].Kind == BarKind.HandsOn
+                && bars[end].Start == bars[end - 1].End
+            )
                 end++;
             yield return [.. bars.Skip(at).Take(end - at)];
             at = end;
@@ -57,7 +88,8 @@ internal sealed class TimelineLabels(int periodMinutes)
     }
 
     /// <summary>"1–4".</summary>
-    private static TimelineBar Joined(IReadOnlyList<TimelineBar> run) => new("", $"{run[0].Short}–{run[^1].Short}", run[0].Start, run[^1].End, BarKind.HandsOn);
+    private static TimelineBar Joined(IReadOnlyList<TimelineBar> run) =>
+        new("", $"{run[0].Short}–{run[^1].Short}", run[0].Start, run[^1].End, BarKind.HandsOn);
 
     private TimelineLabel? Place(TimelineBar bar, List<List<(double From, double To)>> taken)
     {
@@ -95,7 +127,10 @@ internal sealed class TimelineLabels(int periodMinutes)
     /// <summary>Takes a place if it is free and on the drawing, right of the names.</summary>
     private bool Take(List<(double From, double To)> line, double from, double to, bool everywhere = false)
     {
-        if ((!everywhere && (from < X(0) || to > NarrowestWidth)) || line.Exists(other => from < other.To + Gap / 2 && other.From < to + Gap / 2))
+        if (
+            (!everywhere && (from < X(0) || to > NarrowestWidth))
+            || line.Exists(other => from < other.To + Gap / 2 && other.From < to + Gap / 2)
+        )
             return false;
         line.Add((from, to));
         return true;

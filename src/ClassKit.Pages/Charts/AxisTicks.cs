@@ -3,7 +3,9 @@ namespace ClassKit.Pages.Charts;
 /// <summary>Round values along an axis.</summary>
 internal static class AxisTicks
 {
-    /// <summary>0 and the multiples of 1, 2 or 5 times a power of ten up to <paramref name="largest"/>, at most about as many as wanted.</summary>
+    /// <summary>
+    /// 0 and the multiples of 1, 2 or 5 times a power of ten up to <paramref name="largest"/>, at most about as many as wanted.
+    /// </summary>
     /// <param name="largest">Above 0.</param>
     /// <param name="wanted">At least 1.</param>
     public static IReadOnlyList<double> For(double largest, int wanted)
@@ -31,5 +33,9 @@ internal static class AxisTicks
     }
 
     private static IReadOnlyList<double> Multiples(double first, double last, double step) =>
-        [.. Enumerable.Range(0, (int)(last - first) + 1).Select(index => Math.Round((first + index) * step, 9, MidpointRounding.AwayFromZero))];
+        [
+            .. Enumerable
+                .Range(0, (int)(last - first) + 1)
+                .Select(index => Math.Round((first + index) * step, 9, MidpointRounding.AwayFromZero)),
+        ];
 }

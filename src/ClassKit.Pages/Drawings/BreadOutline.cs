@@ -4,7 +4,8 @@ namespace ClassKit.Pages.Drawings;
 
 /// <summary>A bread cut through its middle: the right half of its edge, from the middle of the bottom to the top.</summary>
 /// <param name="Edge">Millimetres from the middle, and above the bottom.</param>
-/// <param name="Rim">Where the tin ends, from the middle and above the bottom; null where there is none or the bread does not reach it.</param>
+/// <param name="Rim">Where the tin ends, from the middle and above the bottom; null where there is none or the bread does not reach
+/// it.</param>
 public sealed record BreadOutline(IReadOnlyList<(double X, double Z)> Edge, (double X, double Z)? Rim)
 {
     /// <summary>An arc in as many straight lines: at print size nobody sees them.</summary>
@@ -56,7 +57,8 @@ public sealed record BreadOutline(IReadOnlyList<(double X, double Z)> Edge, (dou
     {
         var half = tin.WidthMillimetres / 2;
         var above = height - tin.DepthMillimetres;
-        IEnumerable<(double, double)> top = above <= 0 ? [(half, height), (0, height)]
+        IEnumerable<(double, double)> top =
+            above <= 0 ? [(half, height), (0, height)]
             : above < half ? Cap(half, above, tin.DepthMillimetres)
             : Cap(half, half, height - half);
         return new([(0, 0), (half, 0), .. top], (half, tin.DepthMillimetres));

@@ -28,7 +28,8 @@ internal sealed record Bubbling(int Count, double Least, double Most, double Wal
                 var across = (2 * random.Fraction()) - 1;
                 var y = SeenCut.Floor - ((SeenCut.Floor - top(across)) * random.Fraction());
                 var bubble = new Bubble(50 + (across * half(y)), y, radius, radius * (0.8 + (0.2 * random.Fraction())));
-                if (!IsInside(bubble, top, half) || bubbles.Exists(other => Distance(other, bubble) < other.Reach + bubble.Reach + Wall)) continue;
+                if (!IsInside(bubble, top, half) || bubbles.Exists(other => Distance(other, bubble) < other.Reach + bubble.Reach + Wall))
+                    continue;
                 bubbles.Add(bubble);
                 break;
             }
@@ -47,5 +48,6 @@ internal sealed record Bubbling(int Count, double Least, double Most, double Wal
             && bubble.Y - bubble.Reach - skin > top(Math.Max(-1, across - (bubble.Reach / half(bubble.Y))));
     }
 
-    private static double Distance(Bubble one, Bubble other) => Math.Sqrt(((one.X - other.X) * (one.X - other.X)) + ((one.Y - other.Y) * (one.Y - other.Y)));
+    private static double Distance(Bubble one, Bubble other) =>
+        Math.Sqrt(((one.X - other.X) * (one.X - other.X)) + ((one.Y - other.Y) * (one.Y - other.Y)));
 }

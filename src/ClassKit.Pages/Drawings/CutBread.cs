@@ -28,6 +28,7 @@ internal sealed record CutBread(string Title, BreadOutline Outline, double GasSh
             gas / volume,
             piece.Held.Holding.IsHollow,
             Prediction.Of(Measure.Height, compared, boilingPoint)!,
-            Prediction.Of(Measure.Diameter, compared, boilingPoint)!);
+            Prediction.Of(Measure.Diameter, compared, boilingPoint)!
+        );
     }
 }

@@ -29,8 +29,14 @@ public sealed record ExerciseFeedback(int Number, Exercise Exercise, IReadOnlyLi
         var uncounted = grade.Total.Uncounted;
         return
         [
-            .. grade.Answers.GroupBy(answer => answer.Exercise.Id).Select(answers =>
-                new ExerciseFeedback(numbers[answers.Key], answers.First().Exercise, [.. answers], !uncounted.Contains(answers.Key))),
+            .. grade
+                .Answers.GroupBy(answer => answer.Exercise.Id)
+                .Select(answers => new ExerciseFeedback(
+                    numbers[answers.Key],
+                    answers.First().Exercise,
+                    [.. answers],
+                    !uncounted.Contains(answers.Key)
+                )),
         ];
     }
 
@@ -44,7 +50,8 @@ public sealed record ExerciseFeedback(int Number, Exercise Exercise, IReadOnlyLi
     /// <summary>Where the first slip lies and what was carried on from it, or what was left blank; null if there is neither.</summary>
     public string? FirstSlip()
     {
-        if (Answers.FirstOrDefault(answer => OutcomeText.IsSlip(answer.Outcome) && answer.Correction is null) is not { } slip) return LeftBlank();
+        if (Answers.FirstOrDefault(answer => OutcomeText.IsSlip(answer.Outcome) && answer.Correction is null) is not { } slip)
+            return LeftBlank();
 
         var followed = Answers.Where(answer => answer.Outcome == Outcome.FollowThrough).Select(answer => LetterOf(answer.Part.Id)).ToList();
         var where = $"The first slip is in part {LetterOf(slip.Part.Id)}.";
@@ -58,9 +65,15 @@ public sealed record ExerciseFeedback(int Number, Exercise Exercise, IReadOnlyLi
 
     private string? LeftBlank()
     {
-        var blank = Answers.Where(answer => answer.Outcome == Outcome.Blank && answer.Correction is null).Select(answer => LetterOf(answer.Part.Id)).ToList();
-        if (blank.Count == 0) return null;
-        return blank.Count == Answers.Count ? "This exercise was left blank." : $"{Counted.Noun(blank.Count, "Part")} {Phrases.List(blank)} {Counted.Noun(blank.Count, "was", "were")} left blank.";
+        var blank = Answers
+            .Where(answer => answer.Outcome == Outcome.Blank && answer.Correction is null)
+            .Select(answer => LetterOf(answer.Part.Id))
+            .ToList();
+        if (blank.Count == 0)
+            return null;
+        return blank.Count == Answers.Count
+            ? "This exercise was left blank."
+            : $"{Counted.Noun(blank.Count, "Part")} {Phrases.List(blank)} {Counted.Noun(blank.Count, "was", "were")} left blank.";
     }
 
     /// <summary>That the student put the step of one answer into other places too; null if not.</summary>
@@ -69,9 +82,10 @@ public sealed record ExerciseFeedback(int Number, Exercise Exercise, IReadOnlyLi
     /// <summary>The student's own earlier answers that one answer was judged with, in words; null if there were none.</summary>
     public string? JudgedWith(AnswerGrade answer)
     {
-        if (answer.OwnEarlierAnswers.Count == 0) return null;
-        var own = Exercise.Parts
-            .Where(part => answer.OwnEarlierAnswers.ContainsKey(part.Id))
+        if (answer.OwnEarlierAnswers.Count == 0)
+            return null;
+        var own = Exercise
+            .Parts.Where(part => answer.OwnEarlierAnswers.ContainsKey(part.Id))
             .Select(part => $"{ResultText.Of(part, answer.OwnEarlierAnswers[part.Id])} from part {LetterOf(part.Id)}")
             .ToList();
         return $"Judged with your own {Phrases.List(own)}.";

@@ -27,7 +27,17 @@ public sealed record FeedbackPlace(ExerciseFeedback Exercise, AnswerGrade Answer
     public string Anchor => $"part-{Answer.Exercise.Id}-{Answer.Part.Id}";
 
     /// <summary>What to say of it in a sentence.</summary>
-    public string Words => string.Join(' ', ((string?[])[Answer.Outcome == Outcome.Misconception ? Answer.Misconception!.Words : FindingWords.Of(Answer), Exercise.Repeated(Answer)]).OfType<string>());
+    public string Words =>
+        string.Join(
+            ' ',
+            (
+                (string?[])
+                    [
+                        Answer.Outcome == Outcome.Misconception ? Answer.Misconception!.Words : FindingWords.Of(Answer),
+                        Exercise.Repeated(Answer),
+                    ]
+            ).OfType<string>()
+        );
 
     /// <summary>What was entered, as the student reads it.</summary>
     public string Entered(DealtStudent dealt)
@@ -36,11 +46,15 @@ public sealed record FeedbackPlace(ExerciseFeedback Exercise, AnswerGrade Answer
         return StudentAnswer.Of(Answer, dealt.GivensOf(Answer.Exercise.Id));
     }
 
-    /// <summary>What is right with the numbers dealt to a student, as HTML: an option behind the letter that the student reads it behind.</summary>
+    /// <summary>
+    /// What is right with the numbers dealt to a student, as HTML: an option behind the letter that the student reads it behind.
+    /// </summary>
     public string Right(DealtStudent dealt)
     {
         ArgumentNullException.ThrowIfNull(dealt);
-        return Answer.Part.Choice is null ? Solution(dealt).Numbers : WebUtility.HtmlEncode(LetteredAnswer.Of(Answer.Exercise, Answer.Part, dealt.GivensOf(Answer.Exercise.Id), Answer.Expected));
+        return Answer.Part.Choice is null
+            ? Solution(dealt).Numbers
+            : WebUtility.HtmlEncode(LetteredAnswer.Of(Answer.Exercise, Answer.Part, dealt.GivensOf(Answer.Exercise.Id), Answer.Expected));
     }
 
     /// <summary>How the part is worked out with the numbers dealt to a student.</summary>

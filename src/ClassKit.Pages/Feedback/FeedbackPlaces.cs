@@ -8,7 +8,10 @@ namespace ClassKit.Pages.Feedback;
 /// <param name="exercises">The exercises in workbook order.</param>
 internal sealed class FeedbackPlaces(IReadOnlyList<ExerciseFeedback> exercises)
 {
-    private readonly List<FeedbackPlace> _all = [.. exercises.SelectMany(exercise => exercise.Answers.Select(answer => new FeedbackPlace(exercise, answer)))];
+    private readonly List<FeedbackPlace> _all =
+    [
+        .. exercises.SelectMany(exercise => exercise.Answers.Select(answer => new FeedbackPlace(exercise, answer))),
+    ];
 
     private IEnumerable<FeedbackPlace> Unsettled => _all.Where(place => !place.IsSettled);
 
@@ -31,26 +34,41 @@ internal sealed class FeedbackPlaces(IReadOnlyList<ExerciseFeedback> exercises)
     public IReadOnlyList<FeedbackPlace> Carried => [.. _all.Where(place => place.Answer.Outcome == Outcome.FollowThrough)];
 
     /// <summary>Wrong, typed or blank: what a worked solution is wanted of.</summary>
-    public IReadOnlyList<FeedbackPlace> Missed => [.. Unsettled.Where(place => place.Shown is not (Outcome.Sound or Outcome.FollowThrough) && !Written.Contains(place))];
+    public IReadOnlyList<FeedbackPlace> Missed =>
+        [.. Unsettled.Where(place => place.Shown is not (Outcome.Sound or Outcome.FollowThrough) && !Written.Contains(place))];
 
     /// <summary>Exercises in which every part is right, or has its full points by the instructor's word.</summary>
-    public IReadOnlyList<ExerciseFeedback> Solid => [.. exercises.Where(exercise => exercise.Answers.All(answer => answer.Correction is null
-        ? OutcomeText.Shown(answer.Outcome, answer.Part) == Outcome.Sound
-        : answer.Points >= answer.OutOf))];
+    public IReadOnlyList<ExerciseFeedback> Solid =>
+        [
+            .. exercises.Where(exercise =>
+                exercise.Answers.All(answer =>
+                    answer.Correction is null
+                        ? OutcomeText.Shown(answer.Outcome, answer.Part) == Outcome.Sound
+                        : answer.Points >= answer.OutOf
+                )
+            ),
+        ];
 
     /// <summary>The places of some answers.</summary>
     public IReadOnlyList<FeedbackPlace> Of(IReadOnlyList<AnswerGrade> answers) => [.. _all.Where(place => answers.Contains(place.Answer))];
 
-    /// <summary>The slips to put right first: those that cost most, and of equal ones those of which can be said what happened; in workbook order.</summary>
+    /// <summary>
+    /// The slips to put right first: those that cost most, and of equal ones those of which can be said what happened; in workbook order.
+    /// </summary>
     /// <param name="most">At most so many.</param>
     public IReadOnlyList<FeedbackPlace> Costliest(int most)
     {
-        var costliest = Slips.OrderByDescending(place => place.Answer.OutOf - place.Answer.Points).ThenByDescending(place => place.Answer.IsExplained).Take(most).ToHashSet();
+        var costliest = Slips
+            .OrderByDescending(place => place.Answer.OutOf - place.Answer.Points)
+            .ThenByDescending(place => place.Answer.IsExplained)
+            .Take(most)
+            .ToHashSet();
         return [.. Slips.Where(costliest.Contains)];
     }
 
     /// <summary>"part 2c", "parts 1a and 2c", or "all 7 parts".</summary>
-    public string Labels(IReadOnlyList<FeedbackPlace> places) => places.Count == _all.Count && places.Count > 1
-        ? $"all {places.Count} parts"
-        : $"{Counted.Noun(places.Count, "part")} {Phrases.List([.. places.Select(place => place.Label)])}";
+    public string Labels(IReadOnlyList<FeedbackPlace> places) =>
+        places.Count == _all.Count && places.Count > 1
+            ? $"all {places.Count} parts"
+            : $"{Counted.Noun(places.Count, "part")} {Phrases.List([.. places.Select(place => place.Label)])}";
 }

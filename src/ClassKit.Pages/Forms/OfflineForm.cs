@@ -5,7 +5,9 @@ using ClassKit.Pages.Layout;
 
 namespace ClassKit.Pages.Forms;
 
-/// <summary>What a form that is filled in without a network consists of beside its questions: a script, a look, and what the script has to know.</summary>
+/// <summary>
+/// What a form that is filled in without a network consists of beside its questions: a script, a look, and what the script has to know.
+/// </summary>
 internal static class OfflineForm
 {
     private static readonly JsonSerializerOptions Style = new(JsonSerializerDefaults.Web)

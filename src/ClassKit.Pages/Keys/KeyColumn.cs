@@ -26,19 +26,31 @@ public sealed record KeyColumn(int Number, Exercise Exercise, int Place)
     public string? AnswerOf(DealtStudent student)
     {
         ArgumentNullException.ThrowIfNull(student);
-        return student.AnswersOf(Exercise.Id).TryGetValue(Part.Id, out var answer) ? LetteredAnswer.Brief(Exercise, Part, student.GivensOf(Exercise.Id), answer) : null;
+        return student.AnswersOf(Exercise.Id).TryGetValue(Part.Id, out var answer)
+            ? LetteredAnswer.Brief(Exercise, Part, student.GivensOf(Exercise.Id), answer)
+            : null;
     }
 
-    /// <summary>The parts of a deal in columns, as many together as fit a sheet; an exercise is parted only where it alone does not fit. What is answered in own words has no column: the instructor reads it.</summary>
+    /// <summary>
+    /// The parts of a deal in columns, as many together as fit a sheet; an exercise is parted only where it alone does not fit. What is
+    /// answered in own words has no column: the instructor reads it.
+    /// </summary>
     public static IReadOnlyList<IReadOnlyList<KeyColumn>> Sheets(DealtClass dealt)
     {
         ArgumentNullException.ThrowIfNull(dealt);
         var sheets = new List<List<KeyColumn>>();
         foreach (var (index, exercise) in dealt.Exercises.Index())
         {
-            foreach (var columns in Enumerable.Range(0, exercise.Parts.Count).Where(place => exercise.Parts[place].InWords is null).Select(place => new KeyColumn(index + 1, exercise, place)).Chunk(OnASheet))
+            foreach (
+                var columns in Enumerable
+                    .Range(0, exercise.Parts.Count)
+                    .Where(place => exercise.Parts[place].InWords is null)
+                    .Select(place => new KeyColumn(index + 1, exercise, place))
+                    .Chunk(OnASheet)
+            )
             {
-                if (sheets.Count == 0 || sheets[^1].Count + columns.Length > OnASheet) sheets.Add([]);
+                if (sheets.Count == 0 || sheets[^1].Count + columns.Length > OnASheet)
+                    sheets.Add([]);
                 sheets[^1].AddRange(columns);
             }
         }

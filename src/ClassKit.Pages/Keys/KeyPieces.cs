@@ -4,7 +4,9 @@ using ClassKit.Pages.Rendering;
 
 namespace ClassKit.Pages.Keys;
 
-/// <summary>The answer key in pieces, made one by one: of a large class neither the page nor what it is rendered from is ever whole in memory.</summary>
+/// <summary>
+/// The answer key in pieces, made one by one: of a large class neither the page nor what it is rendered from is ever whole in memory.
+/// </summary>
 internal static class KeyPieces
 {
     private const int StudentsAtATime = 50;
@@ -29,16 +31,23 @@ internal static class KeyPieces
     private static IEnumerable<string> Of(DealtClass dealt, Exercise exercise, int number)
     {
         var students = dealt.Students.Where(student => student.Has(exercise.Id));
-        var around = PageRenderer.Render<ExerciseKey>(
-            (nameof(ExerciseKey.Number), number),
-            (nameof(ExerciseKey.Exercise), exercise),
-            (nameof(ExerciseKey.Example), students.First())).Split(ExerciseKey.Seam);
+        var around = PageRenderer
+            .Render<ExerciseKey>(
+                (nameof(ExerciseKey.Number), number),
+                (nameof(ExerciseKey.Exercise), exercise),
+                (nameof(ExerciseKey.Example), students.First())
+            )
+            .Split(ExerciseKey.Seam);
         yield return around[0];
         foreach (var some in students.Chunk(StudentsAtATime))
             yield return PageRenderer.Render<NumberRows>((nameof(NumberRows.Exercise), exercise), (nameof(NumberRows.Students), some));
         yield return around[1];
         foreach (var some in students.Chunk(StudentsAtATime))
-            yield return PageRenderer.Render<WorkingRows>((nameof(WorkingRows.Number), number), (nameof(WorkingRows.Exercise), exercise), (nameof(WorkingRows.Students), some));
+            yield return PageRenderer.Render<WorkingRows>(
+                (nameof(WorkingRows.Number), number),
+                (nameof(WorkingRows.Exercise), exercise),
+                (nameof(WorkingRows.Students), some)
+            );
         yield return around[2];
     }
 }

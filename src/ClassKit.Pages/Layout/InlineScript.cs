@@ -10,7 +10,8 @@ public sealed class InlineScript
     {
         // The end of the element must not occur in its text, and a page's line ends are those that a browser makes of them.
         Text = text.ReplaceLineEndings("\n");
-        if (Text.Contains("</script", StringComparison.OrdinalIgnoreCase)) throw new ArgumentException("A script cannot hold its own end.", nameof(text));
+        if (Text.Contains("</script", StringComparison.OrdinalIgnoreCase))
+            throw new ArgumentException("A script cannot hold its own end.", nameof(text));
     }
 
     /// <summary>The script.</summary>

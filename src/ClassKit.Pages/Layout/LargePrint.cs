@@ -3,7 +3,10 @@ using ClassKit.Exercises.Dealing;
 namespace ClassKit.Pages.Layout;
 
 /// <summary>The look of a page for a student who reads large print: a face with open shapes, printed in 18 points or more.</summary>
-/// <remarks>18 points is what the American Council of the Blind asks of large print (Best Practices and Guidelines for Large Print Documents, 2011); from memory.</remarks>
+/// <remarks>
+/// 18 points is what the American Council of the Blind asks of large print (Best Practices and Guidelines for Large Print Documents, 2011);
+/// from memory.
+/// </remarks>
 internal static class LargePrint
 {
     private const string Class = "large-print";

@@ -12,10 +12,12 @@ internal static class MixText
     public static string Aim(MixBalance mix, UnitSystem units) => KitchenText.Temperature(mix.Mixed.Typical, units);
 
     /// <summary>"25 °C (77 °F) to 29 °C (84 °F)": what a probe may show.</summary>
-    public static string Right(MixBalance mix, UnitSystem units) => $"{KitchenText.Temperature(mix.Mixed.Low, units)} to {KitchenText.Temperature(mix.Mixed.High, units)}";
+    public static string Right(MixBalance mix, UnitSystem units) =>
+        $"{KitchenText.Temperature(mix.Mixed.Low, units)} to {KitchenText.Temperature(mix.Mixed.High, units)}";
 
     /// <summary>"whole milk and unsalted butter at 33 °C (91 °F)"; empty where nothing is warmed.</summary>
-    public static string Warmed(MixBalance mix, UnitSystem units) => mix.Warmed.Count == 0 ? "" : $"{Names(mix.Warmed)} at {KitchenText.Temperature(mix.Warmed[0].Temperature, units)}";
+    public static string Warmed(MixBalance mix, UnitSystem units) =>
+        mix.Warmed.Count == 0 ? "" : $"{Names(mix.Warmed)} at {KitchenText.Temperature(mix.Warmed[0].Temperature, units)}";
 
     /// <summary>"water, unsalted butter and bread flour at 60 °C (140 °F)"; empty where no paste is cooked.</summary>
     public static string Cooked(MixBalance mix, UnitSystem units) =>
@@ -26,15 +28,25 @@ internal static class MixText
 
     /// <summary>"unsalted butter 60 min before"; empty where nothing stands out.</summary>
     public static string Tempered(MixBalance mix) =>
-        mix.Of(HeatKind.Tempered) is { Count: > 0 } parts ? $"{Names(parts)} {NumberText.WithUnit($"{MixSettings.Default.TemperMinutes}", "min")} before" : "";
+        mix.Of(HeatKind.Tempered) is { Count: > 0 } parts
+            ? $"{Names(parts)} {NumberText.WithUnit($"{MixSettings.Default.TemperMinutes}", "min")} before"
+            : "";
 
     /// <summary>Every bread as written, and of its series those whose mix comes to something else: what is alike is said once.</summary>
     public static IReadOnlyList<FormulaCard> Different(IReadOnlyList<FormulaCard> cards, UnitSystem units)
     {
-        return [.. cards.Where(card => card.Bread.Place is not { IsAsWritten: false } place || Of(card) != Of(cards.First(other => other.Bread.Formula.Id == place.OfId)))];
+        return
+        [
+            .. cards.Where(card =>
+                card.Bread.Place is not { IsAsWritten: false } place
+                || Of(card) != Of(cards.First(other => other.Bread.Formula.Id == place.OfId))
+            ),
+        ];
 
-        string Of(FormulaCard card) => string.Join(';', Aim(card.Mix, units), Right(card.Mix, units), Warmed(card.Mix, units), Cold(card.Mix), Tempered(card.Mix));
+        string Of(FormulaCard card) =>
+            string.Join(';', Aim(card.Mix, units), Right(card.Mix, units), Warmed(card.Mix, units), Cold(card.Mix), Tempered(card.Mix));
     }
 
-    private static string Names(IReadOnlyList<MixPart> parts) => Phrases.List([.. parts.Select(part => part.Ingredient.Name.ToLowerInvariant())]);
+    private static string Names(IReadOnlyList<MixPart> parts) =>
+        Phrases.List([.. parts.Select(part => part.Ingredient.Name.ToLowerInvariant())]);
 }

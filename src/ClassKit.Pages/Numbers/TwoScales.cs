@@ -5,11 +5,15 @@ using ClassKit.Lessons.Classes;
 namespace ClassKit.Pages.Numbers;
 
 /// <summary>Puts °F beside every °C of a text that was written in one scale only, for a class that uses °F.</summary>
-/// <remarks>Only for texts that tell temperatures: a difference of temperatures turns over by another rule, and is never written with °C alone in them.</remarks>
+/// <remarks>
+/// Only for texts that tell temperatures: a difference of temperatures turns over by another rule, and is never written with °C alone in
+/// them.
+/// </remarks>
 internal static partial class TwoScales
 {
     /// <summary>The text for a class.</summary>
-    public static string Of(string text, UnitSystem units) => units == UnitSystem.Metric ? text : Celsius().Replace(text, match => $"{match.Value} ({Fahrenheit(match)} °F)");
+    public static string Of(string text, UnitSystem units) =>
+        units == UnitSystem.Metric ? text : Celsius().Replace(text, match => $"{match.Value} ({Fahrenheit(match)} °F)");
 
     private static string Fahrenheit(Match match)
     {

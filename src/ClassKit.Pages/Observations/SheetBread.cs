@@ -24,16 +24,26 @@ public sealed record SheetBread(LeaveningComparison Compared, LeaveningCompariso
     public string Id => Bread.Formula.Id;
 
     /// <summary>A head for each piece that is measured, and for their mean.</summary>
-    public IReadOnlyList<string> Heads => Card.Pieces == 1 ? PieceHeads.Of(1) : [.. PieceHeads.Of(ObservationForm.MeasuredOf(Card.Pieces)), "Mean"];
+    public IReadOnlyList<string> Heads =>
+        Card.Pieces == 1 ? PieceHeads.Of(1) : [.. PieceHeads.Of(ObservationForm.MeasuredOf(Card.Pieces)), "Mean"];
 
     /// <summary>Its own columns and its control's.</summary>
     public int Columns => Heads.Count + (Control is null ? 0 : 1);
 
-    /// <summary>How often its level is read as it first rises, from the beginning on; 0 where nothing rises by itself for so long.</summary>
+    /// <summary>
+    /// How often its level is read as it first rises, from the beginning on; 0 where nothing rises by itself for so long.
+    /// </summary>
     public int Readings => Rise is { } rise ? 1 + (rise.MaxMinutes + ReadingMinutes - 1) / ReadingMinutes : 0;
 
-    private MethodStep? Rise => Bread.Steps.TakeWhile(step => !step.IsCooking)
-        .FirstOrDefault(step => step.Work.People == 0 && step.MaxMinutes >= ReadingMinutes && step.Work.Uses.Any(use => use.Kind == EquipmentKind.ProofingPlace));
+    private MethodStep? Rise =>
+        Bread
+            .Steps.TakeWhile(step => !step.IsCooking)
+            .FirstOrDefault(step =>
+                step.Work.People == 0
+                && step.MaxMinutes >= ReadingMinutes
+                && step.Work.Uses.Any(use => use.Kind == EquipmentKind.ProofingPlace)
+            );
 
-    internal static SheetBread Of(LessonPack pack, LeaveningComparison compared, FormulaCard card, LeaveningComparison? atSeaLevel) => new(compared, atSeaLevel, card, pack.ControlOf(compared.Bread));
+    internal static SheetBread Of(LessonPack pack, LeaveningComparison compared, FormulaCard card, LeaveningComparison? atSeaLevel) =>
+        new(compared, atSeaLevel, card, pack.ControlOf(compared.Bread));
 }

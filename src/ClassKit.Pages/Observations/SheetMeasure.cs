@@ -12,11 +12,12 @@ public sealed record SheetMeasure(Measure Measure, string Name, IReadOnlyList<(S
     /// <summary>The rows of a sheet, in the order in which its breads first name them.</summary>
     /// <param name="breads">The sheet's breads.</param>
     public static IReadOnlyList<SheetMeasure> All(IReadOnlyList<SheetBread> breads) =>
-    [
-        .. breads.SelectMany(bread => bread.Bread.Observations.Select(observed => (bread, observed)))
-            .GroupBy(each => (each.observed.Measure, Name: MeasureText.Of(each.observed.Measure, each.bread.Bread)))
-            .Select(row => new SheetMeasure(row.Key.Measure, row.Key.Name, [.. row])),
-    ];
+        [
+            .. breads
+                .SelectMany(bread => bread.Bread.Observations.Select(observed => (bread, observed)))
+                .GroupBy(each => (each.observed.Measure, Name: MeasureText.Of(each.observed.Measure, each.bread.Bread)))
+                .Select(row => new SheetMeasure(row.Key.Measure, row.Key.Name, [.. row])),
+        ];
 
     /// <summary>How it is worked out, where no instrument shows it; empty otherwise.</summary>
     public string Rule => Measure == Measure.BakeLoss ? "(before − after) ÷ before × 100" : "";
@@ -30,6 +31,11 @@ public sealed record SheetMeasure(Measure Measure, string Name, IReadOnlyList<(S
     {
         ArgumentNullException.ThrowIfNull(question);
         var asked = Of.GroupBy(each => question(each.Observed), StringComparer.Ordinal).ToList();
-        return [.. asked.Select(each => ((IReadOnlyList<string>)(asked.Count == 1 ? [] : [.. each.Select(of => of.Bread.Bread.Formula.Title)]), each.Key))];
+        return
+        [
+            .. asked.Select(each =>
+                ((IReadOnlyList<string>)(asked.Count == 1 ? [] : [.. each.Select(of => of.Bread.Bread.Formula.Title)]), each.Key)
+            ),
+        ];
     }
 }

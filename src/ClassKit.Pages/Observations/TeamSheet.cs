@@ -16,10 +16,26 @@ public sealed record TeamSheet(string Id, string? Team, IReadOnlyList<SheetBread
     public static IReadOnlyList<TeamSheet> All(LessonPack pack)
     {
         ArgumentNullException.ThrowIfNull(pack);
-        List<SheetBread> breads = [.. pack.Comparison.Zip(pack.Cards).Index().Select(each => SheetBread.Of(pack, each.Item.First, each.Item.Second, pack.AtSeaLevel.ElementAtOrDefault(each.Index)))];
+        List<SheetBread> breads =
+        [
+            .. pack
+                .Comparison.Zip(pack.Cards)
+                .Index()
+                .Select(each => SheetBread.Of(pack, each.Item.First, each.Item.Second, pack.AtSeaLevel.ElementAtOrDefault(each.Index))),
+        ];
         var members = Math.Clamp((pack.Class.Students + pack.Class.Teams - 1) / pack.Class.Teams, 1, MostLines);
         return IsForEach(pack)
-            ? [.. Enumerable.Range(1, pack.Class.Teams).Select(team => new TeamSheet($"team-{team}", pack.Class.TeamName(team), [.. breads.Where(bread => bread.Card.IsInstructors || bread.Card.Teams.Contains(team))], members))]
+            ?
+            [
+                .. Enumerable
+                    .Range(1, pack.Class.Teams)
+                    .Select(team => new TeamSheet(
+                        $"team-{team}",
+                        pack.Class.TeamName(team),
+                        [.. breads.Where(bread => bread.Card.IsInstructors || bread.Card.Teams.Contains(team))],
+                        members
+                    )),
+            ]
             : [new("all", null, breads, members)];
     }
 

@@ -16,7 +16,9 @@ public static class StudentAnswer
         return answer.Chosen is { } chosen ? Of(answer, chosen) : Entered(answer);
     }
 
-    /// <summary>The same to the student, who reads each option behind a letter: that letter with its words, whichever of the two was entered.</summary>
+    /// <summary>
+    /// The same to the student, who reads each option behind a letter: that letter with its words, whichever of the two was entered.
+    /// </summary>
     /// <param name="answer">The answer.</param>
     /// <param name="givens">What the student was dealt, by given id.</param>
     public static string Of(AnswerGrade answer, IReadOnlyDictionary<string, decimal> givens)
@@ -27,20 +29,24 @@ public static class StudentAnswer
             : Of(answer);
     }
 
-    private static string Entered(AnswerGrade answer) => answer.Value.Kind switch
-    {
-        CellValueKind.Text when answer.Part.InWords is not null => answer.Value.Text,
-        CellValueKind.Blank when answer.Part.InWords is not null => "in own words, left out here",
-        CellValueKind.Blank => "nothing",
-        CellValueKind.Number => ResultText.Of(answer.Part, InCellScale(answer)),
-        CellValueKind.Text => $"the text “{answer.Value.Text}”",
-        CellValueKind.Logical => answer.Value.Logical ? "TRUE" : "FALSE",
-        CellValueKind.Error => $"the error {CellErrorText.Of(answer.Value.Error)}",
-    };
+    private static string Entered(AnswerGrade answer) =>
+        answer.Value.Kind switch
+        {
+            CellValueKind.Text when answer.Part.InWords is not null => answer.Value.Text,
+            CellValueKind.Blank when answer.Part.InWords is not null => "in own words, left out here",
+            CellValueKind.Blank => "nothing",
+            CellValueKind.Number => ResultText.Of(answer.Part, InCellScale(answer)),
+            CellValueKind.Text => $"the text “{answer.Value.Text}”",
+            CellValueKind.Logical => answer.Value.Logical ? "TRUE" : "FALSE",
+            CellValueKind.Error => $"the error {CellErrorText.Of(answer.Value.Error)}",
+        };
 
     /// <summary>A letter with what it stands for; the words alone where words were entered.</summary>
     private static string Of(AnswerGrade answer, ChoiceOption chosen) =>
-        answer.Value.ToString().FirstOrDefault(char.IsAsciiLetter) is var letter and not '\0' && answer.Value.ToString().Count(char.IsLetter) == 1 ? $"{char.ToUpperInvariant(letter)}: {chosen.Words}" : chosen.Words;
+        answer.Value.ToString().FirstOrDefault(char.IsAsciiLetter) is var letter and not '\0'
+        && answer.Value.ToString().Count(char.IsLetter) == 1
+            ? $"{char.ToUpperInvariant(letter)}: {chosen.Words}"
+            : chosen.Words;
 
     /// <summary>In a percent cell 65 is read as 65 %, so it is shown as that when it is what was meant.</summary>
     private static double InCellScale(AnswerGrade answer)

@@ -13,5 +13,9 @@ internal static class BaseBreads
 
     /// <summary>Each bread as written with the breads of its series behind it, in order.</summary>
     public static IReadOnlyList<IReadOnlyList<LeaveningComparison>> WithTheirSeries(IEnumerable<LeaveningComparison> compared) =>
-        [.. compared.GroupBy(each => each.Bread.Place?.OfId ?? each.Bread.Formula.Id).Select(group => (IReadOnlyList<LeaveningComparison>)[.. group])];
+        [
+            .. compared
+                .GroupBy(each => each.Bread.Place?.OfId ?? each.Bread.Formula.Id)
+                .Select(group => (IReadOnlyList<LeaveningComparison>)[.. group]),
+        ];
 }

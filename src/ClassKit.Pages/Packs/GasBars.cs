@@ -11,14 +11,17 @@ internal static class GasBars
 {
     /// <summary>Each control before the bread that it is held against, and then the breads.</summary>
     public static IReadOnlyList<BandBar> Of(ComputedPack pack, IReadOnlyList<LeaveningComparison> compared) =>
-    [
-        .. compared.SelectMany(each => pack.Controls.Where(control => control.Of.Formula.Id == each.Bread.Formula.Id)
-            .Select(control => Bar(ControlText.Named(control), isMadeShown: false))
-            .Append(Bar(each, each.IsGasPredicted && each.Bread.Formula.Leavening != Leavening.Steam))),
-    ];
+        [
+            .. compared.SelectMany(each =>
+                pack.Controls.Where(control => control.Of.Formula.Id == each.Bread.Formula.Id)
+                    .Select(control => Bar(ControlText.Named(control), isMadeShown: false))
+                    .Append(Bar(each, each.IsGasPredicted && each.Bread.Formula.Leavening != Leavening.Steam))
+            ),
+        ];
 
     /// <summary>Where to end the axis: above 0.</summary>
-    public static double Largest(IReadOnlyList<BandBar> bars) => bars.SelectMany(bar => (double?[])[bar.Made?.High, bar.Held?.High]).Max() is { } largest and > 0 ? largest : 1;
+    public static double Largest(IReadOnlyList<BandBar> bars) =>
+        bars.SelectMany(bar => (double?[])[bar.Made?.High, bar.Held?.High]).Max() is { } largest and > 0 ? largest : 1;
 
     private static BandBar Bar(LeaveningComparison compared, bool isMadeShown)
     {
@@ -30,6 +33,16 @@ internal static class GasBars
             held?.Map(volume => volume.Millilitres),
             held is { } known ? KitchenText.GasInMillilitres(known.Typical) : "measure it",
             made is { } all ? $"of {KitchenText.GasInMillilitres(all.Typical)}" : "",
-            string.Join("; ", ((string?[])[held is { } kept ? $"held {KitchenText.Gas(kept)}" : $"held {CookingText.NotPredicted}", made is { } whole ? $"made {KitchenText.Gas(whole)}" : null]).OfType<string>()));
+            string.Join(
+                "; ",
+                (
+                    (string?[])
+                        [
+                            held is { } kept ? $"held {KitchenText.Gas(kept)}" : $"held {CookingText.NotPredicted}",
+                            made is { } whole ? $"made {KitchenText.Gas(whole)}" : null,
+                        ]
+                ).OfType<string>()
+            )
+        );
     }
 }

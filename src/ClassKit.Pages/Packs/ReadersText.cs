@@ -4,10 +4,11 @@ namespace ClassKit.Pages.Packs;
 internal static class ReadersText
 {
     /// <summary>In a few words.</summary>
-    public static string Of(Readers readers) => readers switch
-    {
-        Readers.InstructorAlone => "you alone",
-        Readers.WhoeverOrders => "you and whoever orders",
-        Readers.Everybody => "everybody",
-    };
+    public static string Of(Readers readers) =>
+        readers switch
+        {
+            Readers.InstructorAlone => "you alone",
+            Readers.WhoeverOrders => "you and whoever orders",
+            Readers.Everybody => "everybody",
+        };
 }

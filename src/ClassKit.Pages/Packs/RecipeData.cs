@@ -10,12 +10,14 @@ namespace ClassKit.Pages.Packs;
 
 /// <summary>A formula card as data that other programs read: schema.org's <c>Recipe</c> in JSON-LD.</summary>
 /// <remarks>
-/// schema.org/Recipe, schema.org/HowToStep; durations as in ISO 8601. Nothing in it is executed. Put together as JSON and not from dictionaries, whose
-/// shape would be found out by reflection: that takes longer than the page around it.
+/// schema.org/Recipe, schema.org/HowToStep; durations as in ISO 8601. Nothing in it is executed. Put together as JSON and not from
+/// dictionaries, whose shape would be found out by reflection: that takes longer than the page around it.
 /// </remarks>
 internal static class RecipeData
 {
-    /// <summary>The JSON text. Its encoder writes no <c>&lt;</c>, <c>&gt;</c> or <c>&amp;</c>, so that it can stand within a page.</summary>
+    /// <summary>
+    /// The JSON text. Its encoder writes no <c>&lt;</c>, <c>&gt;</c> or <c>&amp;</c>, so that it can stand within a page.
+    /// </summary>
     public static string Of(FormulaCard card, LessonPack pack)
     {
         var (formula, profile) = (card.Bread, pack.Class);
@@ -32,17 +34,30 @@ internal static class RecipeData
             ["prepTime"] = Duration(formula.Steps.Where(step => !step.IsCooking)),
             ["cookTime"] = Duration(formula.Steps.Where(step => step.IsCooking)),
             ["totalTime"] = Duration(formula.Steps),
-            ["recipeIngredient"] = ListOf(card.Lines.Select(line => $"{KitchenText.Weighed(line.Line.Weighed, line.Line.Resolution, profile.Units)} {line.Line.Ingredient.Name}")
-                .Concat(card.Surfaces.Select(taken => $"about {KitchenText.Ordered(taken.Mass, profile.Units)} {taken.Surface.Ingredient.Name}, for {MarkdownHtml.PlainText(pack.Words(taken.Surface.For))}"))
-                .Select(line => (JsonNode)line.Replace('\u00A0', ' '))),
-            ["recipeInstructions"] = ListOf(formula.Steps.Select((step, before) => new JsonObject
-            {
-                ["@type"] = "HowToStep",
-                // What reads linked data knows no order of what a property holds, unless it is said.
-                ["position"] = before + 1,
-                ["name"] = step.Name,
-                ["text"] = MarkdownHtml.PlainText(pack.Words(step.Text)),
-            })),
+            ["recipeIngredient"] = ListOf(
+                card.Lines.Select(line =>
+                        $"{KitchenText.Weighed(line.Line.Weighed, line.Line.Resolution, profile.Units)} {line.Line.Ingredient.Name}"
+                    )
+                    .Concat(
+                        card.Surfaces.Select(taken =>
+                            $"about {KitchenText.Ordered(taken.Mass, profile.Units)} {taken.Surface.Ingredient.Name}, for {MarkdownHtml.PlainText(pack.Words(taken.Surface.For))}"
+                        )
+                    )
+                    .Select(line => (JsonNode)line.Replace('\u00A0', ' '))
+            ),
+            ["recipeInstructions"] = ListOf(
+                formula.Steps.Select(
+                    (step, before) =>
+                        new JsonObject
+                        {
+                            ["@type"] = "HowToStep",
+                            // What reads linked data knows no order of what a property holds, unless it is said.
+                            ["position"] = before + 1,
+                            ["name"] = step.Name,
+                            ["text"] = MarkdownHtml.PlainText(pack.Words(step.Text)),
+                        }
+                )
+            ),
             ["tool"] = ListOf(formula.Equipment.Select(tool => (JsonNode)tool.Name)),
         }.ToJsonString();
     }
@@ -50,5 +65,6 @@ internal static class RecipeData
     private static JsonArray ListOf(IEnumerable<JsonNode> nodes) => [.. nodes];
 
     /// <summary>The longest that the steps take.</summary>
-    private static string Duration(IEnumerable<MethodStep> steps) => string.Create(CultureInfo.InvariantCulture, $"PT{steps.Sum(step => step.MaxMinutes)}M");
+    private static string Duration(IEnumerable<MethodStep> steps) =>
+        string.Create(CultureInfo.InvariantCulture, $"PT{steps.Sum(step => step.MaxMinutes)}M");
 }

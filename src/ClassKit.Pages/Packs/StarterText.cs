@@ -22,7 +22,11 @@ internal static class StarterText
 
     /// <summary>"135 g of ripe rye sourdough starter, 1.32 kg of rye flour and 1.32 kg of water".</summary>
     public static string Parts(IReadOnlyList<(Ingredient Ingredient, Mass Mass)> parts, UnitSystem units) =>
-        Phrases.List([.. parts.Select(part => $"{KitchenText.Ordered(part.Mass, units)} of {(part.Ingredient.StarterOf is null ? "" : "ripe ")}{part.Ingredient.Name.ToLowerInvariant()}")]);
+        Phrases.List([
+            .. parts.Select(part =>
+                $"{KitchenText.Ordered(part.Mass, units)} of {(part.Ingredient.StarterOf is null ? "" : "ripe ")}{part.Ingredient.Name.ToLowerInvariant()}"
+            ),
+        ]);
 
     /// <summary>What is mixed when for all teams together, and how warm it stands.</summary>
     public static string Sentence(StarterMix mix, ClassStart? start, UnitSystem units) =>
@@ -32,18 +36,32 @@ internal static class StarterText
     public static string Stage(StarterMix mix) => mix.Stages == 1 ? "" : $", stage {mix.Stage} of {mix.Stages}";
 
     /// <summary>"Built 14 h before, at 24 °C: 47 g of ripe …", stage by stage.</summary>
-    public static string Built(FormulaCard card, UnitSystem units) => string.Join(" ", card.Lines.SelectMany(line => card.StagesOf(line.Line)).Select((stage, at) =>
-        $"{(at == 0 ? "Built" : "Then")} {NumberText.WithUnit(NumberText.AtMost(stage.HoursBefore, 1), "h")} before, at {KitchenText.Temperature(stage.Build.Temperature, units)}: {Parts(stage.Parts, units)}."));
+    public static string Built(FormulaCard card, UnitSystem units) =>
+        string.Join(
+            " ",
+            card.Lines.SelectMany(line => card.StagesOf(line.Line))
+                .Select(
+                    (stage, at) =>
+                        $"{(at == 0 ? "Built" : "Then")} {NumberText.WithUnit(NumberText.AtMost(stage.HoursBefore, 1), "h")} before, at {KitchenText.Temperature(stage.Build.Temperature, units)}: {Parts(stage.Parts, units)}."
+                )
+        );
 
-    private static string Day(int minute, ClassStart start) => (int)Math.Floor((start.At.Hour * 60 + start.At.Minute + minute) / 1440.0) switch
-    {
-        0 => "the same day",
-        -1 => "the day before",
-        var days => $"{-days} days before",
-    };
+    private static string Day(int minute, ClassStart start) =>
+        (int)Math.Floor((start.At.Hour * 60 + start.At.Minute + minute) / 1440.0) switch
+        {
+            0 => "the same day",
+            -1 => "the day before",
+            var days => $"{-days} days before",
+        };
 
-    /// <summary>By what it is known to be ripe. A starter of wheat has a net that keeps gas and floats; one of rye has none, and is known by its top and its smell. Common practice, no source.</summary>
-    public static string Ripe(LessonFormula bread) => bread.Formula.Lines.Any(line => line.Ingredient.StarterOf is { } flour && flour.Allergens.Any(allergen => allergen.Name is "wheat" or "spelt"))
-        ? "It is ripe when it has doubled or more and a spoonful floats."
-        : "It is ripe when it has risen, its top is domed or just begins to sink and shows cracks and holes, and it smells sour and fruity; a spoonful need not float.";
+    /// <summary>
+    /// By what it is known to be ripe. A starter of wheat has a net that keeps gas and floats; one of rye has none, and is known by its top
+    /// and its smell. Common practice, no source.
+    /// </summary>
+    public static string Ripe(LessonFormula bread) =>
+        bread.Formula.Lines.Any(line =>
+            line.Ingredient.StarterOf is { } flour && flour.Allergens.Any(allergen => allergen.Name is "wheat" or "spelt")
+        )
+            ? "It is ripe when it has doubled or more and a spoonful floats."
+            : "It is ripe when it has risen, its top is domed or just begins to sink and shows cracks and holes, and it smells sour and fruity; a spoonful need not float.";
 }

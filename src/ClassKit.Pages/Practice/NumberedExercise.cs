@@ -14,7 +14,13 @@ public sealed record NumberedExercise(int Number, Exercise Exercise)
         ArgumentNullException.ThrowIfNull(dealt);
         ArgumentNullException.ThrowIfNull(student);
         var own = dealt.ExercisesOf(student);
-        return [.. dealt.Exercises.Index().Where(entry => own.Contains(entry.Item)).Select(entry => new NumberedExercise(entry.Index + 1, entry.Item))];
+        return
+        [
+            .. dealt
+                .Exercises.Index()
+                .Where(entry => own.Contains(entry.Item))
+                .Select(entry => new NumberedExercise(entry.Index + 1, entry.Item)),
+        ];
     }
 
     /// <summary>The number and letter of one of its parts: 2a.</summary>

@@ -8,7 +8,9 @@ using ClassKit.Grading.Answers;
 
 namespace ClassKit.Pages.Practice;
 
-/// <summary>What the script of a self-checking page has to know: how numbers are typed, what units make of them, and what they mean.</summary>
+/// <summary>
+/// What the script of a self-checking page has to know: how numbers are typed, what units make of them, and what they mean.
+/// </summary>
 internal static class SelfCheckData
 {
     private static readonly JsonSerializerOptions Style = new(JsonSerializerDefaults.Web)
@@ -24,8 +26,13 @@ internal static class SelfCheckData
     public static string Element(IReadOnlyList<NumberedExercise> exercises, DealtStudent dealt)
     {
         var parts = exercises.SelectMany(exercise => Parts(exercise, dealt)).ToDictionary(part => part.Id, part => part.Entry);
-        var units = parts.Values.Select(part => part.Unit).Distinct().ToDictionary(
-            unit => unit, unit => AnswerUnits.Known(unit).ToDictionary(known => known.Written, known => (double[])[known.Factor, known.Offset]));
+        var units = parts
+            .Values.Select(part => part.Unit)
+            .Distinct()
+            .ToDictionary(
+                unit => unit,
+                unit => AnswerUnits.Known(unit).ToDictionary(known => known.Written, known => (double[])[known.Factor, known.Offset])
+            );
         return $"<script type=\"application/json\" id=\"self-check-data\">{JsonSerializer.Serialize(new { AnswerText.Pattern, TypedText.Folds, TypedText.Zeros, TypedText.Longest, Units = units, Parts = parts }, Style)}</script>";
     }
 
@@ -33,18 +40,38 @@ internal static class SelfCheckData
     {
         var exercise = numbered.Exercise;
         var variant = dealt.Of(exercise.Id);
-        return exercise.Parts.Where(part => part.InWords is null).Select(part => (IdOf(exercise, part), new PartEntry(
-            part.Unit, AnswerUnit.IsPercent(part.Unit), AnswerUnits.IsMoney(part.Unit), part.Choice is not null, [.. AnswerMeaning.Of(variant, part).Select(meaning => Entry(numbered, meaning))])));
+        return exercise
+            .Parts.Where(part => part.InWords is null)
+            .Select(part =>
+                (
+                    IdOf(exercise, part),
+                    new PartEntry(
+                        part.Unit,
+                        AnswerUnit.IsPercent(part.Unit),
+                        AnswerUnits.IsMoney(part.Unit),
+                        part.Choice is not null,
+                        [.. AnswerMeaning.Of(variant, part).Select(meaning => Entry(numbered, meaning))]
+                    )
+                )
+            );
     }
 
-    private static MeaningEntry Entry(NumberedExercise numbered, AnswerMeaning meaning) => new(meaning.Low, meaning.High, meaning.Kind == MeaningKind.Right, meaning.Kind switch
-    {
-        MeaningKind.Right => "",
-        MeaningKind.CarriedOn => $"The method is right, but it carries on from a slip in {LabelOf(numbered, meaning.SlipIn!)}: put that right first. {meaning.Misconception!.Words}",
-        MeaningKind.Misconception => meaning.Misconception!.Words,
-    });
+    private static MeaningEntry Entry(NumberedExercise numbered, AnswerMeaning meaning) =>
+        new(
+            meaning.Low,
+            meaning.High,
+            meaning.Kind == MeaningKind.Right,
+            meaning.Kind switch
+            {
+                MeaningKind.Right => "",
+                MeaningKind.CarriedOn =>
+                    $"The method is right, but it carries on from a slip in {LabelOf(numbered, meaning.SlipIn!)}: put that right first. {meaning.Misconception!.Words}",
+                MeaningKind.Misconception => meaning.Misconception!.Words,
+            }
+        );
 
-    private static string LabelOf(NumberedExercise numbered, Part part) => numbered.LabelOf(numbered.Exercise.Parts.Index().First(entry => entry.Item == part).Index);
+    private static string LabelOf(NumberedExercise numbered, Part part) =>
+        numbered.LabelOf(numbered.Exercise.Parts.Index().First(entry => entry.Item == part).Index);
 
     private sealed record PartEntry(string Unit, bool Percent, bool Money, bool Choice, IReadOnlyList<MeaningEntry> Meanings);
 

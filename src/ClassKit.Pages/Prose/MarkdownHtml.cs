@@ -51,7 +51,8 @@ internal static class MarkdownHtml
     private static void FitHeadings(MarkdownDocument document, int topHeading)
     {
         var headings = document.Descendants<HeadingBlock>().ToList();
-        if (headings.Count == 0) return;
+        if (headings.Count == 0)
+            return;
         var shift = topHeading - headings.Min(heading => heading.Level);
         var before = topHeading - 1;
         foreach (var heading in headings)

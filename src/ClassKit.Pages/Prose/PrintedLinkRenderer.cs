@@ -29,7 +29,9 @@ internal sealed partial class PrintedLinkRenderer : HtmlObjectRenderer<LinkInlin
         }
     }
 
-    /// <summary>A picture that is part of the page is shown; any other gives way to its words, for a page asks nobody for anything.</summary>
+    /// <summary>
+    /// A picture that is part of the page is shown; any other gives way to its words, for a page asks nobody for anything.
+    /// </summary>
     private static void WritePicture(HtmlRenderer renderer, LinkInline picture, string address)
     {
         if (!Embedded().IsMatch(address))
@@ -47,8 +49,11 @@ internal sealed partial class PrintedLinkRenderer : HtmlObjectRenderer<LinkInlin
 
     /// <summary>An anchor or a page beside this one: nothing with a scheme, a host or a way out of the folder.</summary>
     private static bool IsWithinPack(string address) =>
-        address.Length > 0 && address[0] != '/' && !address.Contains(':', StringComparison.Ordinal)
-        && !address.Contains('\\', StringComparison.Ordinal) && !address.Contains("..", StringComparison.Ordinal);
+        address.Length > 0
+        && address[0] != '/'
+        && !address.Contains(':', StringComparison.Ordinal)
+        && !address.Contains('\\', StringComparison.Ordinal)
+        && !address.Contains("..", StringComparison.Ordinal);
 
     [GeneratedRegex("^data:image/(?:png|jpeg);base64,[A-Za-z0-9+/=]+$")]
     private static partial Regex Embedded();

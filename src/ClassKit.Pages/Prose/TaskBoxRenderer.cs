@@ -11,7 +11,10 @@ internal sealed class TaskBoxRenderer : HtmlObjectRenderer<TaskList>
     /// <inheritdoc/>
     protected override void Write(HtmlRenderer renderer, TaskList obj)
     {
-        renderer.Write(obj.Checked ? "<span class=\"box box-ticked\" aria-hidden=\"true\"></span>" : "<span class=\"box\" aria-hidden=\"true\"></span>");
-        if (obj.Checked) renderer.Write("<span class=\"only-spoken\">Done: </span>");
+        renderer.Write(
+            obj.Checked ? "<span class=\"box box-ticked\" aria-hidden=\"true\"></span>" : "<span class=\"box\" aria-hidden=\"true\"></span>"
+        );
+        if (obj.Checked)
+            renderer.Write("<span class=\"only-spoken\">Done: </span>");
     }
 }

@@ -11,11 +11,10 @@ namespace ClassKit.Pages.Rendering;
 public static class PageRenderer
 {
     /// <summary>Without this encoder every accented letter of a name would become a numeric entity.</summary>
-    private static readonly ServiceProvider Services =
-        new ServiceCollection()
-            .AddSingleton(HtmlEncoder.Create(UnicodeRanges.All))
-            .AddSingleton<IComponentActivator>(new PlainActivator())
-            .BuildServiceProvider();
+    private static readonly ServiceProvider Services = new ServiceCollection()
+        .AddSingleton(HtmlEncoder.Create(UnicodeRanges.All))
+        .AddSingleton<IComponentActivator>(new PlainActivator())
+        .BuildServiceProvider();
 
     /// <summary>Renders a component with its parameters by name.</summary>
     public static string Render<TComponent>(params IEnumerable<(string Name, object? Value)> parameters)
@@ -25,8 +24,9 @@ public static class PageRenderer
         var view = ParameterView.FromDictionary(parameters.ToDictionary(parameter => parameter.Name, parameter => parameter.Value));
         using var renderer = new HtmlRenderer(Services, NullLoggerFactory.Instance);
         // No component of ours waits for anything, so the task is complete when it comes back.
-        return renderer.Dispatcher
-            .InvokeAsync(async () => (await renderer.RenderComponentAsync<TComponent>(view)).ToHtmlString())
-            .GetAwaiter().GetResult();
+        return renderer
+            .Dispatcher.InvokeAsync(async () => (await renderer.RenderComponentAsync<TComponent>(view)).ToHtmlString())
+            .GetAwaiter()
+            .GetResult();
     }
 }

@@ -20,16 +20,26 @@ public sealed record MetMisconception(ReportPart Part, Misconception Misconcepti
         {
             foreach (var answer in student.Answers)
             {
-                if (answer.Misconception is not { } misconception) continue;
+                if (answer.Misconception is not { } misconception)
+                    continue;
                 var key = (answer.Exercise.Id, answer.Part.Id, misconception.Id);
-                if (!met.TryGetValue(key, out var known)) met[key] = known = new();
+                if (!met.TryGetValue(key, out var known))
+                    met[key] = known = new();
                 known.Take(student.Who.Shown, answer.Formula);
             }
         }
         return
         [
             .. parts
-                .SelectMany(part => part.Summary.Misconceptions.Select(known => (Part: part, known.Misconception, Met: met[(part.Summary.Exercise.Id, part.Summary.Part.Id, known.Misconception.Id)])))
+                .SelectMany(part =>
+                    part.Summary.Misconceptions.Select(known =>
+                        (
+                            Part: part,
+                            known.Misconception,
+                            Met: met[(part.Summary.Exercise.Id, part.Summary.Part.Id, known.Misconception.Id)]
+                        )
+                    )
+                )
                 .Select(one => new MetMisconception(one.Part, one.Misconception, one.Met.Students) { Example = one.Met.Shortest })
                 .OrderByDescending(one => one.Students.Count),
         ];
@@ -45,7 +55,8 @@ public sealed record MetMisconception(ReportPart Part, Misconception Misconcepti
         public void Take(string student, string? formula)
         {
             Students.Add(student);
-            if (formula is not null && (Shortest is null || formula.Length < Shortest.Length)) Shortest = formula;
+            if (formula is not null && (Shortest is null || formula.Length < Shortest.Length))
+                Shortest = formula;
         }
     }
 }

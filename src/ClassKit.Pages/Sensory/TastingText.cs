@@ -12,9 +12,10 @@ internal static class TastingText
         $"{card.Bread.Formula.Title.ToLowerInvariant()} of {Counted.Noun(teams.Count, "team")} {Phrases.List(teams)}";
 
     /// <summary>"48 bites: each of 36 popovers into 2".</summary>
-    public static string ToCut(TastedBread bread) => bread.Bites <= bread.Pieces
-        ? $"{Counted.Of(bread.Bites, "bite")}, of {Made(bread)}"
-        : $"{Counted.Of(bread.Bites, "bite")}: {(bread.Pieces == 1 ? "" : "each of ")}{Made(bread)} into {bread.CutInto}";
+    public static string ToCut(TastedBread bread) =>
+        bread.Bites <= bread.Pieces
+            ? $"{Counted.Of(bread.Bites, "bite")}, of {Made(bread)}"
+            : $"{Counted.Of(bread.Bites, "bite")}: {(bread.Pieces == 1 ? "" : "each of ")}{Made(bread)} into {bread.CutInto}";
 
     /// <summary>What to do where there is less than a bite for everybody.</summary>
     public static string TooLittle(TastedBread bread) =>

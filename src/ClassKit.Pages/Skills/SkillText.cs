@@ -10,12 +10,13 @@ internal static class SkillText
     public static string Band(SkillBand band) => $"{NumberText.Share(band.Low)} to {NumberText.Share(band.High)}";
 
     /// <summary>Since when it was not shown.</summary>
-    public static string Unshown(SkillStanding skill, DateOnly on) => skill.DaysUnshown(on) switch
-    {
-        null => "not shown yet",
-        0 => "shown on this day",
-        { } days => $"shown {Phrases.Count(days, "day")} ago",
-    };
+    public static string Unshown(SkillStanding skill, DateOnly on) =>
+        skill.DaysUnshown(on) switch
+        {
+            null => "not shown yet",
+            0 => "shown on this day",
+            { } days => $"shown {Phrases.Count(days, "day")} ago",
+        };
 
     /// <summary>A day as people write it.</summary>
     public static string Day(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);

@@ -6,8 +6,9 @@ using ClassKit.Pages.Packs;
 
 namespace ClassKit.Pages.Trays;
 
-/// <summary>How many printed sides a page of a pack takes. Cards, run sheets, screens and what is made for one sheet are counted; running text goes by its letters, of which a side holds so many at the
-/// size that the stylesheet prints that page in. No browser is asked; what Chromium prints of packs, on A4 and on Letter, is held against it by tests.</summary>
+/// <summary>How many printed sides a page of a pack takes. Cards, run sheets, screens and what is made for one sheet are counted; running
+/// text goes by its letters, of which a side holds so many at the size that the stylesheet prints that page in. No browser is asked; what
+/// Chromium prints of packs, on A4 and on Letter, is held against it by tests.</summary>
 internal static partial class PageSides
 {
     private const int ScreensOnASide = 6;
@@ -37,7 +38,8 @@ internal static partial class PageSides
         : 1;
 
     /// <summary>The sides of the instructor's run sheet, then of each team's.</summary>
-    public static IReadOnlyList<int> OfRunSheets(LessonPack pack) => [.. RunSheets.All(pack.Bench.Plan!, pack.Class, pack.Cards).Select(RunSheetLines.SidesOf)];
+    public static IReadOnlyList<int> OfRunSheets(LessonPack pack) =>
+        [.. RunSheets.All(pack.Bench.Plan!, pack.Class, pack.Cards).Select(RunSheetLines.SidesOf)];
 
     private static int PartsOf(int all, int most) => Math.Max(1, (all + most - 1) / most);
 

@@ -20,14 +20,18 @@ internal static partial class PrintedLetters
             from = tag.Index + tag.Length;
             var isVoid = Void.Contains(tag.Groups["name"].Value) || tag.Groups["empty"].Length > 0;
             if (skipped > 0)
-                skipped += isVoid ? 0 : tag.Groups["end"].Length > 0 ? -1 : 1;
+                skipped +=
+                    isVoid ? 0
+                    : tag.Groups["end"].Length > 0 ? -1
+                    : 1;
             else if (!isVoid && tag.Groups["end"].Length == 0 && IsForTheScreen(tag))
                 skipped = 1;
         }
         return letters;
     }
 
-    private static bool IsForTheScreen(Match tag) => tag.Groups["name"].Value is "head" or "nav" or "script" or "style" || ScreenClass().IsMatch(tag.Groups["attributes"].Value);
+    private static bool IsForTheScreen(Match tag) =>
+        tag.Groups["name"].Value is "head" or "nav" or "script" or "style" || ScreenClass().IsMatch(tag.Groups["attributes"].Value);
 
     [GeneratedRegex("<(?<end>/?)(?<name>[a-z][a-z0-9]*)(?<attributes>[^>]*?)(?<empty>/?)>", RegexOptions.IgnoreCase)]
     private static partial Regex Tag();

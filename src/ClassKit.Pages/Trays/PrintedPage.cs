@@ -12,7 +12,8 @@ namespace ClassKit.Pages.Trays;
 /// <param name="Html">The text of its file.</param>
 /// <param name="Copies">How many; 1 or more.</param>
 /// <param name="Sides">Printed sides of one copy; 1 or more. See <see cref="PageSides"/>.</param>
-/// <param name="Parts">Parts that are somebody else's each, or are handed round one by one, and so begin on a sheet of their own; 1 for a page that stays together.</param>
+/// <param name="Parts">Parts that are somebody else's each, or are handed round one by one, and so begin on a sheet of their own; 1 for a
+/// page that stays together.</param>
 public sealed record PrintedPage(string Name, string Title, string For, string Html, int Copies, int Sides, int Parts)
 {
     /// <summary>Who it comes out for: what is for students first, then what is for teams.</summary>
@@ -26,7 +27,12 @@ public sealed record PrintedPage(string Name, string Title, string For, string H
 
     /// <summary>Sheets of paper of one copy.</summary>
     /// <param name="bothSides">True to print on both sides.</param>
-    public int SheetsEach(bool bothSides) => !bothSides ? Sides : SheetsAsMade > 0 ? SheetsAsMade : SidesOfParts.Count > 0 ? SidesOfParts.Sum(sides => (sides + 1) / 2) : Parts > 1 ? Parts : (Sides + 1) / 2;
+    public int SheetsEach(bool bothSides) =>
+        !bothSides ? Sides
+        : SheetsAsMade > 0 ? SheetsAsMade
+        : SidesOfParts.Count > 0 ? SidesOfParts.Sum(sides => (sides + 1) / 2)
+        : Parts > 1 ? Parts
+        : (Sides + 1) / 2;
 
     /// <summary>Sheets of paper of all copies.</summary>
     /// <param name="bothSides">True to print on both sides.</param>
@@ -44,7 +50,15 @@ public sealed record PrintedPage(string Name, string Title, string For, string H
             PrintedFor.EachTeam => isOfAllTeams ? 1 : pack.Class.Teams,
             PrintedFor.EachStudent => pack.Class.Students,
         };
-        return new(entry.FileName, entry.Title, PrintedForWords.Of(entry), html, copies, PageSides.Of(pack, entry, html), PartsOf(pack, entry))
+        return new(
+            entry.FileName,
+            entry.Title,
+            PrintedForWords.Of(entry),
+            html,
+            copies,
+            PageSides.Of(pack, entry, html),
+            PartsOf(pack, entry)
+        )
         {
             PrintedFor = entry.PrintedFor,
             SheetsAsMade = isOfAllTeams ? pack.Class.Teams : 0,
@@ -60,7 +74,11 @@ public sealed record PrintedPage(string Name, string Title, string For, string H
     public static PrintedPage Of(string name, string title, string html, PrintedClass printed)
     {
         ArgumentNullException.ThrowIfNull(printed);
-        return new(name, title, "each student, by name", html, 1, printed.Sides, 1) { PrintedFor = PrintedFor.EachStudent, SheetsAsMade = printed.Sheets };
+        return new(name, title, "each student, by name", html, 1, printed.Sides, 1)
+        {
+            PrintedFor = PrintedFor.EachStudent,
+            SheetsAsMade = printed.Sheets,
+        };
     }
 
     private static int PartsOf(LessonPack pack, PackEntry entry) =>

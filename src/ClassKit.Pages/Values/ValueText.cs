@@ -40,7 +40,10 @@ internal static class ValueText
         yield return ("pieces", NumberText.AtMost(card.Pieces, 0));
         yield return ("piece_mass", KitchenText.Ordered(formula.PieceMass, units));
         yield return ("dough", KitchenText.Ordered(card.Batch.Weighed, units));
-        yield return ("flour", KitchenText.Ordered(Sum(card.Lines.Where(line => line.Line.Ingredient.Role == IngredientRole.Flour)), units));
+        yield return (
+            "flour",
+            KitchenText.Ordered(Sum(card.Lines.Where(line => line.Line.Ingredient.Role == IngredientRole.Flour)), units)
+        );
         yield return ("mix_temperature", MixText.Aim(card.Mix, units));
         yield return ("heat", CookingText.Heats(formula, units));
         yield return ("oven", KitchenText.Oven(formula.BakeFrom, units));
@@ -51,9 +54,25 @@ internal static class ValueText
         yield return ("gas_made", compared.IsGasPredicted ? KitchenText.Gas(compared.PerPiece.Made.Typical) : CookingText.NoNumber);
         yield return ("gas_held", compared.IsRisePredicted ? KitchenText.Gas(compared.PerPiece.Held.Baked.Typical) : CookingText.NoNumber);
         yield return ("steam_made", KitchenText.Gas(compared.PerPiece.SteamFate.Made.Typical));
-        yield return ("steam_held", compared.IsRisePredicted ? KitchenText.Gas(compared.PerPiece.SteamFate.Held.Typical) : CookingText.NoNumber);
-        yield return ("bake_loss", Prediction.IsBeyondUs(Measure.BakeLoss, compared) ? CookingText.NoNumber : loss.Low < 0 ? MeasureText.Range(Measure.BakeLoss, loss.Map(PerHundred.Of), units) : $"{NumberText.AtMost(PerHundred.Of(loss.Low), 0)}–{Percent(PerHundred.Of(loss.High))}");
-        foreach (var (name, measure) in new[] { ("mass_after", Measure.MassAfter), ("inside", Measure.InternalTemperature), ("height", Measure.Height), ("diameter", Measure.Diameter) })
+        yield return (
+            "steam_held",
+            compared.IsRisePredicted ? KitchenText.Gas(compared.PerPiece.SteamFate.Held.Typical) : CookingText.NoNumber
+        );
+        yield return (
+            "bake_loss",
+            Prediction.IsBeyondUs(Measure.BakeLoss, compared) ? CookingText.NoNumber
+            : loss.Low < 0 ? MeasureText.Range(Measure.BakeLoss, loss.Map(PerHundred.Of), units)
+            : $"{NumberText.AtMost(PerHundred.Of(loss.Low), 0)}–{Percent(PerHundred.Of(loss.High))}"
+        );
+        foreach (
+            var (name, measure) in new[]
+            {
+                ("mass_after", Measure.MassAfter),
+                ("inside", Measure.InternalTemperature),
+                ("height", Measure.Height),
+                ("diameter", Measure.Diameter),
+            }
+        )
         {
             if (Prediction.Of(measure, compared, pack.BoilingPoint) is { } prediction)
                 yield return (name, MeasureText.Of(prediction, units));

@@ -15,7 +15,10 @@ public static class ChangeLog
     public static IReadOnlyList<LoggedChange> Read(RecordSession session)
     {
         ArgumentNullException.ThrowIfNull(session);
-        return session.Query(Changes + "ORDER BY id", row => new LoggedChange(Made(row, 1), session.Query(Rows + "ORDER BY id", Changed, row.Number(0))));
+        return session.Query(Changes + "ORDER BY id", row => new LoggedChange(
+            Made(row, 1),
+            session.Query(Rows + "ORDER BY id", Changed, row.Number(0))
+        ));
     }
 
     /// <summary>Every change by which something of a student's was changed or taken away, with those rows alone.</summary>
@@ -25,11 +28,13 @@ public static class ChangeLog
         return session.Query(
             Changes + "WHERE id IN (SELECT change FROM changed_row WHERE student = $1) ORDER BY id",
             row => new LoggedChange(Made(row, 1), session.Query(Rows + "AND student = $2 ORDER BY id", Changed, row.Number(0), student)),
-            student);
+            student
+        );
     }
 
     /// <summary>The change whose <see cref="Columns"/> begin at a column.</summary>
-    internal static Change Made(Row row, int at) => new(row.Moment(at), row.Text(at + 1), row.Text(at + 2), row.Text(at + 3), row.Text(at + 4));
+    internal static Change Made(Row row, int at) =>
+        new(row.Moment(at), row.Text(at + 1), row.Text(at + 2), row.Text(at + 3), row.Text(at + 4));
 
     private static ChangedRow Changed(Row row) => new(row.Text(0), row.TextOrNull(1), row.Text(2), row.TextOrNull(3));
 }

@@ -21,17 +21,25 @@ public static class ClassRegister
     {
         ArgumentNullException.ThrowIfNull(session);
         return session.One("SELECT id, name FROM class WHERE name = $1", Class, name)
-            ?? session.One("SELECT class.id, class.name FROM former_name JOIN class ON class.id = former_name.class WHERE former_name.name = $1", Class, name);
+            ?? session.One(
+                "SELECT class.id, class.name FROM former_name JOIN class ON class.id = former_name.class WHERE former_name.name = $1",
+                Class,
+                name
+            );
     }
 
-    /// <summary>Calls a class otherwise from now on. It is found by its earlier names, too: what was handed out under them is still its own.</summary>
+    /// <summary>
+    /// Calls a class otherwise from now on. It is found by its earlier names, too: what was handed out under them is still its own.
+    /// </summary>
     /// <returns>The class under its new name; null where another class is or was called so, and nothing is written.</returns>
     public static RecordedClass? Rename(WritingSession session, RecordedClass named, string name)
     {
         ArgumentNullException.ThrowIfNull(session);
         ArgumentNullException.ThrowIfNull(named);
-        if (Find(session, name) is { } other && other.Id != named.Id) return null;
-        if (name == named.Name) return named;
+        if (Find(session, name) is { } other && other.Id != named.Id)
+            return null;
+        if (name == named.Name)
+            return named;
         session.Run("DELETE FROM former_name WHERE name = $1", name);
         session.Run("UPDATE class SET name = $2 WHERE id = $1", named.Id, name);
         session.Run("INSERT INTO former_name (name, class) VALUES ($1, $2)", named.Name, named.Id);
@@ -68,14 +76,23 @@ public static class ClassRegister
     }
 
     /// <summary>Puts students of a class on record, and enrols those who are not in it.</summary>
-    /// <remarks>An id is one person's throughout the record. Who is in the class already may have changed their name; somebody of that id elsewhere must have the same name.</remarks>
+    /// <remarks>
+    /// An id is one person's throughout the record. Who is in the class already may have changed their name; somebody of that id elsewhere
+    /// must have the same name.
+    /// </remarks>
     /// <param name="session">Writes.</param>
     /// <param name="named">The class.</param>
     /// <param name="students">Who.</param>
     /// <param name="since">From which day on those are in it who are not yet.</param>
     /// <param name="comeBack">False where it is earlier work that names them: who left the class since does not come back by it.</param>
     /// <returns>Those whose id is somebody else's: nothing is written of them.</returns>
-    public static IReadOnlyList<OtherOfThatId> Enrol(WritingSession session, RecordedClass named, IReadOnlyList<Student> students, DateOnly since, bool comeBack = true)
+    public static IReadOnlyList<OtherOfThatId> Enrol(
+        WritingSession session,
+        RecordedClass named,
+        IReadOnlyList<Student> students,
+        DateOnly since,
+        bool comeBack = true
+    )
     {
         ArgumentNullException.ThrowIfNull(session);
         ArgumentNullException.ThrowIfNull(named);
@@ -91,8 +108,20 @@ public static class ClassRegister
                 continue;
             }
             Put(session, student, known);
-            if ((comeBack || !isHere) && session.Number("SELECT count(*) FROM enrolment WHERE class = $1 AND student = $2 AND until IS NULL", named.Id, student.Id) == 0)
-                session.Run("INSERT INTO enrolment (class, student, since) VALUES ($1, $2, $3) ON CONFLICT DO UPDATE SET until = NULL", named.Id, student.Id, since);
+            if (
+                (comeBack || !isHere)
+                && session.Number(
+                    "SELECT count(*) FROM enrolment WHERE class = $1 AND student = $2 AND until IS NULL",
+                    named.Id,
+                    student.Id
+                ) == 0
+            )
+                session.Run(
+                    "INSERT INTO enrolment (class, student, since) VALUES ($1, $2, $3) ON CONFLICT DO UPDATE SET until = NULL",
+                    named.Id,
+                    student.Id,
+                    since
+                );
         }
         return others;
     }
@@ -103,13 +132,30 @@ public static class ClassRegister
     {
         ArgumentNullException.ThrowIfNull(session);
         ArgumentNullException.ThrowIfNull(named);
-        return session.Run("UPDATE enrolment SET until = $3 WHERE class = $1 AND student = $2 AND until IS NULL AND since <= $3", named.Id, student, until) > 0;
+        return session.Run(
+                "UPDATE enrolment SET until = $3 WHERE class = $1 AND student = $2 AND until IS NULL AND since <= $3",
+                named.Id,
+                student,
+                until
+            ) > 0;
     }
 
     private static void Put(WritingSession session, Student student, Student? known)
     {
-        if (known is null) session.Run("INSERT INTO student (id, name, email) VALUES ($1, $2, $3)", student.Id, student.Name, Values.OrNull(student.Email));
-        else session.Run("UPDATE student SET name = $2, email = coalesce($3, email) WHERE id = $1", student.Id, student.Name, Values.OrNull(student.Email));
+        if (known is null)
+            session.Run(
+                "INSERT INTO student (id, name, email) VALUES ($1, $2, $3)",
+                student.Id,
+                student.Name,
+                Values.OrNull(student.Email)
+            );
+        else
+            session.Run(
+                "UPDATE student SET name = $2, email = coalesce($3, email) WHERE id = $1",
+                student.Id,
+                student.Name,
+                Values.OrNull(student.Email)
+            );
     }
 
     private static RecordedClass Class(Row row) => new(row.Number(0), row.Text(1));

@@ -19,7 +19,12 @@ public static class DealRegister
         foreach (var seat in deal.Seats)
         {
             if (session.Number("SELECT place FROM deal_seat WHERE deal = $1 AND student = $2", id, seat.Student) is null)
-                session.Run("INSERT INTO deal_seat (deal, place, student, entry) VALUES ($1, (SELECT coalesce(max(place), 0) + 1 FROM deal_seat WHERE deal = $1), $2, $3)", id, seat.Student, Packed.Of(seat.Entry));
+                session.Run(
+                    "INSERT INTO deal_seat (deal, place, student, entry) VALUES ($1, (SELECT coalesce(max(place), 0) + 1 FROM deal_seat WHERE deal = $1), $2, $3)",
+                    id,
+                    seat.Student,
+                    Packed.Of(seat.Entry)
+                );
         }
     }
 
@@ -30,29 +35,62 @@ public static class DealRegister
         return session.One(
             "SELECT code, lesson, title, frozen, id, replaces FROM deal WHERE digest = $1",
             row => new RecordedDeal(
-                digest, row.Text(0), row.Text(1), row.Text(2), row.Unpacked(3),
-                session.Query("SELECT exercise, part, skill FROM deal_part WHERE deal = $1 ORDER BY place", part => new DealPart(part.Text(0), part.Text(1), part.Text(2)), row.Number(4)),
-                session.Query("SELECT student, entry FROM deal_seat WHERE deal = $1 ORDER BY place", seat => new DealSeat(seat.Text(0), seat.Unpacked(1)), row.Number(4)))
+                digest,
+                row.Text(0),
+                row.Text(1),
+                row.Text(2),
+                row.Unpacked(3),
+                session.Query(
+                    "SELECT exercise, part, skill FROM deal_part WHERE deal = $1 ORDER BY place",
+                    part => new DealPart(part.Text(0), part.Text(1), part.Text(2)),
+                    row.Number(4)
+                ),
+                session.Query(
+                    "SELECT student, entry FROM deal_seat WHERE deal = $1 ORDER BY place",
+                    seat => new DealSeat(seat.Text(0), seat.Unpacked(1)),
+                    row.Number(4)
+                )
+            )
             {
                 Replaces = row.TextOrNull(5),
             },
-            digest);
+            digest
+        );
     }
 
     /// <summary>The identities of what a student was dealt, in the order in which it went on record.</summary>
     public static IReadOnlyList<string> OfStudent(RecordSession session, string student)
     {
         ArgumentNullException.ThrowIfNull(session);
-        return session.Query("SELECT digest FROM deal JOIN deal_seat ON deal_seat.deal = deal.id WHERE student = $1 ORDER BY deal.id", row => row.Text(0), student);
+        return session.Query(
+            "SELECT digest FROM deal JOIN deal_seat ON deal_seat.deal = deal.id WHERE student = $1 ORDER BY deal.id",
+            row => row.Text(0),
+            student
+        );
     }
 
     private static long Begin(WritingSession session, RecordedClass named, RecordedDeal deal)
     {
         var id = session.Insert(
             "INSERT INTO deal (digest, code, class, lesson, title, frozen, change, replaces) VALUES ($1, $2, $3, $4, $5, $6, $7, $8)",
-            deal.Digest, deal.Code, named.Id, deal.Lesson, deal.Title, Packed.Of(deal.Frozen), session.ChangeId, deal.Replaces);
+            deal.Digest,
+            deal.Code,
+            named.Id,
+            deal.Lesson,
+            deal.Title,
+            Packed.Of(deal.Frozen),
+            session.ChangeId,
+            deal.Replaces
+        );
         foreach (var (place, part) in deal.Parts.Index())
-            session.Run("INSERT INTO deal_part (deal, place, exercise, part, skill) VALUES ($1, $2, $3, $4, $5)", id, place, part.Exercise, part.Part, part.Skill);
+            session.Run(
+                "INSERT INTO deal_part (deal, place, exercise, part, skill) VALUES ($1, $2, $3, $4, $5)",
+                id,
+                place,
+                part.Exercise,
+                part.Part,
+                part.Skill
+            );
         return id;
     }
 }

@@ -8,7 +8,15 @@ namespace ClassKit.Records.Deals;
 /// <param name="Frozen">What dealt.json holds besides students, as JSON.</param>
 /// <param name="Parts">Every part that was asked, in workbook order.</param>
 /// <param name="Seats">What each student got, as JSON, in roster order. Those of erased students are gone.</param>
-public sealed record RecordedDeal(string Digest, string Code, string Lesson, string Title, string Frozen, IReadOnlyList<DealPart> Parts, IReadOnlyList<DealSeat> Seats)
+public sealed record RecordedDeal(
+    string Digest,
+    string Code,
+    string Lesson,
+    string Title,
+    string Frozen,
+    IReadOnlyList<DealPart> Parts,
+    IReadOnlyList<DealSeat> Seats
+)
 {
     /// <summary>The identity of the deal that it is sat again for; null for a first sitting.</summary>
     public string? Replaces { get; init; }

@@ -4,7 +4,10 @@ using ClassKit.Records.Storage;
 
 namespace ClassKit.Records.Erasing;
 
-/// <summary>What stays of an erased student in the log of changes: enough to know the id again when somebody brings it back, and nothing that says whose it was to whoever does not know the id.</summary>
+/// <summary>
+/// What stays of an erased student in the log of changes: enough to know the id again when somebody brings it back, and nothing that says
+/// whose it was to whoever does not know the id.
+/// </summary>
 public static class ErasedMark
 {
     private const char Between = '$';
@@ -26,8 +29,13 @@ public static class ErasedMark
     {
         ArgumentNullException.ThrowIfNull(session);
         ArgumentNullException.ThrowIfNull(ids);
-        var marks = session.Query("SELECT about FROM change WHERE what = $1 AND about <> ''", row => row.Text(0).Split(Between), kind).Where(mark => mark.Length == 2).ToList();
-        return marks.Count == 0 ? new HashSet<string>() : ids.Where(id => marks.Exists(mark => Digest(mark[0], id) == mark[1])).ToHashSet(StringComparer.Ordinal);
+        var marks = session
+            .Query("SELECT about FROM change WHERE what = $1 AND about <> ''", row => row.Text(0).Split(Between), kind)
+            .Where(mark => mark.Length == 2)
+            .ToList();
+        return marks.Count == 0
+            ? new HashSet<string>()
+            : ids.Where(id => marks.Exists(mark => Digest(mark[0], id) == mark[1])).ToHashSet(StringComparer.Ordinal);
     }
 
     private static string Digest(string salt, string id) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(salt + id)));

@@ -7,7 +7,14 @@ namespace ClassKit.Records.Grades;
 /// <param name="Rounded">The same, rounded by the rule.</param>
 /// <param name="IsProvisional">True if a mark was still to come.</param>
 /// <param name="Works">What each work was worth.</param>
-public sealed record FrozenGrade(string Student, string? Grade, decimal? Percent, decimal? Rounded, bool IsProvisional, IReadOnlyList<FrozenWork> Works);
+public sealed record FrozenGrade(
+    string Student,
+    string? Grade,
+    decimal? Percent,
+    decimal? Rounded,
+    bool IsProvisional,
+    IReadOnlyList<FrozenWork> Works
+);
 
 /// <summary>What a work was worth in a grade that was given out.</summary>
 /// <param name="Title">The work.</param>

@@ -21,9 +21,24 @@ public static class FrozenGrades
         {
             var id = session.Insert(
                 "INSERT INTO frozen_grade (term, number, student, grade, percent, rounded, provisional, change) VALUES ($1, $2, $3, $4, $5, $6, $7, $8)",
-                term.Id, number, grade.Student, Values.OrNull(grade.Grade), grade.Percent, grade.Rounded, grade.IsProvisional, session.ChangeId);
+                term.Id,
+                number,
+                grade.Student,
+                Values.OrNull(grade.Grade),
+                grade.Percent,
+                grade.Rounded,
+                grade.IsProvisional,
+                session.ChangeId
+            );
             foreach (var (place, work) in grade.Works.Index())
-                session.Run("INSERT INTO frozen_work (frozen, place, title, standing, share) VALUES ($1, $2, $3, $4, $5)", id, place, work.Title, work.Standing, work.Share);
+                session.Run(
+                    "INSERT INTO frozen_work (frozen, place, title, standing, share) VALUES ($1, $2, $3, $4, $5)",
+                    id,
+                    place,
+                    work.Title,
+                    work.Standing,
+                    work.Share
+                );
         }
         return number;
     }
@@ -33,7 +48,12 @@ public static class FrozenGrades
     {
         ArgumentNullException.ThrowIfNull(session);
         ArgumentNullException.ThrowIfNull(term);
-        return session.Query($"SELECT {Columns} FROM frozen_grade WHERE term = $1 AND number = $2 AND student IS NOT NULL ORDER BY id", row => Grade(session, row), term.Id, Latest(session, term));
+        return session.Query(
+            $"SELECT {Columns} FROM frozen_grade WHERE term = $1 AND number = $2 AND student IS NOT NULL ORDER BY id",
+            row => Grade(session, row),
+            term.Id,
+            Latest(session, term)
+        );
     }
 
     /// <summary>Every grade that was ever given out to a student, by term and time.</summary>
@@ -46,7 +66,8 @@ public static class FrozenGrades
             JOIN term ON term.id = frozen_grade.term JOIN class ON class.id = term.class JOIN change ON change.id = frozen_grade.change WHERE student = $1 ORDER BY term.id, number
             """,
             row => new GradeGivenOut(row.Text(6), row.Text(7), row.Whole(8), Grade(session, row), ChangeLog.Made(row, 9)),
-            student);
+            student
+        );
     }
 
     /// <summary>Which time they were given out last, and when; null where they never were.</summary>
@@ -54,12 +75,31 @@ public static class FrozenGrades
     {
         ArgumentNullException.ThrowIfNull(session);
         ArgumentNullException.ThrowIfNull(term);
-        return session.Query("SELECT number, at FROM frozen_grade JOIN change ON change.id = frozen_grade.change WHERE term = $1 ORDER BY number DESC LIMIT 1", row => ((int)row.Number(0), row.Moment(1)), term.Id) is [var last] ? last : null;
+        return
+            session.Query(
+                "SELECT number, at FROM frozen_grade JOIN change ON change.id = frozen_grade.change WHERE term = $1 ORDER BY number DESC LIMIT 1",
+                row => ((int)row.Number(0), row.Moment(1)),
+                term.Id
+            )
+                is [var last]
+            ? last
+            : null;
     }
 
-    private static FrozenGrade Grade(RecordSession session, Row row) => new(
-        row.Text(1), row.TextOrNull(2), row.PointsOrNull(3), row.PointsOrNull(4), row.Number(5) == 1,
-        session.Query("SELECT title, standing, share FROM frozen_work WHERE frozen = $1 ORDER BY place", work => new FrozenWork(work.Text(0), work.Text(1), work.PointsOrNull(2)), row.Number(0)));
+    private static FrozenGrade Grade(RecordSession session, Row row) =>
+        new(
+            row.Text(1),
+            row.TextOrNull(2),
+            row.PointsOrNull(3),
+            row.PointsOrNull(4),
+            row.Number(5) == 1,
+            session.Query(
+                "SELECT title, standing, share FROM frozen_work WHERE frozen = $1 ORDER BY place",
+                work => new FrozenWork(work.Text(0), work.Text(1), work.PointsOrNull(2)),
+                row.Number(0)
+            )
+        );
 
-    private static int Latest(RecordSession session, RecordedTerm term) => (int)(session.Number("SELECT max(number) FROM frozen_grade WHERE term = $1", term.Id) ?? 0);
+    private static int Latest(RecordSession session, RecordedTerm term) =>
+        (int)(session.Number("SELECT max(number) FROM frozen_grade WHERE term = $1", term.Id) ?? 0);
 }

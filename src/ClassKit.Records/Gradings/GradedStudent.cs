@@ -9,4 +9,13 @@ namespace ClassKit.Records.Gradings;
 /// <param name="LateOff">The share that the points lost by it; null for work in time.</param>
 /// <param name="Answers">Every part's, in the order of the entry.</param>
 /// <param name="Entry">As in grades.json; null for a student who was erased.</param>
-public sealed record GradedStudent(string? Student, string Status, decimal? Points, decimal? OutOf, int? LateDays, decimal? LateOff, IReadOnlyList<RecordedAnswer> Answers, string? Entry);
+public sealed record GradedStudent(
+    string? Student,
+    string Status,
+    decimal? Points,
+    decimal? OutOf,
+    int? LateDays,
+    decimal? LateOff,
+    IReadOnlyList<RecordedAnswer> Answers,
+    string? Entry
+);

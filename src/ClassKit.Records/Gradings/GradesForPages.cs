@@ -9,8 +9,7 @@ namespace ClassKit.Records.Gradings;
 public static class GradesForPages
 {
     /// <summary>A row a deal.</summary>
-    private const string OfDeals =
-        """
+    private const string OfDeals = """
         SELECT code, title, students FROM deal JOIN grading ON grading.deal = deal.id JOIN class_page ON class_page.grading = grading.id
         WHERE class = $1 AND number = (SELECT max(number) FROM grading AS later WHERE later.deal = deal.id)
         ORDER BY deal.id
@@ -25,8 +24,13 @@ public static class GradesForPages
             SELECT number, code, title, status, points, out_of, {ChangeLog.Columns} FROM graded
             JOIN grading ON grading.id = graded.grading JOIN deal ON deal.id = grading.deal JOIN change ON change.id = grading.change WHERE student = $1 ORDER BY deal.id, number
             """,
-            row => new GradingOfStudent(row.Whole(0), new(row.Text(1), row.Text(2), student, row.Text(3), row.PointsOrNull(4), row.PointsOrNull(5)), ChangeLog.Made(row, 6)),
-            student);
+            row => new GradingOfStudent(
+                row.Whole(0),
+                new(row.Text(1), row.Text(2), student, row.Text(3), row.PointsOrNull(4), row.PointsOrNull(5)),
+                ChangeLog.Made(row, 6)
+            ),
+            student
+        );
     }
 
     /// <summary>Everything of one class, by deal, students in the order of its grades; erased ones are nobody's.</summary>

@@ -5,12 +5,21 @@ namespace ClassKit.Records.Gradings;
 /// <param name="Digest">The SHA-256 of grades.json as it is written.</param>
 /// <param name="JudgeVersion">The version of the judge; null where the grades do not say.</param>
 /// <param name="Program">The version of the program; empty where they do not say.</param>
-/// <param name="Frame">What grades.json holds besides the lists below, as JSON: the judge with its fresh inputs, the due moment, the deal where it differs from the one on record.</param>
+/// <param name="Frame">What grades.json holds besides the lists below, as JSON: the judge with its fresh inputs, the due moment, the deal
+/// where it differs from the one on record.</param>
 /// <param name="Students">In the order of the grades.</param>
 /// <param name="Files">What came back, by path.</param>
 /// <param name="Typed">Points typed into a gradebook.</param>
 public sealed record RecordedGrading(
-    string Deal, string Digest, int? JudgeVersion, string Program, string Frame, IReadOnlyList<GradedStudent> Students, IReadOnlyList<ReturnedEntry> Files, IReadOnlyList<TypedEntry> Typed)
+    string Deal,
+    string Digest,
+    int? JudgeVersion,
+    string Program,
+    string Frame,
+    IReadOnlyList<GradedStudent> Students,
+    IReadOnlyList<ReturnedEntry> Files,
+    IReadOnlyList<TypedEntry> Typed
+)
 {
     /// <summary>1 for the first grading of its deal that went on record, and so on.</summary>
     public int Number { get; init; }

@@ -11,4 +11,13 @@ namespace ClassKit.Records.Marks;
 /// <param name="Levels">What the level of each criterion is called, in the rubric's order; null where it was not asked.</param>
 /// <param name="Comment">What was written of them; null for nothing.</param>
 /// <param name="Change">Who put it on record, when and why.</param>
-public sealed record BenchOfStudent(string Class, string Term, string Work, int Sitting, string Marker, IReadOnlyList<(string Criterion, string? Level)> Levels, string? Comment, Change Change);
+public sealed record BenchOfStudent(
+    string Class,
+    string Term,
+    string Work,
+    int Sitting,
+    string Marker,
+    IReadOnlyList<(string Criterion, string? Level)> Levels,
+    string? Comment,
+    Change Change
+);

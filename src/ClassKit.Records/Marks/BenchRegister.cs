@@ -12,7 +12,10 @@ public static class BenchRegister
     private const char Between = ' ';
 
     /// <summary>Puts on record what a work is marked with.</summary>
-    /// <returns>False if another scale is on record with which somebody has marked already: then nothing is written, for their levels would mean something else.</returns>
+    /// <returns>
+    /// False if another scale is on record with which somebody has marked already: then nothing is written, for their levels would mean
+    /// something else.
+    /// </returns>
     public static bool Measure(WritingSession session, RecordedWork work, BenchScale scale)
     {
         ArgumentNullException.ThrowIfNull(session);
@@ -20,8 +23,14 @@ public static class BenchRegister
         ArgumentNullException.ThrowIfNull(scale);
         if (Scale(session, work) is { } known)
         {
-            if (known.Criteria.SequenceEqual(scale.Criteria) && known.Levels.SequenceEqual(scale.Levels) && known.LevelNames.SequenceEqual(scale.LevelNames)) return true;
-            if (session.Number("SELECT count(*) FROM bench_sheet WHERE work = $1", work.Id) > 0) return false;
+            if (
+                known.Criteria.SequenceEqual(scale.Criteria)
+                && known.Levels.SequenceEqual(scale.Levels)
+                && known.LevelNames.SequenceEqual(scale.LevelNames)
+            )
+                return true;
+            if (session.Number("SELECT count(*) FROM bench_sheet WHERE work = $1", work.Id) > 0)
+                return false;
             session.Run("DELETE FROM bench_criterion WHERE work = $1", work.Id);
             session.Run("DELETE FROM bench_level WHERE work = $1", work.Id);
         }
@@ -32,7 +41,9 @@ public static class BenchRegister
         return true;
     }
 
-    /// <summary>Puts on record what a marker saw: students of the sheet in place of what is there of them, and leaves others as they are.</summary>
+    /// <summary>
+    /// Puts on record what a marker saw: students of the sheet in place of what is there of them, and leaves others as they are.
+    /// </summary>
     /// <param name="session">Writes.</param>
     /// <param name="work">The work, whose scale is on record.</param>
     /// <param name="sitting">1 for the first.</param>
@@ -44,7 +55,13 @@ public static class BenchRegister
         ArgumentNullException.ThrowIfNull(work);
         ArgumentNullException.ThrowIfNull(sheet);
         session.Run(
-            "INSERT INTO bench_sheet (work, sitting, place, marker, change) VALUES ($1, $2, $3, $4, $5) ON CONFLICT DO UPDATE SET marker = $4, change = $5", work.Id, sitting, marker, sheet.Marker, session.ChangeId);
+            "INSERT INTO bench_sheet (work, sitting, place, marker, change) VALUES ($1, $2, $3, $4, $5) ON CONFLICT DO UPDATE SET marker = $4, change = $5",
+            work.Id,
+            sitting,
+            marker,
+            sheet.Marker,
+            session.ChangeId
+        );
         var id = session.Number("SELECT id FROM bench_sheet WHERE work = $1 AND sitting = $2 AND place = $3", work.Id, sitting, marker);
         foreach (var (student, levels) in sheet.Places)
         {
@@ -53,7 +70,12 @@ public static class BenchRegister
                 INSERT INTO bench_mark (sheet, student, levels, comment, change) VALUES ($1, $2, $3, $4, $5)
                 ON CONFLICT DO UPDATE SET levels = $3, comment = coalesce($4, comment), change = $5 WHERE (levels, comment) IS NOT ($3, coalesce($4, comment))
                 """,
-                id, student, string.Join(Between, levels), Values.OrNull(sheet.Comments.GetValueOrDefault(student)), session.ChangeId);
+                id,
+                student,
+                string.Join(Between, levels),
+                Values.OrNull(sheet.Comments.GetValueOrDefault(student)),
+                session.ChangeId
+            );
         }
     }
 
@@ -65,7 +87,8 @@ public static class BenchRegister
         return session.Query(
             "SELECT sitting, place, student FROM bench_sheet JOIN bench_mark ON bench_mark.sheet = bench_sheet.id WHERE work = $1 AND student IS NOT NULL ORDER BY sitting, place, bench_mark.id",
             row => (row.Whole(0), row.Whole(1), row.Text(2)),
-            work.Id);
+            work.Id
+        );
     }
 
     /// <summary>Takes away what a marker saw of a student.</summary>
@@ -74,7 +97,13 @@ public static class BenchRegister
     {
         ArgumentNullException.ThrowIfNull(session);
         ArgumentNullException.ThrowIfNull(work);
-        return session.Run("DELETE FROM bench_mark WHERE student = $4 AND sheet = (SELECT id FROM bench_sheet WHERE work = $1 AND sitting = $2 AND place = $3)", work.Id, sitting, marker, student) > 0;
+        return session.Run(
+                "DELETE FROM bench_mark WHERE student = $4 AND sheet = (SELECT id FROM bench_sheet WHERE work = $1 AND sitting = $2 AND place = $3)",
+                work.Id,
+                sitting,
+                marker,
+                student
+            ) > 0;
     }
 
     /// <summary>What a work is marked with, or null.</summary>
@@ -82,9 +111,19 @@ public static class BenchRegister
     {
         ArgumentNullException.ThrowIfNull(session);
         ArgumentNullException.ThrowIfNull(work);
-        var criteria = session.Query("SELECT name, weight FROM bench_criterion WHERE work = $1 ORDER BY place", row => (row.Text(0), row.Points(1)), work.Id);
-        var levels = session.Query("SELECT points, name FROM bench_level WHERE work = $1 ORDER BY place", row => (Points: row.Points(0), Name: row.Text(1)), work.Id);
-        return criteria.Count == 0 ? null : new(criteria, [.. levels.Select(level => level.Points)], [.. levels.Select(level => level.Name)]);
+        var criteria = session.Query(
+            "SELECT name, weight FROM bench_criterion WHERE work = $1 ORDER BY place",
+            row => (row.Text(0), row.Points(1)),
+            work.Id
+        );
+        var levels = session.Query(
+            "SELECT points, name FROM bench_level WHERE work = $1 ORDER BY place",
+            row => (Points: row.Points(0), Name: row.Text(1)),
+            work.Id
+        );
+        return criteria.Count == 0
+            ? null
+            : new(criteria, [.. levels.Select(level => level.Points)], [.. levels.Select(level => level.Name)]);
     }
 
     /// <summary>What was seen in a work, by sitting. Erased students are not among it.</summary>
@@ -92,24 +131,40 @@ public static class BenchRegister
     {
         ArgumentNullException.ThrowIfNull(session);
         ArgumentNullException.ThrowIfNull(work);
-        if (Scale(session, work) is not { } scale) return [];
+        if (Scale(session, work) is not { } scale)
+            return [];
         var marks = session.Query(
             "SELECT sitting, place, marker, student, levels, comment FROM bench_sheet JOIN bench_mark ON bench_mark.sheet = bench_sheet.id WHERE work = $1 AND student IS NOT NULL ORDER BY sitting, place, bench_mark.id",
-            row => (Sitting: row.Whole(0), Place: row.Whole(1), Marker: row.Text(2), Student: row.Text(3), Levels: Levels(row.Text(4)), Comment: row.TextOrNull(5)),
-            work.Id);
+            row =>
+                (
+                    Sitting: row.Whole(0),
+                    Place: row.Whole(1),
+                    Marker: row.Text(2),
+                    Student: row.Text(3),
+                    Levels: Levels(row.Text(4)),
+                    Comment: row.TextOrNull(5)
+                ),
+            work.Id
+        );
         return
         [
-            .. marks.GroupBy(mark => mark.Sitting).Select(sitting =>
-            {
-                BenchSheet[] sheets =
-                [
-                    .. sitting.GroupBy(mark => (mark.Place, mark.Marker)).Select(sheet => new BenchSheet(sheet.Key.Marker, sheet.ToDictionary(mark => mark.Student, mark => mark.Levels))
-                    {
-                        Comments = sheet.Where(mark => mark.Comment is not null).ToDictionary(mark => mark.Student, mark => mark.Comment!),
-                    }),
-                ];
-                return new RecordedBench(sitting.Key, new(scale, sheets[0], sheets.ElementAtOrDefault(1)));
-            }),
+            .. marks
+                .GroupBy(mark => mark.Sitting)
+                .Select(sitting =>
+                {
+                    BenchSheet[] sheets =
+                    [
+                        .. sitting
+                            .GroupBy(mark => (mark.Place, mark.Marker))
+                            .Select(sheet => new BenchSheet(sheet.Key.Marker, sheet.ToDictionary(mark => mark.Student, mark => mark.Levels))
+                            {
+                                Comments = sheet
+                                    .Where(mark => mark.Comment is not null)
+                                    .ToDictionary(mark => mark.Student, mark => mark.Comment!),
+                            }),
+                    ];
+                    return new RecordedBench(sitting.Key, new(scale, sheets[0], sheets.ElementAtOrDefault(1)));
+                }),
         ];
     }
 
@@ -123,8 +178,18 @@ public static class BenchRegister
             JOIN bench_sheet ON bench_sheet.id = bench_mark.sheet JOIN work ON work.id = bench_sheet.work JOIN term ON term.id = work.term JOIN class ON class.id = term.class
             JOIN change ON change.id = bench_mark.change WHERE student = $1 ORDER BY term.id, work.place, sitting, bench_sheet.place
             """,
-            row => new BenchOfStudent(row.Text(0), row.Text(1), row.Text(2), row.Whole(3), row.Text(4), Named(session, row.Number(12), Levels(row.Text(11))), row.TextOrNull(5), ChangeLog.Made(row, 6)),
-            student);
+            row => new BenchOfStudent(
+                row.Text(0),
+                row.Text(1),
+                row.Text(2),
+                row.Whole(3),
+                row.Text(4),
+                Named(session, row.Number(12), Levels(row.Text(11))),
+                row.TextOrNull(5),
+                ChangeLog.Made(row, 6)
+            ),
+            student
+        );
     }
 
     private static List<(string, string?)> Named(RecordSession session, long work, IReadOnlyList<int> levels)
@@ -134,5 +199,6 @@ public static class BenchRegister
         return [.. criteria.Zip(levels, (criterion, level) => (criterion, level == BenchScale.NotAsked ? null : names[level]))];
     }
 
-    private static IReadOnlyList<int> Levels(string text) => [.. text.Split(Between).Select(level => int.Parse(level, CultureInfo.InvariantCulture))];
+    private static IReadOnlyList<int> Levels(string text) =>
+        [.. text.Split(Between).Select(level => int.Parse(level, CultureInfo.InvariantCulture))];
 }

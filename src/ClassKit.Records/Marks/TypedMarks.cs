@@ -15,14 +15,23 @@ public static class TypedMarks
         ArgumentNullException.ThrowIfNull(work);
         ArgumentNullException.ThrowIfNull(attempt);
         var mark = attempt.Mark;
-        decimal? points = mark.State == MarkState.Marked ? mark.Points : null, outOf = mark.State == MarkState.Marked ? mark.OutOf : null;
+        decimal? points = mark.State == MarkState.Marked ? mark.Points : null,
+            outOf = mark.State == MarkState.Marked ? mark.OutOf : null;
         session.Run(
             """
             INSERT INTO typed_mark (work, sitting, student, state, points, out_of, lateness, change) VALUES ($1, $2, $3, $4, $5, $6, $7, $8)
             ON CONFLICT DO UPDATE SET state = $4, points = $5, out_of = $6, lateness = $7, change = $8
             WHERE (state, points, out_of, lateness) IS NOT ($4, $5, $6, $7)
             """,
-            work.Id, attempt.Sitting, attempt.Student, Words.Of(mark.State), points, outOf, Words.Of(mark.Lateness), session.ChangeId);
+            work.Id,
+            attempt.Sitting,
+            attempt.Student,
+            Words.Of(mark.State),
+            points,
+            outOf,
+            Words.Of(mark.Lateness),
+            session.ChangeId
+        );
     }
 
     /// <summary>Takes a mark away.</summary>
@@ -42,7 +51,8 @@ public static class TypedMarks
         return session.Query(
             "SELECT student, sitting, state, points, out_of, lateness FROM typed_mark WHERE work = $1 AND student IS NOT NULL ORDER BY sitting, student",
             row => new Attempt(row.Text(0), work.Assignment.Id, row.Whole(1), Mark(row)),
-            work.Id);
+            work.Id
+        );
     }
 
     /// <summary>Every typed mark of a student, in the order of terms and their works.</summary>
@@ -55,15 +65,25 @@ public static class TypedMarks
             JOIN work ON work.id = typed_mark.work JOIN term ON term.id = work.term JOIN class ON class.id = term.class JOIN change ON change.id = typed_mark.change
             WHERE typed_mark.student = $1 ORDER BY term.id, work.place, typed_mark.sitting
             """,
-            row => new MarkOfStudent(row.Text(8), row.Text(7), new(row.Text(0), row.Text(6), row.Whole(1), Mark(row)), ChangeLog.Made(row, 9)),
-            student);
+            row => new MarkOfStudent(
+                row.Text(8),
+                row.Text(7),
+                new(row.Text(0), row.Text(6), row.Whole(1), Mark(row)),
+                ChangeLog.Made(row, 9)
+            ),
+            student
+        );
     }
 
-    private static Mark Mark(Row row) => Words.Find<MarkState>(row.Text(2)) switch
-    {
-        MarkState.Absent => ClassKit.Terms.Marks.Mark.Absent,
-        MarkState.Excused => ClassKit.Terms.Marks.Mark.Excused,
-        MarkState.NotDue => ClassKit.Terms.Marks.Mark.NotDue,
-        MarkState.Marked => ClassKit.Terms.Marks.Mark.Of(row.Points(3), row.Points(4)) with { Lateness = Words.Find<Lateness>(row.Text(5)) },
-    };
+    private static Mark Mark(Row row) =>
+        Words.Find<MarkState>(row.Text(2)) switch
+        {
+            MarkState.Absent => ClassKit.Terms.Marks.Mark.Absent,
+            MarkState.Excused => ClassKit.Terms.Marks.Mark.Excused,
+            MarkState.NotDue => ClassKit.Terms.Marks.Mark.NotDue,
+            MarkState.Marked => ClassKit.Terms.Marks.Mark.Of(row.Points(3), row.Points(4)) with
+            {
+                Lateness = Words.Find<Lateness>(row.Text(5)),
+            },
+        };
 }

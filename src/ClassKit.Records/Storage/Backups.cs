@@ -13,14 +13,19 @@ public static class Backups
     public static IReadOnlyList<string> Of(string record)
     {
         var folder = Beside(record);
-        return Directory.Exists(folder) ? [.. Directory.EnumerateFiles(folder, Name(record) + "-*.sqlite").Order(StringComparer.Ordinal)] : [];
+        return Directory.Exists(folder)
+            ? [.. Directory.EnumerateFiles(folder, Name(record) + "-*.sqlite").Order(StringComparer.Ordinal)]
+            : [];
     }
 
     internal static string Make(SqliteConnection connection, string record, DateTimeOffset now)
     {
         var moment = now.ToString("yyyy-MM-dd'T'HHmmss", CultureInfo.InvariantCulture);
         Directory.CreateDirectory(Beside(record));
-        var path = Enumerable.Range(1, int.MaxValue).Select(number => Path.Combine(Beside(record), $"{Name(record)}-{moment}{(number == 1 ? "" : "-" + number)}.sqlite")).First(free => !File.Exists(free));
+        var path = Enumerable
+            .Range(1, int.MaxValue)
+            .Select(number => Path.Combine(Beside(record), $"{Name(record)}-{moment}{(number == 1 ? "" : "-" + number)}.sqlite"))
+            .First(free => !File.Exists(free));
         Copy(connection, path);
         return path;
     }
@@ -37,7 +42,8 @@ public static class Backups
             // One file, and none beside it.
             Opening.Run(copy, "PRAGMA journal_mode = DELETE");
         }
-        using (var whole = new FileStream(unfinished, FileMode.Open, FileAccess.ReadWrite)) whole.Flush(flushToDisk: true);
+        using (var whole = new FileStream(unfinished, FileMode.Open, FileAccess.ReadWrite))
+            whole.Flush(flushToDisk: true);
         File.Move(unfinished, path);
     }
 

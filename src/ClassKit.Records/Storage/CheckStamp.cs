@@ -19,8 +19,10 @@ internal static class CheckStamp
     public static void Set(string path)
     {
         var file = new FileInfo(path);
-        if (!file.Exists || file.Length <= ReadThrough || File.Exists(path + "-wal")) File.Delete(Beside(path));
-        else File.WriteAllText(Beside(path), Of(file));
+        if (!file.Exists || file.Length <= ReadThrough || File.Exists(path + "-wal"))
+            File.Delete(Beside(path));
+        else
+            File.WriteAllText(Beside(path), Of(file));
     }
 
     /// <summary>Takes the stamp of a file away that is no longer there.</summary>

@@ -5,9 +5,20 @@ namespace ClassKit.Records.Storage;
 /// <summary>What an error of the database or the system comes to. Numbers: SQLite, Result and Error Codes.</summary>
 internal static class Faults
 {
-    private const int Perm = 3, Busy = 5, Locked = 6, ReadOnly = 8, InputOutput = 10, Corrupt = 11, Full = 13, CanNotOpen = 14, NotADatabase = 26;
+    private const int Perm = 3,
+        Busy = 5,
+        Locked = 6,
+        ReadOnly = 8,
+        InputOutput = 10,
+        Corrupt = 11,
+        Full = 13,
+        CanNotOpen = 14,
+        NotADatabase = 26;
 
-    /// <summary>SQLITE_IOERR_SHMSIZE: the file beside the record that writers share cannot grow, which "may indicate that the underlying filesystem volume is out of space".</summary>
+    /// <summary>
+    /// SQLITE_IOERR_SHMSIZE: the file beside the record that writers share cannot grow, which "may indicate that the underlying filesystem
+    /// volume is out of space".
+    /// </summary>
     private const int CanNotShare = 4874;
 
     /// <summary>Works, and tells in facts what went wrong with the file.</summary>
@@ -32,15 +43,16 @@ internal static class Faults
         }
     }
 
-    private static RecordTrouble? Of(string path, SqliteException failure) => failure.SqliteErrorCode switch
-    {
-        Busy or Locked => new RecordTrouble.Busy(WriterWord.Read(path)),
-        Full => new RecordTrouble.Full(),
-        InputOutput when failure.SqliteExtendedErrorCode == CanNotShare => new RecordTrouble.Full(),
-        Corrupt or NotADatabase => new RecordTrouble.Damaged(failure.Message),
-        Perm or ReadOnly or InputOutput or CanNotOpen => new RecordTrouble.Unreachable(failure.Message),
-        _ => null,
-    };
+    private static RecordTrouble? Of(string path, SqliteException failure) =>
+        failure.SqliteErrorCode switch
+        {
+            Busy or Locked => new RecordTrouble.Busy(WriterWord.Read(path)),
+            Full => new RecordTrouble.Full(),
+            InputOutput when failure.SqliteExtendedErrorCode == CanNotShare => new RecordTrouble.Full(),
+            Corrupt or NotADatabase => new RecordTrouble.Damaged(failure.Message),
+            Perm or ReadOnly or InputOutput or CanNotOpen => new RecordTrouble.Unreachable(failure.Message),
+            _ => null,
+        };
 
     /// <summary>ENOSPC, and ERROR_DISK_FULL on Windows.</summary>
     private static bool IsFull(IOException failure) => (failure.HResult & 0xFFFF) is 28 or 112;

@@ -13,17 +13,21 @@ internal static class Opening
 
     public static SqliteConnection Open(string path, DateTimeOffset now)
     {
-        if (File.Exists(path) && RecordHeader.Trouble(path) is { } trouble) throw new RecordException(path, trouble);
+        if (File.Exists(path) && RecordHeader.Trouble(path) is { } trouble)
+            throw new RecordException(path, trouble);
         var connection = Connect(path);
         try
         {
-            if (!CheckStamp.Holds(path)) Check(connection, path, "quick_check");
+            if (!CheckStamp.Holds(path))
+                Check(connection, path, "quick_check");
             // Asked in one breath: between two questions somebody else may have begun this very record.
-            if (Number(connection, "SELECT count(*) FROM sqlite_schema WHERE (SELECT user_version FROM pragma_user_version) = 0") > 0) throw new RecordException(path, new RecordTrouble.Foreign());
+            if (Number(connection, "SELECT count(*) FROM sqlite_schema WHERE (SELECT user_version FROM pragma_user_version) = 0") > 0)
+                throw new RecordException(path, new RecordTrouble.Foreign());
             Run(connection, "PRAGMA journal_mode = WAL");
             Migrate(connection, version =>
             {
-                if (version > 0) Backups.Make(connection, path, now);
+                if (version > 0)
+                    Backups.Make(connection, path, now);
             });
             return connection;
         }
@@ -41,12 +45,23 @@ internal static class Opening
 
     public static SqliteConnection Connect(string path)
     {
-        var connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = path, Pooling = false, ForeignKeys = true, DefaultTimeout = Patience }.ConnectionString);
+        var connection = new SqliteConnection(
+            new SqliteConnectionStringBuilder
+            {
+                DataSource = path,
+                Pooling = false,
+                ForeignKeys = true,
+                DefaultTimeout = Patience,
+            }.ConnectionString
+        );
         try
         {
             connection.Open();
             // Nothing committed is lost when the power goes; nothing erased stays in free pages; a scribbled page or schema is not trusted.
-            Run(connection, "PRAGMA synchronous = FULL; PRAGMA secure_delete = ON; PRAGMA cell_size_check = ON; PRAGMA trusted_schema = OFF");
+            Run(
+                connection,
+                "PRAGMA synchronous = FULL; PRAGMA secure_delete = ON; PRAGMA cell_size_check = ON; PRAGMA trusted_schema = OFF"
+            );
             return connection;
         }
         catch
@@ -61,7 +76,8 @@ internal static class Opening
     /// <param name="before">Done first where there is a step to take, with the version that is there.</param>
     public static void Migrate(SqliteConnection connection, Action<int> before)
     {
-        if (Version(connection) >= Migrations.Latest) return;
+        if (Version(connection) >= Migrations.Latest)
+            return;
         before(Version(connection));
         using var transaction = connection.BeginTransaction(deferred: false);
         // Somebody else may have come first while we waited.
@@ -78,7 +94,9 @@ internal static class Opening
     {
         using var command = connection.CreateCommand();
         command.CommandText = $"PRAGMA {check}(1)";
-        return command.ExecuteScalar() is "ok" ? true : throw new RecordException(path, new RecordTrouble.Damaged((string?)command.ExecuteScalar() ?? check));
+        return command.ExecuteScalar() is "ok"
+            ? true
+            : throw new RecordException(path, new RecordTrouble.Damaged((string?)command.ExecuteScalar() ?? check));
     }
 
     public static void Run(SqliteConnection connection, string sql, SqliteTransaction? transaction = null)

@@ -16,20 +16,28 @@ internal static class RecordHeader
     private const int ApplicationAt = 68;
     private const int PagesValidForAt = 92;
 
-    /// <summary>Why a file is none of our records, or none that this program can read; null for one that may be opened, or has yet to begin.</summary>
+    /// <summary>
+    /// Why a file is none of our records, or none that this program can read; null for one that may be opened, or has yet to begin.
+    /// </summary>
     public static RecordTrouble? Trouble(string path)
     {
         using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-        if (file.Length == 0) return null;
+        if (file.Length == 0)
+            return null;
         Span<byte> header = stackalloc byte[Length];
         var read = file.ReadAtLeast(header, Length, throwOnEndOfStream: false);
         var known = Math.Min(read, Magic.Length);
-        if (!header[..known].SequenceEqual(Magic[..known])) return new RecordTrouble.Foreign();
-        if (read < Length) return new RecordTrouble.Truncated(file.Length, 0);
+        if (!header[..known].SequenceEqual(Magic[..known]))
+            return new RecordTrouble.Foreign();
+        if (read < Length)
+            return new RecordTrouble.Truncated(file.Length, 0);
         if (BinaryPrimitives.ReadInt32BigEndian(header[ApplicationAt..]) is var application && application != ApplicationId)
             return application == 0 && (Waits(path) || IsBare(header)) ? null : new RecordTrouble.Foreign();
-        if (BinaryPrimitives.ReadInt32BigEndian(header[VersionAt..]) is var version && version > Migrations.Latest) return new RecordTrouble.Newer(version, Migrations.Latest);
-        return Waits(path) || Expected(header) is not { } expected || file.Length >= expected ? null : new RecordTrouble.Truncated(file.Length, expected);
+        if (BinaryPrimitives.ReadInt32BigEndian(header[VersionAt..]) is var version && version > Migrations.Latest)
+            return new RecordTrouble.Newer(version, Migrations.Latest);
+        return Waits(path) || Expected(header) is not { } expected || file.Length >= expected
+            ? null
+            : new RecordTrouble.Truncated(file.Length, expected);
     }
 
     /// <summary>True if committed pages wait beside the file: then its beginning may say less than it holds.</summary>
@@ -42,7 +50,8 @@ internal static class RecordHeader
 
     private static long? Expected(ReadOnlySpan<byte> header)
     {
-        if (BinaryPrimitives.ReadUInt32BigEndian(header[ChangesAt..]) != BinaryPrimitives.ReadUInt32BigEndian(header[PagesValidForAt..])) return null;
+        if (BinaryPrimitives.ReadUInt32BigEndian(header[ChangesAt..]) != BinaryPrimitives.ReadUInt32BigEndian(header[PagesValidForAt..]))
+            return null;
         long size = BinaryPrimitives.ReadUInt16BigEndian(header[PageSizeAt..]);
         return (size == 1 ? 65_536 : size) * BinaryPrimitives.ReadUInt32BigEndian(header[PagesAt..]);
     }

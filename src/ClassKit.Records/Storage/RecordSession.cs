@@ -7,7 +7,8 @@ public class RecordSession : IDisposable
 {
     private readonly Dictionary<string, SqliteCommand> _commands = new(StringComparer.Ordinal);
 
-    internal RecordSession(SqliteConnection connection, SqliteTransaction transaction) => (Connection, Transaction) = (connection, transaction);
+    internal RecordSession(SqliteConnection connection, SqliteTransaction transaction) =>
+        (Connection, Transaction) = (connection, transaction);
 
     internal SqliteConnection Connection { get; }
 
@@ -21,15 +22,19 @@ public class RecordSession : IDisposable
     {
         using var reader = Command(sql, values).ExecuteReader();
         List<T> found = [];
-        while (reader.Read()) found.Add(make(new(reader)));
+        while (reader.Read())
+            found.Add(make(new(reader)));
         return found;
     }
 
-    /// <summary>Every row of an answer, one at a time: for answers that need not fit into memory. No other of the same words may be asked meanwhile.</summary>
+    /// <summary>
+    /// Every row of an answer, one at a time: for answers that need not fit into memory. No other of the same words may be asked meanwhile.
+    /// </summary>
     internal IEnumerable<T> Stream<T>(string sql, Func<Row, T> make)
     {
         using var reader = Command(sql, []).ExecuteReader();
-        while (reader.Read()) yield return make(new(reader));
+        while (reader.Read())
+            yield return make(new(reader));
     }
 
     /// <summary>The only row of an answer, or null.</summary>
@@ -37,7 +42,8 @@ public class RecordSession : IDisposable
         where T : class => Query(sql, make, values) is [var one, ..] ? one : null;
 
     /// <summary>The only number of an answer, or null.</summary>
-    internal long? Number(string sql, params ReadOnlySpan<object?> values) => Command(sql, values).ExecuteScalar() is long number ? number : null;
+    internal long? Number(string sql, params ReadOnlySpan<object?> values) =>
+        Command(sql, values).ExecuteScalar() is long number ? number : null;
 
     /// <summary>A statement, prepared once a session.</summary>
     internal SqliteCommand Command(string sql, ReadOnlySpan<object?> values)
@@ -49,14 +55,16 @@ public class RecordSession : IDisposable
             command.Transaction = Transaction;
         }
         command.Parameters.Clear();
-        for (var at = 0; at < values.Length; at++) command.Parameters.AddWithValue($"${at + 1}", Values.Stored(values[at]));
+        for (var at = 0; at < values.Length; at++)
+            command.Parameters.AddWithValue($"${at + 1}", Values.Stored(values[at]));
         return command;
     }
 
     /// <inheritdoc/>
     public void Dispose()
     {
-        foreach (var command in _commands.Values) command.Dispose();
+        foreach (var command in _commands.Values)
+            command.Dispose();
         Transaction.Dispose();
         GC.SuppressFinalize(this);
     }

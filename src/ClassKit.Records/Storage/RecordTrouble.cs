@@ -3,9 +3,7 @@ namespace ClassKit.Records.Storage;
 /// <summary>Why a record cannot be opened, read or written, as a fact.</summary>
 public abstract record RecordTrouble
 {
-    private RecordTrouble()
-    {
-    }
+    private RecordTrouble() { }
 
     /// <summary>There is no file.</summary>
     public sealed record Missing : RecordTrouble;

@@ -3,7 +3,10 @@ using Microsoft.Data.Sqlite;
 namespace ClassKit.Records.Storage;
 
 /// <summary>The record of an instructor's teaching: one SQLite file, or one in memory.</summary>
-/// <remarks>One thread at a time, and no look within another: whoever works beside others opens one of their own, which costs a millisecond. Every method that touches the file throws a <see cref="RecordException"/> that says in facts what is wrong with it.</remarks>
+/// <remarks>
+/// One thread at a time, and no look within another: whoever works beside others opens one of their own, which costs a millisecond. Every
+/// method that touches the file throws a <see cref="RecordException"/> that says in facts what is wrong with it.
+/// </remarks>
 public sealed class TeachingRecord : IDisposable
 {
     /// <summary>What the file is called in a teaching folder.</summary>
@@ -31,53 +34,60 @@ public sealed class TeachingRecord : IDisposable
     /// <param name="mayBegin">True if a new one begins where there is none.</param>
     public static TeachingRecord Open(string path, DateTimeOffset now, bool mayBegin)
     {
-        if (!File.Exists(path) && !mayBegin) throw new RecordException(path, new RecordTrouble.Missing());
+        if (!File.Exists(path) && !mayBegin)
+            throw new RecordException(path, new RecordTrouble.Missing());
         return Faults.Told(path, () => new TeachingRecord(path, Opening.Open(path, now)));
     }
 
     /// <summary>Reads what is there at one moment.</summary>
     public T Read<T>(Func<RecordSession, T> read) => Faults.Told(Path, () =>
-    {
-        using var session = new RecordSession(_connection, _connection.BeginTransaction(deferred: true));
-        return read(session);
-    });
+        {
+            using var session = new RecordSession(_connection, _connection.BeginTransaction(deferred: true));
+            return read(session);
+        });
 
     /// <summary>A look that stays open: all that is read through it is of one moment.</summary>
     public RecordSession Look() => Faults.Told(Path, () => new RecordSession(_connection, _connection.BeginTransaction(deferred: true)));
 
-    /// <summary>Fills an empty record with rows that bring their own changes with them; nothing is written where something is wrong.</summary>
+    /// <summary>
+    /// Fills an empty record with rows that bring their own changes with them; nothing is written where something is wrong.
+    /// </summary>
     internal T? Fill<T>(Func<RecordSession, T?> fill)
         where T : class => Faults.Told(Path, () =>
-    {
-        using var transaction = _connection.BeginTransaction(deferred: false);
-        using var session = new RecordSession(_connection, transaction);
-        session.Command("PRAGMA defer_foreign_keys = ON", []).ExecuteNonQuery();
-        if (fill(session) is { } fault) return fault;
-        transaction.Commit();
-        _hasWritten = true;
-        return null;
-    });
+        {
+            using var transaction = _connection.BeginTransaction(deferred: false);
+            using var session = new RecordSession(_connection, transaction);
+            session.Command("PRAGMA defer_foreign_keys = ON", []).ExecuteNonQuery();
+            if (fill(session) is { } fault)
+                return fault;
+            transaction.Commit();
+            _hasWritten = true;
+            return null;
+        });
 
     /// <summary>Writes in one transaction, all or nothing.</summary>
     /// <exception cref="RecordException">Also when somebody else has been writing for some seconds.</exception>
     public T Write<T>(Change change, Func<WritingSession, T> write) => Faults.Told(Path, () =>
-    {
-        using var transaction = _connection.BeginTransaction(deferred: false);
-        if (Path.Length > 0) WriterWord.Leave(Path, change);
-        try
         {
-            using var session = new WritingSession(_connection, transaction, change);
-            var result = write(session);
-            if (session.IsAbandoned) return result;
-            transaction.Commit();
-            _hasWritten = true;
-            return result;
-        }
-        finally
-        {
-            if (Path.Length > 0) WriterWord.TakeBack(Path);
-        }
-    });
+            using var transaction = _connection.BeginTransaction(deferred: false);
+            if (Path.Length > 0)
+                WriterWord.Leave(Path, change);
+            try
+            {
+                using var session = new WritingSession(_connection, transaction, change);
+                var result = write(session);
+                if (session.IsAbandoned)
+                    return result;
+                transaction.Commit();
+                _hasWritten = true;
+                return result;
+            }
+            finally
+            {
+                if (Path.Length > 0)
+                    WriterWord.TakeBack(Path);
+            }
+        });
 
     /// <summary>Makes a copy beside the record, by the database itself, and checks it.</summary>
     /// <param name="now">When, for its name.</param>
@@ -90,32 +100,35 @@ public sealed class TeachingRecord : IDisposable
 
     /// <summary>Moves it to another place, where a whole copy stands before the old file goes. The record is closed afterwards.</summary>
     /// <param name="path">A file that does not exist yet.</param>
-    /// <param name="pointTo">Makes whoever looks for the record find it there, while both are there and nobody can write: a run that is cut off at any moment leaves one that is found.</param>
+    /// <param name="pointTo">Makes whoever looks for the record find it there, while both are there and nobody can write: a run that is cut
+    /// off at any moment leaves one that is found.</param>
     public void MoveTo(string path, Action pointTo) => Faults.Told(Path, () =>
-    {
-        if (File.Exists(path)) throw new RecordException(path, new RecordTrouble.Occupied());
-        Directory.CreateDirectory(System.IO.Path.GetDirectoryName(path)!);
-        Opening.Run(_connection, "PRAGMA locking_mode = EXCLUSIVE");
-        Backups.Copy(_connection, path);
-        pointTo();
-        _connection.Dispose();
-        CheckStamp.Remove(Path);
-        File.Delete(Path);
-        return true;
-    });
+        {
+            if (File.Exists(path))
+                throw new RecordException(path, new RecordTrouble.Occupied());
+            Directory.CreateDirectory(System.IO.Path.GetDirectoryName(path)!);
+            Opening.Run(_connection, "PRAGMA locking_mode = EXCLUSIVE");
+            Backups.Copy(_connection, path);
+            pointTo();
+            _connection.Dispose();
+            CheckStamp.Remove(Path);
+            File.Delete(Path);
+            return true;
+        });
 
     /// <summary>Takes what was deleted out of the file, so that nothing of it can be found there.</summary>
     public void Scour() => Faults.Told(Path, () =>
-    {
-        Opening.Run(_connection, "VACUUM");
-        Opening.Run(_connection, "PRAGMA wal_checkpoint(TRUNCATE)");
-        return _hasWritten = true;
-    });
+        {
+            Opening.Run(_connection, "VACUUM");
+            Opening.Run(_connection, "PRAGMA wal_checkpoint(TRUNCATE)");
+            return _hasWritten = true;
+        });
 
     /// <summary>Closes the file.</summary>
     public void Dispose()
     {
         _connection.Dispose();
-        if (_hasWritten && Path.Length > 0) CheckStamp.Set(Path);
+        if (_hasWritten && Path.Length > 0)
+            CheckStamp.Set(Path);
     }
 }

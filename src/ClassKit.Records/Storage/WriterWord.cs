@@ -1,7 +1,10 @@
 namespace ClassKit.Records.Storage;
 
 /// <summary>The word that whoever writes leaves beside the record, for others who want to.</summary>
-/// <remarks>Only whoever holds the database's own lock writes it, and it is read only while somebody holds it; what is left of a process that was ended means nothing.</remarks>
+/// <remarks>
+/// Only whoever holds the database's own lock writes it, and it is read only while somebody holds it; what is left of a process that was
+/// ended means nothing.
+/// </remarks>
 internal static class WriterWord
 {
     private const int Longest = 500;

@@ -9,7 +9,14 @@ public sealed class WritingSession : RecordSession
         : base(connection, transaction)
     {
         Change = change;
-        ChangeId = Insert("INSERT INTO change (at, who, what, about, why) VALUES ($1, $2, $3, $4, $5)", change.At, change.Who, change.What, change.About, change.Why);
+        ChangeId = Insert(
+            "INSERT INTO change (at, who, what, about, why) VALUES ($1, $2, $3, $4, $5)",
+            change.At,
+            change.Who,
+            change.What,
+            change.About,
+            change.Why
+        );
     }
 
     /// <summary>Who writes, when and why.</summary>
@@ -21,7 +28,9 @@ public sealed class WritingSession : RecordSession
     /// <summary>The row of the change.</summary>
     internal long ChangeId { get; }
 
-    /// <summary>Leaves everything as it was when the session ends: there was nothing to do, or it was only to be seen what it would come to.</summary>
+    /// <summary>
+    /// Leaves everything as it was when the session ends: there was nothing to do, or it was only to be seen what it would come to.
+    /// </summary>
     public void Abandon() => IsAbandoned = true;
 
     /// <summary>Runs a statement.</summary>

@@ -14,11 +14,19 @@ public static class PlainTables
     public static IReadOnlyList<TableShape> Shapes(RecordSession session)
     {
         ArgumentNullException.ThrowIfNull(session);
-        var names = session.Query("SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%' ORDER BY rowid", row => row.Text(0));
+        var names = session.Query("SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%' ORDER BY rowid", row =>
+            row.Text(0)
+        );
         return
         [
-            .. names.Select(name => new TableShape(name, session.Query(
-                "SELECT name, type, \"notnull\", pk FROM pragma_table_info($1) ORDER BY cid", row => new ColumnShape(row.Text(0), row.Text(1), row.Whole(2) == 0 && row.Whole(3) == 0), name))),
+            .. names.Select(name => new TableShape(
+                name,
+                session.Query(
+                    "SELECT name, type, \"notnull\", pk FROM pragma_table_info($1) ORDER BY cid",
+                    row => new ColumnShape(row.Text(0), row.Text(1), row.Whole(2) == 0 && row.Whole(3) == 0),
+                    name
+                )
+            )),
         ];
     }
 
@@ -27,14 +35,20 @@ public static class PlainTables
     {
         ArgumentNullException.ThrowIfNull(session);
         ArgumentNullException.ThrowIfNull(table);
-        return session.Stream($"SELECT {table.List} FROM {table.Name} ORDER BY {Key(session, table)}", row => (IReadOnlyList<string>)[.. table.Columns.Select((column, at) => Cell(row, at, column))]);
+        return session.Stream($"SELECT {table.List} FROM {table.Name} ORDER BY {Key(session, table)}", row =>
+            (IReadOnlyList<string>)[.. table.Columns.Select((column, at) => Cell(row, at, column))]
+        );
     }
 
     /// <summary>Puts a row of texts into a table.</summary>
     /// <exception cref="FormatException">A cell is not what its column holds.</exception>
-    internal static void Insert(RecordSession session, TableShape table, IReadOnlyList<string> cells) => session.Command(
-        $"INSERT INTO {table.Name} ({table.List}) VALUES ({string.Join(", ", table.Columns.Select((_, at) => $"${at + 1}"))})",
-        [.. table.Columns.Select((column, at) => Value(cells[at], column))]).ExecuteNonQuery();
+    internal static void Insert(RecordSession session, TableShape table, IReadOnlyList<string> cells) =>
+        session
+            .Command(
+                $"INSERT INTO {table.Name} ({table.List}) VALUES ({string.Join(", ", table.Columns.Select((_, at) => $"${at + 1}"))})",
+                [.. table.Columns.Select((column, at) => Value(cells[at], column))]
+            )
+            .ExecuteNonQuery();
 
     private static string Key(RecordSession session, TableShape table)
     {
@@ -42,24 +56,30 @@ public static class PlainTables
         return string.Join(", ", key);
     }
 
-    private static string Cell(Row row, int at, ColumnShape column) => row.Raw(at) switch
-    {
-        null => "",
-        byte[] => row.Unpacked(at),
-        long number => number.ToString(CultureInfo.InvariantCulture),
-        var text => Shield((string)text),
-    };
+    private static string Cell(Row row, int at, ColumnShape column) =>
+        row.Raw(at) switch
+        {
+            null => "",
+            byte[] => row.Unpacked(at),
+            long number => number.ToString(CultureInfo.InvariantCulture),
+            var text => Shield((string)text),
+        };
 
-    private static object? Value(string cell, ColumnShape column) => column switch
-    {
-        { MayBeNull: true } when cell.Length == 0 => null,
-        { Kind: "INTEGER" } => long.Parse(cell, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture),
-        { Kind: "BLOB" } => Packed.Of(cell),
-        _ => Unshield(cell),
-    };
+    private static object? Value(string cell, ColumnShape column) =>
+        column switch
+        {
+            { MayBeNull: true } when cell.Length == 0 => null,
+            { Kind: "INTEGER" } => long.Parse(cell, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture),
+            { Kind: "BLOB" } => Packed.Of(cell),
+            _ => Unshield(cell),
+        };
 
-    /// <summary>An apostrophe before what a spreadsheet could take for a formula, and before every other apostrophe that begins a cell, so that taking it off gives what was there.</summary>
-    private static string Shield(string text) => text.Length > 0 && "=+-@\t\r'".Contains(text[0], StringComparison.Ordinal) ? "'" + text : text;
+    /// <summary>
+    /// An apostrophe before what a spreadsheet could take for a formula, and before every other apostrophe that begins a cell, so that
+    /// taking it off gives what was there.
+    /// </summary>
+    private static string Shield(string text) =>
+        text.Length > 0 && "=+-@\t\r'".Contains(text[0], StringComparison.Ordinal) ? "'" + text : text;
 
     private static string Unshield(string cell) => cell.StartsWith('\'') ? cell[1..] : cell;
 }

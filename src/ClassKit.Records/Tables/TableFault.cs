@@ -3,9 +3,7 @@ namespace ClassKit.Records.Tables;
 /// <summary>Why tables cannot be read back, as a fact.</summary>
 public abstract record TableFault
 {
-    private TableFault()
-    {
-    }
+    private TableFault() { }
 
     /// <summary>The record holds something already.</summary>
     public sealed record NotEmpty : TableFault;

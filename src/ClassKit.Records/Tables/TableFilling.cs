@@ -23,12 +23,17 @@ public static class TableFilling
     private static TableFault? Fill(RecordSession session, Func<string, IEnumerable<IReadOnlyList<string>>?> rows)
     {
         var shapes = PlainTables.Shapes(session);
-        if (shapes.Any(shape => session.Number($"SELECT EXISTS (SELECT 1 FROM {shape.Name})") > 0)) return new TableFault.NotEmpty();
+        if (shapes.Any(shape => session.Number($"SELECT EXISTS (SELECT 1 FROM {shape.Name})") > 0))
+            return new TableFault.NotEmpty();
         foreach (var shape in shapes)
         {
-            if (Fill(session, shape, rows(shape.Name)) is { } fault) return fault;
+            if (Fill(session, shape, rows(shape.Name)) is { } fault)
+                return fault;
         }
-        return session.One<TableFault>("SELECT \"table\", parent FROM pragma_foreign_key_check LIMIT 1", row => new TableFault.Dangling(row.Text(0), row.Text(1)));
+        return session.One<TableFault>("SELECT \"table\", parent FROM pragma_foreign_key_check LIMIT 1", row => new TableFault.Dangling(
+            row.Text(0),
+            row.Text(1)
+        ));
     }
 
     private static TableFault? Fill(RecordSession session, TableShape shape, IEnumerable<IReadOnlyList<string>>? rows)
@@ -36,14 +41,18 @@ public static class TableFilling
         var at = -1;
         foreach (var cells in rows ?? [])
         {
-            if (++at == 0 && !cells.SequenceEqual(shape.Columns.Select(column => column.Name))) return new TableFault.OtherColumns(shape.Name, shape.List);
-            if (at == 0) continue;
-            if (cells.Count != shape.Columns.Count) return new TableFault.BadRow(shape.Name, at, $"{cells.Count} of {shape.Columns.Count}");
+            if (++at == 0 && !cells.SequenceEqual(shape.Columns.Select(column => column.Name)))
+                return new TableFault.OtherColumns(shape.Name, shape.List);
+            if (at == 0)
+                continue;
+            if (cells.Count != shape.Columns.Count)
+                return new TableFault.BadRow(shape.Name, at, $"{cells.Count} of {shape.Columns.Count}");
             try
             {
                 PlainTables.Insert(session, shape, cells);
             }
-            catch (Exception failure) when (failure is FormatException or OverflowException or SqliteException { SqliteErrorCode: Constraint })
+            catch (Exception failure)
+                when (failure is FormatException or OverflowException or SqliteException { SqliteErrorCode: Constraint })
             {
                 return new TableFault.BadRow(shape.Name, at, failure.Message);
             }

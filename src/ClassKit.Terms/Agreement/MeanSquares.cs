@@ -19,8 +19,16 @@ internal sealed record MeanSquares(int Students, int Markers, double Between, do
 
         // What is left is a difference of sums; a rounding error must not make it negative.
         var error = Math.Max(0, within - among);
-        if (error < 1e-12 * within) error = 0;
-        return new(students, markers, between / (students - 1), within / (students * (markers - 1)), among / (markers - 1), error / ((students - 1) * (markers - 1)));
+        if (error < 1e-12 * within)
+            error = 0;
+        return new(
+            students,
+            markers,
+            between / (students - 1),
+            within / (students * (markers - 1)),
+            among / (markers - 1),
+            error / ((students - 1) * (markers - 1))
+        );
     }
 
     private static double Square(double difference) => difference * difference;

@@ -2,12 +2,12 @@ using ClassKit.Exercises.Cohorts;
 
 namespace ClassKit.Terms.Bench;
 
-/// <summary>What a form leaves open, or says in a way that cannot be used. Whoever takes in all of them has taken in every gap there is.</summary>
+/// <summary>
+/// What a form leaves open, or says in a way that cannot be used. Whoever takes in all of them has taken in every gap there is.
+/// </summary>
 public abstract record BenchGap
 {
-    private BenchGap()
-    {
-    }
+    private BenchGap() { }
 
     /// <summary>A student has levels in some criteria and none in others.</summary>
     /// <param name="Student">Who.</param>

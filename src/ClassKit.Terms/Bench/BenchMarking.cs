@@ -14,10 +14,16 @@ public sealed record BenchMarking(BenchScale Scale, BenchSheet First, BenchSheet
     {
         var sheets = Second is null || rule == MarkerRule.First ? [First] : new[] { First, Second };
         foreach (var student in sheets.SelectMany(sheet => sheet.Places.Keys).Distinct())
-            yield return (student, Of([.. sheets.Where(sheet => sheet.Places.ContainsKey(student)).Select(sheet => sheet.Places[student])]) with
-            {
-                Comment = string.Join(" ", sheets.Select(sheet => sheet.Comments.GetValueOrDefault(student, "")).Where(comment => comment.Length > 0)),
-            });
+            yield return (
+                student,
+                Of([.. sheets.Where(sheet => sheet.Places.ContainsKey(student)).Select(sheet => sheet.Places[student])]) with
+                {
+                    Comment = string.Join(
+                        " ",
+                        sheets.Select(sheet => sheet.Comments.GetValueOrDefault(student, "")).Where(comment => comment.Length > 0)
+                    ),
+                }
+            );
     }
 
     /// <summary>What one marker was asked and the other not, because it was arranged in between, counts for neither.</summary>
@@ -28,8 +34,13 @@ public sealed record BenchMarking(BenchScale Scale, BenchSheet First, BenchSheet
         {
             Criteria =
             [
-                .. Scale.Criteria.Index().Where(criterion => asked[0][criterion.Index] != BenchScale.NotAsked)
-                    .Select(criterion => new CriterionMark(criterion.Item.Name, asked.Sum(places => Scale.Levels[places[criterion.Index]]) / seen.Count / Scale.Levels[^1])
+                .. Scale
+                    .Criteria.Index()
+                    .Where(criterion => asked[0][criterion.Index] != BenchScale.NotAsked)
+                    .Select(criterion => new CriterionMark(
+                        criterion.Item.Name,
+                        asked.Sum(places => Scale.Levels[places[criterion.Index]]) / seen.Count / Scale.Levels[^1]
+                    )
                     {
                         Seen = [.. asked.Select(places => Scale.LevelNames[places[criterion.Index]])],
                         OutOf = Scale.Levels[^1] * criterion.Item.Weight,

@@ -9,9 +9,12 @@ public static class EarlierForm
     /// <summary>More teams are no form's, however its list was changed.</summary>
     private const int MostTeams = 100;
 
-    private const string Before = "student.", Behind = ".team";
+    private const string Before = "student.",
+        Behind = ".team";
 
-    /// <summary>The form that was filled in; null where it was another class's, another rubric's, or does not say for whom it was made.</summary>
+    /// <summary>
+    /// The form that was filled in; null where it was another class's, another rubric's, or does not say for whom it was made.
+    /// </summary>
     /// <param name="now">The form of the class as it is now.</param>
     /// <param name="listed">Who stands in what was filled in, in its order, each with the name of their team where it says one.</param>
     /// <param name="isIt">Whether a form is the one that the file says it is of.</param>
@@ -20,9 +23,13 @@ public static class EarlierForm
         ArgumentNullException.ThrowIfNull(now);
         ArgumentNullException.ThrowIfNull(listed);
         ArgumentNullException.ThrowIfNull(isIt);
-        if (listed.Count == 0 || !ChangedList.IsOfSameClass([.. listed.Select(student => student.Id)], now.Students)) return null;
+        if (listed.Count == 0 || !ChangedList.IsOfSameClass([.. listed.Select(student => student.Id)], now.Students))
+            return null;
         var known = now.Students.ToDictionary(student => student.Id);
-        List<Student> students = [.. listed.Select(student => known.TryGetValue(student.Id, out var same) ? same with { Team = student.Team } : student)];
+        List<Student> students =
+        [
+            .. listed.Select(student => known.TryGetValue(student.Id, out var same) ? same with { Team = student.Team } : student),
+        ];
         return Enumerable.Range(1, MostTeams).Select(teams => now with { Students = students, Teams = teams }).FirstOrDefault(isIt);
     }
 
@@ -33,9 +40,17 @@ public static class EarlierForm
         ArgumentNullException.ThrowIfNull(fields);
         return
         [
-            .. fields.Where(field => field.Key.StartsWith(Before, StringComparison.Ordinal) && field.Key.EndsWith(Behind, StringComparison.Ordinal) && field.Key.Length > Before.Length + Behind.Length)
+            .. fields
+                .Where(field =>
+                    field.Key.StartsWith(Before, StringComparison.Ordinal)
+                    && field.Key.EndsWith(Behind, StringComparison.Ordinal)
+                    && field.Key.Length > Before.Length + Behind.Length
+                )
                 .Select(field => (Id: field.Key[Before.Length..^Behind.Length], Team: field.Value.Trim()))
-                .Select(one => new Student(one.Id, one.Id) { Team = one.Team.Length == 0 || one.Team.Equals(BenchForm.Away, StringComparison.OrdinalIgnoreCase) ? null : one.Team }),
+                .Select(one => new Student(one.Id, one.Id)
+                {
+                    Team = one.Team.Length == 0 || one.Team.Equals(BenchForm.Away, StringComparison.OrdinalIgnoreCase) ? null : one.Team,
+                }),
         ];
     }
 

@@ -1,7 +1,13 @@
 namespace ClassKit.Terms.Difficulty;
 
-/// <summary>Which parts can be put on one scale: those of which each was got by somebody who missed another, and missed by somebody who got another, in a chain that leads back.</summary>
-/// <remarks>Elsewhere the likelihood has no greatest value: a part that everybody got is easier than any number says. G. H. Fischer, Psychometrika 46 (1981), 59.</remarks>
+/// <summary>
+/// Which parts can be put on one scale: those of which each was got by somebody who missed another, and missed by somebody who got another,
+/// in a chain that leads back.
+/// </summary>
+/// <remarks>
+/// Elsewhere the likelihood has no greatest value: a part that everybody got is easier than any number says. G. H. Fischer, Psychometrika
+/// 46 (1981), 59.
+/// </remarks>
 internal static class ComparableParts
 {
     /// <summary>The scales, each the places of two or more parts, the largest first.</summary>
@@ -25,11 +31,13 @@ internal static class ComparableParts
         var left = Enumerable.Range(0, parts).ToHashSet();
         for (var part = 0; part < parts; part++)
         {
-            if (!left.Contains(part)) continue;
+            if (!left.Contains(part))
+                continue;
             var scale = Reached(part, onward);
             scale.IntersectWith(Reached(part, back));
             left.ExceptWith(scale);
-            if (scale.Count > 1) scales.Add([.. scale.Order()]);
+            if (scale.Count > 1)
+                scales.Add([.. scale.Order()]);
         }
         return [.. scales.OrderByDescending(scale => scale.Count)];
     }
@@ -42,7 +50,8 @@ internal static class ComparableParts
         var open = new Stack<int>([from]);
         while (open.TryPop(out var at))
         {
-            foreach (var next in ways[at].Where(reached.Add)) open.Push(next);
+            foreach (var next in ways[at].Where(reached.Add))
+                open.Push(next);
         }
         return reached;
     }

@@ -12,7 +12,8 @@ internal sealed record ConditionalEstimate(IReadOnlyList<double> Difficulties, I
     private const double Still = 1e-10;
 
     /// <summary>Finds them by Newton's steps, halved where they go too far.</summary>
-    /// <param name="groups">Works on parts of which every one can be reached from every other (<see cref="ComparableParts"/>): then there is just one greatest likelihood (Fischer, Psychometrika 46, 1981, 59).</param>
+    /// <param name="groups">Works on parts of which every one can be reached from every other (<see cref="ComparableParts"/>): then there
+    /// is just one greatest likelihood (Fischer, Psychometrika 46, 1981, 59).</param>
     /// <param name="parts">How many parts, at least 2.</param>
     /// <param name="got">How often each was got.</param>
     /// <param name="asked">How often each was asked.</param>
@@ -28,16 +29,25 @@ internal sealed record ConditionalEstimate(IReadOnlyList<double> Difficulties, I
             for (var halving = 0; halving < Steps; halving++, change /= 2)
             {
                 next = new(groups, got, (difficulties + change).AsArray());
-                if (next.Log >= there.Log) break;
+                if (next.Log >= there.Log)
+                    break;
             }
             difficulties += change;
             there = next;
-            if (change.AbsoluteMaximum() < Still) break;
+            if (change.AbsoluteMaximum() < Still)
+                break;
         }
         // Of the inverse, what stands for the sum, which is held at 0, is taken out again.
-        return new([.. difficulties], [.. Inverse(there, parts).Diagonal().Select(variance => Math.Sqrt(Math.Max(0, variance - (1.0 / (parts * parts)))))], there.Log);
+        return new(
+            [.. difficulties],
+            [.. Inverse(there, parts).Diagonal().Select(variance => Math.Sqrt(Math.Max(0, variance - (1.0 / (parts * parts)))))],
+            there.Log
+        );
     }
 
-    /// <summary>All difficulties moved together change nothing, so that the information alone has no inverse; 1 added everywhere gives it one.</summary>
-    private static Matrix<double> Inverse(ConditionalLikelihood likelihood, int parts) => (Matrix<double>.Build.DenseOfArray(likelihood.Information) + Matrix<double>.Build.Dense(parts, parts, 1)).Inverse();
+    /// <summary>
+    /// All difficulties moved together change nothing, so that the information alone has no inverse; 1 added everywhere gives it one.
+    /// </summary>
+    private static Matrix<double> Inverse(ConditionalLikelihood likelihood, int parts) =>
+        (Matrix<double>.Build.DenseOfArray(likelihood.Information) + Matrix<double>.Build.Dense(parts, parts, 1)).Inverse();
 }

@@ -1,7 +1,12 @@
 namespace ClassKit.Terms.Difficulty;
 
-/// <summary>The likelihood of who got what, given how many each got, at some difficulties: nothing of anybody's ability is left in it.</summary>
-/// <remarks>E. B. Andersen, The numerical solution of a set of conditional estimation equations, Journal of the Royal Statistical Society B 34 (1972), 42.</remarks>
+/// <summary>
+/// The likelihood of who got what, given how many each got, at some difficulties: nothing of anybody's ability is left in it.
+/// </summary>
+/// <remarks>
+/// E. B. Andersen, The numerical solution of a set of conditional estimation equations, Journal of the Royal Statistical Society B 34
+/// (1972), 42.
+/// </remarks>
 internal sealed class ConditionalLikelihood
 {
     private readonly double[] _difficulties;
@@ -16,7 +21,8 @@ internal sealed class ConditionalLikelihood
         Slope = [.. got.Select(times => -(double)times)];
         Information = new double[difficulties.Length, difficulties.Length];
         Log = -got.Zip(difficulties, (times, difficulty) => times * difficulty).Sum();
-        foreach (var group in groups) Add(group);
+        foreach (var group in groups)
+            Add(group);
     }
 
     /// <summary>Its natural logarithm.</summary>
@@ -34,7 +40,8 @@ internal sealed class ConditionalLikelihood
         double[] ease = [.. group.Parts.Select(part => Math.Exp(mean - _difficulties[part]))];
         var all = SymmetricFunctions.Of(ease);
         var scores = Enumerable.Range(1, ease.Length).Where(score => group.Scores[score] > 0).ToList();
-        foreach (var score in scores) Log -= group.Scores[score] * (Math.Log(all[score]) - (score * mean));
+        foreach (var score in scores)
+            Log -= group.Scores[score] * (Math.Log(all[score]) - (score * mean));
 
         var chances = new double[ease.Length][];
         for (var at = 0; at < ease.Length; at++)
@@ -51,11 +58,15 @@ internal sealed class ConditionalLikelihood
                 var sum = 0.0;
                 foreach (var (at, score) in scores.Index())
                 {
-                    var both = together is null ? chances[one][at] : score < 2 ? 0 : ease[one] * ease[other] * together[score - 2] / all[score];
+                    var both =
+                        together is null ? chances[one][at]
+                        : score < 2 ? 0
+                        : ease[one] * ease[other] * together[score - 2] / all[score];
                     sum += group.Scores[score] * (both - (chances[one][at] * chances[other][at]));
                 }
                 Information[group.Parts[one], group.Parts[other]] += sum;
-                if (one != other) Information[group.Parts[other], group.Parts[one]] += sum;
+                if (one != other)
+                    Information[group.Parts[other], group.Parts[one]] += sum;
             }
         }
     }

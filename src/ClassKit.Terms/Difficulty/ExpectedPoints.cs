@@ -7,20 +7,26 @@ internal sealed class ExpectedPoints
     private const double Tenth = 1.2815515655446004;
 
     private readonly Dictionary<int, List<(PartDifficulty Part, double Points)>> _byScale = [];
-    private readonly double _got, _missed;
-    private double _mean, _variance, _ofOne;
+    private readonly double _got,
+        _missed;
+    private double _mean,
+        _variance,
+        _ofOne;
 
     /// <summary>Nothing is asked yet.</summary>
     /// <param name="got">The mean share of its points that an answer which counts as got earned.</param>
     /// <param name="missed">And of one that does not.</param>
     public ExpectedPoints(double got, double missed) => (_got, _missed) = (got, missed);
 
-    /// <summary>Adds a part that has no difficulty: every share of people who get it is as likely as any other before the answers (Bayes, Laplace).</summary>
+    /// <summary>
+    /// Adds a part that has no difficulty: every share of people who get it is as likely as any other before the answers (Bayes, Laplace).
+    /// </summary>
     public void Add(PartDifficulty part, double points)
     {
         if (part.Scale is { } scale)
         {
-            if (!_byScale.TryGetValue(scale, out var others)) _byScale[scale] = others = [];
+            if (!_byScale.TryGetValue(scale, out var others))
+                _byScale[scale] = others = [];
             others.Add((part, points));
             return;
         }
@@ -36,7 +42,8 @@ internal sealed class ExpectedPoints
     /// <param name="ability">Who they are on each scale.</param>
     public (double Low, double Middle, double High) Band(int students, Func<int, AbilitySpread> ability)
     {
-        foreach (var (scale, parts) in _byScale) Add(parts, ability(scale));
+        foreach (var (scale, parts) in _byScale)
+            Add(parts, ability(scale));
         var half = Tenth * Math.Sqrt(_variance + (_ofOne / students));
         return (_mean - half, _mean, _mean + half);
     }

@@ -1,6 +1,9 @@
 namespace ClassKit.Terms.Difficulty;
 
-/// <summary>A normal distribution in points: of even steps as wide as here, sums of smooth functions equal integrals to more digits than anybody reads.</summary>
+/// <summary>
+/// A normal distribution in points: of even steps as wide as here, sums of smooth functions equal integrals to more digits than anybody
+/// reads.
+/// </summary>
 internal static class NormalGrid
 {
     private const double Widest = 6;
@@ -11,7 +14,11 @@ internal static class NormalGrid
 
     private static List<(double At, double Weight)> Made()
     {
-        var points = Enumerable.Range(-Half, (2 * Half) + 1).Select(step => step * Widest / Half).Select(at => (At: at, Weight: Math.Exp(-at * at / 2))).ToList();
+        var points = Enumerable
+            .Range(-Half, (2 * Half) + 1)
+            .Select(step => step * Widest / Half)
+            .Select(at => (At: at, Weight: Math.Exp(-at * at / 2)))
+            .ToList();
         var all = points.Sum(point => point.Weight);
         return [.. points.Select(point => (point.At, point.Weight / all))];
     }

@@ -6,8 +6,14 @@ namespace ClassKit.Terms.Difficulty;
 /// <param name="Got">How many of them earned more than half of the points.</param>
 public sealed record PartDifficulty(AskedPart Part, int Answers, int Got)
 {
-    /// <summary>The standard error, in logits, up to which a difficulty is known well enough to balance sets by: then it lies within one logit in 95 of 100 cases.</summary>
-    /// <remarks>Common practice; J. M. Linacre, Sample size and item calibration stability, Rasch Measurement Transactions 7 (1994), 328, from memory: 30 answers for most purposes.</remarks>
+    /// <summary>
+    /// The standard error, in logits, up to which a difficulty is known well enough to balance sets by: then it lies within one logit in 95
+    /// of 100 cases.
+    /// </summary>
+    /// <remarks>
+    /// Common practice; J. M. Linacre, Sample size and item calibration stability, Rasch Measurement Transactions 7 (1994), 328, from
+    /// memory: 30 answers for most purposes.
+    /// </remarks>
     public const double EnoughError = 1 / 1.96;
 
     /// <summary>Which of the scales it is on, counted from 0; null for none. Difficulties of two scales cannot be compared.</summary>
@@ -22,7 +28,10 @@ public sealed record PartDifficulty(AskedPart Part, int Answers, int Got)
     /// <summary>Why it is on no scale; null for one that is.</summary>
     public DifficultyGap? Gap { get; init; }
 
-    /// <summary>How much those who got it earned more of everything else, as a correlation within deals, −1 to 1; null where one of the two did not vary.</summary>
+    /// <summary>
+    /// How much those who got it earned more of everything else, as a correlation within deals, −1 to 1; null where one of the two did not
+    /// vary.
+    /// </summary>
     public double? Discrimination { get; init; }
 
     /// <summary>The misconceptions that were met, the commonest first.</summary>
@@ -35,5 +44,8 @@ public sealed record PartDifficulty(AskedPart Part, int Answers, int Got)
     public bool IsEnough => Error <= EnoughError;
 
     /// <summary>About how many more answers it takes until it is; null where nobody can say, 0 where it is.</summary>
-    public int? StillWanted => Error is not { } error || !double.IsFinite(error) ? null : IsEnough ? 0 : (int)Math.Ceiling(Answers * (Math.Pow(error / EnoughError, 2) - 1));
+    public int? StillWanted =>
+        Error is not { } error || !double.IsFinite(error) ? null
+        : IsEnough ? 0
+        : (int)Math.Ceiling(Answers * (Math.Pow(error / EnoughError, 2) - 1));
 }

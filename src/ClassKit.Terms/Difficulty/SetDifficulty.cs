@@ -8,7 +8,13 @@ namespace ClassKit.Terms.Difficulty;
 /// <param name="Students">How many are in it.</param>
 /// <param name="Past">All that was asked before.</param>
 /// <param name="Exercises">In the order of the set.</param>
-public sealed record SetDifficulty(string Title, string Class, int Students, PastDifficulty Past, IReadOnlyList<ExerciseDifficulty> Exercises)
+public sealed record SetDifficulty(
+    string Title,
+    string Class,
+    int Students,
+    PastDifficulty Past,
+    IReadOnlyList<ExerciseDifficulty> Exercises
+)
 {
     /// <summary>What the class can be expected to earn with the whole set; null if nobody was asked any of it.</summary>
     public PointsBand? Expected => Past.Expect(Asked(Exercises.Select(exercise => exercise.Exercise)), Class, Students);

@@ -1,6 +1,9 @@
 namespace ClassKit.Terms.Difficulty;
 
-/// <summary>The correlation of getting a part with the share earned of everything else, pooled within deals, so that a better class or an easier set is no part of it.</summary>
+/// <summary>
+/// The correlation of getting a part with the share earned of everything else, pooled within deals, so that a better class or an easier set
+/// is no part of it.
+/// </summary>
 internal static class WithinDeals
 {
     /// <summary>Null where one of the two does not vary.</summary>
@@ -23,6 +26,9 @@ internal static class WithinDeals
     private static (double Got, double Others) Pair(PastWork work, AskedPart part)
     {
         var others = work.Answers.Where(answer => answer.Part != part).ToList();
-        return (work.Answers.First(answer => answer.Part == part).IsGot ? 1 : 0, (double)(others.Sum(answer => answer.Points) / others.Sum(answer => answer.OutOf)));
+        return (
+            work.Answers.First(answer => answer.Part == part).IsGot ? 1 : 0,
+            (double)(others.Sum(answer => answer.Points) / others.Sum(answer => answer.OutOf))
+        );
     }
 }

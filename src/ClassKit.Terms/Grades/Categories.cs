@@ -14,12 +14,14 @@ internal static class Categories
             category,
             [.. works.Select(work => dropped.Contains(work) ? work with { Standing = Standing.Dropped } : work)],
             kept.Count == 0 ? null : kept.Sum(work => work.Share * Weight(work, category)) / kept.Sum(work => Weight(work, category)),
-            0);
+            0
+        );
     }
 
-    private static decimal Weight(WorkResult work, Category category) => category.Counting switch
-    {
-        CategoryCounting.Alike => 1,
-        CategoryCounting.ByPoints => work.Assignment.OutOf,
-    };
+    private static decimal Weight(WorkResult work, Category category) =>
+        category.Counting switch
+        {
+            CategoryCounting.Alike => 1,
+            CategoryCounting.ByPoints => work.Assignment.OutOf,
+        };
 }

@@ -6,7 +6,9 @@ namespace ClassKit.Terms.Grades;
 public static class CriterionShares
 {
     /// <summary>What a criterion came to in one work, 0 to 1; null where nothing was marked.</summary>
-    /// <remarks>Where the better sitting counts, the better one of each criterion does: else a better resit could lose what the first had shown.</remarks>
+    /// <remarks>
+    /// Where the better sitting counts, the better one of each criterion does: else a better resit could lose what the first had shown.
+    /// </remarks>
     public static decimal? Reached(WorkResult work, string criterion, ResitChoice choice)
     {
         ArgumentNullException.ThrowIfNull(work);
@@ -25,5 +27,6 @@ public static class CriterionShares
         return shares.Count == 0 ? null : shares.Sum() / shares.Count;
     }
 
-    private static decimal? Of(SittingResult? sitting, string criterion) => sitting?.Attempt.Mark.Criteria.FirstOrDefault(mark => mark.Criterion == criterion)?.Share;
+    private static decimal? Of(SittingResult? sitting, string criterion) =>
+        sitting?.Attempt.Mark.Criteria.FirstOrDefault(mark => mark.Criterion == criterion)?.Share;
 }

@@ -10,6 +10,12 @@ internal static class Lines
     {
         var category = categories.First(category => category.Category.Name == line.Category);
         var share = line.Criterion is { } criterion ? CriterionShares.Mean(category, criterion, choice) : category.Share;
-        return new(line, share, share is not { } reached ? LineState.Open : Rounding.Compared(AnswerUnit.Shown(AnswerUnit.Percent, reached)) >= line.AtLeast ? LineState.Passed : LineState.Missed);
+        return new(
+            line,
+            share,
+            share is not { } reached ? LineState.Open
+                : Rounding.Compared(AnswerUnit.Shown(AnswerUnit.Percent, reached)) >= line.AtLeast ? LineState.Passed
+                : LineState.Missed
+        );
     }
 }

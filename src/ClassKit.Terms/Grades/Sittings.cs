@@ -11,9 +11,16 @@ internal static class Sittings
     {
         List<SittingResult> sittings = [];
         foreach (var attempt in attempts.OrderBy(attempt => attempt.Sitting))
-            sittings.Add(Worth(attempt, isFirst: !sittings.Exists(earlier => earlier.Attempt.Mark.State is MarkState.Marked or MarkState.Absent), rule));
+            sittings.Add(
+                Worth(
+                    attempt,
+                    isFirst: !sittings.Exists(earlier => earlier.Attempt.Mark.State is MarkState.Marked or MarkState.Absent),
+                    rule
+                )
+            );
 
-        if (Counted(sittings, rule.Resit.Choice) is { } counted) return new(assignment, sittings, counted, Standing.Counts, counted.Share);
+        if (Counted(sittings, rule.Resit.Choice) is { } counted)
+            return new(assignment, sittings, counted, Standing.Counts, counted.Share);
         return sittings.LastOrDefault()?.Attempt.Mark.State switch
         {
             MarkState.Absent when rule.Absence == AbsenceRule.Zero => new(assignment, sittings, null, Standing.Counts, 0),
@@ -27,7 +34,8 @@ internal static class Sittings
     private static SittingResult Worth(Attempt attempt, bool isFirst, GradeRule rule)
     {
         var mark = attempt.Mark;
-        if (mark.State != MarkState.Marked) return new(attempt, null, 0, false);
+        if (mark.State != MarkState.Marked)
+            return new(attempt, null, 0, false);
         var off = mark.Lateness == Lateness.Late ? rule.LateOff : 0;
         var share = mark.Points / mark.OutOf * (1 - off);
         return !isFirst && share > rule.Resit.AtMost ? new(attempt, rule.Resit.AtMost, off, true) : new(attempt, share, off, false);

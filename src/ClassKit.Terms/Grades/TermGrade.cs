@@ -11,7 +11,14 @@ namespace ClassKit.Terms.Grades;
 /// <param name="Lines">What must be passed whatever the average.</param>
 /// <param name="Place">The place in the scale after the lines; null where nothing counts yet.</param>
 public sealed record TermGrade(
-    Student Student, IReadOnlyList<CategoryResult> Categories, decimal? Percent, decimal? Rounded, int? ByAverage, IReadOnlyList<LineResult> Lines, int? Place)
+    Student Student,
+    IReadOnlyList<CategoryResult> Categories,
+    decimal? Percent,
+    decimal? Rounded,
+    int? ByAverage,
+    IReadOnlyList<LineResult> Lines,
+    int? Place
+)
 {
     /// <summary>Every work, in the order of the rule's categories.</summary>
     public IEnumerable<WorkResult> Works => Categories.SelectMany(category => category.Works);

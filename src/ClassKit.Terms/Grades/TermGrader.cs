@@ -29,12 +29,18 @@ public static class TermGrader
         ArgumentNullException.ThrowIfNull(term);
         var rule = term.Rule;
         var sat = attempts.ToLookup(attempt => attempt.Assignment);
-        var works = term.Assignments.ToLookup(assignment => assignment.Category, assignment => Sittings.Settle(assignment, sat[assignment.Id], rule));
+        var works = term.Assignments.ToLookup(
+            assignment => assignment.Category,
+            assignment => Sittings.Settle(assignment, sat[assignment.Id], rule)
+        );
         var categories = Weighed([.. rule.Categories.Select(category => Categories.Settle(category, [.. works[category.Name]]))]);
         List<LineResult> lines = [.. rule.Lines.Select(line => Lines.Settle(line, categories, rule.Resit.Choice))];
-        if (categories.All(category => category.Share is null)) return new(student, categories, null, null, null, lines, null);
+        if (categories.All(category => category.Share is null))
+            return new(student, categories, null, null, null, lines, null);
 
-        var percent = AnswerUnit.Shown(AnswerUnit.Percent, categories.Sum(category => (category.Share ?? 0) * category.Category.Weight)) / categories.Where(category => category.Share is not null).Sum(category => category.Category.Weight);
+        var percent =
+            AnswerUnit.Shown(AnswerUnit.Percent, categories.Sum(category => (category.Share ?? 0) * category.Category.Weight))
+            / categories.Where(category => category.Share is not null).Sum(category => category.Category.Weight);
         var rounded = rule.Rounding.Of(percent);
         var byAverage = rule.Scale.PlaceOf(rounded);
         var place = lines.Where(line => line.State == LineState.Missed).Select(line => line.Line.OtherwiseAtMost).Append(byAverage).Min();
@@ -44,6 +50,11 @@ public static class TermGrader
     private static IReadOnlyList<CategoryResult> Weighed(IReadOnlyList<CategoryResult> categories)
     {
         var all = categories.Where(category => category.Share is not null).Sum(category => category.Category.Weight);
-        return [.. categories.Select(category => category.Share is null ? category : category with { WeightNow = category.Category.Weight / all })];
+        return
+        [
+            .. categories.Select(category =>
+                category.Share is null ? category : category with { WeightNow = category.Category.Weight / all }
+            ),
+        ];
     }
 }

@@ -8,7 +8,13 @@ namespace ClassKit.Terms.Grades;
 /// <param name="Counted">The sitting that decides; null where none was marked.</param>
 /// <param name="Standing">How it stands in the grade.</param>
 /// <param name="Share">What it comes to, 0 to 1; null where it stands for nothing.</param>
-public sealed record WorkResult(Assignment Assignment, IReadOnlyList<SittingResult> Sittings, SittingResult? Counted, Standing Standing, decimal? Share)
+public sealed record WorkResult(
+    Assignment Assignment,
+    IReadOnlyList<SittingResult> Sittings,
+    SittingResult? Counted,
+    Standing Standing,
+    decimal? Share
+)
 {
     /// <summary>True while a mark is still to come.</summary>
     public bool IsOpen => Standing is Standing.Missing or Standing.NotDue;

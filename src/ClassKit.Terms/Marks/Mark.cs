@@ -29,7 +29,10 @@ public sealed record Mark
     /// <summary>What single criteria earned, for bench work; else empty.</summary>
     public IReadOnlyList<CriterionMark> Criteria { get; init; } = [];
 
-    /// <summary>How many answers the instructor has not decided on yet, 0 or more: they count neither for nor against, and the points may still change.</summary>
+    /// <summary>
+    /// How many answers the instructor has not decided on yet, 0 or more: they count neither for nor against, and the points may still
+    /// change.
+    /// </summary>
     public int Undecided { get; init; }
 
     /// <summary>What the markers wrote of it; empty for nothing.</summary>

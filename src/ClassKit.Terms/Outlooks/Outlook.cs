@@ -11,7 +11,9 @@ namespace ClassKit.Terms.Outlooks;
 /// <param name="Steps">Every grade, from the lowest to the highest.</param>
 public sealed record Outlook(IReadOnlyList<Assignment> Open, IReadOnlyList<OutlookStep> Steps)
 {
-    /// <summary>The steps in which a single mark is looked for, in points: a quarter, the finest that is usually given (common practice, no source).</summary>
+    /// <summary>
+    /// The steps in which a single mark is looked for, in points: a quarter, the finest that is usually given (common practice, no source).
+    /// </summary>
     private const decimal Grain = 0.25m;
 
     /// <summary>The outlook of one student; null where every mark is there.</summary>
@@ -22,11 +24,16 @@ public sealed record Outlook(IReadOnlyList<Assignment> Open, IReadOnlyList<Outlo
         ArgumentNullException.ThrowIfNull(term);
         ArgumentNullException.ThrowIfNull(grade);
         List<WorkResult> open = [.. grade.Works.Where(work => work.IsOpen)];
-        if (open.Count == 0) return null;
+        if (open.Count == 0)
+            return null;
         var grid = Grid(open);
         List<Attempt> marked = [.. grade.Works.Except(open).SelectMany(work => work.Sittings).Select(sitting => sitting.Attempt)];
-        int? PlaceAt(decimal share) => TermGrader.Grade(term, grade.Student, [.. marked, .. open.SelectMany(work => With(work, share, grade, term.Rule))]).Place;
-        return new([.. open.Select(work => work.Assignment)], [.. Enumerable.Range(0, term.Rule.Scale.Steps.Count).Select(place => Step(place, grid, PlaceAt))]);
+        int? PlaceAt(decimal share) =>
+            TermGrader.Grade(term, grade.Student, [.. marked, .. open.SelectMany(work => With(work, share, grade, term.Rule))]).Place;
+        return new(
+            [.. open.Select(work => work.Assignment)],
+            [.. Enumerable.Range(0, term.Rule.Scale.Steps.Count).Select(place => Step(place, grid, PlaceAt))]
+        );
     }
 
     /// <summary>A better mark never lowers a grade, so halving finds the least.</summary>
@@ -36,15 +43,20 @@ public sealed record Outlook(IReadOnlyList<Assignment> Open, IReadOnlyList<Outlo
         while (low < high)
         {
             var middle = (low + high) / 2;
-            if (placeAt(grid[middle]) >= place) high = middle;
-            else low = middle + 1;
+            if (placeAt(grid[middle]) >= place)
+                high = middle;
+            else
+                low = middle + 1;
         }
-        return low == grid.Count ? new(place, OutlookState.OutOfReach, 1) : new(place, low == 0 ? OutlookState.Sure : OutlookState.Needs, grid[low]);
+        return low == grid.Count
+            ? new(place, OutlookState.OutOfReach, 1)
+            : new(place, low == 0 ? OutlookState.Sure : OutlookState.Needs, grid[low]);
     }
 
     private static List<decimal> Grid(List<WorkResult> open)
     {
-        if (open is not [{ Assignment.OutOf: var outOf }]) return [.. Enumerable.Range(0, 101).Select(percent => AnswerUnit.Held(AnswerUnit.Percent, (decimal)percent))];
+        if (open is not [{ Assignment.OutOf: var outOf }])
+            return [.. Enumerable.Range(0, 101).Select(percent => AnswerUnit.Held(AnswerUnit.Percent, (decimal)percent))];
         var steps = (int)Math.Min(Math.Floor(outOf / Grain), 100_000);
         return [.. Enumerable.Range(0, steps + 1).Select(step => step * Grain / outOf).Append(1).Distinct()];
     }
@@ -52,8 +64,24 @@ public sealed record Outlook(IReadOnlyList<Assignment> Open, IReadOnlyList<Outlo
     private static IEnumerable<Attempt> With(WorkResult work, decimal share, TermGrade grade, GradeRule rule)
     {
         var before = work.Sittings.Select(sitting => sitting.Attempt).Where(attempt => attempt.Mark.State != MarkState.NotDue).ToList();
-        var criteria = work.Assignment.Kind != WorkKind.BenchWork ? []
-            : rule.Lines.Where(line => line.Category == work.Assignment.Category && line.Criterion is not null).Select(line => new CriterionMark(line.Criterion!, share));
-        return [.. before, new(grade.Student.Id, work.Assignment.Id, before.Select(attempt => attempt.Sitting).DefaultIfEmpty().Max() + 1, Mark.Of(share * work.Assignment.OutOf, work.Assignment.OutOf) with { Criteria = [.. criteria] })];
+        var criteria =
+            work.Assignment.Kind != WorkKind.BenchWork
+                ? []
+                : rule
+                    .Lines.Where(line => line.Category == work.Assignment.Category && line.Criterion is not null)
+                    .Select(line => new CriterionMark(line.Criterion!, share));
+        return
+        [
+            .. before,
+            new(
+                grade.Student.Id,
+                work.Assignment.Id,
+                before.Select(attempt => attempt.Sitting).DefaultIfEmpty().Max() + 1,
+                Mark.Of(share * work.Assignment.OutOf, work.Assignment.OutOf) with
+                {
+                    Criteria = [.. criteria],
+                }
+            ),
+        ];
     }
 }

@@ -21,4 +21,5 @@ public sealed record GradeRule(
     AbsenceRule Absence,
     decimal LateOff,
     MarkerRule SecondMarker,
-    Rounding Rounding);
+    Rounding Rounding
+);

@@ -8,7 +8,8 @@ public sealed record GradeScale(IReadOnlyList<ScaleStep> Steps)
     public int PlaceOf(decimal rounded)
     {
         var place = 0;
-        while (place + 1 < Steps.Count && Steps[place + 1].From <= rounded) place++;
+        while (place + 1 < Steps.Count && Steps[place + 1].From <= rounded)
+            place++;
         return place;
     }
 }

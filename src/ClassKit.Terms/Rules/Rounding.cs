@@ -5,7 +5,10 @@ namespace ClassKit.Terms.Rules;
 /// <param name="Tie">Where the middle between two steps goes.</param>
 public sealed record Rounding(decimal? Step, TieRule Tie)
 {
-    /// <summary>Results are compared with so many decimals of a step, or of a percent: thirds and sevenths have no last digit, and what differs by less is the same.</summary>
+    /// <summary>
+    /// Results are compared with so many decimals of a step, or of a percent: thirds and sevenths have no last digit, and what differs by
+    /// less is the same.
+    /// </summary>
     public const int Digits = 8;
 
     /// <summary>A percentage as it is compared with lines and with the scale.</summary>
@@ -17,12 +20,19 @@ public sealed record Rounding(decimal? Step, TieRule Tie)
     /// <summary>The rounded percentage.</summary>
     public decimal Of(decimal percent)
     {
-        if (Step is not { } step) return Compared(percent);
+        if (Step is not { } step)
+            return Compared(percent);
         var steps = Compared(percent / step);
         var below = Math.Floor(steps);
-        var isUp = steps - below == 0.5m
-            ? Tie switch { TieRule.Up => true, TieRule.Down => false, TieRule.Even => below % 2 != 0 }
-            : steps - below > 0.5m;
+        var isUp =
+            steps - below == 0.5m
+                ? Tie switch
+                {
+                    TieRule.Up => true,
+                    TieRule.Down => false,
+                    TieRule.Even => below % 2 != 0,
+                }
+                : steps - below > 0.5m;
         return (below + (isUp ? 1 : 0)) * step;
     }
 }

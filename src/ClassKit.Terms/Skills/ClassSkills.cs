@@ -11,7 +11,8 @@ public sealed record ClassSkills(string Cohort, DateOnly On, DateOnly? Test, IRe
     public IReadOnlyList<YearBeside> Years { get; init; } = [];
 
     /// <summary>Every skill that anyone was asked, by name.</summary>
-    public IReadOnlyList<string> Names => [.. Students.SelectMany(student => student.Skills).Select(skill => skill.Skill).Distinct().Order(StringComparer.Ordinal)];
+    public IReadOnlyList<string> Names =>
+        [.. Students.SelectMany(student => student.Skills).Select(skill => skill.Skill).Distinct().Order(StringComparer.Ordinal)];
 
     /// <summary>When a skill should be practised again; null where no day was named or it is over.</summary>
     public DateOnly? PractiseOn(SkillStanding skill)

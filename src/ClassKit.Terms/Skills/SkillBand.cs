@@ -2,7 +2,9 @@ using MathNet.Numerics.Distributions;
 
 namespace ClassKit.Terms.Skills;
 
-/// <summary>How sure it is what somebody can do: of ten such bands about eight hold the share of answers that they would get right.</summary>
+/// <summary>
+/// How sure it is what somebody can do: of ten such bands about eight hold the share of answers that they would get right.
+/// </summary>
 /// <param name="Low">The lower end, 0 to 1: the first tenth of the beta distribution.</param>
 /// <param name="Middle">Its median.</param>
 /// <param name="High">The upper end: its last tenth.</param>

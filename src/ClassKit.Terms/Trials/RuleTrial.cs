@@ -22,9 +22,31 @@ public static class RuleTrial
     public static SchoolTerm Of(GradeRule rule)
     {
         ArgumentNullException.ThrowIfNull(rule);
-        List<Assignment> works = [.. rule.Categories.SelectMany(category => Enumerable.Range(1, category.DropLowest + 3).Select(number => new Assignment(
-            $"{category.Name} {number}", $"{category.Name} {number}", WorkKind.TypedMarks, category.Name, OutOf)))];
-        return new("Three invented students", new("", Students), rule, works, [.. works.SelectMany(work => Attempts(work, works.Where(other => other.Category == work.Category).TakeWhile(other => other != work).Count(), rule))]);
+        List<Assignment> works =
+        [
+            .. rule.Categories.SelectMany(category =>
+                Enumerable
+                    .Range(1, category.DropLowest + 3)
+                    .Select(number => new Assignment(
+                        $"{category.Name} {number}",
+                        $"{category.Name} {number}",
+                        WorkKind.TypedMarks,
+                        category.Name,
+                        OutOf
+                    ))
+            ),
+        ];
+        return new(
+            "Three invented students",
+            new("", Students),
+            rule,
+            works,
+            [
+                .. works.SelectMany(work =>
+                    Attempts(work, works.Where(other => other.Category == work.Category).TakeWhile(other => other != work).Count(), rule)
+                ),
+            ]
+        );
     }
 
     private static IEnumerable<Attempt> Attempts(Assignment work, int place, GradeRule rule)
@@ -32,14 +54,20 @@ public static class RuleTrial
         var lines = rule.Lines.Where(line => line.Category == work.Category).ToList();
         var isFirst = work.Category == rule.Categories[0].Name;
         yield return new("steady", work.Id, 1, Marked(0.8m, lines, null));
-        yield return new("uneven", work.Id, 1, place switch
-        {
-            0 when isFirst => Mark.Excused,
-            0 => Mark.Absent,
-            1 => Marked(0.4m, lines, null),
-            _ => Marked(0.9m, lines, null),
-        });
-        if (place == 1 && isFirst) yield return new("uneven", work.Id, 2, Marked(1, lines, null));
+        yield return new(
+            "uneven",
+            work.Id,
+            1,
+            place switch
+            {
+                0 when isFirst => Mark.Excused,
+                0 => Mark.Absent,
+                1 => Marked(0.4m, lines, null),
+                _ => Marked(0.9m, lines, null),
+            }
+        );
+        if (place == 1 && isFirst)
+            yield return new("uneven", work.Id, 2, Marked(1, lines, null));
         yield return new("strong", work.Id, 1, Marked(0.95m, lines, rule.Lines is [var line, ..] ? line : null));
     }
 
@@ -50,7 +78,12 @@ public static class RuleTrial
         var points = missed is { Criterion: null } && lines.Contains(missed) ? below : share;
         return Mark.Of(points * OutOf, OutOf) with
         {
-            Criteria = [.. lines.Where(line => line.Criterion is not null).Select(line => new CriterionMark(line.Criterion!, line == missed ? below : share))],
+            Criteria =
+            [
+                .. lines
+                    .Where(line => line.Criterion is not null)
+                    .Select(line => new CriterionMark(line.Criterion!, line == missed ? below : share)),
+            ],
         };
     }
 }

@@ -9,5 +9,12 @@ namespace ClassKit.Terms.Work;
 /// <param name="Class">The students.</param>
 /// <param name="Rule">The rule.</param>
 /// <param name="Assignments">In the order that they were set; the category of each is one of the rule's.</param>
-/// <param name="Attempts">In any order; at most one for each student, assignment and sitting. A mark that is not there yet has none.</param>
-public sealed record SchoolTerm(string Title, Roster Class, GradeRule Rule, IReadOnlyList<Assignment> Assignments, IReadOnlyList<Attempt> Attempts);
+/// <param name="Attempts">In any order; at most one for each student, assignment and sitting. A mark that is not there yet has
+/// none.</param>
+public sealed record SchoolTerm(
+    string Title,
+    Roster Class,
+    GradeRule Rule,
+    IReadOnlyList<Assignment> Assignments,
+    IReadOnlyList<Attempt> Attempts
+);

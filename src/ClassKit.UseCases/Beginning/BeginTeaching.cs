@@ -4,7 +4,10 @@ using ClassKit.UseCases.Running;
 
 namespace ClassKit.UseCases.Beginning;
 
-/// <summary>Makes files to begin with: each is sound as it is, and says in remarks of its own what may be changed and what for. They ship as <c>starting</c>.</summary>
+/// <summary>
+/// Makes files to begin with: each is sound as it is, and says in remarks of its own what may be changed and what for. They ship as
+/// <c>starting</c>.
+/// </summary>
 public static class BeginTeaching
 {
     /// <summary>The kind of folder that its files go into.</summary>
@@ -31,7 +34,9 @@ public static class BeginTeaching
         };
     }
 
-    /// <summary>What is written, only where nothing is yet: these files are for changing, and would replace what was made of them.</summary>
+    /// <summary>
+    /// What is written, only where nothing is yet: these files are for changing, and would replace what was made of them.
+    /// </summary>
     public static Produced Write(IReadOnlyList<OutputFile> files)
     {
         ArgumentNullException.ThrowIfNull(files);
@@ -40,13 +45,15 @@ public static class BeginTeaching
 
     private static IEnumerable<OutputFile> Below(string folder, string path)
     {
-        foreach (var name in Shipped.Tree.Files(folder)) yield return File(folder, name, path);
-        foreach (var file in Shipped.Tree.Folders(folder).SelectMany(name => Below($"{folder}/{name}", path + name + "/"))) yield return file;
+        foreach (var name in Shipped.Tree.Files(folder))
+            yield return File(folder, name, path);
+        foreach (var file in Shipped.Tree.Folders(folder).SelectMany(name => Below($"{folder}/{name}", path + name + "/")))
+            yield return file;
     }
 
     private static OutputFile File(string folder, string name, string path = "") => new(path + name, stream =>
-    {
-        using var shipped = Shipped.Tree.Open($"{folder}/{name}");
-        shipped.CopyTo(stream);
-    });
+        {
+            using var shipped = Shipped.Tree.Open($"{folder}/{name}");
+            shipped.CopyTo(stream);
+        });
 }

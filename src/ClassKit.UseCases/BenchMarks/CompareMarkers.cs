@@ -33,12 +33,27 @@ public static class CompareMarkers
         var rubric = PracticalRubricReader.Read(library.At(rubricFile));
         var profile = ClassProfileReader.Read(library.At(classFile));
         var roster = RosterReader.Read(library.At(rosterFile), profile.Model?.Name);
-        if (!rubric.Succeeded || !profile.Succeeded || !roster.Succeeded) return new(null, [.. rubric.Problems, .. profile.Problems, .. roster.Problems]);
+        if (!rubric.Succeeded || !profile.Succeeded || !roster.Succeeded)
+            return new(null, [.. rubric.Problems, .. profile.Problems, .. roster.Problems]);
         var students = Namesakes.ToldApart(roster.Model.Students);
         var form = BenchForms.Of(rubric.Model, profile.Model.Name, students, profile.Model.Teams);
-        var (one, other) = (BenchFormReader.ReadAny(library.At(first), rubric.Model, form), BenchFormReader.ReadAny(library.At(second), rubric.Model, form));
+        var (one, other) = (
+            BenchFormReader.ReadAny(library.At(first), rubric.Model, form),
+            BenchFormReader.ReadAny(library.At(second), rubric.Model, form)
+        );
         return one.Succeeded && other.Succeeded
-            ? new(new(rubric.Model.Title, roster.Model with { Students = students, Paper = profile.Model.Paper }, new(form.Scale, one.Model, other.Model)), [])
+            ? new(
+                new(
+                    rubric.Model.Title,
+                    roster.Model with
+                    {
+                        Students = students,
+                        Paper = profile.Model.Paper,
+                    },
+                    new(form.Scale, one.Model, other.Model)
+                ),
+                []
+            )
             : new(null, [.. one.Problems, .. other.Problems]);
     }
 
@@ -57,6 +72,13 @@ public static class CompareMarkers
     {
         ArgumentNullException.ThrowIfNull(compared);
         var agreement = compared.Agreement;
-        return new([OutputFile.OfText(Page, () => HtmlPages.Agreement(agreement.Work, compared.Class, [agreement]))], [new Note.MarkedTwice(agreement.Work, Page)], []) { Open = [Page] };
+        return new(
+            [OutputFile.OfText(Page, () => HtmlPages.Agreement(agreement.Work, compared.Class, [agreement]))],
+            [new Note.MarkedTwice(agreement.Work, Page)],
+            []
+        )
+        {
+            Open = [Page],
+        };
     }
 }

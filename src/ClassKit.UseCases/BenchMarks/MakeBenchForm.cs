@@ -13,7 +13,9 @@ using ClassKit.Workbooks.Bench;
 
 namespace ClassKit.UseCases.BenchMarks;
 
-/// <summary>Makes what bench work of a class is marked on: a workbook to type into, and a page that works in the kitchen without a network.</summary>
+/// <summary>
+/// Makes what bench work of a class is marked on: a workbook to type into, and a page that works in the kitchen without a network.
+/// </summary>
 public static class MakeBenchForm
 {
     /// <summary>The kind of folder that its files go into.</summary>
@@ -50,6 +52,13 @@ public static class MakeBenchForm
     public static Produced Write(BenchForm form)
     {
         ArgumentNullException.ThrowIfNull(form);
-        return new([OutputFile.OfText(Page, () => HtmlPages.BenchForm(form)), new(Book, stream => stream.Write(BenchMarksWriter.Write(form)))], [], []) { Open = [Page] };
+        return new(
+            [OutputFile.OfText(Page, () => HtmlPages.BenchForm(form)), new(Book, stream => stream.Write(BenchMarksWriter.Write(form)))],
+            [],
+            []
+        )
+        {
+            Open = [Page],
+        };
     }
 }

@@ -9,7 +9,11 @@ namespace ClassKit.UseCases.Checking;
 /// <param name="Notes">What the author should know besides.</param>
 /// <param name="Exercises">What the draws showed, an entry an exercise; without those that cannot be read.</param>
 public sealed record ContentProof(
-    IReadOnlyList<CheckedItem> Items, IReadOnlyList<Diagnostic> Problems, IReadOnlyList<Diagnostic> Notes, IReadOnlyList<ProvedExercise> Exercises)
+    IReadOnlyList<CheckedItem> Items,
+    IReadOnlyList<Diagnostic> Problems,
+    IReadOnlyList<Diagnostic> Notes,
+    IReadOnlyList<ProvedExercise> Exercises
+)
 {
     /// <summary>What can be used as it is, and is most likely not what was meant.</summary>
     public IReadOnlyList<Diagnostic> Doubts { get; init; } = [];

@@ -14,19 +14,48 @@ internal static class PriceGaps
     /// <summary>What is used and has no price, and what has a price and is not used.</summary>
     public static IEnumerable<Diagnostic> Of(string path, ClassProfile profile, IReadOnlyList<Lesson> lessons)
     {
-        if (profile.Prices is not { } prices || lessons.Count == 0) yield break;
-        var used = lessons.SelectMany(lesson => lesson.Formulas)
-            .SelectMany(bread => bread.Formula.Lines.Select(line => line.Ingredient).Concat(bread.Surfaces.Select(surface => surface.Ingredient)))
+        if (profile.Prices is not { } prices || lessons.Count == 0)
+            yield break;
+        var used = lessons
+            .SelectMany(lesson => lesson.Formulas)
+            .SelectMany(bread =>
+                bread.Formula.Lines.Select(line => line.Ingredient).Concat(bread.Surfaces.Select(surface => surface.Ingredient))
+            )
             // A starter is paid for as the flour that feeds it, unless the list has a price of its own.
             .Select(ingredient => ingredient.StarterOf is { } fed && !prices.Packs.ContainsKey(ingredient.Id) ? fed : ingredient)
-            .DistinctBy(ingredient => ingredient.Id).ToList();
-        var missing = used.Where(ingredient => !prices.Packs.ContainsKey(ingredient.Id) && !TapWater.Is(ingredient)).Select(ingredient => ingredient.Name).ToList();
-        List<string> idle = [.. prices.Packs.Keys.Except(used.Select(ingredient => ingredient.Id)).Select(id => Pantry.Shipped.TryFind(id, out var known) ? known.Name : id.Replace('_', ' '))];
+            .DistinctBy(ingredient => ingredient.Id)
+            .ToList();
+        var missing = used.Where(ingredient => !prices.Packs.ContainsKey(ingredient.Id) && !TapWater.Is(ingredient))
+            .Select(ingredient => ingredient.Name)
+            .ToList();
+        List<string> idle =
+        [
+            .. prices
+                .Packs.Keys.Except(used.Select(ingredient => ingredient.Id))
+                .Select(id => Pantry.Shipped.TryFind(id, out var known) ? known.Name : id.Replace('_', ' ')),
+        ];
         if (missing.Count > 0)
-            yield return new(path, null, $"The price list has no price for {Listed(missing)}", "Add a row for each: what a piece costs is only known with all of them.") { Weight = Weight.Noted };
+            yield return new(
+                path,
+                null,
+                $"The price list has no price for {Listed(missing)}",
+                "Add a row for each: what a piece costs is only known with all of them."
+            )
+            {
+                Weight = Weight.Noted,
+            };
         if (idle.Count > 0)
-            yield return new(path, null, $"The price list has prices for what no lesson here uses: {Listed(idle)}", "Nothing need be done if other lessons use it.") { Weight = Weight.Noted };
+            yield return new(
+                path,
+                null,
+                $"The price list has prices for what no lesson here uses: {Listed(idle)}",
+                "Nothing need be done if other lessons use it."
+            )
+            {
+                Weight = Weight.Noted,
+            };
     }
 
-    private static string Listed(List<string> names) => string.Join(", ", names.Take(MostNamed)) + (names.Count > MostNamed ? $" and {names.Count - MostNamed} more" : "");
+    private static string Listed(List<string> names) =>
+        string.Join(", ", names.Take(MostNamed)) + (names.Count > MostNamed ? $" and {names.Count - MostNamed} more" : "");
 }

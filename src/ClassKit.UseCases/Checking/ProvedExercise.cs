@@ -23,24 +23,44 @@ public sealed record ProvedExercise(string Path, ExerciseProof Proof, ExercisePl
     }
 
     /// <summary>Why the exercise should not be dealt, with the line at fault and an example; null if it can.</summary>
-    public Diagnostic? Problem => Proof.Fault is not var (worst, reached) ? null : new(
-        Path,
-        Places.LineOf(worst.First.Culprit),
-        $"{(Proof.Profile.Kept == 0 ? "No variant can be dealt" : $"Only {Proof.Profile.Kept} of {Proof.Profile.Draws} draws can be dealt")}: {Reason(worst, reached)}",
-        BreachWords.WhatToDo(worst.First));
+    public Diagnostic? Problem =>
+        Proof.Fault is not var (worst, reached)
+            ? null
+            : new(
+                Path,
+                Places.LineOf(worst.First.Culprit),
+                $"{(Proof.Profile.Kept == 0 ? "No variant can be dealt" : $"Only {Proof.Profile.Kept} of {Proof.Profile.Draws} draws can be dealt")}: {Reason(worst, reached)}",
+                BreachWords.WhatToDo(worst.First)
+            );
 
-    /// <summary>What the author should know of an exercise that can be dealt; null if nothing. Where answers are the same for all, sharing numbers gives nothing away.</summary>
-    public Diagnostic? Note => Problem is not null || !Proof.IsNarrow || Proof.Exercise.HasOneAnswer() ? null : new(
-        Path, null, $"There are only {Proof.Space.Count} variants, so that students of a class of {ExerciseProof.UsualClass} will share them",
-        "Widen a given's range, or make its steps smaller.")
-    {
-        Weight = Weight.Noted,
-    };
+    /// <summary>
+    /// What the author should know of an exercise that can be dealt; null if nothing. Where answers are the same for all, sharing numbers
+    /// gives nothing away.
+    /// </summary>
+    public Diagnostic? Note =>
+        Problem is not null || !Proof.IsNarrow || Proof.Exercise.HasOneAnswer()
+            ? null
+            : new(
+                Path,
+                null,
+                $"There are only {Proof.Space.Count} variants, so that students of a class of {ExerciseProof.UsualClass} will share them",
+                "Widen a given's range, or make its steps smaller."
+            )
+            {
+                Weight = Weight.Noted,
+            };
 
-    private string Reason(Rejection rejection, int reached) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"{BreachWords.Because(rejection.First)}, in {rejection.Count} of {reached} draws. For example with {Drawn(rejection)}{(BreachWords.Seen(rejection.First) is { Length: > 0 } seen ? ": " + seen : "")}");
+    private string Reason(Rejection rejection, int reached) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{BreachWords.Because(rejection.First)}, in {rejection.Count} of {reached} draws. For example with {Drawn(rejection)}{(BreachWords.Seen(rejection.First) is { Length: > 0 } seen ? ": " + seen : "")}"
+        );
 
-    private string Drawn(Rejection rejection) => string.Join(
-        ", ", Proof.Exercise.Givens.Where(given => !given.IsConstant).Select(given => $"{given.Id} {GivenText.Of(given, rejection.Givens[given.Id])}"));
+    private string Drawn(Rejection rejection) =>
+        string.Join(
+            ", ",
+            Proof
+                .Exercise.Givens.Where(given => !given.IsConstant)
+                .Select(given => $"{given.Id} {GivenText.Of(given, rejection.Givens[given.Id])}")
+        );
 }

@@ -13,15 +13,18 @@ internal static class ProvedExercises
     /// <param name="run">Told of every exercise; stops between two.</param>
     public static IReadOnlyList<ProvedExercise> Of(IEnumerable<Source> files, Run run)
     {
-        List<(string Path, PlacedExercise Read)> read = [.. files.Select(file => (file.Path, ExerciseReader.ReadPlaced(file).Model!)).Where(one => one.Item2 is not null)];
+        List<(string Path, PlacedExercise Read)> read =
+        [
+            .. files.Select(file => (file.Path, ExerciseReader.ReadPlaced(file).Model!)).Where(one => one.Item2 is not null),
+        ];
         var proofs = new ProvedExercise[read.Count];
         var count = run.Begin(RunStep.ProvingExercises, read.Count);
         run.AtOnce(options => Parallel.For(0, read.Count, options, at =>
-        {
-            var (path, (exercise, places)) = read[at];
-            proofs[at] = new(path, ExerciseProof.Of(exercise), places);
-            count.Next();
-        }));
+            {
+                var (path, (exercise, places)) = read[at];
+                proofs[at] = new(path, ExerciseProof.Of(exercise), places);
+                count.Next();
+            }));
         return proofs;
     }
 }

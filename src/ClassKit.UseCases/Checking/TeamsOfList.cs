@@ -15,12 +15,22 @@ internal static class TeamsOfList
     /// <param name="rosters">The lists among what is checked.</param>
     public static Diagnostic? Unread(string path, ClassProfile profile, IReadOnlyList<Source> rosters)
     {
-        if (profile.NamedTeams.Count > 0) return null;
+        if (profile.NamedTeams.Count > 0)
+            return null;
         foreach (var list in rosters.Where(list => Path.GetDirectoryName(list.Path) == Path.GetDirectoryName(path)))
         {
-            if (RosterReader.Read(list).Model is not { } roster || ClassTeam.Of(roster.Students) is not { Count: > 0 } teams) continue;
+            if (RosterReader.Read(list).Model is not { } roster || ClassTeam.Of(roster.Students) is not { Count: > 0 } teams)
+                continue;
             var name = Path.GetFileName(list.Path);
-            return new(path, null, $"`{name}` has {teams.Count} teams, {string.Join(", ", teams.Select(team => team.Name))}, and the class has {profile.Teams} of its own", $"Add `roster: {name}` at the top, and cards, run sheets and forms follow the list's teams.") { Weight = teams.Count == profile.Teams ? Weight.Noted : Weight.Doubtful };
+            return new(
+                path,
+                null,
+                $"`{name}` has {teams.Count} teams, {string.Join(", ", teams.Select(team => team.Name))}, and the class has {profile.Teams} of its own",
+                $"Add `roster: {name}` at the top, and cards, run sheets and forms follow the list's teams."
+            )
+            {
+                Weight = teams.Count == profile.Teams ? Weight.Noted : Weight.Doubtful,
+            };
         }
         return null;
     }

@@ -5,7 +5,9 @@ using ClassKit.Content.Sources;
 
 namespace ClassKit.UseCases.Checking;
 
-/// <summary>Rubrics and price lists that none of the lessons and classes beside them leads to: an old one, or a copy that was changed in its place.</summary>
+/// <summary>
+/// Rubrics and price lists that none of the lessons and classes beside them leads to: an old one, or a copy that was changed in its place.
+/// </summary>
 internal static class UnlinkedItems
 {
     /// <summary>Each with what to do about it.</summary>
@@ -25,7 +27,15 @@ internal static class UnlinkedItems
                 _ => ("", item.Kind),
             };
             if (what.Length > 0 && (user == ContentKind.Lesson ? knowsLessons : knowsClasses) && items.Any(other => other.Kind == user))
-                yield return new(item.Path, null, $"No {(user == ContentKind.Lesson ? "lesson" : "class")} here uses this {what}", "Name it where the other is named if you changed this one, or keep it elsewhere.") { Weight = Weight.Noted };
+                yield return new(
+                    item.Path,
+                    null,
+                    $"No {(user == ContentKind.Lesson ? "lesson" : "class")} here uses this {what}",
+                    "Name it where the other is named if you changed this one, or keep it elsewhere."
+                )
+                {
+                    Weight = Weight.Noted,
+                };
         }
     }
 }

@@ -47,7 +47,11 @@ public static class DealFiles
         return
         [
             .. parts.Select(part => OutputFile.OfPieces(part.Named(SheetsToPrint), () => HtmlPages.SheetsToPrint(dealt, part))),
-            .. parts.Select(part => OutputFile.OfPieces(part.Named(AnswerKey), () => HtmlPages.AnswerKey(dealt.Of(part) with { Cohort = ClassPartWords.Cohort(dealt.Cohort, part) }))),
+            .. parts.Select(part =>
+                OutputFile.OfPieces(part.Named(AnswerKey), () =>
+                    HtmlPages.AnswerKey(dealt.Of(part) with { Cohort = ClassPartWords.Cohort(dealt.Cohort, part) })
+                )
+            ),
             new OutputFile(DealtJson.FileName, stream => DealtJson.Write(stream, dealt)),
         ];
     }

@@ -30,7 +30,8 @@ public sealed record DealPaths(string Folder, string Roster, DealWish Wish)
     public Reading<DealRequest> Read()
     {
         var before = EarlierDeal.In(Into);
-        if (!before.Succeeded) return new(null, before.Problems);
+        if (!before.Succeeded)
+            return new(null, before.Problems);
         var library = Library.OfPaths();
         var roster = ClassList.Read(library.At(Roster), ClassFile is null ? null : library.At(ClassFile));
         var set = PracticeSet.Read(library.At(Folder), Wish.Set, Wish.Seed);
@@ -38,14 +39,42 @@ public sealed record DealPaths(string Folder, string Roster, DealWish Wish)
         var past = Past?.Invoke();
         if (!set.Succeeded || !roster.Succeeded || replaced is { Succeeded: false } || past is { Succeeded: false })
             return new(null, [.. set.Problems, .. roster.Problems, .. replaced?.Problems ?? [], .. past?.Problems ?? []]);
-        if (Strangers(roster.Model) is { Count: > 0 } strangers) return new(null, strangers);
-        var dealtTo = Only.Count == 0 ? roster.Model : roster.Model with { Students = [.. roster.Model.Students.Where(student => Only.Contains(student.Id))] };
-        return new(new(set.Model, dealtTo, Wish with { IsBalanced = past is not null }) { Earlier = before.Model, Replaces = replaced?.Model, Past = past?.Model }, []);
+        if (Strangers(roster.Model) is { Count: > 0 } strangers)
+            return new(null, strangers);
+        var dealtTo =
+            Only.Count == 0
+                ? roster.Model
+                : roster.Model with
+                {
+                    Students = [.. roster.Model.Students.Where(student => Only.Contains(student.Id))],
+                };
+        return new(
+            new(set.Model, dealtTo, Wish with { IsBalanced = past is not null })
+            {
+                Earlier = before.Model,
+                Replaces = replaced?.Model,
+                Past = past?.Model,
+            },
+            []
+        );
     }
 
     private List<Diagnostic> Strangers(ClassKit.Exercises.Cohorts.Roster roster) =>
-        [.. Only.Except(roster.Students.Select(student => student.Id)).Select(id => new Diagnostic(Roster, null, $"There is no student `{id}` on the roster", "Name a student by the id that the roster has."))];
+        [
+            .. Only.Except(roster.Students.Select(student => student.Id))
+                .Select(id => new Diagnostic(
+                    Roster,
+                    null,
+                    $"There is no student `{id}` on the roster",
+                    "Name a student by the id that the roster has."
+                )),
+        ];
 
     /// <summary>The files of the deal.</summary>
-    public static Produced Write(DealMade deal) => new(DealFiles.Of(deal), DealNotes.Of(deal), []) { Open = [DealFiles.FirstToOpen(deal.Dealt)], Remedies = deal.Request.Wish.Due is null ? [] : DueRemedies.Of(deal.Dealt.Due) };
+    public static Produced Write(DealMade deal) =>
+        new(DealFiles.Of(deal), DealNotes.Of(deal), [])
+        {
+            Open = [DealFiles.FirstToOpen(deal.Dealt)],
+            Remedies = deal.Request.Wish.Due is null ? [] : DueRemedies.Of(deal.Dealt.Due),
+        };
 }

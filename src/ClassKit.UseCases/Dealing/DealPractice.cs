@@ -26,14 +26,17 @@ public static class DealPractice
         run.Begin(RunStep.DrawingVariants);
         var (set, wish, before) = (request.Set, request.Wish, request.Earlier.Dealt);
         var who = Sitting.Of(request);
-        if (!who.Succeeded) return new(null, who.Problems);
+        if (!who.Succeeded)
+            return new(null, who.Problems);
         var roster = who.Model;
         var canExtend = before is not null && before.Exercises.All(dealt => set.Pool.Any(exercise => exercise.Id == dealt.Id));
-        var spread = !wish.IsSpread ? null
+        var spread =
+            !wish.IsSpread ? null
             : canExtend ? SpreadChooser.Extend(before!, set.Pool, roster.Students)
             : SpreadChooser.Choose(set.Pool, wish.Set, roster.Students, wish.Seed, request.Expected);
         var exercises = spread?.Exercises ?? set.Exercises;
-        if (PracticeLayout.FirstNameClash(exercises) is { } clash) return new(null, [PracticeSet.Clash(set.Source, clash)]);
+        if (PracticeLayout.FirstNameClash(exercises) is { } clash)
+            return new(null, [PracticeSet.Clash(set.Source, clash)]);
         var settings = DealSettings.Usual with
         {
             Purpose = wish.Purpose,
@@ -44,7 +47,8 @@ public static class DealPractice
             Before = before,
             Plan = PracticePlan.Usual with { OneSheet = wish.OneSheet, SheetsAsDealt = before?.Plan.SheetsAsDealt },
         };
-        if (before is not null) roster = roster with { TimeZone = roster.TimeZone ?? before.TimeZone, Paper = roster.Paper ?? before.Paper };
+        if (before is not null)
+            roster = roster with { TimeZone = roster.TimeZone ?? before.TimeZone, Paper = roster.Paper ?? before.Paper };
         var due = wish.Due is null ? before?.Due : wish.Due.In(roster.TimeZone);
         var planned = new DealtClass(set.Id, set.Title, roster.Cohort, wish.Seed, set.Marking, exercises, [])
         {
@@ -54,9 +58,13 @@ public static class DealPractice
             Due = due,
             Plan = settings.Plan,
         };
-        if (request.Earlier.Refusal(planned, roster) is { } refusal) return new(null, [refusal]);
-        if (Sitting.WithoutAny(request, roster, exercises, settings) is { Count: > 0 } bare) return new(null, bare);
+        if (request.Earlier.Refusal(planned, roster) is { } refusal)
+            return new(null, [refusal]);
+        if (Sitting.WithoutAny(request, roster, exercises, settings) is { Count: > 0 } bare)
+            return new(null, bare);
         var result = Dealer.Deal(set.Id, set.Title, exercises, set.Marking, roster, wish.Seed, settings, run.Draws());
-        return result.Class is { } dealt ? new(new(request, dealt with { Due = due }, spread, result.Shared), []) : new(null, PracticeSet.Undealt(set.Source, result));
+        return result.Class is { } dealt
+            ? new(new(request, dealt with { Due = due }, spread, result.Shared), [])
+            : new(null, PracticeSet.Undealt(set.Source, result));
     }
 }

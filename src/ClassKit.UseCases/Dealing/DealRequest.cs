@@ -16,9 +16,17 @@ public sealed record DealRequest(PracticeSet Set, Roster Roster, DealWish Wish)
     /// <summary>What earlier classes earned; null if nobody named it.</summary>
     public PastDifficulty? Past { get; init; }
 
-    /// <summary>What a student of the class can be expected to earn with each exercise of which enough is known, by its id; null where nothing is known of earlier classes.</summary>
-    internal IReadOnlyDictionary<string, double>? Expected => Past is null ? null : Set.Pool
-        .Select(exercise => ExerciseDifficulty.Of(exercise, Past, Roster.Cohort, Roster.Students.Count)).Where(proved => proved.IsEnough).ToDictionary(proved => proved.Exercise.Id, proved => proved.Expected!.Middle);
+    /// <summary>
+    /// What a student of the class can be expected to earn with each exercise of which enough is known, by its id; null where nothing is
+    /// known of earlier classes.
+    /// </summary>
+    internal IReadOnlyDictionary<string, double>? Expected =>
+        Past is null
+            ? null
+            : Set
+                .Pool.Select(exercise => ExerciseDifficulty.Of(exercise, Past, Roster.Cohort, Roster.Students.Count))
+                .Where(proved => proved.IsEnough)
+                .ToDictionary(proved => proved.Exercise.Id, proved => proved.Expected!.Middle);
 
     /// <summary>A deal that is added to and never replaced.</summary>
     public EarlierDeal Earlier { get; init; } = EarlierDeal.None;

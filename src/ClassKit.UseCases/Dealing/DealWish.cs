@@ -1,7 +1,7 @@
 using System.Globalization;
 using ClassKit.Exercises.Choosing;
-using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Deadlines;
+using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Identity;
 
 namespace ClassKit.UseCases.Dealing;
@@ -18,13 +18,20 @@ public sealed record DealWish(SetWish Set, bool IsSpread, ulong Seed)
     /// <summary>True for all exercises on one sheet of the workbook, false for a sheet each.</summary>
     public bool OneSheet { get; init; }
 
-    /// <summary>When it is to be due, on the class's clocks; null for what an earlier deal says that is added to, else at any time.</summary>
+    /// <summary>
+    /// When it is to be due, on the class's clocks; null for what an earlier deal says that is added to, else at any time.
+    /// </summary>
     public DueWish? Due { get; init; }
 
     /// <summary>True if different sets are to be balanced by what earlier classes earned.</summary>
     public bool IsBalanced { get; init; }
 
     /// <summary>How sets are chosen where students have different ones; see <see cref="DealSettings.Choice"/>.</summary>
-    internal string Choice => !IsSpread ? "" : string.Create(CultureInfo.InvariantCulture,
-        $"spread; exercises {string.Join(' ', Set.Exercises)}; skills {string.Join(", ", Set.Skills)}; levels {string.Join(' ', Set.Levels)}; minutes {Set.Minutes}; points {Set.Points}{(IsBalanced ? "; balanced" : "")}");
+    internal string Choice =>
+        !IsSpread
+            ? ""
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $"spread; exercises {string.Join(' ', Set.Exercises)}; skills {string.Join(", ", Set.Skills)}; levels {string.Join(' ', Set.Levels)}; minutes {Set.Minutes}; points {Set.Points}{(IsBalanced ? "; balanced" : "")}"
+            );
 }

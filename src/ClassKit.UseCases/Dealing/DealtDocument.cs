@@ -52,15 +52,26 @@ internal sealed record DealtDocument
     internal sealed record IdentityEntry(string Code, string Digest);
 
     internal sealed record MarkingEntry(
-        string Id, string Title, decimal AccuracyShare, decimal FollowThroughShare, decimal MisconceptionShare, decimal TeachAgainBelow,
-        decimal UnitSlipShare = 0, decimal RoundingSlipShare = 0)
+        string Id,
+        string Title,
+        decimal AccuracyShare,
+        decimal FollowThroughShare,
+        decimal MisconceptionShare,
+        decimal TeachAgainBelow,
+        decimal UnitSlipShare = 0,
+        decimal RoundingSlipShare = 0
+    )
     {
         /// <summary>Absent where it is that of a misconception.</summary>
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
         public decimal? NearMissShare { get; init; }
 
         /// <summary>best or newest.</summary>
-        public string SeveralVersions { get; init => field = value ?? "best"; } = "best";
+        public string SeveralVersions
+        {
+            get;
+            init => field = value ?? "best";
+        } = "best";
 
         /// <summary>Absent where late work costs nothing.</summary>
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
@@ -88,7 +99,8 @@ internal sealed record DealtDocument
         IReadOnlyList<GivenEntry> Givens,
         IReadOnlyList<string> Constraints,
         IReadOnlyList<PartEntry> Parts,
-        IReadOnlyList<string> Hints)
+        IReadOnlyList<string> Hints
+    )
     {
         /// <summary>Absent where nothing is worked out on the way.</summary>
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
@@ -116,13 +128,16 @@ internal sealed record DealtDocument
         ToleranceEntry Tolerance,
         decimal Points,
         bool FormulaAsked,
-        IReadOnlyList<MisconceptionEntry> Misconceptions)
+        IReadOnlyList<MisconceptionEntry> Misconceptions
+    )
     {
         /// <summary>What the answer is chosen from, whose number, from 1, the key gives; absent where a number is asked.</summary>
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
         public ChoiceEntry? Choice { get; init; }
 
-        /// <summary>What is looked for in an answer in own words, which no key is held against; absent where something else is asked.</summary>
+        /// <summary>
+        /// What is looked for in an answer in own words, which no key is held against; absent where something else is asked.
+        /// </summary>
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
         public WordsEntry? InWords { get; init; }
 
@@ -167,7 +182,12 @@ internal sealed record DealtDocument
     }
 
     internal sealed record StudentEntry(
-        string Id, string Name, string Workbook, IReadOnlyList<GivenPlaceEntry> Givens, IReadOnlyList<AnswerPlaceEntry> Answers)
+        string Id,
+        string Name,
+        string Workbook,
+        IReadOnlyList<GivenPlaceEntry> Givens,
+        IReadOnlyList<AnswerPlaceEntry> Answers
+    )
     {
         /// <summary>Absent where the student has everything as the class has it.</summary>
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
@@ -188,8 +208,22 @@ internal sealed record DealtDocument
     }
 
     internal sealed record GivenPlaceEntry(
-        string Exercise, string Name, string DefinedName, string Sheet, string Cell, string Tag, decimal Value);
+        string Exercise,
+        string Name,
+        string DefinedName,
+        string Sheet,
+        string Cell,
+        string Tag,
+        decimal Value
+    );
 
     internal sealed record AnswerPlaceEntry(
-        string Exercise, string Part, string DefinedName, string Sheet, string Cell, string Tag, double Expected);
+        string Exercise,
+        string Part,
+        string DefinedName,
+        string Sheet,
+        string Cell,
+        string Tag,
+        double Expected
+    );
 }

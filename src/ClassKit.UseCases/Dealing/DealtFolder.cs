@@ -12,9 +12,23 @@ public static class DealtFolder
     {
         ArgumentNullException.ThrowIfNull(folder);
         var path = Path.Combine(folder, DealtJson.FileName);
-        if (OutputFolder.Settle(folder) is { } unsettled) return new(null, [unsettled]);
+        if (OutputFolder.Settle(folder) is { } unsettled)
+            return new(null, [unsettled]);
         return File.Exists(path)
             ? DealtJson.ReadFile(path)
-            : new(null, [new(path, null, "There is no such file", "Name the folder that dealing made; it holds dealt.json, answer-key.html and workbooks.") { Remedy = Remedy.NameDealtFolder }]);
+            : new(
+                null,
+                [
+                    new(
+                        path,
+                        null,
+                        "There is no such file",
+                        "Name the folder that dealing made; it holds dealt.json, answer-key.html and workbooks."
+                    )
+                    {
+                        Remedy = Remedy.NameDealtFolder,
+                    },
+                ]
+            );
     }
 }

@@ -21,9 +21,14 @@ internal sealed record DueEntry(DateTimeOffset At, string TimeZone)
     /// <exception cref="FormatException">Nothing can be due then, or the zone is not known.</exception>
     public static DueMoment? Model(DueEntry? entry)
     {
-        if (entry is null) return null;
-        if (entry.At.Year is < 1900 or > 2999) throw new FormatException("due: the year is not between 1900 and 2999");
-        var zone = ClassTimeZone.Find(entry.TimeZone) ?? throw new FormatException($"due: “{entry.TimeZone}” is no time zone that is known here; expected an IANA name such as Europe/Paris");
+        if (entry is null)
+            return null;
+        if (entry.At.Year is < 1900 or > 2999)
+            throw new FormatException("due: the year is not between 1900 and 2999");
+        var zone = ClassTimeZone.Find(entry.TimeZone)
+            ?? throw new FormatException(
+                $"due: “{entry.TimeZone}” is no time zone that is known here; expected an IANA name such as Europe/Paris"
+            );
         return new(entry.At, zone) { Reading = entry.Reading is { } reading ? KindWords.Find<DueReading>(reading) : DueReading.Plain };
     }
 }

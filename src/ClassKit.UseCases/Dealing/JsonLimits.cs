@@ -2,7 +2,9 @@ using System.Text.Json;
 
 namespace ClassKit.UseCases.Dealing;
 
-/// <summary>What the types of a document do not say: no gaps in lists, no name twice in an object, no endless text, no number beyond reason.</summary>
+/// <summary>
+/// What the types of a document do not say: no gaps in lists, no name twice in an object, no endless text, no number beyond reason.
+/// </summary>
 /// <remarks>A document is read piece by piece, so that a class of ten thousand takes no more memory than one of ten.</remarks>
 internal ref struct JsonLimits
 {
@@ -43,13 +45,16 @@ internal ref struct JsonLimits
         while (true)
         {
             var reader = new Utf8JsonReader(_bytes.AsSpan(0, _filled), _isWhole, state);
-            while (reader.Read()) Check(ref reader);
+            while (reader.Read())
+                Check(ref reader);
             state = reader.CurrentState;
             var read = (int)reader.BytesConsumed;
             _lines += _bytes.AsSpan(0, read).Count((byte)'\n');
             Take(read);
-            if (_isWhole) return;
-            if (read == 0 && _filled == _bytes.Length) Grow();
+            if (_isWhole)
+                return;
+            if (read == 0 && _filled == _bytes.Length)
+                Grow();
             Fill();
         }
     }
@@ -62,7 +67,8 @@ internal ref struct JsonLimits
 
     private void Grow()
     {
-        if (_bytes.Length >= MostPiece) throw new JsonException($"a text is longer than {MostLetters} bytes", null, _lines, null);
+        if (_bytes.Length >= MostPiece)
+            throw new JsonException($"a text is longer than {MostLetters} bytes", null, _lines, null);
         Array.Resize(ref _bytes, _bytes.Length * 2);
     }
 
@@ -85,7 +91,10 @@ internal ref struct JsonLimits
                 break;
             case JsonTokenType.Null when _open.TryPeek(out var names) && names is null:
                 throw At(reader.TokenStartIndex, "null stands in a list");
-            case JsonTokenType.Number when !reader.TryGetDouble(out var number) || !double.IsFinite(number) || (!_typed && Math.Abs(number) > GreatestNumber && !reader.TryGetUInt64(out _)):
+            case JsonTokenType.Number
+                when !reader.TryGetDouble(out var number)
+                    || !double.IsFinite(number)
+                    || (!_typed && Math.Abs(number) > GreatestNumber && !reader.TryGetUInt64(out _)):
                 throw At(reader.TokenStartIndex, "a number is beyond reason");
             case JsonTokenType.String or JsonTokenType.PropertyName when reader.ValueSpan.Length > MostLetters:
                 throw At(reader.TokenStartIndex, $"a text is longer than {MostLetters} bytes");
@@ -102,7 +111,8 @@ internal ref struct JsonLimits
     {
         try
         {
-            return reader.GetString() is { } text && (typed || !text.Any(letter => letter is < ' ' and not '\n' and not '\t' and not '\r' or '\uFFFE' or '\uFFFF'));
+            return reader.GetString() is { } text
+                && (typed || !text.Any(letter => letter is < ' ' and not '\n' and not '\t' and not '\r' or '\uFFFE' or '\uFFFF'));
         }
         catch (InvalidOperationException)
         {
@@ -110,5 +120,6 @@ internal ref struct JsonLimits
         }
     }
 
-    private readonly JsonException At(long place, string what) => new(what, null, _lines + _bytes.AsSpan(0, (int)place).Count((byte)'\n'), null);
+    private readonly JsonException At(long place, string what) =>
+        new(what, null, _lines + _bytes.AsSpan(0, (int)place).Count((byte)'\n'), null);
 }

@@ -38,15 +38,33 @@ public sealed record PracticeSet(string Id, string Title, IReadOnlyList<Exercise
         ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(wish);
         var (library, folder) = (source.Library, source.Path);
-        var isBank = library.Tree.At(folder) == SourceKind.Folder && library.Tree.At(Path.Combine(folder, LessonReader.FileName)) != SourceKind.File;
+        var isBank =
+            library.Tree.At(folder) == SourceKind.Folder && library.Tree.At(Path.Combine(folder, LessonReader.FileName)) != SourceKind.File;
         var all = isBank ? OfFolder(source) : OfLesson(source, wish);
-        if (!all.Succeeded) return all;
-        if (all.Model.Exercises.Count == 0) return new(null, [new(folder, null, "There is no exercise to deal", "Link some under `## Exercises` in the lesson, or name a folder of exercises.")]);
-        if (Misnamed(folder, all.Model.Exercises, wish) is { Count: > 0 } problems) return new(null, problems);
+        if (!all.Succeeded)
+            return all;
+        if (all.Model.Exercises.Count == 0)
+            return new(
+                null,
+                [
+                    new(
+                        folder,
+                        null,
+                        "There is no exercise to deal",
+                        "Link some under `## Exercises` in the lesson, or name a folder of exercises."
+                    ),
+                ]
+            );
+        if (Misnamed(folder, all.Model.Exercises, wish) is { Count: > 0 } problems)
+            return new(null, problems);
         var chosen = SetChooser.Choose(all.Model.Exercises, wish, seed);
         if (chosen.Count == 0)
-            return new(null, [new(folder, null, "No exercise fits what is asked", "Ask for other skills or levels, or for more minutes or points.")]);
-        if (PracticeLayout.FirstNameClash(chosen) is { } clash) return new(null, [Clash(folder, clash)]);
+            return new(
+                null,
+                [new(folder, null, "No exercise fits what is asked", "Ask for other skills or levels, or for more minutes or points.")]
+            );
+        if (PracticeLayout.FirstNameClash(chosen) is { } clash)
+            return new(null, [Clash(folder, clash)]);
         return new(all.Model with { Exercises = chosen, Pool = all.Model.Exercises, Source = folder }, []);
     }
 
@@ -56,7 +74,12 @@ public sealed record PracticeSet(string Id, string Title, IReadOnlyList<Exercise
 
     /// <summary>What is said of exercises that cannot be dealt.</summary>
     internal static IReadOnlyList<Diagnostic> Undealt(string folder, DealResult result) =>
-        [.. result.Problems.Select(problem => new Diagnostic(folder, null, "An exercise cannot be dealt", DealProblemWords.Of(problem)) { Remedy = Remedy.CheckContent })];
+        [
+            .. result.Problems.Select(problem => new Diagnostic(folder, null, "An exercise cannot be dealt", DealProblemWords.Of(problem))
+            {
+                Remedy = Remedy.CheckContent,
+            }),
+        ];
 
     /// <summary>All of a lesson's own exercises.</summary>
     public static PracticeSet Of(Lesson lesson)
@@ -68,12 +91,24 @@ public sealed record PracticeSet(string Id, string Title, IReadOnlyList<Exercise
     private static Reading<PracticeSet> OfLesson(Source folder, SetWish wish)
     {
         var lesson = LessonReader.Read(folder);
-        if (!lesson.Succeeded) return new(null, lesson.Problems);
+        if (!lesson.Succeeded)
+            return new(null, lesson.Problems);
         var set = Of(lesson.Model);
-        if (wish.IsNone) return new(set, []);
+        if (wish.IsNone)
+            return new(set, []);
         var bank = ExerciseBank.Beside(folder);
         return bank.Succeeded
-            ? new(set with { Exercises = [.. set.Exercises, .. bank.Model.Exercises.ExceptBy(set.Exercises.Select(exercise => exercise.Id), exercise => exercise.Id)] }, [])
+            ? new(
+                set with
+                {
+                    Exercises =
+                    [
+                        .. set.Exercises,
+                        .. bank.Model.Exercises.ExceptBy(set.Exercises.Select(exercise => exercise.Id), exercise => exercise.Id),
+                    ],
+                },
+                []
+            )
             : new(null, bank.Problems);
     }
 
@@ -81,12 +116,31 @@ public sealed record PracticeSet(string Id, string Title, IReadOnlyList<Exercise
     {
         var bank = ExerciseBank.Read(folder);
         var name = Path.GetFileName(folder.Library.Tree.Full(folder.Path));
-        if (!bank.Succeeded) return new(null, bank.Problems);
+        if (!bank.Succeeded)
+            return new(null, bank.Problems);
         if (MarksAbove(folder) is not { } file)
-            return new(null, [new(folder.Path, null, $"There is no {UsualMarks} here or in a folder above", "It says how answers are marked: copy one there, or deal a lesson, which names its own.")]);
+            return new(
+                null,
+                [
+                    new(
+                        folder.Path,
+                        null,
+                        $"There is no {UsualMarks} here or in a folder above",
+                        "It says how answers are marked: copy one there, or deal a lesson, which names its own."
+                    ),
+                ]
+            );
         var marking = MarkingSchemeReader.Read(file);
         return marking.Succeeded
-            ? new(new(name, name == ExerciseBank.FolderName ? "Practice" : $"Practice: {name.Replace('-', ' ')}", bank.Model.Exercises, marking.Model), [])
+            ? new(
+                new(
+                    name,
+                    name == ExerciseBank.FolderName ? "Practice" : $"Practice: {name.Replace('-', ' ')}",
+                    bank.Model.Exercises,
+                    marking.Model
+                ),
+                []
+            )
             : new(null, marking.Problems);
     }
 
@@ -95,7 +149,8 @@ public sealed record PracticeSet(string Id, string Title, IReadOnlyList<Exercise
         var tree = folder.Library.Tree;
         for (var at = tree.Full(folder.Path); at is not null; at = Path.GetDirectoryName(at))
         {
-            if (Path.Combine(at, UsualMarks) is var file && tree.At(file) == SourceKind.File) return folder.Library.At(file);
+            if (Path.Combine(at, UsualMarks) is var file && tree.At(file) == SourceKind.File)
+                return folder.Library.At(file);
         }
         return null;
     }
@@ -106,9 +161,21 @@ public sealed record PracticeSet(string Id, string Title, IReadOnlyList<Exercise
         var skills = pool.Select(exercise => exercise.Skill).Distinct().Order(StringComparer.Ordinal).ToList();
         return
         [
-            .. wish.Exercises.Except(ids).Select(id => new Diagnostic(folder, null, $"There is no exercise called `{id}`", ExerciseBank.Advice(id, ids))),
-            .. wish.Exercises.GroupBy(id => id).Where(group => group.Count() > 1).Select(group => new Diagnostic(folder, null, $"The exercise `{group.Key}` is asked for twice", "Name it once.")),
-            .. wish.Skills.Where(skill => !skills.Contains(skill, StringComparer.OrdinalIgnoreCase)).Select(skill => new Diagnostic(folder, null, $"There is no exercise of the skill `{skill}`", ExerciseBank.Advice(skill, skills))),
+            .. wish
+                .Exercises.Except(ids)
+                .Select(id => new Diagnostic(folder, null, $"There is no exercise called `{id}`", ExerciseBank.Advice(id, ids))),
+            .. wish
+                .Exercises.GroupBy(id => id)
+                .Where(group => group.Count() > 1)
+                .Select(group => new Diagnostic(folder, null, $"The exercise `{group.Key}` is asked for twice", "Name it once.")),
+            .. wish
+                .Skills.Where(skill => !skills.Contains(skill, StringComparer.OrdinalIgnoreCase))
+                .Select(skill => new Diagnostic(
+                    folder,
+                    null,
+                    $"There is no exercise of the skill `{skill}`",
+                    ExerciseBank.Advice(skill, skills)
+                )),
         ];
     }
 }

@@ -21,8 +21,15 @@ internal static class UntrustedJson
     /// <param name="remedy">What to do about it.</param>
     /// <param name="shape">The document's.</param>
     /// <param name="typed">True where what students typed stands in it: any number that a cell can hold, any character.</param>
-    /// <param name="model">Makes a model of what was read; may throw <see cref="FormatException"/> with the reason why it makes none.</param>
-    public static Reading<TModel> ReadFile<TDocument, TModel>(string path, string remedy, IJsonTypeInfoResolver shape, bool typed, Func<TDocument, Reading<TModel>> model)
+    /// <param name="model">Makes a model of what was read; may throw <see cref="FormatException"/> with the reason why it makes
+    /// none.</param>
+    public static Reading<TModel> ReadFile<TDocument, TModel>(
+        string path,
+        string remedy,
+        IJsonTypeInfoResolver shape,
+        bool typed,
+        Func<TDocument, Reading<TModel>> model
+    )
         where TDocument : class
         where TModel : class
     {
@@ -40,12 +47,28 @@ internal static class UntrustedJson
     }
 
     /// <summary>Reads a text.</summary>
-    public static Reading<TModel> Read<TDocument, TModel>(string file, string text, string remedy, IJsonTypeInfoResolver shape, bool typed, Func<TDocument, Reading<TModel>> model)
+    public static Reading<TModel> Read<TDocument, TModel>(
+        string file,
+        string text,
+        string remedy,
+        IJsonTypeInfoResolver shape,
+        bool typed,
+        Func<TDocument, Reading<TModel>> model
+    )
         where TDocument : class
         where TModel : class => Read(file, new MemoryStream(Encoding.UTF8.GetBytes(text)), remedy, shape, typed, model);
 
-    /// <summary>Reads what can be read twice: it is held against the limits before anything is made of it, and never whole in memory.</summary>
-    private static Reading<TModel> Read<TDocument, TModel>(string file, Stream content, string remedy, IJsonTypeInfoResolver shape, bool typed, Func<TDocument, Reading<TModel>> model)
+    /// <summary>
+    /// Reads what can be read twice: it is held against the limits before anything is made of it, and never whole in memory.
+    /// </summary>
+    private static Reading<TModel> Read<TDocument, TModel>(
+        string file,
+        Stream content,
+        string remedy,
+        IJsonTypeInfoResolver shape,
+        bool typed,
+        Func<TDocument, Reading<TModel>> model
+    )
         where TDocument : class
         where TModel : class
     {
@@ -53,11 +76,23 @@ internal static class UntrustedJson
         {
             JsonLimits.Check(content, typed, MostDepth);
             content.Position = 0;
-            return JsonSerializer.Deserialize<TDocument>(content, Strict(shape)) is { } document ? Short(model(document)) : new(null, [new(file, 1, "There is nothing in it", remedy)]);
+            return JsonSerializer.Deserialize<TDocument>(content, Strict(shape)) is { } document
+                ? Short(model(document))
+                : new(null, [new(file, 1, "There is nothing in it", remedy)]);
         }
         catch (JsonException failure)
         {
-            return new(null, [new(file, (int?)failure.LineNumber + 1, $"It cannot be read at {failure.Path ?? "this place"}: {failure.Message.Split(" Path:", 2)[0].TrimEnd('.')}", remedy)]);
+            return new(
+                null,
+                [
+                    new(
+                        file,
+                        (int?)failure.LineNumber + 1,
+                        $"It cannot be read at {failure.Path ?? "this place"}: {failure.Message.Split(" Path:", 2)[0].TrimEnd('.')}",
+                        remedy
+                    ),
+                ]
+            );
         }
         catch (FormatException failure)
         {
@@ -65,10 +100,20 @@ internal static class UntrustedJson
         }
     }
 
-    private static JsonSerializerOptions Strict(IJsonTypeInfoResolver shape) => new(JsonStyle.For(shape)) { AllowDuplicateProperties = false, MaxDepth = MostDepth };
+    private static JsonSerializerOptions Strict(IJsonTypeInfoResolver shape) =>
+        new(JsonStyle.For(shape)) { AllowDuplicateProperties = false, MaxDepth = MostDepth };
 
     /// <summary>What was found, cut where it quotes more than anybody reads.</summary>
     private static Reading<TModel> Short<TModel>(Reading<TModel> reading)
         where TModel : class =>
-        reading.Succeeded ? reading : new(null, [.. reading.Problems.Select(problem => problem.Found.Length > MostQuoted ? problem with { Found = problem.Found[..MostQuoted] + "…" } : problem)]);
+        reading.Succeeded
+            ? reading
+            : new(
+                null,
+                [
+                    .. reading.Problems.Select(problem =>
+                        problem.Found.Length > MostQuoted ? problem with { Found = problem.Found[..MostQuoted] + "…" } : problem
+                    ),
+                ]
+            );
 }

@@ -11,10 +11,15 @@ internal static class WordsRules
     /// <summary>Everything that does not hold, each a clause about the part.</summary>
     public static IEnumerable<string> Broken(Part part)
     {
-        if (part.InWords is not { LookFor: var lookFor }) yield break;
-        if (part.Choice is not null) yield return "is answered in words and with a letter";
-        if (string.IsNullOrWhiteSpace(lookFor) || lookFor.Length > MostLetters) yield return "looks for nothing, or for too much";
-        if (part.FormulaAsked || part.Unit.Length > 0 || part.Tolerance != Tolerance.Absolute(0) || part.Misconceptions.Count > 0) yield return "asks for a formula, a unit or a tolerance where words are asked";
-        if (part.Key.Text != WordsAsked.NoKey.Text) yield return $"has the key {part.Key.Text} where nothing can be held against it";
+        if (part.InWords is not { LookFor: var lookFor })
+            yield break;
+        if (part.Choice is not null)
+            yield return "is answered in words and with a letter";
+        if (string.IsNullOrWhiteSpace(lookFor) || lookFor.Length > MostLetters)
+            yield return "looks for nothing, or for too much";
+        if (part.FormulaAsked || part.Unit.Length > 0 || part.Tolerance != Tolerance.Absolute(0) || part.Misconceptions.Count > 0)
+            yield return "asks for a formula, a unit or a tolerance where words are asked";
+        if (part.Key.Text != WordsAsked.NoKey.Text)
+            yield return $"has the key {part.Key.Text} where nothing can be held against it";
     }
 }

@@ -25,14 +25,16 @@ public sealed record PastPaths(string? Record, IReadOnlyList<string> Graded, Dat
             var opened = RecordPlace.Open(Record, Now, mayBegin: false);
             problems.AddRange(opened.Problems);
             using var record = opened.Model;
-            if (record is not null) works.AddRange(PastWorks.Of(record.Read(PastAnswerRow.All)));
+            if (record is not null)
+                works.AddRange(PastWorks.Of(record.Read(PastAnswerRow.All)));
         }
         var known = works.Select(work => work.Deal).ToHashSet(StringComparer.Ordinal);
         foreach (var folder in Graded)
         {
             var grades = GradedFolder.Read(folder, dealt: null);
             problems.AddRange(grades.Problems);
-            if (grades.Model is { } model && known.Add(PastWorks.DealOf(model))) works.AddRange(PastWorks.Of(model));
+            if (grades.Model is { } model && known.Add(PastWorks.DealOf(model)))
+                works.AddRange(PastWorks.Of(model));
         }
         return problems.Count == 0 ? new(PastDifficulty.Of(works), []) : new(null, problems);
     }

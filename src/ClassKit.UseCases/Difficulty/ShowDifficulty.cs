@@ -30,13 +30,19 @@ public static class ShowDifficulty
     public static Reading<DifficultyRequest> Read(string folder, SetWish wish, PastPaths past, string? classFile)
     {
         ArgumentNullException.ThrowIfNull(past);
-        if (past.IsNone) return new(null, [new(folder, null, "Nothing says where earlier answers are", "Name the record, or folders that grading made.")]);
+        if (past.IsNone)
+            return new(
+                null,
+                [new(folder, null, "Nothing says where earlier answers are", "Name the record, or folders that grading made.")]
+            );
         var library = Library.OfPaths();
         var set = PracticeSet.Read(library.At(folder), wish, DealPractice.DefaultSeed);
         var known = past.Read();
         var profile = classFile is null ? null : ClassProfileReader.Read(library.At(classFile));
         List<Diagnostic> problems = [.. set.Problems, .. known.Problems, .. profile?.Problems ?? []];
-        return problems.Count > 0 ? new(null, problems) : new(new(set.Model!, known.Model!, profile?.Model?.Name ?? "", profile?.Model?.Students ?? UsualStudents), []);
+        return problems.Count > 0
+            ? new(null, problems)
+            : new(new(set.Model!, known.Model!, profile?.Model?.Name ?? "", profile?.Model?.Students ?? UsualStudents), []);
     }
 
     /// <summary>Works it out.</summary>
@@ -46,32 +52,75 @@ public static class ShowDifficulty
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(run);
         return new(
-            request.Set.Title, request.Class, request.Students, request.Past,
-            [.. run.Each(RunStep.Weighing, request.Set.Exercises).Select(exercise => ExerciseDifficulty.Of(exercise, request.Past, request.Class, request.Students))]);
+            request.Set.Title,
+            request.Class,
+            request.Students,
+            request.Past,
+            [
+                .. run.Each(RunStep.Weighing, request.Set.Exercises)
+                    .Select(exercise => ExerciseDifficulty.Of(exercise, request.Past, request.Class, request.Students)),
+            ]
+        );
     }
 
     /// <summary>The files, each made when it is written.</summary>
     public static Produced Write(SetDifficulty difficulty)
     {
         ArgumentNullException.ThrowIfNull(difficulty);
-        return new([OutputFile.OfText(Page, () => HtmlPages.Difficulty(difficulty)), OutputFile.OfText("difficulty.csv", () => Table(difficulty))], [], []) { Open = [Page] };
+        return new(
+            [OutputFile.OfText(Page, () => HtmlPages.Difficulty(difficulty)), OutputFile.OfText("difficulty.csv", () => Table(difficulty))],
+            [],
+            []
+        )
+        {
+            Open = [Page],
+        };
     }
 
-    private static string Table(SetDifficulty difficulty) => CsvText.Plain(
-    [
-        ["exercise", "part", "points", "answers", "got", "difficulty in logits", "standard error", "scale", "known well enough", "answers still wanted", "discrimination", "wrong turns", "near misses"],
-        .. difficulty.Exercises.SelectMany(exercise => exercise.Parts.Select(part => Row(exercise, part.Part.Id, CsvText.Points(part.Part.Points), part.Proved))),
-    ]);
+    private static string Table(SetDifficulty difficulty) =>
+        CsvText.Plain([
+            [
+                "exercise",
+                "part",
+                "points",
+                "answers",
+                "got",
+                "difficulty in logits",
+                "standard error",
+                "scale",
+                "known well enough",
+                "answers still wanted",
+                "discrimination",
+                "wrong turns",
+                "near misses",
+            ],
+            .. difficulty.Exercises.SelectMany(exercise =>
+                exercise.Parts.Select(part => Row(exercise, part.Part.Id, CsvText.Points(part.Part.Points), part.Proved))
+            ),
+        ]);
 
-    private static string[] Row(ExerciseDifficulty exercise, string part, string points, PartDifficulty? proved) => proved is null
-        ? [exercise.Exercise.Id, part, points, "0", "0", "", "", "", "no", "", "", "", ""]
-        :
-        [
-            exercise.Exercise.Id, part, points, Whole(proved.Answers), Whole(proved.Got), Number(proved.Difficulty), Number(proved.Error), proved.Scale is { } scale ? Whole(scale + 1) : "",
-            proved.IsEnough ? "yes" : "no", proved.StillWanted is { } wanted ? Whole(wanted) : "", Number(proved.Discrimination), Met(proved.WrongTurns), Met(proved.NearMisses.Select(miss => (miss.Formula[1..], miss.Times))),
-        ];
+    private static string[] Row(ExerciseDifficulty exercise, string part, string points, PartDifficulty? proved) =>
+        proved is null
+            ? [exercise.Exercise.Id, part, points, "0", "0", "", "", "", "no", "", "", "", ""]
+            :
+            [
+                exercise.Exercise.Id,
+                part,
+                points,
+                Whole(proved.Answers),
+                Whole(proved.Got),
+                Number(proved.Difficulty),
+                Number(proved.Error),
+                proved.Scale is { } scale ? Whole(scale + 1) : "",
+                proved.IsEnough ? "yes" : "no",
+                proved.StillWanted is { } wanted ? Whole(wanted) : "",
+                Number(proved.Discrimination),
+                Met(proved.WrongTurns),
+                Met(proved.NearMisses.Select(miss => (miss.Formula[1..], miss.Times))),
+            ];
 
-    private static string Met(IEnumerable<(string What, int Times)> met) => string.Join("; ", met.Select(one => $"{one.What} {Whole(one.Times)}"));
+    private static string Met(IEnumerable<(string What, int Times)> met) =>
+        string.Join("; ", met.Select(one => $"{one.What} {Whole(one.Times)}"));
 
     private static string Whole(int number) => number.ToString(CultureInfo.InvariantCulture);
 

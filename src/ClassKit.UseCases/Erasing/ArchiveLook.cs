@@ -10,10 +10,12 @@ internal static class ArchiveLook
     /// <param name="around">The look at what it lies in.</param>
     public static ArchiveTrace? Of(byte[] bytes, StudentLook around)
     {
-        if (around.Depth == IntakeLimits.Depth || FilesOfArchive.Open(bytes) is not { } files) return null;
+        if (around.Depth == IntakeLimits.Depth || FilesOfArchive.Open(bytes) is not { } files)
+            return null;
         var look = around.Into(files);
         var changes = new Dictionary<string, byte[]?>(StringComparer.Ordinal);
-        List<string> still = [], unread = [];
+        List<string> still = [],
+            unread = [];
         var (gone, tables) = (0, 0);
         foreach (var name in files.Names)
         {
@@ -41,10 +43,13 @@ internal static class ArchiveLook
             {
                 changes[name] = rest;
                 tables++;
-                if (look.IsStillNamed(name, rest)) still.Add(name);
+                if (look.IsStillNamed(name, rest))
+                    still.Add(name);
             }
-            else if (look.Lines(name) is not null) still.Add(name);
-            else if (look.IsUnread(name)) unread.Add(name);
+            else if (look.Lines(name) is not null)
+                still.Add(name);
+            else if (look.IsUnread(name))
+                unread.Add(name);
         }
         return new(changes.Count > 0 ? files.With(changes) : null, gone, tables, still, unread);
     }

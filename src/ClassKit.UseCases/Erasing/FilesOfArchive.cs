@@ -21,7 +21,8 @@ internal sealed class FilesOfArchive : ILookedThrough
     /// <summary>Opens one; null for bytes that are none, or that hold more than may come out.</summary>
     public static FilesOfArchive? Open(byte[] archive)
     {
-        if (!ZipDirectory.IsWithin(archive, IntakeLimits.Entries, IntakeLimits.DirectoryBytes)) return null;
+        if (!ZipDirectory.IsWithin(archive, IntakeLimits.Entries, IntakeLimits.DirectoryBytes))
+            return null;
         return Attempt.Of(() => Read(archive), _ => (FilesOfArchive?)null);
     }
 
@@ -29,16 +30,26 @@ internal sealed class FilesOfArchive : ILookedThrough
 
     public IEnumerable<string> In(string folder) => Names.Where(name => Path.GetDirectoryName(name) == folder);
 
-    /// <summary>The archive with other files in the places of theirs, and without those for which there is none; every other file is as it was. Null if it cannot be written so.</summary>
-    public byte[]? With(IReadOnlyDictionary<string, byte[]?> changes) => HasNamesakes ? null : Attempt.Of(() => Written(changes), _ => (byte[]?)null);
+    /// <summary>
+    /// The archive with other files in the places of theirs, and without those for which there is none; every other file is as it was. Null
+    /// if it cannot be written so.
+    /// </summary>
+    public byte[]? With(IReadOnlyDictionary<string, byte[]?> changes) =>
+        HasNamesakes ? null : Attempt.Of(() => Written(changes), _ => (byte[]?)null);
 
     private static FilesOfArchive Read(byte[] bytes)
     {
-        using var archive = new ZipArchive(new MemoryStream(bytes, writable: false), ZipArchiveMode.Read, leaveOpen: false, ZipNames.Instance);
+        using var archive = new ZipArchive(
+            new MemoryStream(bytes, writable: false),
+            ZipArchiveMode.Read,
+            leaveOpen: false,
+            ZipNames.Instance
+        );
         List<ZipArchiveEntry> files = [.. archive.Entries.Where(entry => !entry.FullName.EndsWith('/') && !entry.FullName.EndsWith('\\'))];
         var found = new FilesOfArchive(bytes) { HasNamesakes = files.DistinctBy(entry => entry.FullName).Count() < files.Count };
         var budget = ArchiveBudget.Bounded;
-        foreach (var entry in files) found._read.TryAdd(entry.FullName, ZipEntryBytes.Read(entry, entry.FullName, budget).Content);
+        foreach (var entry in files)
+            found._read.TryAdd(entry.FullName, ZipEntryBytes.Read(entry, entry.FullName, budget).Content);
         return found;
     }
 

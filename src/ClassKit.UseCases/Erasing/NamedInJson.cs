@@ -6,11 +6,12 @@ namespace ClassKit.UseCases.Erasing;
 internal static class NamedInJson
 {
     /// <summary>True if any text in it is meant.</summary>
-    public static bool Any(JsonNode? node, Func<string, bool> isMeant) => node switch
-    {
-        JsonObject named => named.Any(pair => Any(pair.Value, isMeant)),
-        JsonArray list => list.Any(item => Any(item, isMeant)),
-        JsonValue value when value.TryGetValue<string>(out var text) => isMeant(text),
-        _ => false,
-    };
+    public static bool Any(JsonNode? node, Func<string, bool> isMeant) =>
+        node switch
+        {
+            JsonObject named => named.Any(pair => Any(pair.Value, isMeant)),
+            JsonArray list => list.Any(item => Any(item, isMeant)),
+            JsonValue value when value.TryGetValue<string>(out var text) => isMeant(text),
+            _ => false,
+        };
 }

@@ -20,9 +20,15 @@ internal sealed record OwnOutput(string Root, OwnFiles Files)
     public static IReadOnlyList<OwnOutput> In(IEnumerable<string> files)
     {
         List<OwnOutput> found = [];
-        foreach (var root in files.Where(file => Path.GetFileName(file) == OutputManifest.FileName).Select(file => Path.GetDirectoryName(file)!).OrderByDescending(root => root.Length))
+        foreach (
+            var root in files
+                .Where(file => Path.GetFileName(file) == OutputManifest.FileName)
+                .Select(file => Path.GetDirectoryName(file)!)
+                .OrderByDescending(root => root.Length)
+        )
         {
-            if (OutputFolder.Settle(root) is null && List(root) is { } manifest) found.Add(new(root, new(root, manifest, ignoresCase: false)) { Kind = manifest.Kind });
+            if (OutputFolder.Settle(root) is null && List(root) is { } manifest)
+                found.Add(new(root, new(root, manifest, ignoresCase: false)) { Kind = manifest.Kind });
         }
         return found;
     }

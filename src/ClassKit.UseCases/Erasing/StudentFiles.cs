@@ -8,12 +8,19 @@ using ClassKit.UseCases.Output.Writing;
 namespace ClassKit.UseCases.Erasing;
 
 /// <summary>The files of a teaching folder that name a student, and the step that takes the student out of them.</summary>
-/// <remarks>Files outside of the folder, and those that links lead to, are never looked at. Of what an instructor wrote, rows that are the student's go, and nothing else.</remarks>
+/// <remarks>
+/// Files outside of the folder, and those that links lead to, are never looked at. Of what an instructor wrote, rows that are the student's
+/// go, and nothing else.
+/// </remarks>
 public sealed class StudentFiles
 {
     private const string Kind = "erase";
 
-    private static readonly EnumerationOptions WithoutLinks = new() { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint };
+    private static readonly EnumerationOptions WithoutLinks = new()
+    {
+        RecurseSubdirectories = true,
+        AttributesToSkip = FileAttributes.ReparsePoint,
+    };
 
     private readonly string _folder;
     private readonly List<StudentTrace> _traces = [];
@@ -43,58 +50,96 @@ public sealed class StudentFiles
         var files = All(found._folder);
         var (outputs, deals) = (OwnOutput.In(files), Deals(files));
         var known = KnownStudents.In(files, deals);
-        var look = new StudentLook(new(known.FirstOrDefault(student => student.Id == who.Id) is { } listed && listed.Name != who.Name ? who with { Shown = listed.Name } : who, known), new(found._folder, who));
+        var look = new StudentLook(
+            new(
+                known.FirstOrDefault(student => student.Id == who.Id) is { } listed && listed.Name != who.Name
+                    ? who with
+                    {
+                        Shown = listed.Name,
+                    }
+                    : who,
+                known
+            ),
+            new(found._folder, who)
+        );
         foreach (var own in outputs)
         {
-            var anew = own.Kind != OwnOutput.OfOneStudent ? MadeAnew.Of(own, who, deals)
-                : own.Files.Paths.Any(path => look.Lines(Path.Combine(own.Root, path)) is not null) ? new([], own.Files.Paths.ToHashSet(StringComparer.Ordinal)) : MadeAnew.Nothing;
+            var anew =
+                own.Kind != OwnOutput.OfOneStudent ? MadeAnew.Of(own, who, deals)
+                : own.Files.Paths.Any(path => look.Lines(Path.Combine(own.Root, path)) is not null)
+                    ? new([], own.Files.Paths.ToHashSet(StringComparer.Ordinal))
+                : MadeAnew.Nothing;
             found._own[own] = ([.. anew.Files], [.. anew.Gone]);
         }
-        foreach (var file in files.Where(file => !found.Shown(file).Split('/').Any(name => name.StartsWith(OwnPath.Hidden, StringComparison.Ordinal))))
+        foreach (
+            var file in files.Where(file =>
+                !found.Shown(file).Split('/').Any(name => name.StartsWith(OwnPath.Hidden, StringComparison.Ordinal))
+            )
+        )
         {
-            if (outputs.Select(own => (Own: own, Path: own.PathOf(file))).FirstOrDefault(one => one.Path is not null) is { Own: { } output, Path: { } path }) found.Sort(output, path, file, look);
-            else found.Sort(file, look);
+            if (
+                outputs.Select(own => (Own: own, Path: own.PathOf(file))).FirstOrDefault(one => one.Path is not null) is
+                { Own: { } output, Path: { } path }
+            )
+                found.Sort(output, path, file, look);
+            else
+                found.Sort(file, look);
         }
         return found;
     }
 
-    /// <summary>Takes the student out of the files: folders of ours one after another, each all or nothing; each other file by itself, class lists last. Cut off in between, it goes on when it is done again.</summary>
+    /// <summary>
+    /// Takes the student out of the files: folders of ours one after another, each all or nothing; each other file by itself, class lists
+    /// last. Cut off in between, it goes on when it is done again.
+    /// </summary>
     /// <exception cref="IOException">A file cannot be changed.</exception>
     /// <exception cref="UnauthorizedAccessException">A file must not be changed.</exception>
     internal void TakeAway(bool lists)
     {
         if (!lists)
         {
-            foreach (var (own, (anew, gone)) in _own.Where(own => own.Value.Anew.Count + own.Value.Gone.Count > 0)) OutputFolder.Amend(own.Root, Kind, anew, gone);
-            foreach (var file in _loose) File.Delete(file);
+            foreach (var (own, (anew, gone)) in _own.Where(own => own.Value.Anew.Count + own.Value.Gone.Count > 0))
+                OutputFolder.Amend(own.Root, Kind, anew, gone);
+            foreach (var file in _loose)
+                File.Delete(file);
         }
-        foreach (var (file, left) in _tables.Where(table => KnownStudents.IsList(table.File) == lists)) WholeFile.Write(file, left);
+        foreach (var (file, left) in _tables.Where(table => KnownStudents.IsList(table.File) == lists))
+            WholeFile.Write(file, left);
     }
 
-    private static List<string> All(string folder) => [.. Directory.EnumerateFiles(Path.GetFullPath(folder), "*", WithoutLinks).Order(StringComparer.Ordinal)];
+    private static List<string> All(string folder) =>
+        [.. Directory.EnumerateFiles(Path.GetFullPath(folder), "*", WithoutLinks).Order(StringComparer.Ordinal)];
 
     private static List<DealtClass> Deals(IEnumerable<string> files) =>
-        [.. files.Where(file => Path.GetFileName(file) == DealtJson.FileName).Select(file => DealtFolder.Read(Path.GetDirectoryName(file)!).Model).OfType<DealtClass>()];
+        [
+            .. files
+                .Where(file => Path.GetFileName(file) == DealtJson.FileName)
+                .Select(file => DealtFolder.Read(Path.GetDirectoryName(file)!).Model)
+                .OfType<DealtClass>(),
+        ];
 
     private string Shown(string file) => Path.GetRelativePath(_folder, file).Replace('\\', '/');
 
     private void Sort(OwnOutput own, string path, string file, StudentLook look)
     {
         var (anew, gone) = _own[own];
-        if (anew.Exists(made => made.Path == path)) _traces.Add(new StudentTrace.Anew(Shown(file)));
+        if (anew.Exists(made => made.Path == path))
+            _traces.Add(new StudentTrace.Anew(Shown(file)));
         else if (gone.Contains(path) || look.IsTheirsByName(path))
         {
             gone.Add(path);
             _traces.Add(new StudentTrace.Theirs(Shown(file)));
         }
         // Only a file that is as we left it stays ours: what was typed into one is never written over.
-        else if (own.Files.At(path).IsChanged) SortOut(file, look);
+        else if (own.Files.At(path).IsChanged)
+            SortOut(file, look);
         else if (own.Kind != OwnOutput.OfWholeRecord && StudentLook.IsTable(file) && look.Rows(file) is { } rows)
         {
             anew.Add(new(path, rows.Left));
             _traces.Add(new StudentTrace.Rows(Shown(file), rows.Count));
         }
-        else if (look.Lines(file) is not null) _traces.Add(new StudentTrace.MadeOfAll(Shown(file), own.Kind));
+        else if (look.Lines(file) is not null)
+            _traces.Add(new StudentTrace.MadeOfAll(Shown(file), own.Kind));
     }
 
     private void Sort(string file, StudentLook look)
@@ -122,8 +167,10 @@ public sealed class StudentFiles
             _tables.Add((file, left));
             _traces.Add(new StudentTrace.Rows(Shown(file), count));
         }
-        if (look.Lines(file) is { } lines && (rows is null || look.IsStillNamed(file, rows.Value.Left))) _traces.Add(new StudentTrace.Stays(Shown(file), lines) { IsInCells = look.IsNamedInCells(file) });
-        else if (rows is null && look.IsUnread(file)) _traces.Add(new StudentTrace.Unread(Shown(file), []));
+        if (look.Lines(file) is { } lines && (rows is null || look.IsStillNamed(file, rows.Value.Left)))
+            _traces.Add(new StudentTrace.Stays(Shown(file), lines) { IsInCells = look.IsNamedInCells(file) });
+        else if (rows is null && look.IsUnread(file))
+            _traces.Add(new StudentTrace.Unread(Shown(file), []));
     }
 
     private void SortOut(string file, ArchiveTrace archive)
@@ -133,7 +180,9 @@ public sealed class StudentFiles
             _tables.Add((file, left));
             _traces.Add(new StudentTrace.Packed(Shown(file), archive.Files, archive.Tables));
         }
-        if (archive.Still.Count > 0 || (archive.IsNamed && archive.Left is null)) _traces.Add(new StudentTrace.Stays(Shown(file), []) { Inside = archive.Still });
-        if (archive.Unread.Count > 0) _traces.Add(new StudentTrace.Unread(Shown(file), archive.Unread));
+        if (archive.Still.Count > 0 || (archive.IsNamed && archive.Left is null))
+            _traces.Add(new StudentTrace.Stays(Shown(file), []) { Inside = archive.Still });
+        if (archive.Unread.Count > 0)
+            _traces.Add(new StudentTrace.Unread(Shown(file), archive.Unread));
     }
 }

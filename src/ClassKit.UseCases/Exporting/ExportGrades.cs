@@ -23,7 +23,15 @@ public static class ExportGrades
         var (grades, exchange) = (request.Grades, request.Exchange);
         return DaysProblem(exchange) is { } problem
             ? new(null, [problem])
-            : new(new(OneRosterTables.Manifest("lineItems", "results"), OneRosterTables.LineItems(grades, exchange), OneRosterTables.Results(grades.Dealt, run.Each(RunStep.Tabulating, grades.Students), exchange), grades.Students.Count), []);
+            : new(
+                new(
+                    OneRosterTables.Manifest("lineItems", "results"),
+                    OneRosterTables.LineItems(grades, exchange),
+                    OneRosterTables.Results(grades.Dealt, run.Each(RunStep.Tabulating, grades.Students), exchange),
+                    grades.Students.Count
+                ),
+                []
+            );
     }
 
     /// <summary>The request for folders, or everything that is wrong with what is in them.</summary>
@@ -33,10 +41,13 @@ public static class ExportGrades
     public static Reading<GradeExchangeRequest> Read(string dealtFolder, string graded, GradeExchange exchange)
     {
         ArgumentNullException.ThrowIfNull(exchange);
-        if (DaysProblem(exchange) is { } problem) return new(null, [problem]);
+        if (DaysProblem(exchange) is { } problem)
+            return new(null, [problem]);
         var dealt = DealtFolder.Read(dealtFolder);
         var grades = GradedFolder.Read(graded, dealt.Model);
-        return dealt.Succeeded && grades.Succeeded ? new(new(grades.Model, exchange), []) : new(null, [.. dealt.Problems, .. grades.Problems]);
+        return dealt.Succeeded && grades.Succeeded
+            ? new(new(grades.Model, exchange), [])
+            : new(null, [.. dealt.Problems, .. grades.Problems]);
     }
 
     /// <summary>The files of the tables.</summary>
@@ -44,15 +55,29 @@ public static class ExportGrades
     {
         ArgumentNullException.ThrowIfNull(tables);
         return new(
-            [OutputFile.OfText("manifest.csv", tables.Manifest), OutputFile.OfText("lineItems.csv", tables.LineItems), OutputFile.OfText("results.csv", tables.Results)],
+            [
+                OutputFile.OfText("manifest.csv", tables.Manifest),
+                OutputFile.OfText("lineItems.csv", tables.LineItems),
+                OutputFile.OfText("results.csv", tables.Results),
+            ],
             [new Note.Tabulated(tables.Students)],
-            [])
+            []
+        )
         {
             Open = ["results.csv"],
         };
     }
 
-    private static Diagnostic? DaysProblem(GradeExchange exchange) => exchange.Due >= exchange.Assigned
-        ? null
-        : new("due day", null, $"It is {exchange.Due:yyyy-MM-dd}, before the set was handed out on {exchange.Assigned:yyyy-MM-dd}", "Name a day on or after that.") { Remedy = Remedy.NameOtherDays };
+    private static Diagnostic? DaysProblem(GradeExchange exchange) =>
+        exchange.Due >= exchange.Assigned
+            ? null
+            : new(
+                "due day",
+                null,
+                $"It is {exchange.Due:yyyy-MM-dd}, before the set was handed out on {exchange.Assigned:yyyy-MM-dd}",
+                "Name a day on or after that."
+            )
+            {
+                Remedy = Remedy.NameOtherDays,
+            };
 }

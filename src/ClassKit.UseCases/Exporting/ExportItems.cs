@@ -46,7 +46,8 @@ public static class ExportItems
         return new(
             [new(FileName, stream => stream.Write(bank.Package))],
             [new Note.Banked(bank.Items, request.Lesson.Exercises.Count, FileName), .. bank.Notes.Select(note => new Note.OfBank(note))],
-            [])
+            []
+        )
         {
             Open = [FileName],
         };

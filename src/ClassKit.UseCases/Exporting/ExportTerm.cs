@@ -6,7 +6,10 @@ using ClassKit.UseCases.Running;
 
 namespace ClassKit.UseCases.Exporting;
 
-/// <summary>Makes the tables by which schools exchange the results of a whole term: session, categories, a line item for each work and one for the grade, the scale, and everybody's results.</summary>
+/// <summary>
+/// Makes the tables by which schools exchange the results of a whole term: session, categories, a line item for each work and one for the
+/// grade, the scale, and everybody's results.
+/// </summary>
 public static class ExportTerm
 {
     /// <summary>The kind of folder that its files go into.</summary>
@@ -20,21 +23,54 @@ public static class ExportTerm
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(run);
         var (term, exchange) = (request.Term, request.Exchange);
-        if (exchange.Ends < exchange.Begins) return new(null, [new("last day", null, $"It is {exchange.Ends:yyyy-MM-dd}, before the term begins on {exchange.Begins:yyyy-MM-dd}", "Name a day on or after that.")]);
+        if (exchange.Ends < exchange.Begins)
+            return new(
+                null,
+                [
+                    new(
+                        "last day",
+                        null,
+                        $"It is {exchange.Ends:yyyy-MM-dd}, before the term begins on {exchange.Begins:yyyy-MM-dd}",
+                        "Name a day on or after that."
+                    ),
+                ]
+            );
         var tables = new OneRosterTerm(term, exchange);
         var results = tables.Results(TermGrader.Grade(term, run.Each(RunStep.Tabulating, term.Class.Students)));
-        return new(new(
-            [
-                ("manifest.csv", OneRosterTables.Manifest("academicSessions", "categories", "lineItems", "lineItemScoreScales", "results", "scoreScales")),
-                ("academicSessions.csv", tables.Sessions()), ("categories.csv", tables.Categories()), ("lineItems.csv", tables.LineItems()),
-                ("scoreScales.csv", tables.Scale()), ("lineItemScoreScales.csv", tables.ScaleOfGrade()), ("results.csv", CsvText.Of(results)),
-            ], results.Count - 1), []);
+        return new(
+            new(
+                [
+                    (
+                        "manifest.csv",
+                        OneRosterTables.Manifest(
+                            "academicSessions",
+                            "categories",
+                            "lineItems",
+                            "lineItemScoreScales",
+                            "results",
+                            "scoreScales"
+                        )
+                    ),
+                    ("academicSessions.csv", tables.Sessions()),
+                    ("categories.csv", tables.Categories()),
+                    ("lineItems.csv", tables.LineItems()),
+                    ("scoreScales.csv", tables.Scale()),
+                    ("lineItemScoreScales.csv", tables.ScaleOfGrade()),
+                    ("results.csv", CsvText.Of(results)),
+                ],
+                results.Count - 1
+            ),
+            []
+        );
     }
 
     /// <summary>The files of the tables.</summary>
     public static Produced Write(TermTables tables)
     {
         ArgumentNullException.ThrowIfNull(tables);
-        return new([.. tables.Files.Select(file => OutputFile.OfText(file.Name, file.Text))], [new Note.Tabulated(tables.Results)], []) { Open = ["results.csv"] };
+        return new([.. tables.Files.Select(file => OutputFile.OfText(file.Name, file.Text))], [new Note.Tabulated(tables.Results)], [])
+        {
+            Open = ["results.csv"],
+        };
     }
 }

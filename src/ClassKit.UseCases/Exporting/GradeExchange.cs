@@ -8,4 +8,12 @@ namespace ClassKit.UseCases.Exporting;
 /// <param name="Assigned">When the set was handed out.</param>
 /// <param name="Due">When it was due.</param>
 /// <param name="Scored">When it was graded.</param>
-public sealed record GradeExchange(string ClassId, string SchoolId, string SessionId, string CategoryId, DateOnly Assigned, DateOnly Due, DateOnly Scored);
+public sealed record GradeExchange(
+    string ClassId,
+    string SchoolId,
+    string SessionId,
+    string CategoryId,
+    DateOnly Assigned,
+    DateOnly Due,
+    DateOnly Scored
+);

@@ -6,66 +6,138 @@ using ClassKit.Wording.Counts;
 
 namespace ClassKit.UseCases.Exporting;
 
-/// <summary>Grades as the tables of 1EdTech OneRoster 1.2, CSV binding: manifest, one line item for the set, a result for every student.</summary>
+/// <summary>
+/// Grades as the tables of 1EdTech OneRoster 1.2, CSV binding: manifest, one line item for the set, a result for every student.
+/// </summary>
 /// <remarks>
-/// The names and order of columns and the words for states are those of the standard as the open-source reader LongsightGroup/oneroster holds packages against them
-/// (src/one-roster-csv-gradebook-schema.ts: "spec-defined headers in exact order"). In a bulk exchange <c>status</c> and <c>dateLastModified</c> stay empty.
+/// The names and order of columns and the words for states are those of the standard as the open-source reader LongsightGroup/oneroster
+/// holds packages against them (src/one-roster-csv-gradebook-schema.ts: "spec-defined headers in exact order"). In a bulk exchange
+/// <c>status</c> and <c>dateLastModified</c> stay empty.
 /// </remarks>
 internal static class OneRosterTables
 {
     /// <summary>Every table of the standard; all but ours are absent from this exchange.</summary>
     private static readonly string[] Tables =
     [
-        "academicSessions", "categories", "classes", "classResources", "courses", "courseResources", "demographics", "enrollments",
-        "lineItemLearningObjectiveIds", "lineItems", "lineItemScoreScales", "orgs", "resources", "resultLearningObjectiveIds", "results",
-        "resultScoreScales", "roles", "scoreScales", "userProfiles", "userResources", "users",
+        "academicSessions",
+        "categories",
+        "classes",
+        "classResources",
+        "courses",
+        "courseResources",
+        "demographics",
+        "enrollments",
+        "lineItemLearningObjectiveIds",
+        "lineItems",
+        "lineItemScoreScales",
+        "orgs",
+        "resources",
+        "resultLearningObjectiveIds",
+        "results",
+        "resultScoreScales",
+        "roles",
+        "scoreScales",
+        "userProfiles",
+        "userResources",
+        "users",
     ];
 
-    public static string Manifest(params IReadOnlyList<string> exchanged) => CsvText.Of(
-    [
-        ["propertyName", "value"],
-        ["manifest.version", "1.0"],
-        ["oneroster.version", "1.2"],
-        .. Tables.Select(table => new[] { "file." + table, exchanged.Contains(table) ? "bulk" : "absent" }),
-        ["source.systemName", "ClassKit"],
-        ["source.systemCode", "classkit"],
-    ]);
-
-    public static string LineItems(ClassGrades grades, GradeExchange exchange) => CsvText.Of(
-        [
-            "sourcedId", "status", "dateLastModified", "title", "description", "assignDate", "dueDate", "classSourcedId", "categorySourcedId",
-            "academicSessionSourcedId", "resultValueMin", "resultValueMax", "schoolSourcedId",
-        ],
-        [
-            LineItem(grades.Dealt), "", "", grades.Dealt.LessonTitle, Counted.Of(grades.Dealt.Exercises.Count, "exercise"), Date(exchange.Assigned), Date(exchange.Due), exchange.ClassId, exchange.CategoryId,
-            exchange.SessionId, "0", CsvText.Points(grades.Students.Select(student => student.OutOf).DefaultIfEmpty().Max()), exchange.SchoolId,
+    public static string Manifest(params IReadOnlyList<string> exchanged) =>
+        CsvText.Of([
+            ["propertyName", "value"],
+            ["manifest.version", "1.0"],
+            ["oneroster.version", "1.2"],
+            .. Tables.Select(table => new[] { "file." + table, exchanged.Contains(table) ? "bulk" : "absent" }),
+            ["source.systemName", "ClassKit"],
+            ["source.systemCode", "classkit"],
         ]);
 
-    public static string Results(DealtClass dealt, IEnumerable<StudentGrade> students, GradeExchange exchange) => CsvText.Of(
-    [
-        [
-            "sourcedId", "status", "dateLastModified", "lineItemSourcedId", "studentSourcedId", "scoreStatus", "score", "scoreDate", "comment",
-            "textScore", "classSourcedId", "inProgress", "incomplete", "late", "missing",
-        ],
-        .. students.Select(student => Result(LineItem(dealt), student, exchange)),
-    ]);
+    public static string LineItems(ClassGrades grades, GradeExchange exchange) =>
+        CsvText.Of(
+            [
+                "sourcedId",
+                "status",
+                "dateLastModified",
+                "title",
+                "description",
+                "assignDate",
+                "dueDate",
+                "classSourcedId",
+                "categorySourcedId",
+                "academicSessionSourcedId",
+                "resultValueMin",
+                "resultValueMax",
+                "schoolSourcedId",
+            ],
+            [
+                LineItem(grades.Dealt),
+                "",
+                "",
+                grades.Dealt.LessonTitle,
+                Counted.Of(grades.Dealt.Exercises.Count, "exercise"),
+                Date(exchange.Assigned),
+                Date(exchange.Due),
+                exchange.ClassId,
+                exchange.CategoryId,
+                exchange.SessionId,
+                "0",
+                CsvText.Points(grades.Students.Select(student => student.OutOf).DefaultIfEmpty().Max()),
+                exchange.SchoolId,
+            ]
+        );
+
+    public static string Results(DealtClass dealt, IEnumerable<StudentGrade> students, GradeExchange exchange) =>
+        CsvText.Of([
+            [
+                "sourcedId",
+                "status",
+                "dateLastModified",
+                "lineItemSourcedId",
+                "studentSourcedId",
+                "scoreStatus",
+                "score",
+                "scoreDate",
+                "comment",
+                "textScore",
+                "classSourcedId",
+                "inProgress",
+                "incomplete",
+                "late",
+                "missing",
+            ],
+            .. students.Select(student => Result(LineItem(dealt), student, exchange)),
+        ]);
 
     private static string[] Result(string lineItem, StudentGrade student, GradeExchange exchange)
     {
         var waits = student.Answers.Any(answer => answer.IsUndecided);
         return
         [
-            $"{lineItem}-{student.Who.Id}", "", "", lineItem, student.Who.Id, State(student, waits), student.HasPoints ? CsvText.Points(student.Points) : "", Date(exchange.Scored), "",
-            "", exchange.ClassId, "false", waits ? "true" : "false", student.Late is null ? "false" : "true", student.Status == GradeStatus.Missing && !student.HasPoints ? "true" : "false",
+            $"{lineItem}-{student.Who.Id}",
+            "",
+            "",
+            lineItem,
+            student.Who.Id,
+            State(student, waits),
+            student.HasPoints ? CsvText.Points(student.Points) : "",
+            Date(exchange.Scored),
+            "",
+            "",
+            exchange.ClassId,
+            "false",
+            waits ? "true" : "false",
+            student.Late is null ? "false" : "true",
+            student.Status == GradeStatus.Missing && !student.HasPoints ? "true" : "false",
         ];
     }
 
-    private static string State(StudentGrade student, bool waits) => (student.HasPoints, waits) switch
-    {
-        (true, true) => "partially graded",
-        (true, false) => "fully graded",
-        _ => student.Status == GradeStatus.Missing ? "not submitted" : "submitted",
-    };
+    private static string State(StudentGrade student, bool waits) =>
+        (student.HasPoints, waits) switch
+        {
+            (true, true) => "partially graded",
+            (true, false) => "fully graded",
+            _ => student.Status == GradeStatus.Missing ? "not submitted" : "submitted",
+        };
 
     private static string LineItem(DealtClass dealt) => string.Create(CultureInfo.InvariantCulture, $"{dealt.Lesson}-{dealt.Seed}");
 

@@ -6,7 +6,10 @@ using ClassKit.Grading.Results;
 
 namespace ClassKit.UseCases.Grading;
 
-/// <summary>When work was due: as named now, else as on record in earlier grades, else as dealt; on the clocks of the class profile, else of the deal.</summary>
+/// <summary>
+/// When work was due: as named now, else as on record in earlier grades, else as dealt; on the clocks of the class profile, else of the
+/// deal.
+/// </summary>
 /// <param name="Named">What the instructor named; null for nothing.</param>
 /// <param name="ClassFile">The class profile; null for what the deal knows.</param>
 /// <param name="Earlier">The earlier grades; null if there are none.</param>
@@ -16,10 +19,17 @@ internal sealed record Deadline(DueWish? Named, string? ClassFile, ClassGrades? 
     public Reading<SettledDeadline> Settle(DealtClass dealt)
     {
         var profile = ClassFile is null ? null : ClassProfileReader.Read(ClassFile);
-        if (profile is { Succeeded: false }) return new(null, profile.Problems);
+        if (profile is { Succeeded: false })
+            return new(null, profile.Problems);
         var known = Earlier is null ? dealt.Due : Earlier.Due;
         return new(
-            new(Named is null ? known : Named.In(profile?.Model?.TimeZone ?? dealt.TimeZone)) { IsNamed = Named is not null, OnRecord = known, IsAsDealt = known is not null && known == dealt.Due },
-            []);
+            new(Named is null ? known : Named.In(profile?.Model?.TimeZone ?? dealt.TimeZone))
+            {
+                IsNamed = Named is not null,
+                OnRecord = known,
+                IsAsDealt = known is not null && known == dealt.Due,
+            },
+            []
+        );
     }
 }

@@ -10,10 +10,13 @@ internal static class DeadlineNotes
         var (moment, recorded) = (deadline.Moment, deadline.OnRecord);
         if (!deadline.IsNamed)
         {
-            if (recorded is not null) yield return new Note.DueAsBefore(recorded, deadline.IsAsDealt);
+            if (recorded is not null)
+                yield return new Note.DueAsBefore(recorded, deadline.IsAsDealt);
             yield break;
         }
-        if (moment is not null) yield return new Note.DueAsNamed(moment);
-        if (recorded is not null && moment?.At.UtcDateTime != recorded.At.UtcDateTime) yield return new Note.DueChanged(recorded, moment, deadline.IsAsDealt);
+        if (moment is not null)
+            yield return new Note.DueAsNamed(moment);
+        if (recorded is not null && moment?.At.UtcDateTime != recorded.At.UtcDateTime)
+            yield return new Note.DueChanged(recorded, moment, deadline.IsAsDealt);
     }
 }

@@ -22,12 +22,24 @@ public static class GradeClass
         ArgumentNullException.ThrowIfNull(run);
         var grader = new ClassGrader(request.Dealt, request.Earlier?.Judging);
         var judged = ParallelJudging.Judge(grader, request.Returned, run);
-        foreach (var work in request.Paper.Work) judged.Add(grader.Judge(work));
+        foreach (var work in request.Paper.Work)
+            judged.Add(grader.Judge(work));
         var grades = grader.Settle(judged);
-        if (request.Deadline.Moment is { } due) grades = LateWork.Mark(grades, due);
+        if (request.Deadline.Moment is { } due)
+            grades = LateWork.Mark(grades, due);
         List<TypedPoints> takenOver = request.TakeOver ? [.. request.Typed.Points.Where(one => one.Fault is null)] : [];
         grades = Corrector.Apply(grades, [.. request.Corrections, .. takenOver.Select(one => one.ToCorrection(GradebookWords.TakenOver))]);
-        grades = grades with { Waiting = [.. request.Typed.Points.Except(takenOver)], TakenOver = takenOver, UnreadGradebooks = request.Typed.Unread };
-        return new(grades, ClassSummarizer.Summarize(grades), request.Deadline) { Earlier = request.Earlier, Unread = request.Unread, PaperFaults = request.Paper.Faults };
+        grades = grades with
+        {
+            Waiting = [.. request.Typed.Points.Except(takenOver)],
+            TakenOver = takenOver,
+            UnreadGradebooks = request.Typed.Unread,
+        };
+        return new(grades, ClassSummarizer.Summarize(grades), request.Deadline)
+        {
+            Earlier = request.Earlier,
+            Unread = request.Unread,
+            PaperFaults = request.Paper.Faults,
+        };
     }
 }

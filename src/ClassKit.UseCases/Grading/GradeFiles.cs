@@ -31,7 +31,13 @@ public static class GradeFiles
     {
         ArgumentNullException.ThrowIfNull(graded);
         var (grades, another) = (graded.Grades, Another(graded.Grades));
-        return [.. OfClass(graded), .. grades.Students.Select(student => OutputFile.OfText($"feedback/{student.Who.Id}.html", () => HtmlPages.Feedback(student, grades.Dealt, another?.For(student))))];
+        return
+        [
+            .. OfClass(graded),
+            .. grades.Students.Select(student =>
+                OutputFile.OfText($"feedback/{student.Who.Id}.html", () => HtmlPages.Feedback(student, grades.Dealt, another?.For(student)))
+            ),
+        ];
     }
 
     /// <summary>Those of the whole class.</summary>
@@ -41,14 +47,30 @@ public static class GradeFiles
         var parts = ClassPart.Of(grades.Students.Count);
         return
         [
-            .. parts.Select(part => new OutputFile(part.Named(TypedIntoGradebook.FileName), stream => stream.Write(GradebookWriter.Write(Named(grades, part), Summary(graded, part))))),
+            .. parts.Select(part => new OutputFile(part.Named(TypedIntoGradebook.FileName), stream =>
+                stream.Write(GradebookWriter.Write(Named(grades, part), Summary(graded, part)))
+            )),
             OutputFile.OfText("grades.csv", () => GradesCsv.Write(grades)),
             new(GradesJson.FileName, stream => GradesJson.Write(stream, grades)),
             OutputFile.OfText(ClassReport, () => HtmlPages.ClassReport(grades, summary, Reports(grades, parts))),
-            .. parts.Where(part => !part.IsWhole).Select(part => OutputFile.OfText(part.Named(ClassReport), () => HtmlPages.ClassReport(Named(grades, part), Summary(graded, part), written: part.Named(WrittenAnswers)))),
-            .. WrittenAnswer.In(grades).Any() ? parts.Select(part => OutputFile.OfText(part.Named(WrittenAnswers), () => HtmlPages.WrittenAnswers(Named(grades, part)))) : [],
-            .. summary.WrongMethods.Count > 0 ? [OutputFile.OfText(Proposals, () => ProposalsText.Write(summary.WrongMethods))] : (IEnumerable<OutputFile>)[],
-            .. parts.Select(part => OutputFile.OfPieces(part.Named(FeedbackToPrint), () => HtmlPages.FeedbackToPrint(grades, student => another?.For(student), part))),
+            .. parts
+                .Where(part => !part.IsWhole)
+                .Select(part =>
+                    OutputFile.OfText(part.Named(ClassReport), () =>
+                        HtmlPages.ClassReport(Named(grades, part), Summary(graded, part), written: part.Named(WrittenAnswers))
+                    )
+                ),
+            .. WrittenAnswer.In(grades).Any()
+                ? parts.Select(part => OutputFile.OfText(part.Named(WrittenAnswers), () => HtmlPages.WrittenAnswers(Named(grades, part))))
+                : [],
+            .. summary.WrongMethods.Count > 0
+                ? [OutputFile.OfText(Proposals, () => ProposalsText.Write(summary.WrongMethods))]
+                : (IEnumerable<OutputFile>)[],
+            .. parts.Select(part =>
+                OutputFile.OfPieces(part.Named(FeedbackToPrint), () =>
+                    HtmlPages.FeedbackToPrint(grades, student => another?.For(student), part)
+                )
+            ),
         ];
     }
 
@@ -56,12 +78,27 @@ public static class GradeFiles
 
     /// <summary>The grades of some students, in files that say which these are.</summary>
     private static ClassGrades Named(ClassGrades grades, ClassPart part) =>
-        part.IsWhole ? grades : grades.Of(part) with { Dealt = grades.Dealt with { Cohort = ClassPartWords.Cohort(grades.Dealt.Cohort, part) } };
+        part.IsWhole
+            ? grades
+            : grades.Of(part) with
+            {
+                Dealt = grades.Dealt with { Cohort = ClassPartWords.Cohort(grades.Dealt.Cohort, part) },
+            };
 
-    private static ClassSummary Summary(GradeResult graded, ClassPart part) => part.IsWhole ? graded.Summary : ClassSummarizer.Summarize(graded.Grades.Of(part), graded.Summary.FewestAlike);
+    private static ClassSummary Summary(GradeResult graded, ClassPart part) =>
+        part.IsWhole ? graded.Summary : ClassSummarizer.Summarize(graded.Grades.Of(part), graded.Summary.FewestAlike);
 
     private static List<PartReport> Reports(ClassGrades grades, IReadOnlyList<ClassPart> parts) =>
-        [.. parts.Where(part => !part.IsWhole).Select(part => new PartReport(part, part.Named(ClassReport), grades.Students[part.First - 1].Who.Shown, grades.Students[part.Last - 1].Who.Shown))];
+        [
+            .. parts
+                .Where(part => !part.IsWhole)
+                .Select(part => new PartReport(
+                    part,
+                    part.Named(ClassReport),
+                    grades.Students[part.First - 1].Who.Shown,
+                    grades.Students[part.Last - 1].Who.Shown
+                )),
+        ];
 
     /// <summary>The file that says who is who in reports without names.</summary>
     public static OutputFile WhoIsWho(PseudonymKey key) => OutputFile.OfText(PseudonymsCsv.FileName, () => PseudonymsCsv.Write(key));

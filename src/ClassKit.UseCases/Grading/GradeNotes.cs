@@ -17,18 +17,26 @@ public static class GradeNotes
         var parts = ClassPart.Of(grades.Students.Count);
         List<Note> notes = [.. Note.OtherDeals.In(grades) is { } others ? [others] : (IEnumerable<Note>)[], Counts(grades)];
         var onPaper = grades.Students.Count(student => student.IsFromPaper);
-        if (onPaper > 0) notes.Add(new Note.OnPaper(onPaper));
+        if (onPaper > 0)
+            notes.Add(new Note.OnPaper(onPaper));
         notes.AddRange(graded.PaperFaults.Select(fault => new Note.PaperFault(fault)));
         notes.AddRange(grades.Files.Where(file => file.Fault is not null).Select(file => new Note.NotJudged(new(file.File), file.Fault!)));
         var corrected = grades.Students.SelectMany(student => student.Answers).Count(answer => answer.Correction is not null);
-        if (corrected > 0) notes.Add(new Note.Corrected(corrected));
+        if (corrected > 0)
+            notes.Add(new Note.Corrected(corrected));
         var written = WrittenAnswer.In(grades).Count(one => one.Answer.IsUndecided);
-        if (written > 0) notes.Add(new Note.WrittenAnswers(written, parts[0].Named(GradeFiles.WrittenAnswers)));
+        if (written > 0)
+            notes.Add(new Note.WrittenAnswers(written, parts[0].Named(GradeFiles.WrittenAnswers)));
         notes.AddRange(GradebookNotes.Of(grades));
         var flagged = grades.Students.Count(student => student.Flags.Count > 0);
-        if (flagged > 0) notes.Add(new Note.Flagged(flagged));
-        if (summary.TeachAgain is [var first, ..]) notes.Add(new Note.TeachAgain(first));
-        if (parts.Count > 1) notes.Add(new Note.InParts(parts[0].Named(TypedIntoGradebook.FileName), parts[^1].Named(TypedIntoGradebook.FileName), parts.Count));
+        if (flagged > 0)
+            notes.Add(new Note.Flagged(flagged));
+        if (summary.TeachAgain is [var first, ..])
+            notes.Add(new Note.TeachAgain(first));
+        if (parts.Count > 1)
+            notes.Add(
+                new Note.InParts(parts[0].Named(TypedIntoGradebook.FileName), parts[^1].Named(TypedIntoGradebook.FileName), parts.Count)
+            );
         return [.. notes, .. DeadlineNotes.Of(graded.Deadline), .. JudgeNotes.Again(graded)];
     }
 
@@ -47,6 +55,13 @@ public static class GradeNotes
     {
         int With(GradeStatus status) => grades.Students.Count(student => student.Status == status);
         var leftovers = grades.Files.Count(file => file.Fate == FileFate.Leftover);
-        return new(grades.Students.Count, With(GradeStatus.Graded), With(GradeStatus.Missing), With(GradeStatus.Unreadable), grades.Unmatched.Count - leftovers, leftovers);
+        return new(
+            grades.Students.Count,
+            With(GradeStatus.Graded),
+            With(GradeStatus.Missing),
+            With(GradeStatus.Unreadable),
+            grades.Unmatched.Count - leftovers,
+            leftovers
+        );
     }
 }

@@ -29,10 +29,14 @@ public sealed record GradePaths(string Dealt, string? Returned)
     /// <summary>The class profile, for its time zone; null for the zone that the deal knows.</summary>
     public string? ClassFile { get; init; }
 
-    /// <summary>The folder of grades, which may be new: what is on record there and what was typed into its gradebook is read; null for none.</summary>
+    /// <summary>
+    /// The folder of grades, which may be new: what is on record there and what was typed into its gradebook is read; null for none.
+    /// </summary>
     public string? Graded { get; init; }
 
-    /// <summary>A folder of earlier grades to judge like, on the same fresh inputs; null for the record in <see cref="Graded"/>, if there is one.</summary>
+    /// <summary>
+    /// A folder of earlier grades to judge like, on the same fresh inputs; null for the record in <see cref="Graded"/>, if there is one.
+    /// </summary>
     public string? Earlier { get; init; }
 
     /// <summary>False where reports bear no names: points typed into a gradebook with names are not read then.</summary>
@@ -58,7 +62,8 @@ public sealed record GradePaths(string Dealt, string? Returned)
             var named = GradedFolder.Read(Earlier, dealt);
             return named.Succeeded ? Read(dealt, named.Model, []) : new(null, named.Problems);
         }
-        if (Graded is null || !GradedFolder.HasRecord(Graded)) return Read(dealt, null, []);
+        if (Graded is null || !GradedFolder.HasRecord(Graded))
+            return Read(dealt, null, []);
         var earlier = GradedFolder.Read(Graded, dealt);
         return Read(dealt, earlier.Model, earlier.Problems);
     }
@@ -70,41 +75,65 @@ public sealed record GradePaths(string Dealt, string? Returned)
     internal Reading<GradeRequest> Read(DealtClass dealt, ClassGrades? earlier, IReadOnlyList<Diagnostic> unread)
     {
         var deadline = new Deadline(Due, ClassFile, earlier).Settle(dealt);
-        if (!deadline.Succeeded) return new(null, deadline.Problems);
+        if (!deadline.Succeeded)
+            return new(null, deadline.Problems);
         var corrections = Table is { } table ? CorrectionsReader.Read(table, dealt) : new([], []);
-        if (!corrections.Succeeded) return new(null, corrections.Problems);
+        if (!corrections.Succeeded)
+            return new(null, corrections.Problems);
         var returned = Returned is null ? new(ReturnedFiles.Of(), []) : ReturnedFiles.At(Returned);
-        if (!returned.Succeeded) return new(null, returned.Problems);
+        if (!returned.Succeeded)
+            return new(null, returned.Problems);
         var paper = Paper is null ? new(PaperReading.Nothing, []) : PaperFile.Read(Paper, dealt);
-        if (!paper.Succeeded) return new(null, paper.Problems);
+        if (!paper.Succeeded)
+            return new(null, paper.Problems);
         return new(
             new(dealt, returned.Model)
             {
                 Paper = paper.Model,
                 Corrections = corrections.Model,
                 Deadline = deadline.Model,
-                Typed = ReadsGradebook && Graded is not null ? TypedIntoGradebook.Read(Graded, dealt, corrections.Model) : TypedIntoGradebook.Nothing,
+                Typed =
+                    ReadsGradebook && Graded is not null
+                        ? TypedIntoGradebook.Read(Graded, dealt, corrections.Model)
+                        : TypedIntoGradebook.Nothing,
                 TakeOver = TakeOver,
                 Earlier = earlier,
                 Unread = unread,
             },
-            []);
+            []
+        );
     }
 
     /// <summary>The files of a graded class, and what goes to the end of the instructor's table of corrections.</summary>
     public Produced Write(GradeResult graded)
     {
         ArgumentNullException.ThrowIfNull(graded);
-        return new(GradeFiles.Of(graded), GradeNotes.Of(graded), []) { Additions = Additions(graded.Grades), Open = [GradeFiles.ClassReport], Remedies = GradeNotes.Remedies(graded) };
+        return new(GradeFiles.Of(graded), GradeNotes.Of(graded), [])
+        {
+            Additions = Additions(graded.Grades),
+            Open = [GradeFiles.ClassReport],
+            Remedies = GradeNotes.Remedies(graded),
+        };
     }
 
     private IReadOnlyList<Addition> Additions(ClassGrades grades)
     {
-        if (grades.TakenOver.Count == 0 || Graded is null) return [];
+        if (grades.TakenOver.Count == 0 || Graded is null)
+            return [];
         var table = Table ?? Path.Combine(Graded, CorrectionsReader.FileName);
-        return [new(table, CorrectionsAppender.Lines(File.Exists(table) ? File.ReadAllBytes(table) : null, [.. grades.TakenOver.Select(one => one.ToCorrection(GradebookWords.TakenOver))]))];
+        return
+        [
+            new(
+                table,
+                CorrectionsAppender.Lines(
+                    File.Exists(table) ? File.ReadAllBytes(table) : null,
+                    [.. grades.TakenOver.Select(one => one.ToCorrection(GradebookWords.TakenOver))]
+                )
+            ),
+        ];
     }
 
     /// <summary>The table of corrections that an instructor keeps in the folder of grades; null if there is none.</summary>
-    private static string? CorrectionsIn(string graded) => Path.Combine(graded, CorrectionsReader.FileName) is var path && File.Exists(path) ? path : null;
+    private static string? CorrectionsIn(string graded) =>
+        Path.Combine(graded, CorrectionsReader.FileName) is var path && File.Exists(path) ? path : null;
 }

@@ -26,6 +26,14 @@ public sealed record GradeResult(ClassGrades Grades, ClassSummary Summary, Settl
     {
         var key = new PseudonymKey(Grades.Dealt);
         var grades = Pseudonymizer.Apply(Grades, key);
-        return (this with { PaperFaults = [], Grades = grades, Summary = ClassSummarizer.Summarize(grades, WrongMethods.FewestWithoutNames) }, key);
+        return (
+            this with
+            {
+                PaperFaults = [],
+                Grades = grades,
+                Summary = ClassSummarizer.Summarize(grades, WrongMethods.FewestWithoutNames),
+            },
+            key
+        );
     }
 }

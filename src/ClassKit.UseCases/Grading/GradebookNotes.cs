@@ -8,8 +8,11 @@ internal static class GradebookNotes
 {
     public static IEnumerable<Note> Of(ClassGrades grades)
     {
-        foreach (var gradebook in grades.UnreadGradebooks) yield return new Note.Unread(gradebook);
-        if (grades.TakenOver.Count > 0) yield return new Note.TakenOver(grades.TakenOver);
-        if (grades.Waiting.Count > 0) yield return new Note.Waiting(grades.Waiting);
+        foreach (var gradebook in grades.UnreadGradebooks)
+            yield return new Note.Unread(gradebook);
+        if (grades.TakenOver.Count > 0)
+            yield return new Note.TakenOver(grades.TakenOver);
+        if (grades.Waiting.Count > 0)
+            yield return new Note.Waiting(grades.Waiting);
     }
 }

@@ -18,11 +18,29 @@ public static class GradedFolder
     {
         ArgumentNullException.ThrowIfNull(graded);
         var path = Path.Combine(graded, GradesJson.FileName);
-        if (OutputFolder.Settle(graded) is { } unsettled) return new(null, [unsettled]);
-        if (!File.Exists(path)) return new(null, [new(path, null, "There is no such file", "Name the folder that grading made.") { Remedy = Remedy.NameGradedFolder }]);
+        if (OutputFolder.Settle(graded) is { } unsettled)
+            return new(null, [unsettled]);
+        if (!File.Exists(path))
+            return new(
+                null,
+                [new(path, null, "There is no such file", "Name the folder that grading made.") { Remedy = Remedy.NameGradedFolder }]
+            );
         var grades = GradesJson.ReadFile(path, dealt);
         return grades.Model?.Dealt.Identity is { } other && dealt?.Identity is { } own && other != own
-            ? new(null, [new(path, null, $"These are grades of deal {other.Code}, and what was dealt is deal {own.Code}", "Name the folder of grades that was made of this deal.") { Remedy = Remedy.NameGradedFolder }])
+            ? new(
+                null,
+                [
+                    new(
+                        path,
+                        null,
+                        $"These are grades of deal {other.Code}, and what was dealt is deal {own.Code}",
+                        "Name the folder of grades that was made of this deal."
+                    )
+                    {
+                        Remedy = Remedy.NameGradedFolder,
+                    },
+                ]
+            )
             : grades;
     }
 }

@@ -5,11 +5,15 @@ using ClassKit.UseCases.Grading.Facts;
 
 namespace ClassKit.UseCases.Grading;
 
-/// <summary>The shape of grades.json, as it stands in the file: words for people, and beside them the facts that they are made of, so that the record is read back as it was.</summary>
+/// <summary>
+/// The shape of grades.json, as it stands in the file: words for people, and beside them the facts that they are made of, so that the
+/// record is read back as it was.
+/// </summary>
 internal sealed record GradesDocument(
     GradedEntries Students,
     IReadOnlyList<GradesDocument.UnmatchedEntry> Unmatched,
-    IReadOnlyList<GradesDocument.FileEntry> Files)
+    IReadOnlyList<GradesDocument.FileEntry> Files
+)
 {
     /// <summary>What decided the grades; absent in records of earlier versions.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
@@ -19,7 +23,10 @@ internal sealed record GradesDocument(
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public DueEntry? Due { get; init; }
 
-    /// <summary>What was dealt, as in dealt.json but for the students, with the keys and the marking scheme of these grades; absent in records of earlier versions.</summary>
+    /// <summary>
+    /// What was dealt, as in dealt.json but for the students, with the keys and the marking scheme of these grades; absent in records of
+    /// earlier versions.
+    /// </summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public DealtDocument? Deal { get; init; }
 
@@ -41,7 +48,18 @@ internal sealed record GradesDocument(
     /// <param name="Points">What the answer is to have, or null.</param>
     /// <param name="Problem">Why it cannot be taken over; null if it can.</param>
     /// <param name="TakenOver">True if the grades count it.</param>
-    internal sealed record TypedEntry(string File, string Cell, string Student, string Exercise, string Part, decimal? Before, string Entered, decimal? Points, JsonObject? Problem, bool TakenOver);
+    internal sealed record TypedEntry(
+        string File,
+        string Cell,
+        string Student,
+        string Exercise,
+        string Part,
+        decimal? Before,
+        string Entered,
+        decimal? Points,
+        JsonObject? Problem,
+        bool TakenOver
+    );
 
     /// <param name="File">The gradebook.</param>
     /// <param name="Why">Why it cannot be read.</param>
@@ -69,17 +87,22 @@ internal sealed record GradesDocument(
         decimal Points,
         decimal OutOf,
         IReadOnlyList<AnswerEntry> Answers,
-        IReadOnlyList<FlagEntry> Flags)
+        IReadOnlyList<FlagEntry> Flags
+    )
     {
         /// <summary>That the work came late, and the share that <see cref="Points"/> lost by it; absent where it was in time.</summary>
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
         public LatenessEntry? Late { get; init; }
 
-        /// <summary>When this student's work was due, where it came later than that; absent where it was due when the class's was.</summary>
+        /// <summary>
+        /// When this student's work was due, where it came later than that; absent where it was due when the class's was.
+        /// </summary>
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
         public DueEntry? Due { get; init; }
 
-        /// <summary>The fresh inputs that the workbook was tried with; absent where nothing was judged, and in records of earlier versions.</summary>
+        /// <summary>
+        /// The fresh inputs that the workbook was tried with; absent where nothing was judged, and in records of earlier versions.
+        /// </summary>
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
         public IReadOnlyList<UsedEntry>? Fresh { get; init; }
 
@@ -121,7 +144,8 @@ internal sealed record GradesDocument(
         double Expected,
         string? Formula,
         string? Misconception,
-        string Note)
+        string Note
+    )
     {
         /// <summary>The id of the option that was chosen; absent where none was.</summary>
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
@@ -131,7 +155,9 @@ internal sealed record GradesDocument(
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
         public CorrectionEntry? Correction { get; init; }
 
-        /// <summary>What was seen of the working, for an answer on paper: number-alone or working-shows-method. Absent for one in a workbook.</summary>
+        /// <summary>
+        /// What was seen of the working, for an answer on paper: number-alone or working-shows-method. Absent for one in a workbook.
+        /// </summary>
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
         public string? Paper { get; init; }
 
@@ -143,7 +169,9 @@ internal sealed record GradesDocument(
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
         public IReadOnlyList<JsonObject>? Findings { get; init; }
 
-        /// <summary>The student's own values of earlier parts that it was judged with, by part id; absent where they are the key's.</summary>
+        /// <summary>
+        /// The student's own values of earlier parts that it was judged with, by part id; absent where they are the key's.
+        /// </summary>
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
         public IReadOnlyDictionary<string, double>? OwnEarlier { get; init; }
     }
@@ -169,7 +197,10 @@ internal sealed record GradesDocument(
     /// <param name="Reason">Why it does not count; empty for one that does.</param>
     internal sealed record FileEntry(string File, string? Sha256, DateTime? Modified, string Fate, string? Student, string Reason)
     {
-        /// <summary>The fact that <see cref="Reason"/> is made of; see <see cref="UncountedShapes"/>. Absent for a file that counts, and in records of earlier versions.</summary>
+        /// <summary>
+        /// The fact that <see cref="Reason"/> is made of; see <see cref="UncountedShapes"/>. Absent for a file that counts, and in records
+        /// of earlier versions.
+        /// </summary>
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
         public JsonObject? Why { get; init; }
 

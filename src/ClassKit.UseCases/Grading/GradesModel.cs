@@ -22,22 +22,34 @@ internal static class GradesModel
     public static ClassGrades Of(GradesDocument document, DealtClass? recorded, DealtClass? dealt)
     {
         var known = (dealt?.Students ?? []).ToDictionary(seat => seat.Who.Id, seat => seat.Who);
-        var students = Namesakes.ToldApart([.. document.Students.Select(entry => known.GetValueOrDefault(entry.Id) ?? new(entry.Id, entry.Name))]);
+        var students = Namesakes.ToldApart([
+            .. document.Students.Select(entry => known.GetValueOrDefault(entry.Id) ?? new(entry.Id, entry.Name)),
+        ]);
         var deal = recorded is null ? dealt ?? NotRecorded : recorded with { Students = dealt?.Students ?? [] };
         var due = DueEntry.Model(document.Due);
-        var names = new RecordNames(students.ToDictionary(student => student.Id), deal.Exercises.ToDictionary(exercise => exercise.Id), due);
+        var names = new RecordNames(
+            students.ToDictionary(student => student.Id),
+            deal.Exercises.ToDictionary(exercise => exercise.Id),
+            due
+        );
         var pool = new AnswerPool();
         var typed = (document.Typed ?? []).ToLookup(entry => entry.TakenOver, entry => Model(entry, names));
         return new(
             deal,
             [.. students.Zip(document.Students, (student, entry) => Model(student, entry, deal.Marking.Total, names, pool))],
-            [.. document.Files.Select(file => Model(file, names))])
+            [.. document.Files.Select(file => Model(file, names))]
+        )
         {
             Judging = JudgeEntries.Model(document),
             Due = due,
             Waiting = [.. typed[false]],
             TakenOver = [.. typed[true]],
-            UnreadGradebooks = [.. (document.UnreadGradebooks ?? []).Select(one => GradebookShapes.All.Model(one.Why, names) is { } why ? new UnreadGradebook(one.File, why) : null).OfType<UnreadGradebook>()],
+            UnreadGradebooks =
+            [
+                .. (document.UnreadGradebooks ?? [])
+                    .Select(one => GradebookShapes.All.Model(one.Why, names) is { } why ? new UnreadGradebook(one.File, why) : null)
+                    .OfType<UnreadGradebook>(),
+            ],
         };
     }
 
@@ -55,9 +67,12 @@ internal static class GradesModel
     {
         var own = entry.Due is { } due ? names with { Due = DueEntry.Model(due) } : names;
         var grade = new StudentGrade(
-            student, OutcomeWords.FindStatus(entry.Status), entry.File,
+            student,
+            OutcomeWords.FindStatus(entry.Status),
+            entry.File,
             pool.Pack(entry.Answers.Select(answer => Model(answer, names))),
-            [.. entry.Flags.Select(flag => flag.Fact is { } fact ? FlagShapes.All.Model(fact, own) : null).OfType<Flag>()])
+            [.. entry.Flags.Select(flag => flag.Fact is { } fact ? FlagShapes.All.Model(fact, own) : null).OfType<Flag>()]
+        )
         {
             Rule = rule,
             Late = entry.Late is { } late ? new(late.Days, late.Off) { By = late.By ?? TimeSpan.FromMinutes(late.Minutes ?? 0) } : null,
@@ -70,9 +85,19 @@ internal static class GradesModel
         var (exercise, part) = names.Answer(entry.Exercise, entry.Part, entry.OutOf);
         var here = names.Within(exercise, part);
         return new(
-            exercise, part, OutcomeWords.Find(entry.Outcome), entry.Points, entry.OutOf, Value(entry), entry.Expected, entry.Formula,
-            entry.Findings is { } findings ? [.. findings.Select(fact => FindingShapes.All.Model(fact, here)).OfType<AnswerFinding>()] : Early(entry, here),
-            entry.OwnEarlier ?? new Dictionary<string, double>())
+            exercise,
+            part,
+            OutcomeWords.Find(entry.Outcome),
+            entry.Points,
+            entry.OutOf,
+            Value(entry),
+            entry.Expected,
+            entry.Formula,
+            entry.Findings is { } findings
+                ? [.. findings.Select(fact => FindingShapes.All.Model(fact, here)).OfType<AnswerFinding>()]
+                : Early(entry, here),
+            entry.OwnEarlier ?? new Dictionary<string, double>()
+        )
         {
             Chosen = entry.Chosen is { } chosen ? Chosen(part, chosen) : null,
             Paper = entry.Paper is { } working ? OutcomeWords.FindWorking(working) : null,
@@ -81,30 +106,40 @@ internal static class GradesModel
     }
 
     private static ChoiceOption Chosen(Part part, string id) =>
-        part.Choice?.From.Options.FirstOrDefault(option => option.Id == id) ?? throw new FormatException($"“{id}” is no option of {part.Id}");
+        part.Choice?.From.Options.FirstOrDefault(option => option.Id == id)
+        ?? throw new FormatException($"“{id}” is no option of {part.Id}");
 
     /// <summary>All that a record of an earlier version says of what was found.</summary>
     private static IReadOnlyList<AnswerFinding> Early(GradesDocument.AnswerEntry entry, RecordNames names) =>
         entry.Misconception is { } met ? [new AnswerFinding.WrongTurn(names.Misconception(met))] : [];
 
-    private static CellValue Value(GradesDocument.AnswerEntry entry) => entry.Value switch
-    {
-        JsonElement { ValueKind: JsonValueKind.Number } number => CellValue.FromNumber(number.GetDouble()),
-        JsonElement { ValueKind: JsonValueKind.True or JsonValueKind.False } logical => CellValue.FromLogical(logical.GetBoolean()),
-        JsonElement { ValueKind: JsonValueKind.String } text when entry.IsError => CellErrorText.TryParse(text.GetString(), out var error)
-            ? CellValue.FromError(error)
-            : throw new FormatException($"“{text.GetString()}” is no error value such as #DIV/0!"),
-        JsonElement { ValueKind: JsonValueKind.String } text => CellValue.FromText(text.GetString()!),
-        null => CellValue.Blank,
-        _ => throw new FormatException($"The value of {entry.Exercise}.{entry.Part} is none that a cell can have"),
-    };
+    private static CellValue Value(GradesDocument.AnswerEntry entry) =>
+        entry.Value switch
+        {
+            JsonElement { ValueKind: JsonValueKind.Number } number => CellValue.FromNumber(number.GetDouble()),
+            JsonElement { ValueKind: JsonValueKind.True or JsonValueKind.False } logical => CellValue.FromLogical(logical.GetBoolean()),
+            JsonElement { ValueKind: JsonValueKind.String } text when entry.IsError => CellErrorText.TryParse(
+                text.GetString(),
+                out var error
+            )
+                ? CellValue.FromError(error)
+                : throw new FormatException($"“{text.GetString()}” is no error value such as #DIV/0!"),
+            JsonElement { ValueKind: JsonValueKind.String } text => CellValue.FromText(text.GetString()!),
+            null => CellValue.Blank,
+            _ => throw new FormatException($"The value of {entry.Exercise}.{entry.Part} is none that a cell can have"),
+        };
 
-    private static AccountedFile Model(GradesDocument.FileEntry entry, RecordNames names) => new(
-        entry.File, entry.Sha256, entry.Modified, OutcomeWords.FindFate(entry.Fate),
-        entry.Student is { } student ? names.Student(student) : null,
-        entry.Why is { } why ? UncountedShapes.All.Model(why, names) : null)
-    {
-        Other = entry.OtherDeal is { } other ? UncountedShapes.Other(new(other, names)) : null,
-        Fault = entry.Fault,
-    };
+    private static AccountedFile Model(GradesDocument.FileEntry entry, RecordNames names) =>
+        new(
+            entry.File,
+            entry.Sha256,
+            entry.Modified,
+            OutcomeWords.FindFate(entry.Fate),
+            entry.Student is { } student ? names.Student(student) : null,
+            entry.Why is { } why ? UncountedShapes.All.Model(why, names) : null
+        )
+        {
+            Other = entry.OtherDeal is { } other ? UncountedShapes.Other(new(other, names)) : null,
+            Fault = entry.Fault,
+        };
 }

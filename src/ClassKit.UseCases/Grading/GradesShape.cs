@@ -4,7 +4,10 @@ using System.Text.Json.Serialization;
 
 namespace ClassKit.UseCases.Grading;
 
-/// <summary>The shape of grades.json, worked out when the program is built: finding it out by reflection takes a command longer than reading the file.</summary>
+/// <summary>
+/// The shape of grades.json, worked out when the program is built: finding it out by reflection takes a command longer than reading the
+/// file.
+/// </summary>
 [JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata)]
 [JsonSerializable(typeof(GradesDocument))]
 [JsonSerializable(typeof(JsonElement))]

@@ -11,26 +11,53 @@ internal static class JudgeEntries
 
     /// <summary>What stands with every student, by the student's id.</summary>
     public static ILookup<string, GradesDocument.UsedEntry> Used(JudgeRecord? record) =>
-        (record?.Choices ?? []).ToLookup(choice => choice.Student, choice => new GradesDocument.UsedEntry(choice.Exercise, string.Join(' ', choice.Places)));
+        (record?.Choices ?? []).ToLookup(
+            choice => choice.Student,
+            choice => new GradesDocument.UsedEntry(choice.Exercise, string.Join(' ', choice.Places))
+        );
 
     /// <summary>The record, from what stands in the file.</summary>
     /// <exception cref="FormatException">Something in it is no record.</exception>
-    public static JudgeRecord? Model(GradesDocument document) => document.Judge is not { } judge ? null : new(judge.Version, [.. judge.Fresh.Select(Model)])
-    {
-        Program = judge.Program,
-        Choices = [.. document.Students.SelectMany(student => (student.Fresh ?? []).Select(used => new JudgeRecord.Choice(student.Id, used.Exercise, [.. used.Used.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(Place)])))],
-    };
+    public static JudgeRecord? Model(GradesDocument document) =>
+        document.Judge is not { } judge
+            ? null
+            : new(judge.Version, [.. judge.Fresh.Select(Model)])
+            {
+                Program = judge.Program,
+                Choices =
+                [
+                    .. document.Students.SelectMany(student =>
+                        (student.Fresh ?? []).Select(used => new JudgeRecord.Choice(
+                            student.Id,
+                            used.Exercise,
+                            [.. used.Used.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(Place)]
+                        ))
+                    ),
+                ],
+            };
 
     private static GradesDocument.PoolEntry Of(JudgeRecord.Pool pool)
     {
         IReadOnlyList<string> names = pool.Inputs is [var first, ..] ? [.. first.Keys] : [];
-        return new(pool.Exercise, string.Join(' ', names), [.. pool.Inputs.Select(inputs => string.Join(' ', names.Select(name => inputs[name].ToString("0.############################", CultureInfo.InvariantCulture))))]);
+        return new(
+            pool.Exercise,
+            string.Join(' ', names),
+            [
+                .. pool.Inputs.Select(inputs =>
+                    string.Join(
+                        ' ',
+                        names.Select(name => inputs[name].ToString("0.############################", CultureInfo.InvariantCulture))
+                    )
+                ),
+            ]
+        );
     }
 
     private static JudgeRecord.Pool Model(GradesDocument.PoolEntry entry)
     {
         var names = entry.Givens.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        if (names.Distinct().Count() != names.Length) throw new FormatException($"A given of {entry.Exercise} is named twice in “{entry.Givens}”");
+        if (names.Distinct().Count() != names.Length)
+            throw new FormatException($"A given of {entry.Exercise} is named twice in “{entry.Givens}”");
         return new(entry.Exercise, [.. entry.Inputs.Select(Inputs)]);
 
         IReadOnlyDictionary<string, decimal> Inputs(string line)
@@ -42,11 +69,13 @@ internal static class JudgeEntries
         }
     }
 
-    private static decimal Number(string text) => decimal.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
-        ? number
-        : throw new FormatException($"“{text}” is no number such as 12.5");
+    private static decimal Number(string text) =>
+        decimal.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
+            ? number
+            : throw new FormatException($"“{text}” is no number such as 12.5");
 
-    private static int Place(string text) => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var place)
-        ? place
-        : throw new FormatException($"“{text}” is no place in a list, counted from 0");
+    private static int Place(string text) =>
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var place)
+            ? place
+            : throw new FormatException($"“{text}” is no place in a list, counted from 0");
 }

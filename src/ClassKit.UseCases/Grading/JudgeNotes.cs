@@ -17,25 +17,37 @@ internal static class JudgeNotes
             yield return new Note.JudgingNotKnown();
             yield break;
         }
-        if (recorded.Version != JudgeRecord.CurrentVersion) yield return new Note.OtherJudge(recorded.Version, JudgeRecord.CurrentVersion);
+        if (recorded.Version != JudgeRecord.CurrentVersion)
+            yield return new Note.OtherJudge(recorded.Version, JudgeRecord.CurrentVersion);
         var pools = recorded.Pools.ToDictionary(pool => pool.Exercise);
         foreach (var pool in now.Judging?.Pools ?? [])
         {
-            if (!pools.TryGetValue(pool.Exercise, out var before) || !IsSame(before, pool)) yield return new Note.OtherInputs(now.Dealt.Exercises.Single(exercise => exercise.Id == pool.Exercise));
+            if (!pools.TryGetValue(pool.Exercise, out var before) || !IsSame(before, pool))
+                yield return new Note.OtherInputs(now.Dealt.Exercises.Single(exercise => exercise.Id == pool.Exercise));
         }
     }
 
     /// <summary>The same for grading again without comparing everything: besides, whose very same file is judged otherwise.</summary>
     public static IEnumerable<Note> Again(GradeResult graded)
     {
-        if (graded.Unread.Count > 0) yield return new Note.NotGoneBy([.. graded.Unread.Select(problem => problem.ToString())]);
-        if (graded.Earlier is not { } earlier) yield break;
+        if (graded.Unread.Count > 0)
+            yield return new Note.NotGoneBy([.. graded.Unread.Select(problem => problem.ToString())]);
+        if (graded.Earlier is not { } earlier)
+            yield break;
         var differences = Differences(earlier.Judging, graded.Grades).ToList();
-        foreach (var note in differences) yield return note;
-        if (differences.Count == 0) yield break;
-        foreach (var change in GradeComparison.OfSameFiles(earlier, graded.Grades)) yield return new Note.Changed(change);
+        foreach (var note in differences)
+            yield return note;
+        if (differences.Count == 0)
+            yield break;
+        foreach (var change in GradeComparison.OfSameFiles(earlier, graded.Grades))
+            yield return new Note.Changed(change);
     }
 
     private static bool IsSame(JudgeRecord.Pool one, JudgeRecord.Pool other) =>
-        one.Inputs.Count == other.Inputs.Count && one.Inputs.Zip(other.Inputs).All(pair => pair.First.Count == pair.Second.Count && pair.First.All(given => pair.Second.TryGetValue(given.Key, out var value) && value == given.Value));
+        one.Inputs.Count == other.Inputs.Count
+        && one.Inputs.Zip(other.Inputs)
+            .All(pair =>
+                pair.First.Count == pair.Second.Count
+                && pair.First.All(given => pair.Second.TryGetValue(given.Key, out var value) && value == given.Value)
+            );
 }

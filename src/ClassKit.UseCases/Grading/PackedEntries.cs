@@ -5,7 +5,10 @@ using ClassKit.UseCases.Output;
 
 namespace ClassKit.UseCases.Grading;
 
-/// <summary>A list of grades.json as packed bytes, some fiftieth of what its entries take in memory; they are made anew whenever they are gone through.</summary>
+/// <summary>
+/// A list of grades.json as packed bytes, some fiftieth of what its entries take in memory; they are made anew whenever they are gone
+/// through.
+/// </summary>
 internal sealed class PackedEntries<T> : IReadOnlyList<T>
 {
     private static readonly JsonSerializerOptions Plain = new(JsonStyle.For(GradesShape.Default)) { WriteIndented = false };
@@ -16,7 +19,8 @@ internal sealed class PackedEntries<T> : IReadOnlyList<T>
     {
         Count = entries.Count;
         using var packed = new MemoryStream();
-        using (var packing = new DeflateStream(packed, CompressionLevel.Fastest, leaveOpen: true)) JsonSerializer.Serialize(packing, entries, Plain);
+        using (var packing = new DeflateStream(packed, CompressionLevel.Fastest, leaveOpen: true))
+            JsonSerializer.Serialize(packing, entries, Plain);
         _packed = packed.ToArray();
     }
 

@@ -6,7 +6,10 @@ using ClassKit.UseCases.Running;
 
 namespace ClassKit.UseCases.Grading;
 
-/// <summary>Reads and judges returned files on all cores. No more files are in memory than there are cores, and what comes out is the same on any number of them.</summary>
+/// <summary>
+/// Reads and judges returned files on all cores. No more files are in memory than there are cores, and what comes out is the same on any
+/// number of them.
+/// </summary>
 internal static class ParallelJudging
 {
     /// <summary>Judges everything that came back.</summary>
@@ -26,13 +29,11 @@ internal static class ParallelJudging
     {
         var judged = grader.Begin();
         var count = run.Begin(RunStep.Judging, total);
-        run.AtOnce(
-            options => Parallel.ForEach(Partitioner.Create(items, EnumerablePartitionerOptions.NoBuffering), options, item =>
-            {
-                judged.Add(ItemJudging.Judge(grader, item));
-                count.Next(item.Path);
-            }),
-            threads ?? int.MaxValue);
+        run.AtOnce(options => Parallel.ForEach(Partitioner.Create(items, EnumerablePartitionerOptions.NoBuffering), options, item =>
+                {
+                    judged.Add(ItemJudging.Judge(grader, item));
+                    count.Next(item.Path);
+                }), threads ?? int.MaxValue);
         return judged;
     }
 }

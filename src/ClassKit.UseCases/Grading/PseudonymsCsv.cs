@@ -8,5 +8,9 @@ internal static class PseudonymsCsv
 {
     public const string FileName = "pseudonyms.csv";
 
-    public static string Write(PseudonymKey key) => CsvText.Of([["pseudonym", "id", "name"], .. key.Entries.Select(entry => new[] { entry.Pseudonym, entry.Student.Id, entry.Student.Name })]);
+    public static string Write(PseudonymKey key) =>
+        CsvText.Of([
+            ["pseudonym", "id", "name"],
+            .. key.Entries.Select(entry => new[] { entry.Pseudonym, entry.Student.Id, entry.Student.Name }),
+        ]);
 }

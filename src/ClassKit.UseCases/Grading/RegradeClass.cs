@@ -3,7 +3,9 @@ using ClassKit.UseCases.Running;
 
 namespace ClassKit.UseCases.Grading;
 
-/// <summary>Grades a class again under a changed marking scheme or corrected keys, and says who changes and why before anything is written.</summary>
+/// <summary>
+/// Grades a class again under a changed marking scheme or corrected keys, and says who changes and why before anything is written.
+/// </summary>
 public static class RegradeClass
 {
     /// <summary>Grades again, as the record was judged, and compares.</summary>

@@ -23,7 +23,8 @@ public sealed record RegradePaths(GradePaths Grading)
     {
         var asDealt = DealtFolder.Read(Grading.Dealt);
         var earlier = GradedFolder.Read(Grading.Graded ?? "", asDealt.Model);
-        if (!earlier.Succeeded) return new(null, earlier.Problems);
+        if (!earlier.Succeeded)
+            return new(null, earlier.Problems);
         var dealt = Changed(asDealt);
         var again = dealt.Succeeded ? Grading.Read(dealt.Model, earlier.Model, []) : new(null, dealt.Problems);
         return again.Succeeded ? new(new(again.Model, earlier.Model), []) : new(null, again.Problems);
@@ -43,13 +44,24 @@ public sealed record RegradePaths(GradePaths Grading)
             var scheme = MarkingSchemeReader.Read(Marking);
             dealt = scheme.Succeeded ? new(dealt.Model with { Marking = scheme.Model }, []) : new(null, scheme.Problems);
         }
-        if (!dealt.Succeeded || Keys is null) return dealt;
+        if (!dealt.Succeeded || Keys is null)
+            return dealt;
 
         var ids = dealt.Model.Exercises.Select(exercise => exercise.Id).ToList();
         var set = PracticeSet.Read(Keys, SetWish.None with { Exercises = ids }, dealt.Model.Seed);
-        if (!set.Succeeded) return new(null, set.Problems);
+        if (!set.Succeeded)
+            return new(null, set.Problems);
         var (rekeyed, problems) = Rekeying.Apply(dealt.Model, set.Model.Exercises);
-        return new(rekeyed, [.. problems.Select(problem => new Diagnostic(
-            Keys, null, RekeyProblemWords.Of(problem), "Change keys, tolerances, points, misconceptions and words only; for other givens or parts deal anew."))]);
+        return new(
+            rekeyed,
+            [
+                .. problems.Select(problem => new Diagnostic(
+                    Keys,
+                    null,
+                    RekeyProblemWords.Of(problem),
+                    "Change keys, tolerances, points, misconceptions and words only; for other givens or parts deal anew."
+                )),
+            ]
+        );
     }
 }

@@ -11,18 +11,33 @@ internal static class BundleName
     private static readonly string[] Endings = [".md", ".png", ".jpg", ".jpeg"];
 
     /// <summary>Names that one system or another keeps for devices, whatever stands behind their point.</summary>
-    private static readonly string[] Devices = ["con", "prn", "aux", "nul", .. Enumerable.Range(0, 10).SelectMany(number => new[] { $"com{number}", $"lpt{number}" })];
+    private static readonly string[] Devices =
+    [
+        "con",
+        "prn",
+        "aux",
+        "nul",
+        .. Enumerable.Range(0, 10).SelectMany(number => new[] { $"com{number}", $"lpt{number}" }),
+    ];
 
     public static bool IsOfLesson(string name)
     {
         var steps = name.Split('/');
-        return steps.Length <= MostSteps && steps.All(IsPlain)
-            && (Endings.Contains(Path.GetExtension(steps[^1]), StringComparer.OrdinalIgnoreCase) || IngredientsReader.FileNames.Contains(steps[^1], StringComparer.Ordinal));
+        return steps.Length <= MostSteps
+            && steps.All(IsPlain)
+            && (
+                Endings.Contains(Path.GetExtension(steps[^1]), StringComparer.OrdinalIgnoreCase)
+                || IngredientsReader.FileNames.Contains(steps[^1], StringComparer.Ordinal)
+            );
     }
 
     /// <summary>No way out of the folder, nothing hidden, nothing that a system reads otherwise than we do.</summary>
     private static bool IsPlain(string step) =>
-        step.Length is > 0 and <= LongestStep && step[0] is not ('.' or ' ' or '~') && step[^1] is not ('.' or ' ')
-        && !step.Any(letter => char.IsControl(letter) || char.IsSurrogate(letter) || letter is '\\' or ':' or '*' or '?' or '"' or '<' or '>' or '|')
+        step.Length is > 0 and <= LongestStep
+        && step[0] is not ('.' or ' ' or '~')
+        && step[^1] is not ('.' or ' ')
+        && !step.Any(letter =>
+            char.IsControl(letter) || char.IsSurrogate(letter) || letter is '\\' or ':' or '*' or '?' or '"' or '<' or '>' or '|'
+        )
         && !Devices.Contains(step.Split('.')[0], StringComparer.OrdinalIgnoreCase);
 }

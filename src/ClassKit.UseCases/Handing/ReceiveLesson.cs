@@ -10,7 +10,10 @@ using ClassKit.Workbooks.Returned.Packages;
 
 namespace ClassKit.UseCases.Handing;
 
-/// <summary>Opens what <see cref="HandOverLesson"/> made, or anybody said it did: within the limits of what comes back from a class, and only what a lesson leads to.</summary>
+/// <summary>
+/// Opens what <see cref="HandOverLesson"/> made, or anybody said it did: within the limits of what comes back from a class, and only what a
+/// lesson leads to.
+/// </summary>
 public static class ReceiveLesson
 {
     /// <summary>The kind of folder that its files go into.</summary>
@@ -23,9 +26,14 @@ public static class ReceiveLesson
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(run);
         run.Begin(RunStep.ReadingContent);
-        var (files, notBrought, problem) = Attempt.Of(() => Entries(request.Bundle), _ => ([], [], Broken(request.Bundle, "It is no zip that can be opened")));
-        if (problem is not null) return new(null, [problem]);
-        if (files.Count == 0) return new(null, [Broken(request.Bundle, "Nothing in it belongs to a lesson")]);
+        var (files, notBrought, problem) = Attempt.Of(
+            () => Entries(request.Bundle),
+            _ => ([], [], Broken(request.Bundle, "It is no zip that can be opened"))
+        );
+        if (problem is not null)
+            return new(null, [problem]);
+        if (files.Count == 0)
+            return new(null, [Broken(request.Bundle, "Nothing in it belongs to a lesson")]);
         var check = CheckContent.Run(new(new(ListedTree.InMemory(files)), [""]), run);
         return new(new([.. files.Select(file => new OutputFile(file.Key, file.Value))], notBrought, check), []);
     }
@@ -34,14 +42,21 @@ public static class ReceiveLesson
     public static Produced Write(Received received)
     {
         ArgumentNullException.ThrowIfNull(received);
-        return new(received.Files, [new Note.Received([.. received.Files.Select(file => file.Path)], received.NotBrought)], []) { Objection = NewFolder.Objection };
+        return new(received.Files, [new Note.Received([.. received.Files.Select(file => file.Path)], received.NotBrought)], [])
+        {
+            Objection = NewFolder.Objection,
+        };
     }
 
-    private static (IReadOnlyList<KeyValuePair<string, byte[]>> Files, IReadOnlyList<string> NotBrought, Diagnostic? Problem) Entries(Upload bundle)
+    private static (IReadOnlyList<KeyValuePair<string, byte[]>> Files, IReadOnlyList<string> NotBrought, Diagnostic? Problem) Entries(
+        Upload bundle
+    )
     {
         using var stream = bundle.Open();
-        if (BoundedBytes.Read(stream, IntakeLimits.FileBytes) is not { } bytes) return ([], [], Broken(bundle, "It is larger than 50 MB"));
-        if (!ZipDirectory.IsWithin(bytes, IntakeLimits.Entries, IntakeLimits.DirectoryBytes)) return ([], [], Broken(bundle, $"It holds more than {IntakeLimits.Entries} files"));
+        if (BoundedBytes.Read(stream, IntakeLimits.FileBytes) is not { } bytes)
+            return ([], [], Broken(bundle, "It is larger than 50 MB"));
+        if (!ZipDirectory.IsWithin(bytes, IntakeLimits.Entries, IntakeLimits.DirectoryBytes))
+            return ([], [], Broken(bundle, $"It holds more than {IntakeLimits.Entries} files"));
         using var zip = new ZipArchive(new MemoryStream(bytes, writable: false), ZipArchiveMode.Read, leaveOpen: false, ZipNames.Instance);
         var budget = ArchiveBudget.Bounded;
         var files = new SortedDictionary<string, byte[]>(StringComparer.Ordinal);
@@ -51,7 +66,11 @@ public static class ReceiveLesson
         foreach (var entry in zip.Entries.Where(entry => !entry.FullName.EndsWith('/')))
         {
             var shown = names.Shown(entry.FullName);
-            if (BundleName.IsOfLesson(entry.FullName) && taken.Add(entry.FullName) && ZipEntryBytes.Read(entry, shown, budget).Content is { } content)
+            if (
+                BundleName.IsOfLesson(entry.FullName)
+                && taken.Add(entry.FullName)
+                && ZipEntryBytes.Read(entry, shown, budget).Content is { } content
+            )
                 files[entry.FullName] = content;
             else
                 notBrought.Add(shown);
@@ -59,5 +78,6 @@ public static class ReceiveLesson
         return ([.. files], notBrought, null);
     }
 
-    private static Diagnostic Broken(Upload bundle, string found) => new(bundle.Path, null, found, "Name the file that `hand-over` made; ask for it again if it was damaged on the way.");
+    private static Diagnostic Broken(Upload bundle, string found) =>
+        new(bundle.Path, null, found, "Name the file that `hand-over` made; ask for it again if it was damaged on the way.");
 }

@@ -23,7 +23,9 @@ public static class InspectWorkbook
     public static Reading<InspectRequest> At(string path)
     {
         ArgumentNullException.ThrowIfNull(path);
-        return File.Exists(path) ? new(new(new(path, () => File.OpenRead(path))), []) : new(null, [new(path, null, "There is no such file", Remedy)]);
+        return File.Exists(path)
+            ? new(new(new(path, () => File.OpenRead(path))), [])
+            : new(null, [new(path, null, "There is no such file", Remedy)]);
     }
 
     /// <summary>Reads and inspects an .xlsx file.</summary>
@@ -38,9 +40,12 @@ public static class InspectWorkbook
         try
         {
             using var stream = workbook.Open();
-            if (BoundedBytes.Read(stream, MostBytes) is not { } bytes) return Refused("It is larger than any workbook that can be inspected");
+            if (BoundedBytes.Read(stream, MostBytes) is not { } bytes)
+                return Refused("It is larger than any workbook that can be inspected");
             var reading = ReturnedWorkbookReader.Read(bytes);
-            return reading.Workbook is { } snapshot ? new(new(workbook.Path, Inspect(snapshot, run)), []) : Refused(RefusalWords.Of(reading.Refusal!).TrimEnd('.'));
+            return reading.Workbook is { } snapshot
+                ? new(new(workbook.Path, Inspect(snapshot, run)), [])
+                : Refused(RefusalWords.Of(reading.Refusal!).TrimEnd('.'));
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
@@ -51,34 +56,51 @@ public static class InspectWorkbook
     /// <summary>All cells at once, so that what one needed is known for the next.</summary>
     private static List<InspectedSheet> Inspect(WorkbookSnapshot workbook, Run run)
     {
-        var formulas = workbook.Sheets.SelectMany(sheet => sheet.Cells
-            .Where(cell => cell.Value.Formula is not null)
-            .OrderBy(cell => cell.Key.Row).ThenBy(cell => cell.Key.Column)
-            .Select(cell => (Address: new CellAddress(sheet.Name, cell.Key.Row, cell.Key.Column), Content: cell.Value))).ToList();
-        var evaluations = new WorkbookEvaluator(workbook).EvaluateAll(run.Each(RunStep.Recomputing, formulas).Select(formula => formula.Address), cancellation: run.Cancellation);
-        var cells = formulas.Zip(evaluations, (formula, evaluation) => (formula.Address.Sheet, Cell: Inspect(formula.Address, formula.Content, evaluation)))
+        var formulas = workbook
+            .Sheets.SelectMany(sheet =>
+                sheet
+                    .Cells.Where(cell => cell.Value.Formula is not null)
+                    .OrderBy(cell => cell.Key.Row)
+                    .ThenBy(cell => cell.Key.Column)
+                    .Select(cell => (Address: new CellAddress(sheet.Name, cell.Key.Row, cell.Key.Column), Content: cell.Value))
+            )
+            .ToList();
+        var evaluations = new WorkbookEvaluator(workbook).EvaluateAll(
+            run.Each(RunStep.Recomputing, formulas).Select(formula => formula.Address),
+            cancellation: run.Cancellation
+        );
+        var cells = formulas
+            .Zip(evaluations, (formula, evaluation) => (formula.Address.Sheet, Cell: Inspect(formula.Address, formula.Content, evaluation)))
             .ToLookup(cell => cell.Sheet, cell => cell.Cell);
         return [.. workbook.Sheets.Select(sheet => new InspectedSheet(sheet.Name, [.. cells[sheet.Name]]))];
     }
 
     private static InspectedCell Inspect(CellAddress address, CellContent content, Evaluation evaluation) =>
-        new(address.Cell, "=" + content.Formula, content.Stored, evaluation.Value, Compare(content.Stored, evaluation),
-            evaluation.Status == EvaluationStatus.Computed ? null : evaluation.Reason);
+        new(
+            address.Cell,
+            "=" + content.Formula,
+            content.Stored,
+            evaluation.Value,
+            Compare(content.Stored, evaluation),
+            evaluation.Status == EvaluationStatus.Computed ? null : evaluation.Reason
+        );
 
-    private static InspectionResult Compare(CellValue stored, Evaluation evaluation) => evaluation.Status switch
-    {
-        EvaluationStatus.Unsupported => InspectionResult.Unsupported,
-        EvaluationStatus.Volatile => InspectionResult.Volatile,
-        EvaluationStatus.Computed when stored.IsBlank => InspectionResult.NoStoredValue,
-        EvaluationStatus.Computed => Agree(stored, evaluation.Value) ? InspectionResult.Agree : InspectionResult.Differ,
-    };
+    private static InspectionResult Compare(CellValue stored, Evaluation evaluation) =>
+        evaluation.Status switch
+        {
+            EvaluationStatus.Unsupported => InspectionResult.Unsupported,
+            EvaluationStatus.Volatile => InspectionResult.Volatile,
+            EvaluationStatus.Computed when stored.IsBlank => InspectionResult.NoStoredValue,
+            EvaluationStatus.Computed => Agree(stored, evaluation.Value) ? InspectionResult.Agree : InspectionResult.Differ,
+        };
 
-    private static bool Agree(CellValue stored, CellValue computed) => (stored, computed) switch
-    {
-        ({ IsNumber: true, Number: var left }, { IsNumber: true, Number: var right }) =>
-            Math.Abs(left - right) <= RelativeAgreement * Math.Max(Math.Abs(left), Math.Abs(right)),
-        // A formula that gives a blank shows and stores 0.
-        ({ IsNumber: true, Number: 0 }, { IsBlank: true }) => true,
-        _ => stored == computed,
-    };
+    private static bool Agree(CellValue stored, CellValue computed) =>
+        (stored, computed) switch
+        {
+            ({ IsNumber: true, Number: var left }, { IsNumber: true, Number: var right }) => Math.Abs(left - right)
+                <= RelativeAgreement * Math.Max(Math.Abs(left), Math.Abs(right)),
+            // A formula that gives a blank shows and stores 0.
+            ({ IsNumber: true, Number: 0 }, { IsBlank: true }) => true,
+            _ => stored == computed,
+        };
 }

@@ -10,4 +10,11 @@ namespace ClassKit.UseCases.Inspecting;
 /// <param name="Computed">What we compute; blank if we cannot.</param>
 /// <param name="Result">How the two compare.</param>
 /// <param name="Reason">Why there is nothing to compare; null otherwise.</param>
-public sealed record InspectedCell(string Cell, string Formula, CellValue Stored, CellValue Computed, InspectionResult Result, Obstacle? Reason);
+public sealed record InspectedCell(
+    string Cell,
+    string Formula,
+    CellValue Stored,
+    CellValue Computed,
+    InspectionResult Result,
+    Obstacle? Reason
+);

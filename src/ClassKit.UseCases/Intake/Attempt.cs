@@ -1,6 +1,8 @@
 namespace ClassKit.UseCases.Intake;
 
-/// <summary>The boundary between one returned item and all the others: whatever goes wrong inside is answered with an outcome and goes no further.</summary>
+/// <summary>
+/// The boundary between one returned item and all the others: whatever goes wrong inside is answered with an outcome and goes no further.
+/// </summary>
 /// <remarks>The only place that catches everything. What cannot be gone on from passes: no memory, a run that was cancelled.</remarks>
 internal static class Attempt
 {
@@ -24,12 +26,16 @@ internal static class Attempt
         var hasMore = true;
         while (hasMore)
         {
-            var item = Of(() => (items ??= source().GetEnumerator()).MoveNext() ? items.Current : null, failure =>
-            {
-                hasMore = false;
-                return otherwise(failure);
-            });
-            if (item is null) break;
+            var item = Of(
+                () => (items ??= source().GetEnumerator()).MoveNext() ? items.Current : null,
+                failure =>
+                {
+                    hasMore = false;
+                    return otherwise(failure);
+                }
+            );
+            if (item is null)
+                break;
             yield return item;
         }
 

@@ -12,7 +12,8 @@ internal static class BoundedBytes
         var piece = new byte[Piece];
         while (stream.Read(piece) is > 0 and var length)
         {
-            if (read.Length + length > most) return null;
+            if (read.Length + length > most)
+                return null;
             read.Write(piece, 0, length);
         }
         return read.ToArray();

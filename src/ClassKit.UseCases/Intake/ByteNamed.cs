@@ -12,7 +12,13 @@ internal sealed record ByteNamed(byte[] Path, string Name, bool IsText, ByteName
     /// <summary>What systems wrote names in before UTF-8, and archives of theirs still do.</summary>
     private static readonly Encoding Old = CodePagesEncodingProvider.Instance.GetEncoding(1252) ?? Encoding.Latin1;
 
-    internal enum Kinds { File, Folder, Link, Other }
+    internal enum Kinds
+    {
+        File,
+        Folder,
+        Link,
+        Other,
+    }
 
     public static ByteNamed Of(byte[] folder, ReadOnlySpan<byte> name, Kinds kind)
     {

@@ -4,8 +4,12 @@ using Microsoft.Win32.SafeHandles;
 
 namespace ClassKit.UseCases.Intake;
 
-/// <summary>Folders and files by the bytes of their names: Linux allows any, .NET reads them as UTF-8 and cannot open again what is none.</summary>
-/// <remarks>Other systems have names in Unicode only. The layout of an entry is that of 64-bit Linux, the same for all its processors (readdir(3)).</remarks>
+/// <summary>
+/// Folders and files by the bytes of their names: Linux allows any, .NET reads them as UTF-8 and cannot open again what is none.
+/// </summary>
+/// <remarks>
+/// Other systems have names in Unicode only. The layout of an entry is that of 64-bit Linux, the same for all its processors (readdir(3)).
+/// </remarks>
 internal static class ByteNames
 {
     private const char Lost = '\uFFFD';
@@ -16,7 +20,8 @@ internal static class ByteNames
     private const int CloseOnRun = 0x80000; // O_CLOEXEC
 
     /// <summary>True if a name that .NET gave may not be the name that the system has.</summary>
-    public static bool MayBeLost(string name) => name.Contains(Lost, StringComparison.Ordinal) && OperatingSystem.IsLinux() && Environment.Is64BitProcess;
+    public static bool MayBeLost(string name) =>
+        name.Contains(Lost, StringComparison.Ordinal) && OperatingSystem.IsLinux() && Environment.Is64BitProcess;
 
     /// <summary>The bytes of a path that is text.</summary>
     public static byte[] Of(string path) => Encoding.UTF8.GetBytes(path);
@@ -26,14 +31,16 @@ internal static class ByteNames
     public static IReadOnlyList<ByteNamed> In(byte[] folder)
     {
         var open = OpenFolder(Ended(folder));
-        if (open == 0) throw Failure();
+        if (open == 0)
+            throw Failure();
         try
         {
             var found = new List<ByteNamed>();
             while (Next(open) is not 0 and var entry)
             {
                 var name = NameOf(entry);
-                if (!name.SequenceEqual("."u8) && !name.SequenceEqual(".."u8)) found.Add(ByteNamed.Of(folder, name, KindOf(Marshal.ReadByte(entry, KindAt))));
+                if (!name.SequenceEqual("."u8) && !name.SequenceEqual(".."u8))
+                    found.Add(ByteNamed.Of(folder, name, KindOf(Marshal.ReadByte(entry, KindAt))));
             }
             found.Sort((one, other) => one.Path.AsSpan().SequenceCompareTo(other.Path));
             return found;
@@ -64,17 +71,19 @@ internal static class ByteNames
     }
 
     /// <summary>DT_DIR, DT_REG and DT_LNK; DT_UNKNOWN is taken for a file, which opening then shows to be one or not.</summary>
-    private static ByteNamed.Kinds KindOf(byte type) => type switch
-    {
-        0 or 8 => ByteNamed.Kinds.File,
-        4 => ByteNamed.Kinds.Folder,
-        10 => ByteNamed.Kinds.Link,
-        _ => ByteNamed.Kinds.Other,
-    };
+    private static ByteNamed.Kinds KindOf(byte type) =>
+        type switch
+        {
+            0 or 8 => ByteNamed.Kinds.File,
+            4 => ByteNamed.Kinds.Folder,
+            10 => ByteNamed.Kinds.Link,
+            _ => ByteNamed.Kinds.Other,
+        };
 
-    private static Exception Failure() => Marshal.GetLastPInvokeError() == Forbidden
-        ? new UnauthorizedAccessException()
-        : new IOException($"The system gives error {Marshal.GetLastPInvokeError()}");
+    private static Exception Failure() =>
+        Marshal.GetLastPInvokeError() == Forbidden
+            ? new UnauthorizedAccessException()
+            : new IOException($"The system gives error {Marshal.GetLastPInvokeError()}");
 
     [DllImport("libc", EntryPoint = "opendir", SetLastError = true)]
     [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]

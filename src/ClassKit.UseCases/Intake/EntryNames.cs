@@ -2,7 +2,10 @@ using System.Globalization;
 
 namespace ClassKit.UseCases.Intake;
 
-/// <summary>The names in an archive as they are shown: nothing is ever written there, but a report should not speak of places outside, nor of two files by one name.</summary>
+/// <summary>
+/// The names in an archive as they are shown: nothing is ever written there, but a report should not speak of places outside, nor of two
+/// files by one name.
+/// </summary>
 internal sealed class EntryNames
 {
     /// <summary>Longer steps than file systems take are cut in the middle of what is shown.</summary>
@@ -14,12 +17,16 @@ internal sealed class EntryNames
     /// <summary>The name of the next entry.</summary>
     public string Shown(string name)
     {
-        var steps = name.Replace('\\', '/').Split('/', StringSplitOptions.RemoveEmptyEntries).Where(step => step is not ("." or "..")).Select(Cut);
+        var steps = name.Replace('\\', '/')
+            .Split('/', StringSplitOptions.RemoveEmptyEntries)
+            .Where(step => step is not ("." or ".."))
+            .Select(Cut);
         var first = string.Join('/', steps) is { Length: > 0 } some ? some : "a file without a name";
         var ending = Path.GetExtension(first);
         var shown = first;
         var times = _times.GetValueOrDefault(first, 1);
-        while (!_shown.Add(shown)) shown = string.Create(CultureInfo.InvariantCulture, $"{first[..^ending.Length]} ({++times}){ending}");
+        while (!_shown.Add(shown))
+            shown = string.Create(CultureInfo.InvariantCulture, $"{first[..^ending.Length]} ({++times}){ending}");
         _times[first] = times;
         return shown;
     }

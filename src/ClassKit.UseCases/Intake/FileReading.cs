@@ -20,7 +20,8 @@ internal static class FileReading
     /// <summary>Reads a file; its name decides nothing but whether somebody handed it in.</summary>
     public static ReturnedFile Read(ReturnedItem item)
     {
-        if (!MayBeWorkbook(item)) return Unread(item);
+        if (!MayBeWorkbook(item))
+            return Unread(item);
         var reading = ReturnedWorkbookReader.Read(item.Content!, ReadLimits.Practice);
         return new(item.Path, reading.Workbook, Named(reading.Refusal, item.Path))
         {
@@ -46,9 +47,11 @@ internal static class FileReading
     }
 
     /// <summary>A file of another kind that bears a workbook's name.</summary>
-    private static Refusal? Named(Refusal? refusal, string path) => refusal is Refusal.OtherKind other ? other with { Ending = EndingOf(path) } : refusal;
+    private static Refusal? Named(Refusal? refusal, string path) =>
+        refusal is Refusal.OtherKind other ? other with { Ending = EndingOf(path) } : refusal;
 
-    private static string? EndingOf(string path) => WorkbookEndings.FirstOrDefault(ending => path.EndsWith(ending, StringComparison.OrdinalIgnoreCase));
+    private static string? EndingOf(string path) =>
+        WorkbookEndings.FirstOrDefault(ending => path.EndsWith(ending, StringComparison.OrdinalIgnoreCase));
 
     private static string Digest(byte[] bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes));
 }

@@ -21,19 +21,25 @@ internal sealed class FolderWalk
 
     private void Look(DirectoryInfo folder, string path, int depth)
     {
-        var entries = Attempt.Of<IReadOnlyList<FileSystemInfo>>(() => [.. folder.EnumerateFileSystemInfos("*", Everything)], failure =>
-        {
-            _found.Add(new(path.TrimEnd('/'), null, ReturnedItem.Failed(path.Length == 0 ? folder.Name : path.TrimEnd('/'), failure)));
-            return [];
-        });
+        var entries = Attempt.Of<IReadOnlyList<FileSystemInfo>>(
+            () => [.. folder.EnumerateFileSystemInfos("*", Everything)],
+            failure =>
+            {
+                _found.Add(new(path.TrimEnd('/'), null, ReturnedItem.Failed(path.Length == 0 ? folder.Name : path.TrimEnd('/'), failure)));
+                return [];
+            }
+        );
         var named = entries.Any(entry => ByteNames.MayBeLost(entry.Name)) ? InBytes(ByteNames.Of(folder.FullName), path) : [];
         var texts = named.Where(entry => entry.IsText).Select(entry => entry.Name).ToHashSet(StringComparer.Ordinal);
         foreach (var entry in entries.Where(entry => !ByteNames.MayBeLost(entry.Name) || texts.Contains(entry.Name)))
         {
             var inside = path + entry.Name;
-            if (entry is not DirectoryInfo inner) _found.Add(new(inside, (FileInfo)entry, null));
-            else if (depth == IntakeLimits.Folders || (inner.Attributes & FileAttributes.ReparsePoint) != 0) _found.Add(new(inside, null, ReturnedItem.Refused(inside, new Refusal.FarFolder())));
-            else Look(inner, inside + "/", depth + 1);
+            if (entry is not DirectoryInfo inner)
+                _found.Add(new(inside, (FileInfo)entry, null));
+            else if (depth == IntakeLimits.Folders || (inner.Attributes & FileAttributes.ReparsePoint) != 0)
+                _found.Add(new(inside, null, ReturnedItem.Refused(inside, new Refusal.FarFolder())));
+            else
+                Look(inner, inside + "/", depth + 1);
         }
 
         Look(named.Where(entry => !entry.IsText), [.. entries.Select(entry => entry.Name)], path, depth);
@@ -48,12 +54,18 @@ internal sealed class FolderWalk
         foreach (var entry in entries)
         {
             var name = entry.Name;
-            for (var times = 2; !taken.Add(name); times++) name = string.Create(CultureInfo.InvariantCulture, $"{Path.GetFileNameWithoutExtension(entry.Name)} ({times}){Path.GetExtension(entry.Name)}");
+            for (var times = 2; !taken.Add(name); times++)
+                name = string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{Path.GetFileNameWithoutExtension(entry.Name)} ({times}){Path.GetExtension(entry.Name)}"
+                );
             var inside = path + name;
             switch (entry.Kind)
             {
                 case ByteNamed.Kinds.File:
-                    _found.Add(new(inside, null, null) { ByBytes = new(inside, () => ByteNames.Open(entry.Path)) { Dated = Changed(entry.Path) } });
+                    _found.Add(
+                        new(inside, null, null) { ByBytes = new(inside, () => ByteNames.Open(entry.Path)) { Dated = Changed(entry.Path) } }
+                    );
                     break;
                 case ByteNamed.Kinds.Folder when depth < IntakeLimits.Folders:
                     Look(InBytes(entry.Path, inside + "/"), [], inside + "/", depth + 1);
@@ -71,17 +83,23 @@ internal sealed class FolderWalk
         }
     }
 
-    private IReadOnlyList<ByteNamed> InBytes(byte[] folder, string path) => Attempt.Of(() => ByteNames.In(folder), failure =>
-    {
-        _found.Add(new(path.TrimEnd('/'), null, ReturnedItem.Failed(path.TrimEnd('/'), failure)));
-        return [];
-    });
+    private IReadOnlyList<ByteNamed> InBytes(byte[] folder, string path) =>
+        Attempt.Of(
+            () => ByteNames.In(folder),
+            failure =>
+            {
+                _found.Add(new(path.TrimEnd('/'), null, ReturnedItem.Failed(path.TrimEnd('/'), failure)));
+                return [];
+            }
+        );
 
-    private static DateTime? Changed(byte[] path) => Attempt.Of<DateTime?>(
-        () =>
-        {
-            using var file = ByteNames.Open(path);
-            return File.GetLastWriteTimeUtc(file.SafeFileHandle);
-        },
-        _ => null);
+    private static DateTime? Changed(byte[] path) =>
+        Attempt.Of<DateTime?>(
+            () =>
+            {
+                using var file = ByteNames.Open(path);
+                return File.GetLastWriteTimeUtc(file.SafeFileHandle);
+            },
+            _ => null
+        );
 }

@@ -12,7 +12,9 @@ internal static class IntakeLimits
     /// <summary>The entries of an archive that lies in the returned folder or archive, those of archives inside it counted too.</summary>
     public const int Entries = 5_000;
 
-    /// <summary>What comes out of such an archive beyond <see cref="Ratio"/> times what went in, in bytes; workbooks and pictures hardly pack.</summary>
+    /// <summary>
+    /// What comes out of such an archive beyond <see cref="Ratio"/> times what went in, in bytes; workbooks and pictures hardly pack.
+    /// </summary>
     public const long UnpackedBytes = 100L * 1024 * 1024;
 
     /// <summary>What such an archive says of its entries, in bytes.</summary>

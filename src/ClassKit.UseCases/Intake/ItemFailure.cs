@@ -8,14 +8,17 @@ namespace ClassKit.UseCases.Intake;
 internal static class ItemFailure
 {
     /// <summary>What happened.</summary>
-    public static Refusal Why(Exception failure) => new Refusal.Unopened(failure switch
-    {
-        UnauthorizedAccessException => OpeningFault.NotAllowed,
-        FileNotFoundException or DirectoryNotFoundException => OpeningFault.Gone,
-        PathTooLongException => OpeningFault.LongName,
-        IOException => OpeningFault.Disk,
-        _ => OpeningFault.OurError,
-    });
+    public static Refusal Why(Exception failure) =>
+        new Refusal.Unopened(
+            failure switch
+            {
+                UnauthorizedAccessException => OpeningFault.NotAllowed,
+                FileNotFoundException or DirectoryNotFoundException => OpeningFault.Gone,
+                PathTooLongException => OpeningFault.LongName,
+                IOException => OpeningFault.Disk,
+                _ => OpeningFault.OurError,
+            }
+        );
 
     /// <summary>Which exception came from where, if the mistake is ours; null for what the system refused.</summary>
     public static string? Fault(Exception failure) =>
@@ -23,8 +26,13 @@ internal static class ItemFailure
 
     private static string Where(Exception failure)
     {
-        var methods = new StackTrace(failure, fNeedFileInfo: false).GetFrames().Select(frame => frame.GetMethod()).OfType<System.Reflection.MethodBase>();
-        var own = methods.FirstOrDefault(method => method.DeclaringType?.Namespace?.StartsWith(nameof(ClassKit), StringComparison.Ordinal) == true);
+        var methods = new StackTrace(failure, fNeedFileInfo: false)
+            .GetFrames()
+            .Select(frame => frame.GetMethod())
+            .OfType<System.Reflection.MethodBase>();
+        var own = methods.FirstOrDefault(method =>
+            method.DeclaringType?.Namespace?.StartsWith(nameof(ClassKit), StringComparison.Ordinal) == true
+        );
         return own is null ? "an unknown place" : $"{own.DeclaringType!.Name}.{own.Name}";
     }
 }

@@ -17,8 +17,10 @@ internal static class Leftovers
     }
 
     private static bool IsOfSystem(string name) =>
-        name.Equals("Thumbs.db", StringComparison.OrdinalIgnoreCase) || name.Equals("desktop.ini", StringComparison.OrdinalIgnoreCase)
+        name.Equals("Thumbs.db", StringComparison.OrdinalIgnoreCase)
+        || name.Equals("desktop.ini", StringComparison.OrdinalIgnoreCase)
         || name is ".DS_Store" or ".localized" or ".directory" or ".gitkeep" or ".gitignore"
-        || name.StartsWith(".fuse_hidden", StringComparison.Ordinal) || name.StartsWith(".nfs", StringComparison.Ordinal)
+        || name.StartsWith(".fuse_hidden", StringComparison.Ordinal)
+        || name.StartsWith(".nfs", StringComparison.Ordinal)
         || (name.StartsWith('~') && name.EndsWith(".tmp", StringComparison.OrdinalIgnoreCase));
 }

@@ -15,19 +15,32 @@ public sealed class ReturnedFiles
 
     private ReturnedFiles(Func<Listing> list) => _list = list;
 
-    /// <summary>Files that are handed over; archives among them are opened. One alone that is an archive holds what the whole class returned.</summary>
-    public static ReturnedFiles Of(params IReadOnlyList<Upload> uploads) => new(() => new(uploads.Count, uploads.SelectMany(upload =>
-        Attempt.Each(() => InUpload(upload, isAlone: uploads.Count == 1), failure => ReturnedItem.Failed(upload.Path, failure)))));
+    /// <summary>
+    /// Files that are handed over; archives among them are opened. One alone that is an archive holds what the whole class returned.
+    /// </summary>
+    public static ReturnedFiles Of(params IReadOnlyList<Upload> uploads) =>
+        new(() =>
+            new(
+                uploads.Count,
+                uploads.SelectMany(upload =>
+                    Attempt.Each(() => InUpload(upload, isAlone: uploads.Count == 1), failure => ReturnedItem.Failed(upload.Path, failure))
+                )
+            )
+        );
 
     /// <summary>Every file below a folder of a source tree.</summary>
     public static ReturnedFiles Below(Source folder)
     {
         ArgumentNullException.ThrowIfNull(folder);
         var tree = folder.Library.Tree;
-        return Of([.. Paths("").Order(StringComparer.Ordinal).Select(path => new Upload(path, () => tree.Open(Path.Combine(folder.Path, path))))]);
+        return Of([
+            .. Paths("").Order(StringComparer.Ordinal).Select(path => new Upload(path, () => tree.Open(Path.Combine(folder.Path, path)))),
+        ]);
 
-        IEnumerable<string> Paths(string inside) => tree.Files(Path.Combine(folder.Path, inside)).Select(name => inside + name)
-            .Concat(tree.Folders(Path.Combine(folder.Path, inside)).SelectMany(name => Paths(inside + name + "/")));
+        IEnumerable<string> Paths(string inside) =>
+            tree.Files(Path.Combine(folder.Path, inside))
+                .Select(name => inside + name)
+                .Concat(tree.Folders(Path.Combine(folder.Path, inside)).SelectMany(name => Paths(inside + name + "/")));
     }
 
     /// <summary>Looks whether there is a folder or a zip.</summary>
@@ -38,13 +51,21 @@ public sealed class ReturnedFiles
         return Attempt.Of<Reading<ReturnedFiles>>(
             () =>
             {
-                if (Directory.Exists(path)) return new(new(() => InFolder(path)), []);
-                if (!File.Exists(path)) return Problem("There is no such folder or zip");
+                if (Directory.Exists(path))
+                    return new(new(() => InFolder(path)), []);
+                if (!File.Exists(path))
+                    return Problem("There is no such folder or zip");
                 using var archive = OpenZip(path);
                 var count = archive.Entries.Count;
                 return new(new(() => new(count, InZip(new(path), ""))), []);
             },
-            failure => Problem(failure is IOException or UnauthorizedAccessException ? $"It cannot be read: {failure.Message.TrimEnd('.')}" : "It is neither a folder nor a zip that can be opened"));
+            failure =>
+                Problem(
+                    failure is IOException or UnauthorizedAccessException
+                        ? $"It cannot be read: {failure.Message.TrimEnd('.')}"
+                        : "It is neither a folder nor a zip that can be opened"
+                )
+        );
     }
 
     /// <summary>Reads the files in the order of their paths; each is read when it is asked for.</summary>
@@ -60,12 +81,19 @@ public sealed class ReturnedFiles
     private static Listing InFolder(string path)
     {
         var found = FolderWalk.Through(path);
-        return new(found.Count, found.SelectMany(one =>
-            one.File is { } file
-                ? Attempt.Each(() => IsLargeZip(file) ? InZip(file, one.Path + "/") : Archive.Open(ReadFile(file, one.Path)), failure => ReturnedItem.Failed(one.Path, failure))
+        return new(
+            found.Count,
+            found.SelectMany(one =>
+                one.File is { } file
+                    ? Attempt.Each(
+                        () => IsLargeZip(file) ? InZip(file, one.Path + "/") : Archive.Open(ReadFile(file, one.Path)),
+                        failure => ReturnedItem.Failed(one.Path, failure)
+                    )
                 : one.ByBytes is { } upload
                     ? Attempt.Each(() => InUpload(upload, isAlone: false), failure => ReturnedItem.Failed(one.Path, failure))
-                    : [one.Refused!]));
+                : [one.Refused!]
+            )
+        );
     }
 
     private static IEnumerable<ReturnedItem> InUpload(Upload upload, bool isAlone)
@@ -75,35 +103,46 @@ public sealed class ReturnedFiles
         if (stream.CanSeek && (isAlone || isLarge) && Archive.IsPacked(stream))
         {
             using var archive = new ZipArchive(stream, ZipArchiveMode.Read, leaveOpen: true, ZipNames.Instance);
-            foreach (var item in Archive.Entries(archive, isAlone ? "" : upload.Path + "/", 1, budget: null)) yield return item;
+            foreach (var item in Archive.Entries(archive, isAlone ? "" : upload.Path + "/", 1, budget: null))
+                yield return item;
             yield break;
         }
 
         var bytes = isLarge ? null : BoundedBytes.Read(stream, IntakeLimits.FileBytes);
-        if (bytes is null) yield return ReturnedItem.TooLarge(upload.Path, stream.CanSeek ? stream.Length : IntakeLimits.FileBytes);
-        else foreach (var item in Archive.Open(new(upload.Path, bytes, null, upload.Dated))) yield return item;
+        if (bytes is null)
+            yield return ReturnedItem.TooLarge(upload.Path, stream.CanSeek ? stream.Length : IntakeLimits.FileBytes);
+        else
+            foreach (var item in Archive.Open(new(upload.Path, bytes, null, upload.Dated)))
+                yield return item;
     }
 
-    private static ReturnedItem ReadFile(FileInfo file, string path) => Attempt.Of(
-        () =>
-        {
-            if (file.LinkTarget is not null) return ReturnedItem.Refused(path, new Refusal.Link());
-            if (file.Length > IntakeLimits.FileBytes) return ReturnedItem.TooLarge(path, file.Length);
+    private static ReturnedItem ReadFile(FileInfo file, string path) =>
+        Attempt.Of(
+            () =>
+            {
+                if (file.LinkTarget is not null)
+                    return ReturnedItem.Refused(path, new Refusal.Link());
+                if (file.Length > IntakeLimits.FileBytes)
+                    return ReturnedItem.TooLarge(path, file.Length);
 
-            // Pipes and devices have no length either, and reading them may never end.
-            return new(path, file.Length == 0 ? [] : File.ReadAllBytes(file.FullName), null, file.LastWriteTimeUtc);
-        },
-        failure => ReturnedItem.Failed(path, failure));
+                // Pipes and devices have no length either, and reading them may never end.
+                return new(path, file.Length == 0 ? [] : File.ReadAllBytes(file.FullName), null, file.LastWriteTimeUtc);
+            },
+            failure => ReturnedItem.Failed(path, failure)
+        );
 
     /// <summary>True for an archive too large to be one student's: it holds what a class handed in.</summary>
-    private static bool IsLargeZip(FileInfo file) => Attempt.Of(
-        () =>
-        {
-            if (file.LinkTarget is not null || file.Length <= IntakeLimits.FileBytes) return false;
-            using var archive = OpenZip(file.FullName);
-            return true;
-        },
-        _ => false);
+    private static bool IsLargeZip(FileInfo file) =>
+        Attempt.Of(
+            () =>
+            {
+                if (file.LinkTarget is not null || file.Length <= IntakeLimits.FileBytes)
+                    return false;
+                using var archive = OpenZip(file.FullName);
+                return true;
+            },
+            _ => false
+        );
 
     private static IEnumerable<ReturnedItem> InZip(FileInfo file, string path) =>
         Attempt.Each(() => Entries(file, path), failure => ReturnedItem.Failed(path.Length == 0 ? file.Name : path.TrimEnd('/'), failure));
@@ -111,7 +150,8 @@ public sealed class ReturnedFiles
     private static IEnumerable<ReturnedItem> Entries(FileInfo file, string path)
     {
         using var archive = OpenZip(file.FullName);
-        foreach (var item in Archive.Entries(archive, path, 1, budget: null)) yield return item;
+        foreach (var item in Archive.Entries(archive, path, 1, budget: null))
+            yield return item;
     }
 
     private static ZipArchive OpenZip(string path)

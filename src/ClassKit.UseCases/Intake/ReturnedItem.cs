@@ -20,5 +20,8 @@ internal sealed record ReturnedItem(string Path, byte[]? Content, Refusal? Refus
 
     /// <summary>One that could not be opened or looked into.</summary>
     public static ReturnedItem Failed(string path, Exception failure) =>
-        Refused(path, ItemFailure.Why(failure)) with { Fault = ItemFailure.Fault(failure) };
+        Refused(path, ItemFailure.Why(failure)) with
+        {
+            Fault = ItemFailure.Fault(failure),
+        };
 }

@@ -13,12 +13,16 @@ internal static class ZipEntryBytes
 
     private static ReturnedItem Unpack(ZipArchiveEntry entry, string path, ArchiveBudget budget)
     {
-        if (entry.IsEncrypted) return ReturnedItem.Packed(path, PackingFault.Password);
+        if (entry.IsEncrypted)
+            return ReturnedItem.Packed(path, PackingFault.Password);
 
         // Zip64 has room for sizes that no machine has, and for some that turn out below zero here.
-        if (entry.Length < 0 || entry.CompressedLength < 0) return ReturnedItem.Packed(path, PackingFault.ImpossibleSize);
-        if (entry.Length > IntakeLimits.FileBytes) return ReturnedItem.TooLarge(path, entry.Length);
-        if (!budget.TryBytes(Math.Max(0, entry.Length - (IntakeLimits.Ratio * Math.Min(entry.CompressedLength, entry.Length))))) return ReturnedItem.Packed(path, PackingFault.Bomb);
+        if (entry.Length < 0 || entry.CompressedLength < 0)
+            return ReturnedItem.Packed(path, PackingFault.ImpossibleSize);
+        if (entry.Length > IntakeLimits.FileBytes)
+            return ReturnedItem.TooLarge(path, entry.Length);
+        if (!budget.TryBytes(Math.Max(0, entry.Length - (IntakeLimits.Ratio * Math.Min(entry.CompressedLength, entry.Length)))))
+            return ReturnedItem.Packed(path, PackingFault.Bomb);
         using var stream = entry.Open();
         var bytes = new byte[entry.Length];
         var read = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);

@@ -8,5 +8,12 @@ namespace ClassKit.UseCases.Learning;
 /// <param name="Text">What the file is to hold.</param>
 /// <param name="Added">What came in.</param>
 /// <param name="Before">The proof without them.</param>
-/// <param name="After">The proof with them: variants still keep them apart from the key and from the others, or it names the one that they do not.</param>
-public sealed record LearnedExercise(string Name, string Text, IReadOnlyList<ProposedMisconception> Added, ProvedExercise Before, ProvedExercise After);
+/// <param name="After">The proof with them: variants still keep them apart from the key and from the others, or it names the one that they
+/// do not.</param>
+public sealed record LearnedExercise(
+    string Name,
+    string Text,
+    IReadOnlyList<ProposedMisconception> Added,
+    ProvedExercise Before,
+    ProvedExercise After
+);

@@ -36,7 +36,8 @@ public static class DrawObservations
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(run);
         var pack = BuildPack.Run(request.Pack, run);
-        if (!pack.Succeeded) return new(null, pack.Problems);
+        if (!pack.Succeeded)
+            return new(null, pack.Problems);
         return new(Of(pack.Model, request.Returned, run), []);
     }
 
@@ -52,10 +53,17 @@ public static class DrawObservations
         {
             var (team, why) = TeamFile.Read(item, form);
             unread.AddRange(why);
-            if (team is not null && !teams.TryAdd(team.Team, (team, item.Path))) unread.Add($"{item.Path}: {team.Team} has brought {teams[team.Team].File} already, and that one counts. Give the other team a name of its own.");
+            if (team is not null && !teams.TryAdd(team.Team, (team, item.Path)))
+                unread.Add(
+                    $"{item.Path}: {team.Team} has brought {teams[team.Team].File} already, and that one counts. Give the other team a name of its own."
+                );
             count.Next();
         }
-        return new(pack, MeasuredClass.Of(pack, [.. teams.Values.Select(team => team.Team).OrderBy(team => team.Team, NaturalOrder.Instance)]), unread);
+        return new(
+            pack,
+            MeasuredClass.Of(pack, [.. teams.Values.Select(team => team.Team).OrderBy(team => team.Team, NaturalOrder.Instance)]),
+            unread
+        );
     }
 
     /// <summary>The page, made when it is written.</summary>
@@ -64,7 +72,12 @@ public static class DrawObservations
         ArgumentNullException.ThrowIfNull(observed);
         return new(
             [OutputFile.OfText(Page, () => HtmlPages.ObservedClass(observed.Pack, observed.Measured, observed.Unread))],
-            [new Note.Measured(observed.Measured.Teams.Count), .. observed.Unread.Count > 0 ? [new Note.NotMeasured(observed.Unread)] : (IEnumerable<Note>)[]], [])
+            [
+                new Note.Measured(observed.Measured.Teams.Count),
+                .. observed.Unread.Count > 0 ? [new Note.NotMeasured(observed.Unread)] : (IEnumerable<Note>)[],
+            ],
+            []
+        )
         {
             Open = [Page],
         };

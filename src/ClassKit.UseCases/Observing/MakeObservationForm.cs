@@ -8,7 +8,10 @@ using ClassKit.UseCases.Running;
 
 namespace ClassKit.UseCases.Observing;
 
-/// <summary>Makes the page that teams type their measurements into, at the bench and without a network. The workbook of the same lies in the lesson's pack.</summary>
+/// <summary>
+/// Makes the page that teams type their measurements into, at the bench and without a network. The workbook of the same lies in the
+/// lesson's pack.
+/// </summary>
 public static class MakeObservationForm
 {
     /// <summary>The kind of folder that its file goes into.</summary>
@@ -38,5 +41,6 @@ public static class MakeObservationForm
     }
 
     /// <summary>The file, made when it is written.</summary>
-    public static Produced Write(ObservationForm form) => new([OutputFile.OfText(Page, () => HtmlPages.ObservationForm(form))], [], []) { Open = [Page] };
+    public static Produced Write(ObservationForm form) =>
+        new([OutputFile.OfText(Page, () => HtmlPages.ObservationForm(form))], [], []) { Open = [Page] };
 }

@@ -9,5 +9,6 @@ internal sealed class NaturalOrder : IComparer<string>
 
     public static NaturalOrder Instance { get; } = new();
 
-    int IComparer<string>.Compare(string? x, string? y) => Compare.Compare(x, y, CompareOptions.NumericOrdering | CompareOptions.IgnoreCase);
+    int IComparer<string>.Compare(string? x, string? y) =>
+        Compare.Compare(x, y, CompareOptions.NumericOrdering | CompareOptions.IgnoreCase);
 }

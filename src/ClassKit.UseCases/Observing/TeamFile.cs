@@ -11,26 +11,51 @@ internal static class TeamFile
 {
     public static (TeamMeasurements? Team, IReadOnlyList<string> Why) Read(ReturnedItem item, ObservationForm form)
     {
-        if (Leftovers.Of(item.Path) is not null) return (null, []);
-        if (item.Content is not { } bytes) return (null, [$"{item.Path}: {(item.Refusal is { } refusal ? RefusalWords.Of(refusal) : "It could not be read.")}"]);
-        var (fields, why) = item.Path.EndsWith(".json", StringComparison.OrdinalIgnoreCase) ? Page(item.Path, bytes, form) : Book(item.Path, bytes, form);
-        if (fields is null) return (null, why);
+        if (Leftovers.Of(item.Path) is not null)
+            return (null, []);
+        if (item.Content is not { } bytes)
+            return (null, [$"{item.Path}: {(item.Refusal is { } refusal ? RefusalWords.Of(refusal) : "It could not be read.")}"]);
+        var (fields, why) = item.Path.EndsWith(".json", StringComparison.OrdinalIgnoreCase)
+            ? Page(item.Path, bytes, form)
+            : Book(item.Path, bytes, form);
+        if (fields is null)
+            return (null, why);
         var team = TeamMeasurements.Of(form, fields, Path.GetFileNameWithoutExtension(item.Path));
         var unread = team.Unread.Select(one => $"{item.Path}: {one.Found} is no number above 0 ({one.Field}).").ToList();
         return team.Values.Count > 0 ? (team, unread) : (null, [.. unread, $"{item.Path}: nothing was measured."]);
     }
 
-    private static (IReadOnlyDictionary<string, string>? Fields, IReadOnlyList<string> Why) Page(string path, byte[] bytes, ObservationForm form)
+    private static (IReadOnlyDictionary<string, string>? Fields, IReadOnlyList<string> Why) Page(
+        string path,
+        byte[] bytes,
+        ObservationForm form
+    )
     {
         var file = FormFileReader.Read(path, bytes, saved => form.IsOf(saved.Identity, saved.Called), $"{form.Lesson} – {form.Cohort}");
         return file.Succeeded ? (file.Model.Fields, []) : (null, [.. file.Problems.Select(problem => problem.ToString())]);
     }
 
-    private static (IReadOnlyDictionary<string, string>? Fields, IReadOnlyList<string> Why) Book(string path, byte[] bytes, ObservationForm form)
+    private static (IReadOnlyDictionary<string, string>? Fields, IReadOnlyList<string> Why) Book(
+        string path,
+        byte[] bytes,
+        ObservationForm form
+    )
     {
         var book = ObservationReader.Read(bytes, form);
-        if (book.Refusal is { } refusal) return (null, [$"{path}: {RefusalWords.Of(refusal)}"]);
-        if (book.Identity is null) return (null, [$"{path}: It is no workbook of observations. Bring back the one of the lesson's pack, or the file that the page saved."]);
-        return form.IsOf(book.Identity, null) ? (book.Fields, []) : (null, [$"{path}: It is of another lesson or class, or of one that was changed since. Bring back the workbook of this class's pack."]);
+        if (book.Refusal is { } refusal)
+            return (null, [$"{path}: {RefusalWords.Of(refusal)}"]);
+        if (book.Identity is null)
+            return (
+                null,
+                [$"{path}: It is no workbook of observations. Bring back the one of the lesson's pack, or the file that the page saved."]
+            );
+        return form.IsOf(book.Identity, null)
+            ? (book.Fields, [])
+            : (
+                null,
+                [
+                    $"{path}: It is of another lesson or class, or of one that was changed since. Bring back the workbook of this class's pack.",
+                ]
+            );
     }
 }

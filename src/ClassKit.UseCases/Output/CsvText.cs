@@ -5,7 +5,9 @@ using CsvHelper.Configuration;
 namespace ClassKit.UseCases.Output;
 
 /// <summary>How ClassKit writes comma-separated values.</summary>
-/// <remarks>RFC 4180. A cell that a spreadsheet could take for a formula gets an apostrophe before it, since names come from outside.</remarks>
+/// <remarks>
+/// RFC 4180. A cell that a spreadsheet could take for a formula gets an apostrophe before it, since names come from outside.
+/// </remarks>
 internal static class CsvText
 {
     private static readonly CsvConfiguration Style = new(CultureInfo.InvariantCulture)
@@ -24,7 +26,8 @@ internal static class CsvText
         {
             foreach (var row in rows)
             {
-                foreach (var cell in row) csv.WriteField(cell);
+                foreach (var cell in row)
+                    csv.WriteField(cell);
                 csv.NextRecord();
             }
         }
@@ -46,17 +49,22 @@ internal static class CsvText
         using var csv = new CsvWriter(text, Style with { InjectionOptions = InjectionOptions.None });
         foreach (var row in rows)
         {
-            foreach (var cell in row) csv.WriteField(cell);
+            foreach (var cell in row)
+                csv.WriteField(cell);
             csv.NextRecord();
         }
     }
 
-    /// <summary>The rows of a file as they are written by <see cref="Plain(Stream, IEnumerable{IEnumerable{string}})"/>, the header among them, read as they are asked for; the file is closed after the last.</summary>
+    /// <summary>
+    /// The rows of a file as they are written by <see cref="Plain(Stream, IEnumerable{IEnumerable{string}})"/>, the header among them, read
+    /// as they are asked for; the file is closed after the last.
+    /// </summary>
     public static IEnumerable<IReadOnlyList<string>> Rows(Stream file)
     {
         using var text = new StreamReader(file);
         using var csv = new CsvParser(text, Style with { BadDataFound = null });
-        while (csv.Read()) yield return [.. csv.Record ?? []];
+        while (csv.Read())
+            yield return [.. csv.Record ?? []];
     }
 
     /// <summary>Points as tables write them, to a hundredth.</summary>

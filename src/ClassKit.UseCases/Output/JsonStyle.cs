@@ -8,16 +8,17 @@ namespace ClassKit.UseCases.Output;
 /// <summary>How ClassKit writes and reads JSON: camel case, indented, accents as they are, nothing missing.</summary>
 internal static class JsonStyle
 {
-    public static JsonSerializerOptions Options { get; } = new(JsonSerializerDefaults.Web)
-    {
-        WriteIndented = true,
-        NewLine = "\n",
-        Encoder = JavaScriptEncoder.Create(UnicodeRanges.All),
-        NumberHandling = System.Text.Json.Serialization.JsonNumberHandling.Strict,
-        RespectNullableAnnotations = true,
-        RespectRequiredConstructorParameters = true,
-        Converters = { new PlainDecimals() },
-    };
+    public static JsonSerializerOptions Options { get; } =
+        new(JsonSerializerDefaults.Web)
+        {
+            WriteIndented = true,
+            NewLine = "\n",
+            Encoder = JavaScriptEncoder.Create(UnicodeRanges.All),
+            NumberHandling = System.Text.Json.Serialization.JsonNumberHandling.Strict,
+            RespectNullableAnnotations = true,
+            RespectRequiredConstructorParameters = true,
+            Converters = { new PlainDecimals() },
+        };
 
     /// <summary>The same for documents whose shape is known when the program is built.</summary>
     public static JsonSerializerOptions For(IJsonTypeInfoResolver shape) => new(Options) { TypeInfoResolver = shape };

@@ -2,7 +2,10 @@ using System.Text.Json;
 
 namespace ClassKit.UseCases.Output;
 
-/// <summary>The words that our JSON files use for kinds of things: <c>towards-zero</c> for <c>TowardsZero</c>. A test holds them, for they are stable over versions.</summary>
+/// <summary>
+/// The words that our JSON files use for kinds of things: <c>towards-zero</c> for <c>TowardsZero</c>. A test holds them, for they are
+/// stable over versions.
+/// </summary>
 internal static class KindWords
 {
     public static string Of<T>(T kind)
@@ -15,7 +18,8 @@ internal static class KindWords
     {
         foreach (var kind in Enum.GetValues<T>())
         {
-            if (Of(kind) == word) return kind;
+            if (Of(kind) == word)
+                return kind;
         }
         throw new FormatException($"“{word}” is nothing that can stand here; expected {string.Join(", ", Enum.GetValues<T>().Select(Of))}");
     }

@@ -9,13 +9,23 @@ public static class LessonInputs
     public static IEnumerable<string> Of(string folder)
     {
         ArgumentNullException.ThrowIfNull(folder);
-        if (folder.Length == 0) return [];
+        if (folder.Length == 0)
+            return [];
         var above = Parents(Path.GetFullPath(folder)).ToList();
-        return [folder, .. above.Take(1).Select(parent => Path.Combine(parent, ExerciseBank.FolderName)).Concat(above.Select(parent => Path.Combine(parent, "rubrics"))).Where(Directory.Exists)];
+        return
+        [
+            folder,
+            .. above
+                .Take(1)
+                .Select(parent => Path.Combine(parent, ExerciseBank.FolderName))
+                .Concat(above.Select(parent => Path.Combine(parent, "rubrics")))
+                .Where(Directory.Exists),
+        ];
     }
 
     private static IEnumerable<string> Parents(string full)
     {
-        for (var at = Path.GetDirectoryName(Path.TrimEndingDirectorySeparator(full)); at is not null; at = Path.GetDirectoryName(at)) yield return at;
+        for (var at = Path.GetDirectoryName(Path.TrimEndingDirectorySeparator(full)); at is not null; at = Path.GetDirectoryName(at))
+            yield return at;
     }
 }

@@ -14,9 +14,7 @@ public sealed class OutputFile
 
     /// <summary>A file whose bytes are at hand.</summary>
     public OutputFile(string path, byte[] content)
-        : this(path, stream => stream.Write(content))
-    {
-    }
+        : this(path, stream => stream.Write(content)) { }
 
     /// <summary>Where it goes within the folder, with forward slashes.</summary>
     public string Path { get; }
@@ -40,9 +38,10 @@ public sealed class OutputFile
 
     /// <summary>A text made piece by piece while it is written.</summary>
     public static OutputFile OfPieces(string path, Func<IEnumerable<string>> pieces) => new(path, stream =>
-    {
-        foreach (var piece in pieces()) stream.Write(Encoding.UTF8.GetBytes(piece));
-    });
+        {
+            foreach (var piece in pieces())
+                stream.Write(Encoding.UTF8.GetBytes(piece));
+        });
 
     /// <summary>Makes the file.</summary>
     public void WriteTo(Stream stream) => _write(stream);

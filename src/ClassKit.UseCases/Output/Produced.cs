@@ -12,10 +12,14 @@ public sealed record Produced(IReadOnlyList<OutputFile> Files, IReadOnlyList<Not
     /// <summary>What is added to files of the instructor's when the files are written.</summary>
     public IReadOnlyList<Addition> Additions { get; init; } = [];
 
-    /// <summary>Asked of the output folder as it lies there before anything is written: why these files must not replace what it holds, or null.</summary>
+    /// <summary>
+    /// Asked of the output folder as it lies there before anything is written: why these files must not replace what it holds, or null.
+    /// </summary>
     public Func<string, Diagnostic?>? Objection { get; init; }
 
-    /// <summary>True for files that are made of something that only one can read at a time, as a database is; others are made several at once.</summary>
+    /// <summary>
+    /// True for files that are made of something that only one can read at a time, as a database is; others are made several at once.
+    /// </summary>
     public bool IsMadeInTurn { get; init; }
 
     /// <summary>The files to open first, within the folder.</summary>
@@ -40,7 +44,11 @@ public sealed record Produced(IReadOnlyList<OutputFile> Files, IReadOnlyList<Not
     }
 
     /// <summary>The files of what a request comes to, or why there are none.</summary>
-    public static Produced Of<TRequest, TResult>(Reading<TRequest> request, Func<TRequest, Reading<TResult>> work, Func<TResult, Produced> make)
+    public static Produced Of<TRequest, TResult>(
+        Reading<TRequest> request,
+        Func<TRequest, Reading<TResult>> work,
+        Func<TResult, Produced> make
+    )
         where TRequest : class
         where TResult : class => Of(request, asked => Of(work(asked), make));
 

@@ -9,7 +9,9 @@ using ClassKit.UseCases.Running;
 
 namespace ClassKit.UseCases.Packs;
 
-/// <summary>Plans a lesson for a class. Where not all of it fits the period, the least is moved out of it or cut, and that is said.</summary>
+/// <summary>
+/// Plans a lesson for a class. Where not all of it fits the period, the least is moved out of it or cut, and that is said.
+/// </summary>
 internal static class ClassPlanning
 {
     /// <summary>A plan of a class, the best where a series is to be compared in it; null if none was found.</summary>
@@ -21,7 +23,10 @@ internal static class ClassPlanning
         return any is null || BenchSeries.Of(bench).Count == 0 ? any : planner.Plan(bench).Plan;
     }
 
-    /// <summary>Why a class that has no plan has none, with the least that makes it fit where something can be moved out of it or cut; no other change is looked for then.</summary>
+    /// <summary>
+    /// Why a class that has no plan has none, with the least that makes it fit where something can be moved out of it or cut; no other
+    /// change is looked for then.
+    /// </summary>
     public static (BenchPlanning Planning, PlanChange? Cut) WhyNot(BenchClass bench, Run run)
     {
         run.Begin(RunStep.PlanningBenches);
@@ -30,7 +35,9 @@ internal static class ClassPlanning
         return (new BenchPlanner(solver, PlannerSettings.Default).WhyNot(bench, offersChanges: cut is null), cut);
     }
 
-    /// <summary>The pack with its bench plan, with what was cut, and with the breads that are left to the instructor taken out of the teams' hands.</summary>
+    /// <summary>
+    /// The pack with its bench plan, with what was cut, and with the breads that are left to the instructor taken out of the teams' hands.
+    /// </summary>
     public static PlannedPack Plan(ComputedPack pack, Run run)
     {
         run.Begin(RunStep.PlanningBenches);

@@ -16,12 +16,12 @@ public static class PackFiles
 
     /// <summary>The files.</summary>
     public static IReadOnlyList<OutputFile> Of(LessonPack pack) =>
-    [
-        .. HtmlPages.Pack(pack).Select(page => OutputFile.OfText(page.FileName, page.Html)),
-        new("requisition.xlsx", stream => stream.Write(RequisitionWriter.Write(pack))),
-        new("observations.xlsx", stream => stream.Write(ObservationWriter.Write(pack))),
-        new("tasting.xlsx", stream => stream.Write(TastingWriter.Write(pack))),
-    ];
+        [
+            .. HtmlPages.Pack(pack).Select(page => OutputFile.OfText(page.FileName, page.Html)),
+            new("requisition.xlsx", stream => stream.Write(RequisitionWriter.Write(pack))),
+            new("observations.xlsx", stream => stream.Write(ObservationWriter.Write(pack))),
+            new("tasting.xlsx", stream => stream.Write(TastingWriter.Write(pack))),
+        ];
 
     /// <summary>The files with what an instructor should know of them.</summary>
     public static Produced Write(LessonPack pack)
@@ -36,7 +36,8 @@ public static class PackFiles
                 .. pack.Bench.Plan is null ? [new Note.NoPlan(pack.Bench, BenchClasses.Of(lesson, profile))] : (IEnumerable<Note>)[],
                 .. pack.Bench.Unlike is { Count: > 0 } unlike ? [new Note.Unlike(unlike, pack.Bench.Plan!.Class)] : (IEnumerable<Note>)[],
             ],
-            [])
+            []
+        )
         {
             Open = [Index],
         };

@@ -23,7 +23,9 @@ public static class PaperFile
         try
         {
             using var file = File.OpenRead(path);
-            return BoundedBytes.Read(file, IntakeLimits.FileBytes) is { } bytes ? Read(path, bytes, dealt) : new(null, [new(path, null, "It is too large to be such a workbook", Remedy)]);
+            return BoundedBytes.Read(file, IntakeLimits.FileBytes) is { } bytes
+                ? Read(path, bytes, dealt)
+                : new(null, [new(path, null, "It is too large to be such a workbook", Remedy)]);
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
@@ -35,7 +37,9 @@ public static class PaperFile
     internal static Reading<PaperReading> Read(Source source, DealtClass dealt)
     {
         using var file = source.Library.Tree.Open(source.Path);
-        return BoundedBytes.Read(file, IntakeLimits.FileBytes) is { } bytes ? Read(source.Path, bytes, dealt) : new(null, [new(source.Path, null, "It is too large to be such a workbook", Remedy)]);
+        return BoundedBytes.Read(file, IntakeLimits.FileBytes) is { } bytes
+            ? Read(source.Path, bytes, dealt)
+            : new(null, [new(source.Path, null, "It is too large to be such a workbook", Remedy)]);
     }
 
     private static Reading<PaperReading> Read(string path, byte[] bytes, DealtClass dealt)

@@ -5,7 +5,10 @@ using ClassKit.UseCases.Output;
 
 namespace ClassKit.UseCases.Practising;
 
-/// <summary>The files of practice after grading: a page a student that checks itself, a workbook with the same numbers, and who practises what and why.</summary>
+/// <summary>
+/// The files of practice after grading: a page a student that checks itself, a workbook with the same numbers, and who practises what and
+/// why.
+/// </summary>
 public static class FollowUpFiles
 {
     /// <summary>What to open first.</summary>
@@ -19,7 +22,9 @@ public static class FollowUpFiles
         return
         [
             OutputFile.OfText(Overview, () => HtmlPages.FollowUp(dealt, made.Chosen)),
-            .. dealt.Students.Select(student => OutputFile.OfText($"pages/{student.Who.Id}.html", () => HtmlPages.SelfCheck(dealt, student))),
+            .. dealt.Students.Select(student =>
+                OutputFile.OfText($"pages/{student.Who.Id}.html", () => HtmlPages.SelfCheck(dealt, student))
+            ),
             .. DealFiles.Of(dealt),
         ];
     }
@@ -31,9 +36,14 @@ public static class FollowUpFiles
         var (request, wish) = (made.Request, made.Request.Wish);
         List<Note> notes = [new Note.FollowingUp(made.Dealt.Students.Count, wish.Minutes, wish.Seed)];
         var graded = request.Grades.Students.Where(record => record.HasPoints).Select(record => record.Who.Id).ToHashSet();
-        var idle = request.Before.Students.Select(student => student.Who).Where(student => made.Chosen.TryGetValue(student.Id, out var chosen) && chosen.Count == 0).ToLookup(student => graded.Contains(student.Id));
-        if (idle[true].Any()) notes.Add(new Note.NothingMissed([.. idle[true]]));
-        if (idle[false].Any()) notes.Add(new Note.NothingGraded([.. idle[false]]));
+        var idle = request
+            .Before.Students.Select(student => student.Who)
+            .Where(student => made.Chosen.TryGetValue(student.Id, out var chosen) && chosen.Count == 0)
+            .ToLookup(student => graded.Contains(student.Id));
+        if (idle[true].Any())
+            notes.Add(new Note.NothingMissed([.. idle[true]]));
+        if (idle[false].Any())
+            notes.Add(new Note.NothingGraded([.. idle[false]]));
         return notes;
     }
 }

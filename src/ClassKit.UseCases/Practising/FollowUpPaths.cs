@@ -28,10 +28,19 @@ public sealed record FollowUpPaths(string Dealt, string Graded, FollowUpWish Wis
             return new(null, [.. dealt.Problems, .. grades.Problems, .. pool?.Problems ?? []]);
         var earlier = EarlierDeal.In(Into);
         return earlier.Succeeded
-            ? new(new(dealt.Model, grades.Model, Wish) { Pool = pool?.Model!.Exercises ?? [], Earlier = earlier.Model, Source = Dealt }, [])
+            ? new(
+                new(dealt.Model, grades.Model, Wish)
+                {
+                    Pool = pool?.Model!.Exercises ?? [],
+                    Earlier = earlier.Model,
+                    Source = Dealt,
+                },
+                []
+            )
             : new(null, earlier.Problems);
     }
 
     /// <summary>The files of the practice.</summary>
-    public static Produced Write(FollowUpMade made) => new(FollowUpFiles.Of(made), FollowUpFiles.Notes(made), []) { Open = [FollowUpFiles.Overview] };
+    public static Produced Write(FollowUpMade made) =>
+        new(FollowUpFiles.Of(made), FollowUpFiles.Notes(made), []) { Open = [FollowUpFiles.Overview] };
 }

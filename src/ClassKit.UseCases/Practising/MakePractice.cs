@@ -29,12 +29,33 @@ public static class MakePractice
         // One exercise with few variants must not cost the practice of all others.
         while (set.Exercises.Except(leftOut.Select(one => one.Exercise)).ToList() is { Count: > 0 } left)
         {
-            var result = Dealer.Deal(set.Id, set.Title, left, set.Marking, request.Roster ?? Anyone, request.Seed, new(DealPurpose.Practice, request.Avoid), run.Draws());
-            if (result.Class is { } dealt) return new(new(request, dealt, result.Shared, leftOut), []);
-            if (result.Problems.Any(problem => problem.Because is not null)) return new(null, PracticeSet.Undealt(set.Source, result));
+            var result = Dealer.Deal(
+                set.Id,
+                set.Title,
+                left,
+                set.Marking,
+                request.Roster ?? Anyone,
+                request.Seed,
+                new(DealPurpose.Practice, request.Avoid),
+                run.Draws()
+            );
+            if (result.Class is { } dealt)
+                return new(new(request, dealt, result.Shared, leftOut), []);
+            if (result.Problems.Any(problem => problem.Because is not null))
+                return new(null, PracticeSet.Undealt(set.Source, result));
             leftOut.AddRange(result.Problems.Select(problem => new NotPractised(problem.Exercise, GivesAway: false)));
         }
 
-        return new(null, [new(set.Source, null, "Nothing is left to practise", "Every exercise of it is still to be handed in, and practice would show its answers. Practise others, or these after grading.")]);
+        return new(
+            null,
+            [
+                new(
+                    set.Source,
+                    null,
+                    "Nothing is left to practise",
+                    "Every exercise of it is still to be handed in, and practice would show its answers. Practise others, or these after grading."
+                ),
+            ]
+        );
     }
 }

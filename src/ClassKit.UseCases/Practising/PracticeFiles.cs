@@ -15,7 +15,12 @@ public static class PracticeFiles
     {
         ArgumentNullException.ThrowIfNull(practice);
         var (dealt, isForAnyone) = (practice.Dealt, practice.Request.Roster is null);
-        return [.. dealt.Students.Select(student => OutputFile.OfText(isForAnyone ? ForAnyone : $"pages/{student.Who.Id}.html", () => HtmlPages.SelfCheck(dealt, student)))];
+        return
+        [
+            .. dealt.Students.Select(student =>
+                OutputFile.OfText(isForAnyone ? ForAnyone : $"pages/{student.Who.Id}.html", () => HtmlPages.SelfCheck(dealt, student))
+            ),
+        ];
     }
 
     /// <summary>What an instructor should know of them.</summary>

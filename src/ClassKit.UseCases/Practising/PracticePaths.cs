@@ -26,7 +26,14 @@ public sealed record PracticePaths(string Folder, SetWish Wish, ulong Seed)
         var roster = Roster is null ? null : RosterReader.Read(Roster);
         var before = ApartFrom is null ? null : DealtFolder.Read(ApartFrom);
         return set.Succeeded && roster is not { Succeeded: false } && before is not { Succeeded: false }
-            ? new(new(set.Model, Seed) { Roster = roster?.Model, Avoid = before is null ? NumbersToAvoid.None : NumbersToAvoid.OfAnyone(before.Model!) }, [])
+            ? new(
+                new(set.Model, Seed)
+                {
+                    Roster = roster?.Model,
+                    Avoid = before is null ? NumbersToAvoid.None : NumbersToAvoid.OfAnyone(before.Model!),
+                },
+                []
+            )
             : new(null, [.. set.Problems, .. roster?.Problems ?? [], .. before?.Problems ?? []]);
     }
 

@@ -17,7 +17,17 @@ public static class WorkBenchSum
         var sum = request.Sum;
         var reading = SumReading.Of(sum, request.Typed);
         if (reading.Values is not { } values)
-            return new(null, [.. reading.Problems.Select(problem => new Diagnostic(problem.Name, null, problem.Why.Message.TrimEnd('.'), problem.Why.Remedy))]);
+            return new(
+                null,
+                [
+                    .. reading.Problems.Select(problem => new Diagnostic(
+                        problem.Name,
+                        null,
+                        problem.Why.Message.TrimEnd('.'),
+                        problem.Why.Remedy
+                    )),
+                ]
+            );
         return sum.Work(values).TryGet(out var result, out var why)
             ? new(new(sum, reading.Typed, result), [])
             : new(null, [new(sum.Id, null, why.Message.TrimEnd('.'), why.Remedy)]);

@@ -14,9 +14,14 @@ internal static class DealParts
         var document = PlainJson.Read(DealtJson.Write(dealt));
         var seats = PlainJson.Take(document, Students);
         return new(
-            dealt.Identity!.Digest, dealt.Identity.Code, dealt.Lesson, dealt.LessonTitle, PlainJson.Write(document),
+            dealt.Identity!.Digest,
+            dealt.Identity.Code,
+            dealt.Lesson,
+            dealt.LessonTitle,
+            PlainJson.Write(document),
             [.. dealt.Exercises.SelectMany(exercise => exercise.Parts.Select(part => new DealPart(exercise.Id, part.Id, exercise.Skill)))],
-            [.. dealt.Students.Zip(seats, (seat, entry) => new DealSeat(seat.Who.Id, PlainJson.Write(entry)))])
+            [.. dealt.Students.Zip(seats, (seat, entry) => new DealSeat(seat.Who.Id, PlainJson.Write(entry)))]
+        )
         {
             Replaces = dealt.Replaces?.Digest,
         };
@@ -27,6 +32,8 @@ internal static class DealParts
     {
         var document = PlainJson.Read(deal.Frozen);
         PlainJson.Put(document, Students, deal.Seats.Select(seat => seat.Entry));
-        return DealtJson.Read(deal.Code, PlainJson.Write(document)) is { Succeeded: true, Model: var dealt } ? dealt : throw new InvalidDataException($"deal {deal.Code} cannot be read back");
+        return DealtJson.Read(deal.Code, PlainJson.Write(document)) is { Succeeded: true, Model: var dealt }
+            ? dealt
+            : throw new InvalidDataException($"deal {deal.Code} cannot be read back");
     }
 }

@@ -36,39 +36,65 @@ public static class EnterGrades
         ArgumentNullException.ThrowIfNull(run);
         var dealt = request.Grades.Dealt;
         var called = request.Class ?? dealt.Cohort;
-        if (dealt.Identity is not { } identity) return Problem(dealt.LessonTitle, "It was dealt before deals had identities", "Deal and grade again with this program.");
-        if (called.Length == 0) return Problem(dealt.LessonTitle, "Nobody has said what the class is called", "Name the class.");
+        if (dealt.Identity is not { } identity)
+            return Problem(dealt.LessonTitle, "It was dealt before deals had identities", "Deal and grade again with this program.");
+        if (called.Length == 0)
+            return Problem(dealt.LessonTitle, "Nobody has said what the class is called", "Name the class.");
 
         run.Begin(RunStep.Recording, 1).Next();
-        return RecordTroubles.Told(() => request.Record.Write(request.Author.Of(Kind, $"{called}: {dealt.LessonTitle}, deal {identity.Code}"), session =>
-        {
-            var erased = StillErased.Among(session, request.Grades.Students.Select(student => student.Who.Id));
-            var grades = GradesWithout.Of(request.Grades, erased);
-            var deal = DealParts.Of(grades.Dealt);
-            var named = ClassRegister.Put(session, called);
-            var others = ClassRegister.Enrol(session, named, [.. grades.Students.Select(student => student.Who)], request.Author.Today, comeBack: false);
-            if (others.Count > 0)
+        return RecordTroubles.Told(() =>
+            request.Record.Write(request.Author.Of(Kind, $"{called}: {dealt.LessonTitle}, deal {identity.Code}"), session =>
             {
-                session.Abandon();
-                return new Reading<EnteredGrades>(null, [.. others.Select(Of)]);
-            }
-            DealRegister.Put(session, named, deal);
-            // Grades may be by another marking scheme than the deal has on record.
-            var number = GradingRegister.Put(session, GradesParts.Of(grades, DealRegister.Read(session, deal.Digest)!));
-            if (number is null) session.Abandon();
-            return new(new(called, identity.Code, grades.Students.Count, number) { StillErased = erased.Count }, []);
-        }));
+                var erased = StillErased.Among(session, request.Grades.Students.Select(student => student.Who.Id));
+                var grades = GradesWithout.Of(request.Grades, erased);
+                var deal = DealParts.Of(grades.Dealt);
+                var named = ClassRegister.Put(session, called);
+                var others = ClassRegister.Enrol(
+                    session,
+                    named,
+                    [.. grades.Students.Select(student => student.Who)],
+                    request.Author.Today,
+                    comeBack: false
+                );
+                if (others.Count > 0)
+                {
+                    session.Abandon();
+                    return new Reading<EnteredGrades>(null, [.. others.Select(Of)]);
+                }
+                DealRegister.Put(session, named, deal);
+                // Grades may be by another marking scheme than the deal has on record.
+                var number = GradingRegister.Put(session, GradesParts.Of(grades, DealRegister.Read(session, deal.Digest)!));
+                if (number is null)
+                    session.Abandon();
+                return new(new(called, identity.Code, grades.Students.Count, number) { StillErased = erased.Count }, []);
+            })
+        );
     }
 
     /// <summary>What the instructor is told.</summary>
     public static Produced Write(EnteredGrades entered)
     {
         ArgumentNullException.ThrowIfNull(entered);
-        return new([], [entered.Number is { } number ? new Note.Entered(entered.Class, entered.Students, entered.Deal, number) : new Note.EnteredBefore(entered.Deal), .. StillErased.Notes(entered.StillErased)], []);
+        return new(
+            [],
+            [
+                entered.Number is { } number
+                    ? new Note.Entered(entered.Class, entered.Students, entered.Deal, number)
+                    : new Note.EnteredBefore(entered.Deal),
+                .. StillErased.Notes(entered.StillErased),
+            ],
+            []
+        );
     }
 
-    private static Reading<EnteredGrades> Problem(string file, string found, string expected) => new(null, [new(file, null, found, expected)]);
+    private static Reading<EnteredGrades> Problem(string file, string found, string expected) =>
+        new(null, [new(file, null, found, expected)]);
 
-    internal static Diagnostic Of(OtherOfThatId other) => new(
-        other.Student.Id, null, $"{other.Student.Name} has the id of {other.OnRecord.Name}, who is on record in another class", "Give one of them another id on the roster: an id is one person's throughout the record.");
+    internal static Diagnostic Of(OtherOfThatId other) =>
+        new(
+            other.Student.Id,
+            null,
+            $"{other.Student.Name} has the id of {other.OnRecord.Name}, who is on record in another class",
+            "Give one of them another id on the roster: an id is one person's throughout the record."
+        );
 }

@@ -18,10 +18,24 @@ public static class EnterLesson
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(run);
         var lesson = LessonReader.Read(request.Lesson);
-        if (!lesson.Succeeded) return new(null, lesson.Problems);
+        if (!lesson.Succeeded)
+            return new(null, lesson.Problems);
         run.Begin(RunStep.Recording, 1).Next();
-        return RecordTroubles.Told(() => request.Record.Write(request.Author.Of(EnterGrades.Kind, $"{request.Class}: {lesson.Model.Title}"), session =>
-            new Reading<LessonGiven>(LessonRegister.Put(session, ClassRegister.Put(session, request.Class), lesson.Model.Id, lesson.Model.Title, request.Day ?? request.Author.Today), [])));
+        return RecordTroubles.Told(() =>
+            request.Record.Write(
+                request.Author.Of(EnterGrades.Kind, $"{request.Class}: {lesson.Model.Title}"),
+                session => new Reading<LessonGiven>(
+                    LessonRegister.Put(
+                        session,
+                        ClassRegister.Put(session, request.Class),
+                        lesson.Model.Id,
+                        lesson.Model.Title,
+                        request.Day ?? request.Author.Today
+                    ),
+                    []
+                )
+            )
+        );
     }
 
     /// <summary>What the instructor is told.</summary>

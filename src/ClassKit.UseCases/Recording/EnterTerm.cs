@@ -13,8 +13,9 @@ using ClassKit.Wording.Notes;
 
 namespace ClassKit.UseCases.Recording;
 
-/// <summary>Puts a term on record: its works, which deals they were, what was seen at the bench, and the marks that were typed. The record follows the files: a mark that was taken out of them
-/// goes off the record, and who is on the class list no more has left; the log keeps both.</summary>
+/// <summary>Puts a term on record: its works, which deals they were, what was seen at the bench, and the marks that were typed. The record
+/// follows the files: a mark that was taken out of them goes off the record, and who is on the class list no more has left; the log keeps
+/// both.</summary>
 public static class EnterTerm
 {
     /// <summary>The term that a file describes, with the deals of its calculation sets.</summary>
@@ -24,7 +25,8 @@ public static class EnterTerm
     {
         ArgumentNullException.ThrowIfNull(make);
         var plan = TermReader.Read(path);
-        if (!plan.Succeeded) return new(null, plan.Problems);
+        if (!plan.Succeeded)
+            return new(null, plan.Problems);
         var deals = TermDeals.Of(plan.Model);
         return deals.Succeeded ? new(make(plan.Model, deals.Model), []) : new(null, deals.Problems);
     }
@@ -38,39 +40,63 @@ public static class EnterTerm
         ArgumentNullException.ThrowIfNull(run);
         var whole = request.Plan;
         var called = request.Class ?? whole.Class.Cohort;
-        if (called.Length == 0) return new(null, [new(whole.Path, null, "Nobody has said what the class is called", "Name the class profile in the term's front matter, or name the class.")]);
+        if (called.Length == 0)
+            return new(
+                null,
+                [
+                    new(
+                        whole.Path,
+                        null,
+                        "Nobody has said what the class is called",
+                        "Name the class profile in the term's front matter, or name the class."
+                    ),
+                ]
+            );
         return RecordTroubles.Told(() => request.Record.Write(request.Author.Of(EnterGrades.Kind, $"{called}: {whole.Title}"), session =>
-        {
-            var erased = StillErased.Among(session, whole.Class.Students.Select(student => student.Id));
-            var plan = StillErased.Without(whole, erased);
-            List<Diagnostic> problems = [];
-            var named = ClassRegister.Put(session, called);
-            problems.AddRange(ClassRegister.Enrol(session, named, plan.Class.Students, request.Author.Today).Select(EnterGrades.Of));
-            var listed = plan.Class.Students.Select(student => student.Id).ToHashSet(StringComparer.Ordinal);
-            var left = Leave(session, named, listed, request.Author.Today);
-            if (problems.Count == 0) ArrangementRegister.Put(session, named, [.. plan.Class.Students.SelectMany(student => ArrangementWords.Each(plan.Class.ArrangementOf(student.Id), plan.Class.TimeZone).Select(what => (student.Id, what)))], request.Author.Today);
-            var term = problems.Count > 0 ? null : TermRegister.Put(session, named, plan.Title);
-            List<(string Work, int Taken, int Left)> followed = [];
-            if (term is not null)
             {
-                foreach (var (place, work) in run.Each(RunStep.Recording, plan.Works.Index().ToList()))
-                    followed.Add(FilesFollowed.Of(session, Enter(session, term, place, work, request, problems), work, listed));
-            }
-            if (problems.Count == 0)
-            {
-                return new Reading<EnteredTerm>(
-                    new(called, plan.Title, plan.Works.Count, plan.Works.Sum(Marks))
-                    {
-                        StillErased = erased.Count,
-                        TakenOff = followed.Sum(work => work.Taken),
-                        Unfiled = [.. followed.Where(work => work.Left > 0).Select(work => work.Work)],
-                        Left = left,
-                    },
-                    []);
-            }
-            session.Abandon();
-            return new(null, problems);
-        }));
+                var erased = StillErased.Among(session, whole.Class.Students.Select(student => student.Id));
+                var plan = StillErased.Without(whole, erased);
+                List<Diagnostic> problems = [];
+                var named = ClassRegister.Put(session, called);
+                problems.AddRange(ClassRegister.Enrol(session, named, plan.Class.Students, request.Author.Today).Select(EnterGrades.Of));
+                var listed = plan.Class.Students.Select(student => student.Id).ToHashSet(StringComparer.Ordinal);
+                var left = Leave(session, named, listed, request.Author.Today);
+                if (problems.Count == 0)
+                    ArrangementRegister.Put(
+                        session,
+                        named,
+                        [
+                            .. plan.Class.Students.SelectMany(student =>
+                                ArrangementWords
+                                    .Each(plan.Class.ArrangementOf(student.Id), plan.Class.TimeZone)
+                                    .Select(what => (student.Id, what))
+                            ),
+                        ],
+                        request.Author.Today
+                    );
+                var term = problems.Count > 0 ? null : TermRegister.Put(session, named, plan.Title);
+                List<(string Work, int Taken, int Left)> followed = [];
+                if (term is not null)
+                {
+                    foreach (var (place, work) in run.Each(RunStep.Recording, plan.Works.Index().ToList()))
+                        followed.Add(FilesFollowed.Of(session, Enter(session, term, place, work, request, problems), work, listed));
+                }
+                if (problems.Count == 0)
+                {
+                    return new Reading<EnteredTerm>(
+                        new(called, plan.Title, plan.Works.Count, plan.Works.Sum(Marks))
+                        {
+                            StillErased = erased.Count,
+                            TakenOff = followed.Sum(work => work.Taken),
+                            Unfiled = [.. followed.Where(work => work.Left > 0).Select(work => work.Work)],
+                            Left = left,
+                        },
+                        []
+                    );
+                }
+                session.Abandon();
+                return new(null, problems);
+            }));
     }
 
     /// <summary>What the instructor is told.</summary>
@@ -83,39 +109,80 @@ public static class EnterTerm
     private static IEnumerable<Note> Notes(EnteredTerm entered)
     {
         yield return new Note.TermEntered(entered.Class, entered.Title, entered.Works, entered.Marks);
-        if (entered.TakenOff > 0) yield return new Note.MarksTakenOff(entered.TakenOff);
-        if (entered.Unfiled.Count > 0) yield return new Note.MarksWithoutFile(entered.Unfiled);
-        if (entered.Left.Count > 0) yield return new Note.EnrolmentEnded(entered.Class, entered.Left);
+        if (entered.TakenOff > 0)
+            yield return new Note.MarksTakenOff(entered.TakenOff);
+        if (entered.Unfiled.Count > 0)
+            yield return new Note.MarksWithoutFile(entered.Unfiled);
+        if (entered.Left.Count > 0)
+            yield return new Note.EnrolmentEnded(entered.Class, entered.Left);
     }
 
     /// <summary>Ends the enrolment of whoever is on the class list no more.</summary>
     private static IReadOnlyList<Student> Leave(WritingSession session, RecordedClass named, HashSet<string> listed, DateOnly today) =>
-        [.. ClassRegister.Of(session, named).Where(one => one.Until is null && !listed.Contains(one.Student.Id) && ClassRegister.Leave(session, named, one.Student.Id, today)).Select(one => one.Student)];
+        [
+            .. ClassRegister
+                .Of(session, named)
+                .Where(one =>
+                    one.Until is null && !listed.Contains(one.Student.Id) && ClassRegister.Leave(session, named, one.Student.Id, today)
+                )
+                .Select(one => one.Student),
+        ];
 
-    private static RecordedWork Enter(WritingSession session, RecordedTerm term, int place, PlannedWork planned, EnterTermRequest request, List<Diagnostic> problems)
+    private static RecordedWork Enter(
+        WritingSession session,
+        RecordedTerm term,
+        int place,
+        PlannedWork planned,
+        EnterTermRequest request,
+        List<Diagnostic> problems
+    )
     {
         var deals = request.Deals.GetValueOrDefault(planned.Title);
         // What was never graded has no points yet; 1 stands for them until it is.
-        var work = TermRegister.PutWork(session, term, place, new(planned.Title, planned.Title, planned.Kind, planned.Category, planned.OutOf ?? (deals?.OutOf > 0 ? deals.OutOf : 1)), due: deals?.Due);
+        var work = TermRegister.PutWork(
+            session,
+            term,
+            place,
+            new(planned.Title, planned.Title, planned.Kind, planned.Category, planned.OutOf ?? (deals?.OutOf > 0 ? deals.OutOf : 1)),
+            due: deals?.Due
+        );
         foreach (var (sitting, deal) in (deals?.Digests ?? []).Index())
         {
             if (!TermRegister.Sit(session, work, sitting + 1, deal))
-                problems.Add(new(request.Plan.Path, planned.Line, $"The grades of `{planned.Graded[sitting]}` are not on record", "Enter that folder first, and then the term."));
+                problems.Add(
+                    new(
+                        request.Plan.Path,
+                        planned.Line,
+                        $"The grades of `{planned.Graded[sitting]}` are not on record",
+                        "Enter that folder first, and then the term."
+                    )
+                );
         }
-        if (deals is { Digests.Count: > 0 }) TermRegister.SatAtMost(session, work, deals.Digests.Count);
+        if (deals is { Digests.Count: > 0 })
+            TermRegister.SatAtMost(session, work, deals.Digests.Count);
         foreach (var (sitting, marking) in planned.Bench.Index())
         {
             if (!BenchRegister.Measure(session, work, marking.Scale))
             {
-                problems.Add(new(request.Plan.Path, planned.Line, $"`{planned.Title}` was marked by another rubric, whose marks are on record", "Put the rubric back as it was, or give the work another name."));
+                problems.Add(
+                    new(
+                        request.Plan.Path,
+                        planned.Line,
+                        $"`{planned.Title}` was marked by another rubric, whose marks are on record",
+                        "Put the rubric back as it was, or give the work another name."
+                    )
+                );
                 continue;
             }
             BenchRegister.Put(session, work, sitting + 1, 1, marking.First);
-            if (marking.Second is { } second) BenchRegister.Put(session, work, sitting + 1, 2, second);
+            if (marking.Second is { } second)
+                BenchRegister.Put(session, work, sitting + 1, 2, second);
         }
-        foreach (var typed in planned.Typed) TypedMarks.Put(session, work, new(typed.Student, planned.Title, typed.Sitting, typed.Mark));
+        foreach (var typed in planned.Typed)
+            TypedMarks.Put(session, work, new(typed.Student, planned.Title, typed.Sitting, typed.Mark));
         return work;
     }
 
-    private static int Marks(PlannedWork work) => work.Typed.Count + work.Bench.Sum(marking => marking.First.Places.Count + (marking.Second?.Places.Count ?? 0));
+    private static int Marks(PlannedWork work) =>
+        work.Typed.Count + work.Bench.Sum(marking => marking.First.Places.Count + (marking.Second?.Places.Count ?? 0));
 }

@@ -8,8 +8,15 @@ namespace ClassKit.UseCases.Recording;
 /// <param name="Author">Who puts it there, when and why.</param>
 /// <param name="Class">What the class is called; null for what its profile calls it.</param>
 /// <param name="Plan">The term as it is written down.</param>
-/// <param name="Deals">The identities of the deals of each calculation set, one a sitting, by the title of the work, and the points possible.</param>
-public sealed record EnterTermRequest(TeachingRecord Record, Author Author, string? Class, TermPlan Plan, IReadOnlyDictionary<string, SatDeals> Deals);
+/// <param name="Deals">The identities of the deals of each calculation set, one a sitting, by the title of the work, and the points
+/// possible.</param>
+public sealed record EnterTermRequest(
+    TeachingRecord Record,
+    Author Author,
+    string? Class,
+    TermPlan Plan,
+    IReadOnlyDictionary<string, SatDeals> Deals
+);
 
 /// <summary>The deals of a calculation set.</summary>
 /// <param name="OutOf">The points possible.</param>

@@ -16,7 +16,10 @@ public sealed record EraseRequest(TeachingRecord? Record, Author Author, string 
     /// <summary>True to take the student out of those files, too.</summary>
     public bool WithFiles { get; init; }
 
-    /// <summary>A student to be taken out of the record of a place, which is opened; where there is no record, and the files are meant, out of the files alone.</summary>
+    /// <summary>
+    /// A student to be taken out of the record of a place, which is opened; where there is no record, and the files are meant, out of the
+    /// files alone.
+    /// </summary>
     /// <param name="place">The record, or the folder that has it.</param>
     /// <param name="author">Who does it, when and why.</param>
     /// <param name="student">The student's id.</param>
@@ -25,8 +28,14 @@ public sealed record EraseRequest(TeachingRecord? Record, Author Author, string 
     public static Reading<EraseRequest> At(string place, Author author, string student, bool isMeant, bool withFiles)
     {
         ArgumentNullException.ThrowIfNull(author);
-        var opened = withFiles && !File.Exists(RecordPlace.Of(place)) ? new(null, []) : RecordPlace.Open(place, author.Now, mayBegin: false);
-        return new(opened.Problems.Count > 0 ? null : new(opened.Model, author, student, isMeant) { Folder = RecordPlace.FolderOf(place), WithFiles = withFiles }, opened.Problems);
+        var opened =
+            withFiles && !File.Exists(RecordPlace.Of(place)) ? new(null, []) : RecordPlace.Open(place, author.Now, mayBegin: false);
+        return new(
+            opened.Problems.Count > 0
+                ? null
+                : new(opened.Model, author, student, isMeant) { Folder = RecordPlace.FolderOf(place), WithFiles = withFiles },
+            opened.Problems
+        );
     }
 
     /// <summary>Closes the record.</summary>

@@ -9,13 +9,19 @@ using ClassKit.UseCases.Running;
 
 namespace ClassKit.UseCases.Recording;
 
-/// <summary>Takes a student out of the record, and out of the files of the teaching folder where that is asked for: the class's statistics stay on record, and nobody can say whose they were.</summary>
+/// <summary>
+/// Takes a student out of the record, and out of the files of the teaching folder where that is asked for: the class's statistics stay on
+/// record, and nobody can say whose they were.
+/// </summary>
 public static class EraseStudent
 {
     /// <summary>What the change is called.</summary>
     public const string Kind = "erase";
 
-    /// <summary>Erases, or says what it would come to. What was cut off in between goes on when it is done again: class lists come last, so that the student is known until then.</summary>
+    /// <summary>
+    /// Erases, or says what it would come to. What was cut off in between goes on when it is done again: class lists come last, so that the
+    /// student is known until then.
+    /// </summary>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
     public static Reading<ErasedStudent> Run(EraseRequest request, Run run)
     {
@@ -26,23 +32,45 @@ public static class EraseStudent
         {
             var recorded = request.Record?.Read(session => ClassRegister.FindStudent(session, request.Student));
             var who = recorded ?? (request.Folder is { } folder ? StudentFiles.Find(folder, request.Student) : null);
-            if (who is null || (recorded is null && !request.WithFiles)) return new Reading<ErasedStudent>(null, [new(request.Student, null, "The record knows nobody of that id", "Name a student by the id on the roster.")]);
+            if (who is null || (recorded is null && !request.WithFiles))
+                return new Reading<ErasedStudent>(
+                    null,
+                    [new(request.Student, null, "The record knows nobody of that id", "Name a student by the id on the roster.")]
+                );
             var files = request.Folder is null ? null : StudentFiles.Look(request.Folder, who);
             try
             {
                 var takes = request is { IsMeant: true, WithFiles: true };
-                if (takes) files?.TakeAway(lists: false);
+                if (takes)
+                    files?.TakeAway(lists: false);
                 var erased = recorded is null ? null : OffTheRecord(request);
-                if (takes) files?.TakeAway(lists: true);
-                return new Reading<ErasedStudent>(new(who, erased, request.Record is { Path: { Length: > 0 } path } ? Backups.Of(path) : [])
-                {
-                    Traces = files?.Traces ?? [],
-                    Fate = takes ? TraceFate.Gone : request.WithFiles ? TraceFate.Asked : TraceFate.Untouched,
-                }, []);
+                if (takes)
+                    files?.TakeAway(lists: true);
+                return new Reading<ErasedStudent>(
+                    new(who, erased, request.Record is { Path: { Length: > 0 } path } ? Backups.Of(path) : [])
+                    {
+                        Traces = files?.Traces ?? [],
+                        Fate =
+                            takes ? TraceFate.Gone
+                            : request.WithFiles ? TraceFate.Asked
+                            : TraceFate.Untouched,
+                    },
+                    []
+                );
             }
             catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
             {
-                return new Reading<ErasedStudent>(null, [new(request.Folder!, null, $"Some files could not be changed: {failure.Message}", "Close the programs that have them open, and erase once more: what is done already stays done.")]);
+                return new Reading<ErasedStudent>(
+                    null,
+                    [
+                        new(
+                            request.Folder!,
+                            null,
+                            $"Some files could not be changed: {failure.Message}",
+                            "Close the programs that have them open, and erase once more: what is done already stays done."
+                        ),
+                    ]
+                );
             }
         });
     }
@@ -55,10 +83,22 @@ public static class EraseStudent
         return new(
             [],
             [
-                .. done.Erased is { } erased ? [new Note.ErasedStudent(erased.Student.Id, erased.Removed, erased.Kept, erased.Mentions, [.. done.Backups.Select(path => Path.GetFileName(path))])] : (IEnumerable<Note>)[new Note.NotOnRecord(done.Who.Id)],
+                .. done.Erased is { } erased
+                    ?
+                    [
+                        new Note.ErasedStudent(
+                            erased.Student.Id,
+                            erased.Removed,
+                            erased.Kept,
+                            erased.Mentions,
+                            [.. done.Backups.Select(path => Path.GetFileName(path))]
+                        ),
+                    ]
+                    : (IEnumerable<Note>)[new Note.NotOnRecord(done.Who.Id)],
                 .. done.Traces.Count == 0 ? (IEnumerable<Note>)[] : [new Note.StillNamed(done.Traces, done.Fate)],
             ],
-            []);
+            []
+        );
     }
 
     private static Erased? OffTheRecord(EraseRequest request)
@@ -67,10 +107,12 @@ public static class EraseStudent
         var erased = request.Record!.Write(request.Author.Of(Kind, ErasedMark.Of(request.Student)), session =>
         {
             var gone = Erasure.Erase(session, request.Student, Mentions.Without);
-            if (!request.IsMeant || gone is null) session.Abandon();
+            if (!request.IsMeant || gone is null)
+                session.Abandon();
             return gone;
         });
-        if (request.IsMeant && erased is not null) request.Record.Scour();
+        if (request.IsMeant && erased is not null)
+            request.Record.Scour();
         return erased;
     }
 }

@@ -16,8 +16,10 @@ public sealed record GivenOut(int Number, DateTimeOffset At, IReadOnlyDictionary
     public static GivenOut? Of(TeachingRecord record, string named, string title)
     {
         ArgumentNullException.ThrowIfNull(record);
-        return record.Read(session => TermOnRecord.Find(session, named, title) is { } term && FrozenGrades.Last(session, term) is { } last
-            ? new GivenOut(last.Number, last.At, FrozenGrades.Of(session, term).ToDictionary(grade => grade.Student))
-            : null);
+        return record.Read(session =>
+            TermOnRecord.Find(session, named, title) is { } term && FrozenGrades.Last(session, term) is { } last
+                ? new GivenOut(last.Number, last.At, FrozenGrades.Of(session, term).ToDictionary(grade => grade.Student))
+                : null
+        );
     }
 }

@@ -12,7 +12,12 @@ namespace ClassKit.UseCases.Recording;
 /// <summary>Grades taken apart into what the record keeps of everybody, and put together again, equal in every field.</summary>
 internal static class GradesParts
 {
-    private const string Students = "students", Files = "files", Unmatched = "unmatched", Typed = "typed", Deal = "deal", Owner = "student";
+    private const string Students = "students",
+        Files = "files",
+        Unmatched = "unmatched",
+        Typed = "typed",
+        Deal = "deal",
+        Owner = "student";
 
     public static RecordedGrading Of(ClassGrades grades, RecordedDeal deal)
     {
@@ -21,13 +26,19 @@ internal static class GradesParts
         var (students, files, typed) = (PlainJson.Take(frame, Students), PlainJson.Take(frame, Files), PlainJson.Take(frame, Typed));
         // It follows from the files.
         frame.Remove(Unmatched);
-        if (Frozen(frame[Deal]) == deal.Frozen) frame.Remove(Deal);
+        if (Frozen(frame[Deal]) == deal.Frozen)
+            frame.Remove(Deal);
         var places = deal.Parts.Index().ToDictionary(part => (part.Item.Exercise, part.Item.Part), part => part.Index);
         return new(
-            deal.Digest, Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text))), grades.Judging?.Version, grades.Judging?.Program ?? "", PlainJson.Write(frame),
+            deal.Digest,
+            Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text))),
+            grades.Judging?.Version,
+            grades.Judging?.Program ?? "",
+            PlainJson.Write(frame),
             [.. grades.Students.Zip(students, (student, entry) => Of(student, entry, places))],
             [.. files.Select(file => new ReturnedEntry((string?)file[Owner], (string?)file["sha256"], PlainJson.Write(file)))],
-            [.. typed.Select(one => new TypedEntry((string)one[Owner]!, PlainJson.Write(one)))]);
+            [.. typed.Select(one => new TypedEntry((string)one[Owner]!, PlainJson.Write(one)))]
+        );
     }
 
     /// <summary>The grades of all who are still on record.</summary>
@@ -40,30 +51,49 @@ internal static class GradesParts
         PlainJson.Put(document, Students, grading.Students.Select(student => student.Entry).OfType<string>());
         PlainJson.Put(document, Files, grading.Files.Select(file => file.Entry));
         PlainJson.Put(document, Unmatched, []);
-        if (grading.Typed.Count > 0) PlainJson.Put(document, Typed, grading.Typed.Select(typed => typed.Entry));
+        if (grading.Typed.Count > 0)
+            PlainJson.Put(document, Typed, grading.Typed.Select(typed => typed.Entry));
         if (document[Deal] is null)
         {
             document[Deal] = PlainJson.Read(deal.Frozen);
             document[Deal]![Students] = new JsonArray();
         }
-        return GradesJson.Read(deal.Code, PlainJson.Write(document), dealt) is { Succeeded: true, Model: var grades } ? grades : throw new InvalidDataException($"grades of deal {deal.Code} cannot be read back");
+        return GradesJson.Read(deal.Code, PlainJson.Write(document), dealt) is { Succeeded: true, Model: var grades }
+            ? grades
+            : throw new InvalidDataException($"grades of deal {deal.Code} cannot be read back");
     }
 
     /// <summary>The deal within the grades in the form in which the record keeps deals.</summary>
     private static string? Frozen(JsonNode? deal)
     {
-        if (deal is null) return null;
+        if (deal is null)
+            return null;
         var bare = deal.DeepClone().AsObject();
         bare.Remove(Students);
         return PlainJson.Write(bare);
     }
 
-    private static GradedStudent Of(StudentGrade student, JsonObject entry, Dictionary<(string, string), int> places) => new(
-        student.Who.Id, (string)entry["status"]!,
-        student.HasPoints ? student.Points : null, student.HasPoints ? student.OutOf : null,
-        student.Late?.Days, student.Late?.Off,
-        [.. student.Answers.Select(answer => new RecordedAnswer(
-            places[(answer.Exercise.Id, answer.Part.Id)], OutcomeWords.Of(answer.Outcome), answer.Points, answer.OutOf, answer.Misconception?.Id, answer.NearMiss?.Formula,
-            answer.Correction is { } correction ? new(correction.AsGraded, correction.Reason) : null)).OrderBy(answer => answer.Place)],
-        PlainJson.Write(entry));
+    private static GradedStudent Of(StudentGrade student, JsonObject entry, Dictionary<(string, string), int> places) =>
+        new(
+            student.Who.Id,
+            (string)entry["status"]!,
+            student.HasPoints ? student.Points : null,
+            student.HasPoints ? student.OutOf : null,
+            student.Late?.Days,
+            student.Late?.Off,
+            [
+                .. student
+                    .Answers.Select(answer => new RecordedAnswer(
+                        places[(answer.Exercise.Id, answer.Part.Id)],
+                        OutcomeWords.Of(answer.Outcome),
+                        answer.Points,
+                        answer.OutOf,
+                        answer.Misconception?.Id,
+                        answer.NearMiss?.Formula,
+                        answer.Correction is { } correction ? new(correction.AsGraded, correction.Reason) : null
+                    ))
+                    .OrderBy(answer => answer.Place),
+            ],
+            PlainJson.Write(entry)
+        );
 }

@@ -9,15 +9,20 @@ internal static class Mentions
 {
     private const string Flags = "flags";
 
-    /// <summary>A graded student's entry without the flags that name somebody; null for the entry of a file whose name or fate does.</summary>
+    /// <summary>
+    /// A graded student's entry without the flags that name somebody; null for the entry of a file whose name or fate does.
+    /// </summary>
     public static string? Without(string entry, Student student)
     {
         var document = PlainJson.Read(entry);
         var sought = new SoughtStudent(student, []);
-        if (document[Flags] is not JsonArray flags) return Names(document, sought) ? null : entry;
+        if (document[Flags] is not JsonArray flags)
+            return Names(document, sought) ? null : entry;
         var naming = flags.Where(flag => Names(flag, sought)).ToList();
-        if (naming.Count == 0) return entry;
-        foreach (var flag in naming) flags.Remove(flag);
+        if (naming.Count == 0)
+            return entry;
+        foreach (var flag in naming)
+            flags.Remove(flag);
         return PlainJson.Write(document);
     }
 

@@ -6,7 +6,10 @@ using ClassKit.UseCases.Running;
 
 namespace ClassKit.UseCases.Recording;
 
-/// <summary>Keeps the record in a folder of the instructor's choice: a whole copy stands there before the old file goes, and the teaching folder says where it is.</summary>
+/// <summary>
+/// Keeps the record in a folder of the instructor's choice: a whole copy stands there before the old file goes, and the teaching folder
+/// says where it is.
+/// </summary>
 public static class MoveRecord
 {
     /// <summary>What the change is called.</summary>
@@ -30,8 +33,10 @@ public static class MoveRecord
             {
                 record.MoveTo(to, () =>
                 {
-                    if (Path.GetFullPath(folder) != Path.GetDirectoryName(to)) File.WriteAllText(pointer, to + "\n");
-                    else File.Delete(pointer);
+                    if (Path.GetFullPath(folder) != Path.GetDirectoryName(to))
+                        File.WriteAllText(pointer, to + "\n");
+                    else
+                        File.Delete(pointer);
                 });
             }
             return new Reading<BackedUp>(new(to), []);

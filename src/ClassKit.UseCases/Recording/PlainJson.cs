@@ -23,5 +23,6 @@ internal static class PlainJson
     }
 
     /// <summary>Puts a list into a document.</summary>
-    public static void Put(JsonObject document, string list, IEnumerable<string> entries) => document[list] = new JsonArray([.. entries.Select(entry => JsonNode.Parse(entry))]);
+    public static void Put(JsonObject document, string list, IEnumerable<string> entries) =>
+        document[list] = new JsonArray([.. entries.Select(entry => JsonNode.Parse(entry))]);
 }

@@ -24,12 +24,13 @@ public static class ReadBackRecord
         var step = run.Begin(RunStep.Recording);
         return RecordTroubles.Told(() =>
         {
-            var fault = TableFilling.Fill(request.Record, Version(request), name => Rows(request, name)?.Select(row =>
-            {
-                count++;
-                step.Next();
-                return row;
-            }));
+            var fault = TableFilling.Fill(request.Record, Version(request), name => Rows(request, name)
+                    ?.Select(row =>
+                    {
+                        count++;
+                        step.Next();
+                        return row;
+                    }));
             return fault is null ? new Reading<ReadBack>(new(count), []) : new(null, [Problem(request.Named, fault)]);
         });
     }
@@ -42,20 +43,55 @@ public static class ReadBackRecord
     }
 
     private static int? Version(ReadBackRequest request) =>
-        Rows(request, Path.GetFileNameWithoutExtension(WriteOutRecord.VersionFile))?.ElementAtOrDefault(1) is [var text] && int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var version) ? version : null;
+        Rows(request, Path.GetFileNameWithoutExtension(WriteOutRecord.VersionFile))?.ElementAtOrDefault(1) is [var text]
+        && int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var version)
+            ? version
+            : null;
 
-    private static IEnumerable<IReadOnlyList<string>>? Rows(ReadBackRequest request, string table) => request.Table(WriteOutRecord.FileOf(table)) is { } file ? CsvText.Rows(file) : null;
+    private static IEnumerable<IReadOnlyList<string>>? Rows(ReadBackRequest request, string table) =>
+        request.Table(WriteOutRecord.FileOf(table)) is { } file ? CsvText.Rows(file) : null;
 
-    private static Diagnostic Problem(string named, TableFault fault) => fault switch
-    {
-        TableFault.NotEmpty => new(named, null, "The record holds something already", "Name a file that does not exist yet: tables are read into an empty record only."),
-        TableFault.OtherVersion(null) => new(named, null, $"Nothing says of which version the tables are: `{WriteOutRecord.VersionFile}` is missing or says no number", "Name the folder that the record was written out to."),
-        TableFault.OtherVersion(var version) => new(named, null, $"The tables are of version {version}, and this program reads version {PlainTables.Version}", "Read them back with the program that wrote them out; this one then brings that record up to date."),
-        TableFault.OtherColumns(var table, var columns) => new(At(named, table), null, "It is missing, or its columns are others", $"Its first line is: {columns}."),
-        TableFault.BadRow(var table, var row, var what) => new(At(named, table), row + 1, $"The row does not fit in ({what.ReplaceLineEndings(" ")})", "Put the table back as it was written out."),
-        TableFault.Dangling(var table, var referred) => new(At(named, table), null, $"A row refers to one of `{referred}` that is not there", "Put the tables back as they were written out."),
-        _ => throw new System.Diagnostics.UnreachableException($"No words for {fault}."),
-    };
+    private static Diagnostic Problem(string named, TableFault fault) =>
+        fault switch
+        {
+            TableFault.NotEmpty => new(
+                named,
+                null,
+                "The record holds something already",
+                "Name a file that does not exist yet: tables are read into an empty record only."
+            ),
+            TableFault.OtherVersion(null) => new(
+                named,
+                null,
+                $"Nothing says of which version the tables are: `{WriteOutRecord.VersionFile}` is missing or says no number",
+                "Name the folder that the record was written out to."
+            ),
+            TableFault.OtherVersion(var version) => new(
+                named,
+                null,
+                $"The tables are of version {version}, and this program reads version {PlainTables.Version}",
+                "Read them back with the program that wrote them out; this one then brings that record up to date."
+            ),
+            TableFault.OtherColumns(var table, var columns) => new(
+                At(named, table),
+                null,
+                "It is missing, or its columns are others",
+                $"Its first line is: {columns}."
+            ),
+            TableFault.BadRow(var table, var row, var what) => new(
+                At(named, table),
+                row + 1,
+                $"The row does not fit in ({what.ReplaceLineEndings(" ")})",
+                "Put the table back as it was written out."
+            ),
+            TableFault.Dangling(var table, var referred) => new(
+                At(named, table),
+                null,
+                $"A row refers to one of `{referred}` that is not there",
+                "Put the tables back as they were written out."
+            ),
+            _ => throw new System.Diagnostics.UnreachableException($"No words for {fault}."),
+        };
 
     private static string At(string named, string table) => Path.Combine(named, WriteOutRecord.FileOf(table));
 }

@@ -12,7 +12,8 @@ public static class RecordPlace
     /// <summary>The file that a path means.</summary>
     public static string Of(string path)
     {
-        if (!Directory.Exists(path)) return path;
+        if (!Directory.Exists(path))
+            return path;
         var elsewhere = Path.Combine(path, KeptElsewhere);
         return File.Exists(elsewhere) && File.ReadLines(elsewhere).FirstOrDefault()?.Trim() is { Length: > 0 } kept
             ? Path.GetFullPath(kept, Path.GetFullPath(path))
@@ -20,7 +21,8 @@ public static class RecordPlace
     }
 
     /// <summary>The teaching folder that a path means: itself, or the one in which the file lies.</summary>
-    public static string FolderOf(string path) => Directory.Exists(path) ? Path.GetFullPath(path) : Path.GetDirectoryName(Path.GetFullPath(path))!;
+    public static string FolderOf(string path) =>
+        Directory.Exists(path) ? Path.GetFullPath(path) : Path.GetDirectoryName(Path.GetFullPath(path))!;
 
     /// <summary>The record there, opened, or what is wrong with it.</summary>
     /// <param name="path">A file or a teaching folder.</param>

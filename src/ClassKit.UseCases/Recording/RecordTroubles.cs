@@ -28,19 +28,41 @@ internal static class RecordTroubles
         return new(failure.Path, null, found, expected);
     }
 
-    private static (string Found, string Expected) Words(RecordTrouble trouble) => trouble switch
-    {
-        RecordTrouble.Missing => ("There is no record here", "Name the file of the record, or the folder that it lies in; the first thing that is entered begins one."),
-        RecordTrouble.Occupied => ("There is a file here already", "Name a file that does not exist yet: a record is never written over."),
-        RecordTrouble.Foreign => ("This is no record of ours", "Name the file that ClassKit made, usually `" + TeachingRecord.FileName + "`. Nothing was changed."),
-        RecordTrouble.Newer(var version, var known) => ($"A newer ClassKit wrote it: its tables are version {version}, and this program knows {known}", "Use the newer program. Nothing was changed."),
-        RecordTrouble.Truncated(var bytes, 0) => ($"It breaks off after {bytes} bytes", Restore),
-        RecordTrouble.Truncated(var bytes, var expected) => ($"Its end is missing: it has {bytes} bytes of {expected}", Restore),
-        RecordTrouble.Damaged(var what) => ($"Something wrote over parts of it ({what.ReplaceLineEndings(" ")})", Restore),
-        RecordTrouble.Busy(null) => ("Somebody else is writing in it", "Nothing was changed. Wait until they are done, and try again."),
-        RecordTrouble.Busy(var writer) => ($"Somebody else is writing in it ({writer})", "Nothing was changed. Wait until they are done, and try again."),
-        RecordTrouble.Full => ("There is no room left on the disk", "What was on record before is as it was. Make room, and try again."),
-        RecordTrouble.Unreachable(var what) => ($"The system lets nobody at it ({what.TrimEnd('.')})", "Look whether the folder is there and may be written to, and try again."),
-        _ => throw new System.Diagnostics.UnreachableException($"No words for {trouble}."),
-    };
+    private static (string Found, string Expected) Words(RecordTrouble trouble) =>
+        trouble switch
+        {
+            RecordTrouble.Missing => (
+                "There is no record here",
+                "Name the file of the record, or the folder that it lies in; the first thing that is entered begins one."
+            ),
+            RecordTrouble.Occupied => (
+                "There is a file here already",
+                "Name a file that does not exist yet: a record is never written over."
+            ),
+            RecordTrouble.Foreign => (
+                "This is no record of ours",
+                "Name the file that ClassKit made, usually `" + TeachingRecord.FileName + "`. Nothing was changed."
+            ),
+            RecordTrouble.Newer(var version, var known) => (
+                $"A newer ClassKit wrote it: its tables are version {version}, and this program knows {known}",
+                "Use the newer program. Nothing was changed."
+            ),
+            RecordTrouble.Truncated(var bytes, 0) => ($"It breaks off after {bytes} bytes", Restore),
+            RecordTrouble.Truncated(var bytes, var expected) => ($"Its end is missing: it has {bytes} bytes of {expected}", Restore),
+            RecordTrouble.Damaged(var what) => ($"Something wrote over parts of it ({what.ReplaceLineEndings(" ")})", Restore),
+            RecordTrouble.Busy(null) => ("Somebody else is writing in it", "Nothing was changed. Wait until they are done, and try again."),
+            RecordTrouble.Busy(var writer) => (
+                $"Somebody else is writing in it ({writer})",
+                "Nothing was changed. Wait until they are done, and try again."
+            ),
+            RecordTrouble.Full => (
+                "There is no room left on the disk",
+                "What was on record before is as it was. Make room, and try again."
+            ),
+            RecordTrouble.Unreachable(var what) => (
+                $"The system lets nobody at it ({what.TrimEnd('.')})",
+                "Look whether the folder is there and may be written to, and try again."
+            ),
+            _ => throw new System.Diagnostics.UnreachableException($"No words for {trouble}."),
+        };
 }

@@ -19,13 +19,24 @@ public static class RenameClass
         ArgumentNullException.ThrowIfNull(run);
         run.Begin(RunStep.Recording, 1).Next();
         return RecordTroubles.Told(() => request.Record.Write(request.Author.Of(Kind, $"{request.Before} → {request.Name}"), session =>
-        {
-            var known = ClassRegister.Find(session, request.Before);
-            if (known is not null && ClassRegister.Rename(session, known, request.Name) is { } renamed) return new Reading<RenamedClass>(new(renamed.Name, true), []);
-            session.Abandon();
-            return known is null
-                ? new(new(request.Name, false), [])
-                : new(null, [new(request.Name, null, $"On record another class is called `{request.Name}`, or was", "Give this class another name: under that one, what is on record of the two would be mixed.")]);
-        }));
+            {
+                var known = ClassRegister.Find(session, request.Before);
+                if (known is not null && ClassRegister.Rename(session, known, request.Name) is { } renamed)
+                    return new Reading<RenamedClass>(new(renamed.Name, true), []);
+                session.Abandon();
+                return known is null
+                    ? new(new(request.Name, false), [])
+                    : new(
+                        null,
+                        [
+                            new(
+                                request.Name,
+                                null,
+                                $"On record another class is called `{request.Name}`, or was",
+                                "Give this class another name: under that one, what is on record of the two would be mixed."
+                            ),
+                        ]
+                    );
+            }));
     }
 }

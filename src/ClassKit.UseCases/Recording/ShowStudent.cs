@@ -25,21 +25,34 @@ public static class ShowStudent
     {
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(run);
-        return RecordTroubles.Told(() => request.Record.Read(session => ClassRegister.FindStudent(session, request.Student) is { } student
-            ? new Reading<StudentFile>(
-                new(
-                    student, ClassRegister.OfStudent(session, student.Id),
-                    [.. run.Each(RunStep.Tabulating, DealRegister.OfStudent(session, student.Id)).Select(deal => Work(session, deal, student.Id))],
-                    GradesForPages.OfStudent(session, student.Id),
-                    ChangeLog.OfStudent(session, student.Id))
-                {
-                    Arrangements = ArrangementRegister.OfStudent(session, student.Id),
-                    Marks = TypedMarks.OfStudent(session, student.Id),
-                    Bench = BenchRegister.OfStudent(session, student.Id),
-                    GivenOut = FrozenGrades.OfStudent(session, student.Id),
-                },
-                [])
-            : new(null, [new(request.Student, null, "The record knows nobody of that id", "Name a student by the id on the roster.")])));
+        return RecordTroubles.Told(() =>
+            request.Record.Read(session =>
+                ClassRegister.FindStudent(session, request.Student) is { } student
+                    ? new Reading<StudentFile>(
+                        new(
+                            student,
+                            ClassRegister.OfStudent(session, student.Id),
+                            [
+                                .. run.Each(RunStep.Tabulating, DealRegister.OfStudent(session, student.Id))
+                                    .Select(deal => Work(session, deal, student.Id)),
+                            ],
+                            GradesForPages.OfStudent(session, student.Id),
+                            ChangeLog.OfStudent(session, student.Id)
+                        )
+                        {
+                            Arrangements = ArrangementRegister.OfStudent(session, student.Id),
+                            Marks = TypedMarks.OfStudent(session, student.Id),
+                            Bench = BenchRegister.OfStudent(session, student.Id),
+                            GivenOut = FrozenGrades.OfStudent(session, student.Id),
+                        },
+                        []
+                    )
+                    : new(
+                        null,
+                        [new(request.Student, null, "The record knows nobody of that id", "Name a student by the id on the roster.")]
+                    )
+            )
+        );
     }
 
     /// <summary>The tables of what is on record.</summary>

@@ -14,7 +14,13 @@ namespace ClassKit.UseCases.Recording;
 /// <param name="Works">What was dealt to them and what came of it, in the order in which it went on record.</param>
 /// <param name="Gradings">Their points by every grading, those that stand no longer too.</param>
 /// <param name="Changes">What was changed of theirs, by whom, when and why.</param>
-public sealed record StudentFile(Student Student, IReadOnlyList<Enrolment> Enrolments, IReadOnlyList<StudentWork> Works, IReadOnlyList<GradingOfStudent> Gradings, IReadOnlyList<LoggedChange> Changes)
+public sealed record StudentFile(
+    Student Student,
+    IReadOnlyList<Enrolment> Enrolments,
+    IReadOnlyList<StudentWork> Works,
+    IReadOnlyList<GradingOfStudent> Gradings,
+    IReadOnlyList<LoggedChange> Changes
+)
 {
     /// <summary>What was ever arranged with them.</summary>
     public IReadOnlyList<RecordedArrangement> Arrangements { get; init; } = [];

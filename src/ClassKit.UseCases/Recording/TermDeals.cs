@@ -23,10 +23,14 @@ internal static class TermDeals
             {
                 var grades = GradedFolder.Read(folder, dealt: null);
                 problems.AddRange(grades.Problems);
-                if (!grades.Succeeded) continue;
-                if (grades.Model.Dealt.Identity is { } identity) digests.Add(identity.Digest);
-                else problems.Add(new(folder, null, "It was dealt before deals had identities", "Deal and grade again with this program."));
-                if (sat.Count == 0) due = GradedWork.DueOf(grades.Model);
+                if (!grades.Succeeded)
+                    continue;
+                if (grades.Model.Dealt.Identity is { } identity)
+                    digests.Add(identity.Digest);
+                else
+                    problems.Add(new(folder, null, "It was dealt before deals had identities", "Deal and grade again with this program."));
+                if (sat.Count == 0)
+                    due = GradedWork.DueOf(grades.Model);
                 sat.Add((folder, grades.Model.Dealt));
                 outOf = grades.Model.Students.Select(student => student.OutOf).Append(outOf).Max();
             }

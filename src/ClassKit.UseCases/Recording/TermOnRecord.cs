@@ -24,16 +24,30 @@ public static class TermOnRecord
     {
         ArgumentNullException.ThrowIfNull(record);
         var plan = TermReader.Read(path);
-        return plan.Succeeded ? RecordTroubles.Told(() => record.Read(session => Of(plan.Model, session, named ?? plan.Model.Class.Cohort))) : new(null, plan.Problems);
+        return plan.Succeeded
+            ? RecordTroubles.Told(() => record.Read(session => Of(plan.Model, session, named ?? plan.Model.Class.Cohort)))
+            : new(null, plan.Problems);
     }
 
     /// <summary>The term as it is on record, or null.</summary>
-    internal static RecordedTerm? Find(RecordSession session, string named, string title) => ClassRegister.Find(session, named) is { } found ? TermRegister.Find(session, found, title) : null;
+    internal static RecordedTerm? Find(RecordSession session, string named, string title) =>
+        ClassRegister.Find(session, named) is { } found ? TermRegister.Find(session, found, title) : null;
 
     private static Reading<WeighRequest> Of(TermPlan whole, RecordSession session, string named)
     {
         var plan = StillErased.Without(whole, StillErased.Among(session, whole.Class.Students.Select(student => student.Id)));
-        if (Find(session, named, plan.Title) is not { } term) return new(null, [new(plan.Path, null, $"The record has no term `{plan.Title}` of a class `{named}`", "Enter the term first, or name the class as the record does.")]);
+        if (Find(session, named, plan.Title) is not { } term)
+            return new(
+                null,
+                [
+                    new(
+                        plan.Path,
+                        null,
+                        $"The record has no term `{plan.Title}` of a class `{named}`",
+                        "Enter the term first, or name the class as the record does."
+                    ),
+                ]
+            );
         var recorded = TermRegister.Works(session, term).ToDictionary(work => work.Assignment.Title);
         var notes = new List<Note>();
         List<(Assignment Assignment, IReadOnlyList<Attempt> Attempts)> works = [];
@@ -45,15 +59,49 @@ public static class TermOnRecord
             var graded = sat.Attempts;
             var bench = work is null ? [] : BenchRegister.Of(session, work);
             twice.AddRange(bench.Where(marked => marked.Marking.Second is not null).Select(marked => (planned.Title, marked.Marking)));
-            List<Attempt> found = [.. graded, .. bench.SelectMany(marked => marked.Marking.Marks(plan.Rule.SecondMarker).Select(mark => new Attempt(mark.Student, planned.Title, marked.Sitting, mark.Mark)))];
-            if (work is not null) Type(found, TypedMarks.Of(session, work));
+            List<Attempt> found =
+            [
+                .. graded,
+                .. bench.SelectMany(marked =>
+                    marked
+                        .Marking.Marks(plan.Rule.SecondMarker)
+                        .Select(mark => new Attempt(mark.Student, planned.Title, marked.Sitting, mark.Mark))
+                ),
+            ];
+            if (work is not null)
+                Type(found, TypedMarks.Of(session, work));
             found = Excusals.With(plan, planned, sat.Lessons, found);
-            works.Add((new(planned.Title, planned.Title, planned.Kind, planned.Category, planned.OutOf ?? graded.Select(attempt => attempt.Mark.OutOf).Append(work?.Assignment.OutOf ?? 1).Max()) { Due = sat.Due ?? work?.Due }, found));
+            works.Add(
+                (
+                    new(
+                        planned.Title,
+                        planned.Title,
+                        planned.Kind,
+                        planned.Category,
+                        planned.OutOf ?? graded.Select(attempt => attempt.Mark.OutOf).Append(work?.Assignment.OutOf ?? 1).Max()
+                    )
+                    {
+                        Due = sat.Due ?? work?.Due,
+                    },
+                    found
+                )
+            );
         }
         var students = plan.Class.Students.Select(student => student.Id).ToHashSet();
-        return new(new(
-            new(plan.Title, plan.Class, plan.Rule, [.. works.Select(work => work.Assignment)], [.. works.SelectMany(work => work.Attempts).Where(attempt => students.Contains(attempt.Student))]),
-            twice, notes), []);
+        return new(
+            new(
+                new(
+                    plan.Title,
+                    plan.Class,
+                    plan.Rule,
+                    [.. works.Select(work => work.Assignment)],
+                    [.. works.SelectMany(work => work.Attempts).Where(attempt => students.Contains(attempt.Student))]
+                ),
+                twice,
+                notes
+            ),
+            []
+        );
     }
 
     /// <summary>A typed word takes the place of a mark: who typed it had the mark before them.</summary>
@@ -67,5 +115,11 @@ public static class TermOnRecord
     }
 
     private static IReadOnlyList<(int, ClassGrades)> Sittings(RecordSession session, RecordedWork work) =>
-        [.. TermRegister.Sittings(session, work).Select(sat => (sat.Sitting, RecordedGrades.Of(session, sat.Deal))).Where(sat => sat.Item2 is not null).Select(sat => (sat.Sitting, sat.Item2!))];
+        [
+            .. TermRegister
+                .Sittings(session, work)
+                .Select(sat => (sat.Sitting, RecordedGrades.Of(session, sat.Deal)))
+                .Where(sat => sat.Item2 is not null)
+                .Select(sat => (sat.Sitting, sat.Item2!)),
+        ];
 }

@@ -33,11 +33,17 @@ public static class WriteOutRecord
         ArgumentNullException.ThrowIfNull(tables);
         return new(
             [
-                OutputFile.OfText(VersionFile, CsvText.Plain([VersionHeader, [PlainTables.Version.ToString(CultureInfo.InvariantCulture)]])),
-                .. tables.Tables.Select(table => new OutputFile(FileOf(table.Name), stream => CsvText.Plain(stream, PlainTables.Rows(tables.Look, table).Prepend([.. table.Columns.Select(column => column.Name)])))),
+                OutputFile.OfText(
+                    VersionFile,
+                    CsvText.Plain([VersionHeader, [PlainTables.Version.ToString(CultureInfo.InvariantCulture)]])
+                ),
+                .. tables.Tables.Select(table => new OutputFile(FileOf(table.Name), stream =>
+                    CsvText.Plain(stream, PlainTables.Rows(tables.Look, table).Prepend([.. table.Columns.Select(column => column.Name)]))
+                )),
             ],
             [new Note.WrittenOut(tables.Tables.Count)],
-            [])
+            []
+        )
         {
             IsMadeInTurn = true,
         };

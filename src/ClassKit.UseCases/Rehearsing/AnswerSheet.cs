@@ -12,8 +12,8 @@ namespace ClassKit.UseCases.Rehearsing;
 
 /// <summary>One student's answers to one exercise, made up part by part, with the truth about each.</summary>
 /// <remarks>
-/// The truth follows from how an answer is made and from what stands in the cells it builds on. Nothing here asks the grader, so the two can
-/// be held against each other.
+/// The truth follows from how an answer is made and from what stands in the cells it builds on. Nothing here asks the grader, so the two
+/// can be held against each other.
 /// </remarks>
 public sealed class AnswerSheet
 {
@@ -43,30 +43,56 @@ public sealed class AnswerSheet
         _unlisted = unlisted ?? [];
         _givens = student.GivensOf(_exercise.Id);
         _right = student.AnswersOf(_exercise.Id);
-        _cells = layout.Givens.Select(place => (place.Given.Id, place.Address.Cell))
+        _cells = layout
+            .Givens.Select(place => (place.Given.Id, place.Address.Cell))
             .Concat(layout.Answers.Select(place => (place.Part.Id, place.Address.Cell)))
             .ToDictionary(cell => cell.Item1, cell => cell.Item2, StringComparer.OrdinalIgnoreCase);
     }
 
     /// <summary>Answers the next part.</summary>
     /// <param name="part">The parts come in the exercise's order.</param>
-    /// <param name="way">How; a way that does not fit here (no misconception to act out) falls back to <see cref="AnswerWay.Cells"/>.</param>
+    /// <param name="way">How; a way that does not fit here (no misconception to act out) falls back to
+    /// <see cref="AnswerWay.Cells"/>.</param>
     /// <param name="pick">Which of several misconceptions or givens is meant; any number.</param>
     public RehearsedAnswer Answer(Part part, AnswerWay way, int pick = 0)
     {
         ArgumentNullException.ThrowIfNull(part);
-        if (part.InWords is not null) return new(_exercise.Id, part.Id, way, way == AnswerWay.Blank ? null : Words, way == AnswerWay.Blank ? Outcome.Blank : Outcome.Unsupported, null);
-        if (part.Choice is not null) return Choose(part, way, pick);
+        if (part.InWords is not null)
+            return new(
+                _exercise.Id,
+                part.Id,
+                way,
+                way == AnswerWay.Blank ? null : Words,
+                way == AnswerWay.Blank ? Outcome.Blank : Outcome.Unsupported,
+                null
+            );
+        if (part.Choice is not null)
+            return Choose(part, way, pick);
         return way switch
         {
             AnswerWay.Cells => Cells(part),
             AnswerWay.OneGo => Write(part, way, InOneGo(part), Outcome.Sound, _right[part.Id]),
             AnswerWay.Typed => Write(part, way, Rounded(part), Outcome.ValueOnly, Rounded(part)),
-            AnswerWay.TypedWithUnit => Write(part, way, WithUnit(part), Outcome.ValueOnly, Rounded(part), readable: AnswerUnit.IsPercent(part.Unit)),
+            AnswerWay.TypedWithUnit => Write(
+                part,
+                way,
+                WithUnit(part),
+                Outcome.ValueOnly,
+                Rounded(part),
+                readable: AnswerUnit.IsPercent(part.Unit)
+            ),
             AnswerWay.TypedWithComma => Write(part, way, WithComma(part), Outcome.ValueOnly, Rounded(part), readable: false),
             AnswerWay.PartlyTyped => PartlyTyped(part, pick),
-            AnswerWay.HardCoded => Write(part, way, $"={_cells[_exercise.Givens[0].Id]}*0+{_right[part.Id].ToString("R", CultureInfo.InvariantCulture)}", Outcome.ValueOnly, _right[part.Id]),
-            AnswerWay.LeftAsText => CarriesOn(part.Key) ? Cells(part) : Write(part, way, " " + OverCells(part.Key), Outcome.Sound, _right[part.Id]),
+            AnswerWay.HardCoded => Write(
+                part,
+                way,
+                $"={_cells[_exercise.Givens[0].Id]}*0+{_right[part.Id].ToString("R", CultureInfo.InvariantCulture)}",
+                Outcome.ValueOnly,
+                _right[part.Id]
+            ),
+            AnswerWay.LeftAsText => CarriesOn(part.Key)
+                ? Cells(part)
+                : Write(part, way, " " + OverCells(part.Key), Outcome.Sound, _right[part.Id]),
             AnswerWay.Filler => HasMeaning(part, pick % 2) ? Slip(part) : Write(part, way, (double)(pick % 2), Outcome.Incorrect, pick % 2),
             AnswerWay.WrongTurn or AnswerWay.WrongTurnTyped => WrongTurn(part, way, pick),
             AnswerWay.UnlistedTurn => UnlistedTurn(part, pick),
@@ -89,24 +115,34 @@ public sealed class AnswerSheet
         // On an empty or broken cell the formula comes to nothing right, though its method is.
         var number = earlier.All(_own.ContainsKey) ? KeyValues.Number(part.Key, OwnNames()) : null;
         // A slip so small that it stays inside this part's tolerance leaves the number right.
-        var carriesOn = number is null || (earlier.Any(before => !_isRight[before]) && !part.Tolerance.Accepts(_right[part.Id], number.Value));
+        var carriesOn =
+            number is null || (earlier.Any(before => !_isRight[before]) && !part.Tolerance.Accepts(_right[part.Id], number.Value));
         return Write(part, AnswerWay.Cells, OverCells(part.Key), carriesOn ? Outcome.FollowThrough : Outcome.Sound, number);
     }
 
     private RehearsedAnswer PartlyTyped(Part part, int pick)
     {
         var drawn = _exercise.Givens.Where(given => !given.IsConstant && part.Key.Names.Contains(given.Id)).ToList();
-        if (drawn.Count == 0 || CarriesOn(part.Key)) return Cells(part);
+        if (drawn.Count == 0 || CarriesOn(part.Key))
+            return Cells(part);
         var typed = drawn[pick % drawn.Count].Id;
-        var formula = part.Key.ReplaceNames(name => name == typed ? _givens[typed].ToString(CultureInfo.InvariantCulture) : _cells.GetValueOrDefault(name));
+        var formula = part.Key.ReplaceNames(name =>
+            name == typed ? _givens[typed].ToString(CultureInfo.InvariantCulture) : _cells.GetValueOrDefault(name)
+        );
         return Write(part, AnswerWay.PartlyTyped, formula.ToString(), Outcome.ValueOnly, _right[part.Id]);
     }
 
     private RehearsedAnswer WrongTurn(Part part, AnswerWay way, int pick)
     {
-        if (part.Misconceptions.Count == 0) return Cells(part);
+        if (part.Misconceptions.Count == 0)
+            return Cells(part);
         var misconception = part.Misconceptions[pick % part.Misconceptions.Count];
-        if (CarriesOn(part.Key) || CarriesOn(misconception.Formula) || KeyValues.Number(misconception.Formula, OwnNames()) is not { } number) return Cells(part);
+        if (
+            CarriesOn(part.Key)
+            || CarriesOn(misconception.Formula)
+            || KeyValues.Number(misconception.Formula, OwnNames()) is not { } number
+        )
+            return Cells(part);
         object content = way == AnswerWay.WrongTurn ? OverCells(misconception.Formula) : number;
         return Write(part, way, content, Outcome.Misconception, number, misconception.Id);
     }
@@ -114,9 +150,11 @@ public sealed class AnswerSheet
     private RehearsedAnswer UnlistedTurn(Part part, int pick)
     {
         var turns = _unlisted.Where(turn => turn.Part.Id == part.Id && !turn.IsHidden).ToList();
-        if (turns.Count == 0) return Cells(part);
+        if (turns.Count == 0)
+            return Cells(part);
         var turn = turns[pick % turns.Count].Formula;
-        if (CarriesOn(part.Key) || CarriesOn(turn) || KeyValues.Number(turn, OwnNames()) is not { } number || HasMeaning(part, number)) return Cells(part);
+        if (CarriesOn(part.Key) || CarriesOn(turn) || KeyValues.Number(turn, OwnNames()) is not { } number || HasMeaning(part, number))
+            return Cells(part);
         return Write(part, AnswerWay.UnlistedTurn, OverCells(turn), Outcome.Incorrect, number);
     }
 
@@ -128,8 +166,7 @@ public sealed class AnswerSheet
         {
             number = Math.Round(_right[part.Id] * factor + SlipOffset, 4, MidpointRounding.AwayFromZero);
             factor += SlipFactorStep;
-        }
-        while (HasMeaning(part, number));
+        } while (HasMeaning(part, number));
         return Write(part, AnswerWay.Slip, number, Outcome.Incorrect, number);
     }
 
@@ -138,16 +175,34 @@ public sealed class AnswerSheet
     {
         var carried = new Dictionary<string, double>(_right);
         foreach (var before in _exercise.Parts.Where(before => _isRight.ContainsKey(before.Id)))
-            carried[before.Id] = _own.TryGetValue(before.Id, out var own) ? own : KeyValues.Number(before.Key, KeyValues.Names(_givens, carried)) ?? _right[before.Id];
-        return part.Misconceptions.Select(misconception => misconception.Formula).Prepend(part.Key)
-            .SelectMany(formula => (double?[])[KeyValues.Number(formula, KeyValues.Names(_givens, _right)), KeyValues.Number(formula, KeyValues.Names(_givens, carried))])
+            carried[before.Id] = _own.TryGetValue(before.Id, out var own)
+                ? own
+                : KeyValues.Number(before.Key, KeyValues.Names(_givens, carried)) ?? _right[before.Id];
+        return part
+            .Misconceptions.Select(misconception => misconception.Formula)
+            .Prepend(part.Key)
+            .SelectMany(formula =>
+                (double?[])
+                    [
+                        KeyValues.Number(formula, KeyValues.Names(_givens, _right)),
+                        KeyValues.Number(formula, KeyValues.Names(_givens, carried)),
+                    ]
+            )
             .Any(meant => meant is { } expected && part.Tolerance.Accepts(expected, number));
     }
 
     private RehearsedAnswer Write(
-        Part part, AnswerWay way, object? content, Outcome truth, double? number, string? misconception = null, bool readable = true)
+        Part part,
+        AnswerWay way,
+        object? content,
+        Outcome truth,
+        double? number,
+        string? misconception = null,
+        bool readable = true
+    )
     {
-        if (number is { } own && readable) _own[part.Id] = own;
+        if (number is { } own && readable)
+            _own[part.Id] = own;
         _isRight[part.Id] = truth is Outcome.Sound or Outcome.ValueOnly;
         return new(_exercise.Id, part.Id, way, content, truth, misconception);
     }
@@ -169,11 +224,13 @@ public sealed class AnswerSheet
         return part.Key.ReplaceNames(texts.GetValueOrDefault).ToString();
     }
 
-    private double Rounded(Part part) => double.Parse(_right[part.Id].ToString("G9", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+    private double Rounded(Part part) =>
+        double.Parse(_right[part.Id].ToString("G9", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
-    private string WithUnit(Part part) => AnswerUnit.IsPercent(part.Unit)
-        ? AnswerUnit.Shown(part.Unit, Rounded(part)).ToString("0.####", CultureInfo.InvariantCulture) + " %"
-        : $"{Rounded(part).ToString("0.####", CultureInfo.InvariantCulture)} {(part.Unit.Length == 0 ? "in all" : part.Unit)}";
+    private string WithUnit(Part part) =>
+        AnswerUnit.IsPercent(part.Unit)
+            ? AnswerUnit.Shown(part.Unit, Rounded(part)).ToString("0.####", CultureInfo.InvariantCulture) + " %"
+            : $"{Rounded(part).ToString("0.####", CultureInfo.InvariantCulture)} {(part.Unit.Length == 0 ? "in all" : part.Unit)}";
 
     private string WithComma(Part part) => Rounded(part).ToString("0.######", CultureInfo.InvariantCulture).Replace('.', ',');
 }

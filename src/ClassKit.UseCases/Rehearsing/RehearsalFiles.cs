@@ -20,7 +20,9 @@ public static class RehearsalFiles
         [
             OutputFile.OfText(Report, () => HtmlPages.Rehearsal(rehearsal.Report)),
             .. DealFiles.Of(rehearsal.Deal).Select(file => file.Below("dealt")),
-            .. rehearsal.Deal.Dealt.Students.Zip(rehearsal.Returned, (student, workbook) => new OutputFile($"returned/{student.Who.Id}.xlsx", workbook)),
+            .. rehearsal.Deal.Dealt.Students.Zip(rehearsal.Returned, (student, workbook) =>
+                new OutputFile($"returned/{student.Who.Id}.xlsx", workbook)
+            ),
             .. GradeFiles.Of(rehearsal.Graded).Select(file => file.Below("graded")),
         ];
     }

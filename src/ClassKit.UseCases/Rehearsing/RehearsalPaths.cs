@@ -18,5 +18,6 @@ public sealed record RehearsalPaths(string Folder, int Students, DealWish Wish)
     }
 
     /// <summary>The files of the rehearsal.</summary>
-    public static Produced Write(RehearsalMade rehearsal) => new(RehearsalFiles.Of(rehearsal), RehearsalFiles.Notes(rehearsal), []) { Open = [RehearsalFiles.Report] };
+    public static Produced Write(RehearsalMade rehearsal) =>
+        new(RehearsalFiles.Of(rehearsal), RehearsalFiles.Notes(rehearsal), []) { Open = [RehearsalFiles.Report] };
 }

@@ -15,17 +15,21 @@ public static class Returning
         ArgumentNullException.ThrowIfNull(answers);
         return
         [
-            .. answers.Where(answer => answer.Content is not null).Select(answer =>
-            {
-                var cell = layout.Of(answer.Exercise).Answers.First(place => place.Part.Id == answer.Part).Address;
-                return (WorkbookEdit)(answer.Content switch
+            .. answers
+                .Where(answer => answer.Content is not null)
+                .Select(answer =>
                 {
-                    double number => new EnterNumber(cell, number),
-                    string formula when formula.StartsWith('=') => new EnterFormula(cell, formula),
-                    string text => new EnterText(cell, text),
-                    _ => throw new InvalidOperationException("An answer is a number, a formula or a text."),
-                });
-            }),
+                    var cell = layout.Of(answer.Exercise).Answers.First(place => place.Part.Id == answer.Part).Address;
+                    return (WorkbookEdit)(
+                        answer.Content switch
+                        {
+                            double number => new EnterNumber(cell, number),
+                            string formula when formula.StartsWith('=') => new EnterFormula(cell, formula),
+                            string text => new EnterText(cell, text),
+                            _ => throw new InvalidOperationException("An answer is a number, a formula or a text."),
+                        }
+                    );
+                }),
         ];
     }
 }

@@ -6,7 +6,8 @@ namespace ClassKit.UseCases.Running;
 /// <summary>One run of a use case: how it is watched and how it is stopped.</summary>
 /// <remarks>There is no clock among it: no use case needs to know what time it is.</remarks>
 /// <param name="watcher">Told of every step, from any thread and one at a time; null for nobody.</param>
-/// <param name="cancellation">Ends the run with an <see cref="OperationCanceledException"/>, before anything of its result is in place.</param>
+/// <param name="cancellation">Ends the run with an <see cref="OperationCanceledException"/>, before anything of its result is in
+/// place.</param>
 public sealed class Run(IProgress<RunProgress>? watcher = null, CancellationToken cancellation = default)
 {
     private readonly Lock _telling = new();
@@ -61,7 +62,9 @@ public sealed class Run(IProgress<RunProgress>? watcher = null, CancellationToke
     internal void Tell(RunProgress progress)
     {
         cancellation.ThrowIfCancellationRequested();
-        if (watcher is null) return;
-        lock (_telling) watcher.Report(progress);
+        if (watcher is null)
+            return;
+        lock (_telling)
+            watcher.Report(progress);
     }
 }

@@ -31,13 +31,25 @@ public static class FollowSkills
         {
             var grades = GradedFolder.Read(folder, dealt: null);
             problems.AddRange(grades.Problems);
-            if (!grades.Succeeded) continue;
-            if (DayOf(grades.Model) is { } day) works.Add((grades.Model, day));
-            else problems.Add(new(folder, null, "Nothing says when this work was done: it has no due moment, and no file of it says when it was saved", "Grade it again with the moment at which it was due."));
+            if (!grades.Succeeded)
+                continue;
+            if (DayOf(grades.Model) is { } day)
+                works.Add((grades.Model, day));
+            else
+                problems.Add(
+                    new(
+                        folder,
+                        null,
+                        "Nothing says when this work was done: it has no due moment, and no file of it says when it was saved",
+                        "Grade it again with the moment at which it was due."
+                    )
+                );
         }
         List<Reading<ClassGrades>> before = [.. lastYear.Select(folder => GradedFolder.Read(folder, dealt: null))];
         problems.AddRange(before.SelectMany(grades => grades.Problems));
-        return problems.Count == 0 ? new(new(works, on ?? works.Max(work => work.On), test) { LastYear = [.. before.Select(grades => grades.Model!)] }, []) : new(null, problems);
+        return problems.Count == 0
+            ? new(new(works, on ?? works.Max(work => work.On), test) { LastYear = [.. before.Select(grades => grades.Model!)] }, [])
+            : new(null, problems);
     }
 
     /// <summary>Puts all work together.</summary>
@@ -46,14 +58,27 @@ public static class FollowSkills
     {
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(run);
-        var students = request.Works.SelectMany(work => work.Grades.Students.Select(student => student.Who)).DistinctBy(student => student.Id).ToList();
-        var shown = request.Works.SelectMany(work => work.Grades.Students.SelectMany(student => Shown(student, work.On))).ToLookup(one => one.Student, one => one.Shown);
+        var students = request
+            .Works.SelectMany(work => work.Grades.Students.Select(student => student.Who))
+            .DistinctBy(student => student.Id)
+            .ToList();
+        var shown = request
+            .Works.SelectMany(work => work.Grades.Students.SelectMany(student => Shown(student, work.On)))
+            .ToLookup(one => one.Student, one => one.Shown);
         return new(
             request.Works.Select(work => work.Grades.Dealt.Cohort).FirstOrDefault(name => name.Length > 0) ?? "",
-            request.On, request.Test,
-            [.. run.Each(RunStep.Weighing, students).Select(student => new StudentSkills(student, SkillStanding.Of(shown[student.Id], request.On)))])
+            request.On,
+            request.Test,
+            [
+                .. run.Each(RunStep.Weighing, students)
+                    .Select(student => new StudentSkills(student, SkillStanding.Of(shown[student.Id], request.On))),
+            ]
+        )
         {
-            Years = YearBeside.Of(request.LastYear.SelectMany(grades => Asked(grades, request.On)), request.Works.SelectMany(work => Asked(work.Grades, work.On))),
+            Years = YearBeside.Of(
+                request.LastYear.SelectMany(grades => Asked(grades, request.On)),
+                request.Works.SelectMany(work => Asked(work.Grades, work.On))
+            ),
         };
     }
 
@@ -64,21 +89,30 @@ public static class FollowSkills
         return new(
             [
                 OutputFile.OfText(Page, () => HtmlPages.ClassSkills(skills)),
-                .. skills.Students.Select(student => OutputFile.OfText($"students/{student.Student.Id}.html", () => HtmlPages.StudentSkills(skills, student))),
+                .. skills.Students.Select(student =>
+                    OutputFile.OfText($"students/{student.Student.Id}.html", () => HtmlPages.StudentSkills(skills, student))
+                ),
             ],
-            [], [])
+            [],
+            []
+        )
         {
             Open = [Page],
         };
     }
 
     /// <summary>When it was due, on the class's clocks; otherwise when the last of what came back was saved.</summary>
-    private static DateOnly? DayOf(ClassGrades grades) => grades.Due is { } due
-        ? DateOnly.FromDateTime(due.At.DateTime)
-        : grades.Files.Where(file => file.Fate == FileFate.Graded).Max(file => file.Modified) is { } saved ? DateOnly.FromDateTime(saved) : null;
+    private static DateOnly? DayOf(ClassGrades grades) =>
+        grades.Due is { } due ? DateOnly.FromDateTime(due.At.DateTime)
+        : grades.Files.Where(file => file.Fate == FileFate.Graded).Max(file => file.Modified) is { } saved ? DateOnly.FromDateTime(saved)
+        : null;
 
     private static IEnumerable<(string Exercise, string Title, ShownSkill Shown)> Asked(ClassGrades grades, DateOnly on) =>
-        grades.Students.SelectMany(student => Judged(student).GroupBy(answer => answer.Exercise).Select(exercise => (exercise.Key.Id, exercise.Key.Title, Of(exercise.Key.Skill, on, [.. exercise]))));
+        grades.Students.SelectMany(student =>
+            Judged(student)
+                .GroupBy(answer => answer.Exercise)
+                .Select(exercise => (exercise.Key.Id, exercise.Key.Title, Of(exercise.Key.Skill, on, [.. exercise])))
+        );
 
     private static IEnumerable<(string Student, ShownSkill Shown)> Shown(StudentGrade student, DateOnly on) =>
         Judged(student).GroupBy(answer => answer.Exercise.Skill).Select(skill => (student.Who.Id, Of(skill.Key, on, [.. skill])));

@@ -15,9 +15,13 @@ internal static class Excusals
     {
         List<Attempt> all = [.. attempts];
         var sat = all.Select(attempt => attempt.Student).ToHashSet();
-        all.AddRange(plan.Class.Students
-            .Where(student => !sat.Contains(student.Id) && plan.Class.ArrangementOf(student.Id).ExcusedFrom.Any(from => from == work.Title || lessons.Contains(from)))
-            .Select(student => new Attempt(student.Id, work.Title, 1, Mark.Excused)));
+        all.AddRange(
+            plan.Class.Students.Where(student =>
+                    !sat.Contains(student.Id)
+                    && plan.Class.ArrangementOf(student.Id).ExcusedFrom.Any(from => from == work.Title || lessons.Contains(from))
+                )
+                .Select(student => new Attempt(student.Id, work.Title, 1, Mark.Excused))
+        );
         return all;
     }
 }

@@ -27,12 +27,33 @@ internal sealed record GradedWork(decimal OutOf, IReadOnlyList<ClassKit.Terms.Ma
         {
             var grades = GradedFolder.Read(folder, dealt: null);
             problems.AddRange(grades.Problems);
-            if (!grades.Succeeded) continue;
+            if (!grades.Succeeded)
+                continue;
             List<Student> gone = [.. grades.Model.Students.Select(student => student.Who).Where(who => !roster.Contains(who.Id))];
-            if (gone.Count > 0 && ChangedList.IsOfSameClass([.. grades.Model.Students.Select(student => student.Who.Id)], plan.Class.Students)) notes.Add(new Note.LeftTheClass(work.Title, gone));
-            else problems.AddRange(gone.Select(stranger => new Diagnostic(plan.Path, work.Line, $"`{folder}` has a student `{stranger.Id}`, who is not on the roster", "Name the folder of this class, or add the student to the roster.")));
-            problems.AddRange(grades.Model.Students.Where(student => student.HasPoints && (student.Points > student.OutOf || student.Points < 0)).Select(student =>
-                new Diagnostic(Path.Combine(folder, GradesJson.FileName), null, $"`{student.Who.Id}` has {student.Points} of {student.OutOf} points", "Grade again: nobody earns more than is possible.")));
+            if (
+                gone.Count > 0
+                && ChangedList.IsOfSameClass([.. grades.Model.Students.Select(student => student.Who.Id)], plan.Class.Students)
+            )
+                notes.Add(new Note.LeftTheClass(work.Title, gone));
+            else
+                problems.AddRange(
+                    gone.Select(stranger => new Diagnostic(
+                        plan.Path,
+                        work.Line,
+                        $"`{folder}` has a student `{stranger.Id}`, who is not on the roster",
+                        "Name the folder of this class, or add the student to the roster."
+                    ))
+                );
+            problems.AddRange(
+                grades
+                    .Model.Students.Where(student => student.HasPoints && (student.Points > student.OutOf || student.Points < 0))
+                    .Select(student => new Diagnostic(
+                        Path.Combine(folder, GradesJson.FileName),
+                        null,
+                        $"`{student.Who.Id}` has {student.Points} of {student.OutOf} points",
+                        "Grade again: nobody earns more than is possible."
+                    ))
+            );
             sittings.Add((index + 1, grades.Model));
         }
         problems.AddRange(SittingOrder.Faults(plan, work, [.. sittings.Select(sat => (work.Graded[sat.Item1 - 1], sat.Item2.Dealt))]));
@@ -40,19 +61,49 @@ internal sealed record GradedWork(decimal OutOf, IReadOnlyList<ClassKit.Terms.Ma
     }
 
     /// <summary>By grades, each with the number of its sitting; students who are not on the roster are left out.</summary>
-    public static GradedWork Of(PlannedWork work, TermPlan plan, IReadOnlyList<(int Sitting, ClassGrades Grades)> sittings, List<Note> notes)
+    public static GradedWork Of(
+        PlannedWork work,
+        TermPlan plan,
+        IReadOnlyList<(int Sitting, ClassGrades Grades)> sittings,
+        List<Note> notes
+    )
     {
         var roster = Roster(plan);
         List<ClassKit.Terms.Marks.Attempt> attempts = [];
         foreach (var (sitting, grades) in sittings)
         {
-            attempts.AddRange(grades.Students
-                .Where(student => roster.Contains(student.Who.Id) && student.OutOf > 0 && student.HasPoints && student.Points >= 0 && student.Points <= student.OutOf)
-                .Select(student => new ClassKit.Terms.Marks.Attempt(student.Who.Id, work.Title, sitting, Mark.Of(student.Points, student.OutOf) with { Lateness = Of(student.Late), Undecided = student.Answers.Count(answer => answer.IsUndecided) })));
+            attempts.AddRange(
+                grades
+                    .Students.Where(student =>
+                        roster.Contains(student.Who.Id)
+                        && student.OutOf > 0
+                        && student.HasPoints
+                        && student.Points >= 0
+                        && student.Points <= student.OutOf
+                    )
+                    .Select(student => new ClassKit.Terms.Marks.Attempt(
+                        student.Who.Id,
+                        work.Title,
+                        sitting,
+                        Mark.Of(student.Points, student.OutOf) with
+                        {
+                            Lateness = Of(student.Late),
+                            Undecided = student.Answers.Count(answer => answer.IsUndecided),
+                        }
+                    ))
+            );
             var undecided = grades.Students.Sum(student => student.Answers.Count(answer => answer.IsUndecided));
-            if (undecided > 0) notes.Add(new Note.Undecided(work.Title, undecided, CorrectionsReader.FileName));
+            if (undecided > 0)
+                notes.Add(new Note.Undecided(work.Title, undecided, CorrectionsReader.FileName));
         }
-        return new(attempts.Select(attempt => attempt.Mark.OutOf).DefaultIfEmpty(1).Max(), attempts, [.. sittings.Select(sat => sat.Grades.Dealt.Lesson).Distinct()]) { Due = DueOf(sittings.OrderBy(sat => sat.Sitting).Select(sat => sat.Grades).FirstOrDefault()) };
+        return new(
+            attempts.Select(attempt => attempt.Mark.OutOf).DefaultIfEmpty(1).Max(),
+            attempts,
+            [.. sittings.Select(sat => sat.Grades.Dealt.Lesson).Distinct()]
+        )
+        {
+            Due = DueOf(sittings.OrderBy(sat => sat.Sitting).Select(sat => sat.Grades).FirstOrDefault()),
+        };
     }
 
     /// <summary>The day on which graded work was due.</summary>
@@ -60,5 +111,11 @@ internal sealed record GradedWork(decimal OutOf, IReadOnlyList<ClassKit.Terms.Ma
 
     private static HashSet<string> Roster(TermPlan plan) => [.. plan.Class.Students.Select(student => student.Id)];
 
-    private static Lateness Of(Late? late) => late switch { null => Lateness.InTime, { Off: > 0 } => Lateness.LateAndSettled, _ => Lateness.Late };
+    private static Lateness Of(Late? late) =>
+        late switch
+        {
+            null => Lateness.InTime,
+            { Off: > 0 } => Lateness.LateAndSettled,
+            _ => Lateness.Late,
+        };
 }

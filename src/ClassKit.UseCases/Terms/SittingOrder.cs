@@ -15,6 +15,9 @@ internal static class SittingOrder
         from sat in dealt.Index()
         where sat.Item.Dealt.Replaces is { } replaced && !dealt.Take(sat.Index).Any(earlier => earlier.Dealt.Identity == replaced)
         select new Diagnostic(
-            plan.Path, work.Line, $"`{sat.Item.Folder}` is a resit of deal {sat.Item.Dealt.Replaces!.Code}, which is not named before it",
-            $"Name the folder with the grades of deal {sat.Item.Dealt.Replaces.Code} first, and the resit behind it.");
+            plan.Path,
+            work.Line,
+            $"`{sat.Item.Folder}` is a resit of deal {sat.Item.Dealt.Replaces!.Code}, which is not named before it",
+            $"Name the folder with the grades of deal {sat.Item.Dealt.Replaces.Code} first, and the resit behind it."
+        );
 }

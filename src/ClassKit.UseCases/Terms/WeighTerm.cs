@@ -38,7 +38,11 @@ public static class WeighTerm
     {
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(run);
-        return new(request, TermGrader.Grade(request.Term, run.Each(RunStep.Weighing, request.Term.Class.Students)), [.. request.MarkedTwice.Select(marked => MarkerAgreement.Of(marked.Work, marked.Marking))]);
+        return new(
+            request,
+            TermGrader.Grade(request.Term, run.Each(RunStep.Weighing, request.Term.Class.Students)),
+            [.. request.MarkedTwice.Select(marked => MarkerAgreement.Of(marked.Work, marked.Marking))]
+        );
     }
 
     /// <summary>The files of the grades.</summary>
@@ -50,11 +54,18 @@ public static class WeighTerm
             [
                 OutputFile.OfText(Report, () => HtmlPages.TermReport(term, grades)),
                 new("term.xlsx", stream => stream.Write(TermWorkbookWriter.Write(term, grades))),
-                .. agreement.Count == 0 ? [] : new[] { OutputFile.OfText(Comparison, () => HtmlPages.Agreement(term.Title, term.Class, agreement)) },
-                .. grades.Select(grade => OutputFile.OfText($"students/{grade.Student.Id}.html", () => HtmlPages.TermStudent(term, grade, Outlook.Of(term, grade)))),
+                .. agreement.Count == 0
+                    ? []
+                    : new[] { OutputFile.OfText(Comparison, () => HtmlPages.Agreement(term.Title, term.Class, agreement)) },
+                .. grades.Select(grade =>
+                    OutputFile.OfText($"students/{grade.Student.Id}.html", () =>
+                        HtmlPages.TermStudent(term, grade, Outlook.Of(term, grade))
+                    )
+                ),
             ],
             [.. weighed.Request.Notes, .. agreement.Select(work => new Note.MarkedTwice(work.Work, Comparison)), .. Counts(grades)],
-            [])
+            []
+        )
         {
             Open = [Report],
         };
@@ -62,9 +73,15 @@ public static class WeighTerm
 
     private static IEnumerable<Note> Counts(IReadOnlyList<TermGrade> grades)
     {
-        var (graded, provisional, held) = (grades.Count(grade => grade.Place is not null), grades.Count(grade => grade.IsProvisional), grades.Count(grade => grade.Place < grade.ByAverage));
+        var (graded, provisional, held) = (
+            grades.Count(grade => grade.Place is not null),
+            grades.Count(grade => grade.IsProvisional),
+            grades.Count(grade => grade.Place < grade.ByAverage)
+        );
         yield return new Note.Weighed(graded, grades.Count);
-        if (provisional > 0) yield return new Note.Provisional(provisional);
-        if (held > 0) yield return new Note.HeldBack(held);
+        if (provisional > 0)
+            yield return new Note.Provisional(provisional);
+        if (held > 0)
+            yield return new Note.HeldBack(held);
     }
 }

@@ -56,7 +56,13 @@ public sealed record DemoMaterial(string Root)
         var returned = this == Shipped ? new(ReturnedFiles.Below(library.At(Returned)), []) : ReturnedFiles.At(Returned);
         var term = ReadTerm(library);
         return lesson.Succeeded && profile.Succeeded && roster.Succeeded && returned.Succeeded && term.Succeeded
-            ? new(new(new(lesson.Model, profile.Model, Class), roster.Model, Seed, returned.Model, library.At(Corrections)) { Term = term.Model }, [])
+            ? new(
+                new(new(lesson.Model, profile.Model, Class), roster.Model, Seed, returned.Model, library.At(Corrections))
+                {
+                    Term = term.Model,
+                },
+                []
+            )
             : new(null, [.. lesson.Problems, .. roster.Problems, .. returned.Problems, .. term.Problems]);
     }
 
@@ -65,7 +71,18 @@ public sealed record DemoMaterial(string Root)
         var plan = TermReader.Read(library.At(Term));
         var second = PracticeSet.Read(library.At(Path.Combine(Root, "lessons", "practice", "dough-temperature")), Second, Seed);
         return plan.Succeeded && second.Succeeded
-            ? new(new(plan.Model, second.Model, Files("returned"), library.At(Path.Combine(TermFolder, "on-paper", "paper-answers.xlsx")), Again, Files("returned-resit"), Files("observed")), [])
+            ? new(
+                new(
+                    plan.Model,
+                    second.Model,
+                    Files("returned"),
+                    library.At(Path.Combine(TermFolder, "on-paper", "paper-answers.xlsx")),
+                    Again,
+                    Files("returned-resit"),
+                    Files("observed")
+                ),
+                []
+            )
             : new(null, [.. plan.Problems, .. second.Problems]);
 
         ReturnedFiles Files(string folder) => ReturnedFiles.Below(library.At(Path.Combine(TermFolder, folder)));
@@ -73,8 +90,11 @@ public sealed record DemoMaterial(string Root)
 
     /// <summary>Finds the checkout at or above one of the folders; null if none is in one.</summary>
     public static DemoMaterial? Find(params IEnumerable<string> startingPoints) =>
-        startingPoints.SelectMany(WithParents).Where(folder => Directory.Exists(Path.Combine(folder, "demo-cohort")) && Directory.Exists(Path.Combine(folder, "lessons")))
-            .Select(folder => new DemoMaterial(folder)).FirstOrDefault();
+        startingPoints
+            .SelectMany(WithParents)
+            .Where(folder => Directory.Exists(Path.Combine(folder, "demo-cohort")) && Directory.Exists(Path.Combine(folder, "lessons")))
+            .Select(folder => new DemoMaterial(folder))
+            .FirstOrDefault();
 
     private static IEnumerable<string> WithParents(string folder)
     {

@@ -36,17 +36,23 @@ public static class TakeTour
         ArgumentNullException.ThrowIfNull(run);
         var set = PracticeSet.Of(request.Pack.Lesson);
         var pack = BuildPack.Run(request.Pack, run);
-        if (!pack.Succeeded) return new(null, pack.Problems);
+        if (!pack.Succeeded)
+            return new(null, pack.Problems);
         var deal = DealPractice.Run(new(set, request.Roster, new(SetWish.None, IsSpread: false, request.Seed)), run);
-        if (!deal.Succeeded) return new(null, deal.Problems);
+        if (!deal.Succeeded)
+            return new(null, deal.Problems);
         var dealt = deal.Model.Dealt;
         var practice = MakePractice.Run(new(set, request.Seed) { Avoid = NumbersToAvoid.OfAnyone(dealt) }, run);
-        if (!practice.Succeeded) return new(null, practice.Problems);
+        if (!practice.Succeeded)
+            return new(null, practice.Problems);
         var corrections = CorrectionsReader.Read(request.Corrections, dealt);
-        if (!corrections.Succeeded) return new(null, corrections.Problems);
+        if (!corrections.Succeeded)
+            return new(null, corrections.Problems);
         var graded = GradeClass.Run(new(dealt, request.Returned) { Corrections = corrections.Model }, run);
         var term = request.Term is { } asked ? TourTerm.Run(asked, request, pack.Model, graded.Grades, run) : null;
-        return term is { Succeeded: false } ? new(null, term.Problems) : new(new(pack.Model, practice.Model, deal.Model, graded) { Term = term?.Model }, []);
+        return term is { Succeeded: false }
+            ? new(null, term.Problems)
+            : new(new(pack.Model, practice.Model, deal.Model, graded) { Term = term?.Model }, []);
     }
 
     /// <summary>The files, a folder for each step of the work.</summary>
@@ -64,13 +70,18 @@ public static class TakeTour
                 .. term.Files,
             ],
             [
-                new Note.OfStep(TourStep.Pack), .. pack.Notes,
-                new Note.OfStep(TourStep.Practice), .. practice.Notes,
-                new Note.OfStep(TourStep.Deal), .. deal.Notes,
-                new Note.OfStep(TourStep.Grading), .. GradeNotes.Of(tour.Graded),
+                new Note.OfStep(TourStep.Pack),
+                .. pack.Notes,
+                new Note.OfStep(TourStep.Practice),
+                .. practice.Notes,
+                new Note.OfStep(TourStep.Deal),
+                .. deal.Notes,
+                new Note.OfStep(TourStep.Grading),
+                .. GradeNotes.Of(tour.Graded),
                 .. term.Notes,
             ],
-            [])
+            []
+        )
         {
             Open = [.. OpenFirst.Select(one => one.File)],
         };

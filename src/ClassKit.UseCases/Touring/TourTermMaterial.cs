@@ -17,7 +17,14 @@ namespace ClassKit.UseCases.Touring;
 /// <param name="ReturnedAgain">What they handed in then.</param>
 /// <param name="Observed">What the teams measured of the lesson's breads.</param>
 public sealed record TourTermMaterial(
-    TermPlan Plan, PracticeSet Second, ReturnedFiles Returned, Source Paper, IReadOnlyList<string> Again, ReturnedFiles ReturnedAgain, ReturnedFiles Observed)
+    TermPlan Plan,
+    PracticeSet Second,
+    ReturnedFiles Returned,
+    Source Paper,
+    IReadOnlyList<string> Again,
+    ReturnedFiles ReturnedAgain,
+    ReturnedFiles Observed
+)
 {
     /// <summary>What dealing the second set takes.</summary>
     /// <param name="roster">The class.</param>
@@ -31,6 +38,9 @@ public sealed record TourTermMaterial(
     public DealRequest ToDealAgain(Roster roster, ulong seed, DealtClass first)
     {
         ArgumentNullException.ThrowIfNull(roster);
-        return ToDeal(roster with { Students = [.. roster.Students.Where(student => Again.Contains(student.Id))] }, seed) with { Replaces = first };
+        return ToDeal(roster with { Students = [.. roster.Students.Where(student => Again.Contains(student.Id))] }, seed) with
+        {
+            Replaces = first,
+        };
     }
 }

@@ -11,60 +11,78 @@ internal static class EditWords
     /// <summary>What happened, without the formulas.</summary>
     /// <param name="edit">The edit.</param>
     /// <param name="sheet">The student's sheet.</param>
-    /// <param name="key">The key over the exercise's names, where it is at hand: what is done there anyhow was done once too often, or not everywhere.</param>
-    public static string What(KeyEdit edit, SheetTerms sheet, FormulaShape? key = null) => edit switch
-    {
-        KeyEdit.OtherCell when IsOfWrongWhole(edit, sheet, key) => $"the percentage was taken of {sheet.Term(edit.Written)} instead of {sheet.Term(edit.Right)}",
-        KeyEdit.OtherCell => $"{sheet.Term(edit.Written)} was used instead of {sheet.Term(edit.Right)}",
-        KeyEdit.LeftOut left => LeftOut(left, sheet, key),
-        KeyEdit.OtherOperation operation => OtherOperation(operation, sheet),
-        KeyEdit.TurnedRound turned => TurnedRound(turned, sheet),
-        KeyEdit.CountedTwice(_, var written, var term) => $"{TakenIn(sheet.Term(term), OperationOf(written))} {(key?.Times(term) > 1 ? "once too often" : "twice")}",
-        KeyEdit.TakenIn(_, _, var term, var operation) => $"{TakenIn(sheet.Term(term), operation)}, which the method does not do",
-        KeyEdit.OtherBrackets => "brackets are missing, or stand around something else",
-        KeyEdit.ShareForRest => ShareForRest(edit, sheet),
-        KeyEdit.ShareOfOtherEnd => ShareOfOtherEnd(edit),
-        KeyEdit.Inverse => "you worked out 1 divided by the right answer",
-        KeyEdit.OtherUnit { From: "%" } => $"{sheet.Term(edit.Right)} was {(OperationOf(edit.Written) == BinaryOperator.Divide ? "divided" : "multiplied")} by 100, though a percentage counts as a fraction: 80 % as 0.80",
-        KeyEdit.OtherUnit(_, var written, var from, var to) when key?.Holds(written) == true => $"{sheet.Called(edit.Right)} was turned from {from} into {to} twice",
-        KeyEdit.OtherUnit(_, _, var from, var to) => $"{sheet.Called(edit.Right)} was turned from {from} into {to}, which the method does not ask for",
-        KeyEdit.OtherConstant => $"{edit.Written} was used instead of {edit.Right}",
-        KeyEdit.OtherSign => "only the sign is wrong",
-        KeyEdit.OtherRounding => edit.Right.StartsWith("ROUND", StringComparison.Ordinal) ? "the result was not rounded as the method rounds it" : "something was rounded on the way",
-        _ => throw new UnreachableException($"No words for {edit}."),
-    };
+    /// <param name="key">The key over the exercise's names, where it is at hand: what is done there anyhow was done once too often, or not
+    /// everywhere.</param>
+    public static string What(KeyEdit edit, SheetTerms sheet, FormulaShape? key = null) =>
+        edit switch
+        {
+            KeyEdit.OtherCell when IsOfWrongWhole(edit, sheet, key) =>
+                $"the percentage was taken of {sheet.Term(edit.Written)} instead of {sheet.Term(edit.Right)}",
+            KeyEdit.OtherCell => $"{sheet.Term(edit.Written)} was used instead of {sheet.Term(edit.Right)}",
+            KeyEdit.LeftOut left => LeftOut(left, sheet, key),
+            KeyEdit.OtherOperation operation => OtherOperation(operation, sheet),
+            KeyEdit.TurnedRound turned => TurnedRound(turned, sheet),
+            KeyEdit.CountedTwice(_, var written, var term) =>
+                $"{TakenIn(sheet.Term(term), OperationOf(written))} {(key?.Times(term) > 1 ? "once too often" : "twice")}",
+            KeyEdit.TakenIn(_, _, var term, var operation) => $"{TakenIn(sheet.Term(term), operation)}, which the method does not do",
+            KeyEdit.OtherBrackets => "brackets are missing, or stand around something else",
+            KeyEdit.ShareForRest => ShareForRest(edit, sheet),
+            KeyEdit.ShareOfOtherEnd => ShareOfOtherEnd(edit),
+            KeyEdit.Inverse => "you worked out 1 divided by the right answer",
+            KeyEdit.OtherUnit { From: "%" } =>
+                $"{sheet.Term(edit.Right)} was {(OperationOf(edit.Written) == BinaryOperator.Divide ? "divided" : "multiplied")} by 100, though a percentage counts as a fraction: 80 % as 0.80",
+            KeyEdit.OtherUnit(_, var written, var from, var to) when key?.Holds(written) == true =>
+                $"{sheet.Called(edit.Right)} was turned from {from} into {to} twice",
+            KeyEdit.OtherUnit(_, _, var from, var to) =>
+                $"{sheet.Called(edit.Right)} was turned from {from} into {to}, which the method does not ask for",
+            KeyEdit.OtherConstant => $"{edit.Written} was used instead of {edit.Right}",
+            KeyEdit.OtherSign => "only the sign is wrong",
+            KeyEdit.OtherRounding => edit.Right.StartsWith("ROUND", StringComparison.Ordinal)
+                ? "the result was not rounded as the method rounds it"
+                : "something was rounded on the way",
+            _ => throw new UnreachableException($"No words for {edit}."),
+        };
 
     /// <summary>True for a percentage that was taken of another quantity, where there is but one percentage.</summary>
     public static bool IsOfWrongWhole(KeyEdit edit, SheetTerms sheet, FormulaShape? key) =>
-        edit is KeyEdit.OtherCell { IsWhole: true } && !sheet.IsPercent(edit.Written) && (key is null || key.Names.Count(sheet.IsPercent) < 2);
+        edit is KeyEdit.OtherCell { IsWhole: true }
+        && !sheet.IsPercent(edit.Written)
+        && (key is null || key.Names.Count(sheet.IsPercent) < 2);
 
     /// <summary>What is done last in an expression.</summary>
-    public static BinaryOperator OperationOf(string expression) => CellFormula.Of("=" + expression).Shape is BinaryNode binary ? binary.Operator : BinaryOperator.Multiply;
+    public static BinaryOperator OperationOf(string expression) =>
+        CellFormula.Of("=" + expression).Shape is BinaryNode binary ? binary.Operator : BinaryOperator.Multiply;
 
-    private static string LeftOut(KeyEdit.LeftOut edit, SheetTerms sheet, FormulaShape? key) => (CellFormula.Of("=" + edit.Right).Shape, edit.Operation) switch
-    {
-        (BinaryNode { Operator: BinaryOperator.Divide }, BinaryOperator.Multiply) => $"{sheet.Piece(edit.Term)} is missing, which has to be divided by {sheet.Piece(edit.Written)}",
-        (BinaryNode { Operator: BinaryOperator.Subtract }, BinaryOperator.Add) => $"{sheet.Piece(edit.Term)} is missing, from which {sheet.Piece(edit.Written)} has to be subtracted",
-        _ when key?.Times(edit.Right) > 1 => $"{Undone(sheet.Piece(edit.Term), edit.Operation)} in one of {key.Times(edit.Right)} places",
-        _ => Undone(sheet.Piece(edit.Term), edit.Operation),
-    };
+    private static string LeftOut(KeyEdit.LeftOut edit, SheetTerms sheet, FormulaShape? key) =>
+        (CellFormula.Of("=" + edit.Right).Shape, edit.Operation) switch
+        {
+            (BinaryNode { Operator: BinaryOperator.Divide }, BinaryOperator.Multiply) =>
+                $"{sheet.Piece(edit.Term)} is missing, which has to be divided by {sheet.Piece(edit.Written)}",
+            (BinaryNode { Operator: BinaryOperator.Subtract }, BinaryOperator.Add) =>
+                $"{sheet.Piece(edit.Term)} is missing, from which {sheet.Piece(edit.Written)} has to be subtracted",
+            _ when key?.Times(edit.Right) > 1 =>
+                $"{Undone(sheet.Piece(edit.Term), edit.Operation)} in one of {key.Times(edit.Right)} places",
+            _ => Undone(sheet.Piece(edit.Term), edit.Operation),
+        };
 
-    private static string Undone(string term, BinaryOperator operation) => operation switch
-    {
-        BinaryOperator.Subtract => $"{term} was not subtracted",
-        BinaryOperator.Divide => $"you did not divide by {term}",
-        BinaryOperator.Power => $"the power {term} was left out",
-        BinaryOperator.Multiply => $"you did not multiply by {term}",
-        _ => $"{term} was not added",
-    };
+    private static string Undone(string term, BinaryOperator operation) =>
+        operation switch
+        {
+            BinaryOperator.Subtract => $"{term} was not subtracted",
+            BinaryOperator.Divide => $"you did not divide by {term}",
+            BinaryOperator.Power => $"the power {term} was left out",
+            BinaryOperator.Multiply => $"you did not multiply by {term}",
+            _ => $"{term} was not added",
+        };
 
-    private static string TakenIn(string term, BinaryOperator operation) => operation switch
-    {
-        BinaryOperator.Subtract => $"{term} was subtracted",
-        BinaryOperator.Divide => $"you divided by {term}",
-        BinaryOperator.Multiply => $"you multiplied by {term}",
-        _ => $"{term} was added",
-    };
+    private static string TakenIn(string term, BinaryOperator operation) =>
+        operation switch
+        {
+            BinaryOperator.Subtract => $"{term} was subtracted",
+            BinaryOperator.Divide => $"you divided by {term}",
+            BinaryOperator.Multiply => $"you multiplied by {term}",
+            _ => $"{term} was added",
+        };
 
     /// <summary>With what it was done to, where that is not too long: a method may well add elsewhere.</summary>
     private static string OtherOperation(KeyEdit.OtherOperation edit, SheetTerms sheet) =>
@@ -74,50 +92,64 @@ internal static class EditWords
 
     /// <summary>With both quantities where they are no longer than that: a method may well divide elsewhere.</summary>
     private static string TurnedRound(KeyEdit.TurnedRound edit, SheetTerms sheet) =>
-        edit.Operation != BinaryOperator.Power && CellFormula.Of("=" + edit.Right).Shape is BinaryNode right && TermOf(right.Left, sheet) is { } first && TermOf(right.Right, sheet) is { } second
+        edit.Operation != BinaryOperator.Power
+        && CellFormula.Of("=" + edit.Right).Shape is BinaryNode right
+        && TermOf(right.Left, sheet) is { } first
+        && TermOf(right.Right, sheet) is { } second
             ? $"{(edit.Operation == BinaryOperator.Subtract ? $"{first} was subtracted from {second}" : $"{second} was divided by {first}")}, and not the other way round"
             : $"the {Noun(edit.Operation)} is the other way round";
 
-    private static string? TermOf(FormulaNode operand, SheetTerms sheet) => sheet.TermOf(operand) ?? (CellFormula.OfTree(operand).Names.Count is 1 or 2 ? sheet.Piece(FormulaShape.Text(operand)) : null);
+    private static string? TermOf(FormulaNode operand, SheetTerms sheet) =>
+        sheet.TermOf(operand) ?? (CellFormula.OfTree(operand).Names.Count is 1 or 2 ? sheet.Piece(FormulaShape.Text(operand)) : null);
 
-    private static string ShareForRest(KeyEdit edit, SheetTerms sheet) => (edit.Right, edit.Written) switch
-    {
-        (_, ['1', '-', ..]) => $"you subtracted {sheet.Term(edit.Right)} from 1, which the method does not do",
-        (_, ['1', '+', ..]) => $"you added 1 to {sheet.Term(edit.Right)}, which the method does not do",
-        (['1', '-', ..], _) => $"you used {sheet.Term(edit.Written)} itself, where you need 1 minus that share: what is left without it",
-        _ => $"you used {sheet.Term(edit.Written)} alone, where you need 1 plus that share: the whole and the share on top of it",
-    };
+    private static string ShareForRest(KeyEdit edit, SheetTerms sheet) =>
+        (edit.Right, edit.Written) switch
+        {
+            (_, ['1', '-', ..]) => $"you subtracted {sheet.Term(edit.Right)} from 1, which the method does not do",
+            (_, ['1', '+', ..]) => $"you added 1 to {sheet.Term(edit.Right)}, which the method does not do",
+            (['1', '-', ..], _) =>
+                $"you used {sheet.Term(edit.Written)} itself, where you need 1 minus that share: what is left without it",
+            _ => $"you used {sheet.Term(edit.Written)} alone, where you need 1 plus that share: the whole and the share on top of it",
+        };
 
-    private static string ShareOfOtherEnd(KeyEdit edit) => (edit.Right.Contains("/(1-", StringComparison.Ordinal), edit.Right.Contains("*(1-", StringComparison.Ordinal), edit.Right.Contains("*(1+", StringComparison.Ordinal)) switch
-    {
-        (true, _, _) => "the share was put on to what is left, where it has to be divided out: it is a share of what there was before",
-        (_, true, _) => "the share was divided out, where it has to be taken off: it is a share of what there was before",
-        (_, _, true) => "the share was divided out, where it has to be put on: it is a share of what you begin with",
-        _ => "the share was taken off what came out, where it has to be divided out: it is a share of what there was before",
-    };
+    private static string ShareOfOtherEnd(KeyEdit edit) =>
+        (
+            edit.Right.Contains("/(1-", StringComparison.Ordinal),
+            edit.Right.Contains("*(1-", StringComparison.Ordinal),
+            edit.Right.Contains("*(1+", StringComparison.Ordinal)
+        ) switch
+        {
+            (true, _, _) => "the share was put on to what is left, where it has to be divided out: it is a share of what there was before",
+            (_, true, _) => "the share was divided out, where it has to be taken off: it is a share of what there was before",
+            (_, _, true) => "the share was divided out, where it has to be put on: it is a share of what you begin with",
+            _ => "the share was taken off what came out, where it has to be divided out: it is a share of what there was before",
+        };
 
-    private static string Did(BinaryOperator op) => op switch
-    {
-        BinaryOperator.Add => "added",
-        BinaryOperator.Subtract => "subtracted",
-        BinaryOperator.Multiply => "multiplied",
-        BinaryOperator.Divide => "divided",
-        _ => "raised to a power",
-    };
+    private static string Did(BinaryOperator op) =>
+        op switch
+        {
+            BinaryOperator.Add => "added",
+            BinaryOperator.Subtract => "subtracted",
+            BinaryOperator.Multiply => "multiplied",
+            BinaryOperator.Divide => "divided",
+            _ => "raised to a power",
+        };
 
-    private static string ToDo(BinaryOperator op) => op switch
-    {
-        BinaryOperator.Add => "add",
-        BinaryOperator.Subtract => "subtract",
-        BinaryOperator.Multiply => "multiply",
-        BinaryOperator.Divide => "divide",
-        _ => "raise",
-    };
+    private static string ToDo(BinaryOperator op) =>
+        op switch
+        {
+            BinaryOperator.Add => "add",
+            BinaryOperator.Subtract => "subtract",
+            BinaryOperator.Multiply => "multiply",
+            BinaryOperator.Divide => "divide",
+            _ => "raise",
+        };
 
-    private static string Noun(BinaryOperator op) => op switch
-    {
-        BinaryOperator.Subtract => "subtraction",
-        BinaryOperator.Divide => "division",
-        _ => "power",
-    };
+    private static string Noun(BinaryOperator op) =>
+        op switch
+        {
+            BinaryOperator.Subtract => "subtraction",
+            BinaryOperator.Divide => "division",
+            _ => "power",
+        };
 }

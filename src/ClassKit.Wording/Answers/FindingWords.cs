@@ -25,78 +25,100 @@ public static class FindingWords
         return string.Join(' ', answer.Findings.Select(finding => Of(finding, answer)).Concat(PaperWords.Beside(answer)));
     }
 
-    private static string Of(AnswerFinding finding, AnswerGrade answer) => finding is AnswerFinding.NearMiss miss
-        ? NearMissWords.Of(miss, answer.Exercise, answer.Part, answer.Formula)
-        : (answer.Paper is null ? null : PaperWords.Of(finding, answer.Part)) ?? Of(finding, answer.Part);
+    private static string Of(AnswerFinding finding, AnswerGrade answer) =>
+        finding is AnswerFinding.NearMiss miss
+            ? NearMissWords.Of(miss, answer.Exercise, answer.Part, answer.Formula)
+            : (answer.Paper is null ? null : PaperWords.Of(finding, answer.Part)) ?? Of(finding, answer.Part);
 
-    private static string Of(AnswerFinding finding, Part part) => finding switch
-    {
-        AnswerFinding.Right => "Right, and your formula follows the sheet's numbers.",
-        AnswerFinding.RightTyped => part.FormulaAsked
-            ? "The number is right. A formula was asked for, one that works from the given cells, so the method's share is missing."
-            : "Right.",
-        AnswerFinding.RightInText => "The number is right.",
-        AnswerFinding.NotFollowing(var typed, var varies) => NotFollowing(typed, varies),
-        AnswerFinding.FollowsThrough(var from, _) when part.Choice is not null => $"It follows rightly from your own {Parts(from)}, where the slip was counted and is not counted again here.",
-        AnswerFinding.FollowsThrough(var from, var methodShown) => methodShown || !part.FormulaAsked
-            ? $"The method is right. It carries on the slip in {Parts(from)}, which was counted there and not again here."
-            : $"The number follows rightly from your own {Parts(from)}, where the slip was counted. A formula was asked for, so the method's share is missing.",
-        AnswerFinding.Waits(var missing) => $"Your formula is right; it only lacks a number in {Parts(missing)} to work from. That was counted there and not again here.",
-        AnswerFinding.WrongTurn(var misconception) => misconception.Words,
-        AnswerFinding.OtherUnit(var unit) => $"Your answer is right in {unit}; this cell asks for {part.Unit}.",
-        AnswerFinding.OffByTens(var factor, var isTooLarge) => string.Create(CultureInfo.InvariantCulture,
-            $"Your answer is {(isTooLarge ? $"{factor} times" : $"1/{factor} of")} what it should be: check the units and the percent sign before the method."),
-        AnswerFinding.RoundsAnswer(var step, var direction) =>
-            $"The method is right, but the answer is rounded to {RoundingWords.Of(step, direction, part.Unit)}, which is more than this part allows. {LetTheFormatRound}",
-        AnswerFinding.RoundsEarlier(var earlier, var step, var direction) =>
-            $"The method is right, but an earlier answer was rounded to {RoundingWords.Of(step, direction, earlier.Unit)} before it was used, and that carries through. {RoundAtTheEnd}",
-        AnswerFinding.TypedRounded(var decimals) =>
-            $"The number is right but for rounding: it is rounded to {RoundingWords.Of(decimals, part.Unit)}, which is more than this part allows. {LetTheFormatRound}",
-        AnswerFinding.TypedFromRounded(var decimals) =>
-            $"The number is what comes of rounding an earlier answer to {RoundingWords.Of(decimals, part.Unit)} before it is used, and that carries through. {RoundAtTheEnd}",
-        AnswerFinding.NotRight when part.Choice is not null => "Another one is right: its worked solution says why.",
-        AnswerFinding.NotRight => NotRight(part),
-        AnswerFinding.ErrorValue(var error) => ErrorValue(error),
-        AnswerFinding.Empty(var cell) => $"Nothing was entered in {cell}.",
-        AnswerFinding.NoWorkbook => "No workbook could be read.",
-        AnswerFinding.NotEvaluated(var why) =>
-            $"We could not work out this formula ({ObstacleWords.Of(why)}). It costs you nothing; your instructor will look at it.",
-        AnswerFinding.BrokenFormula or AnswerFinding.NamesNoCell or AnswerFinding.LacksEqualsSign or AnswerFinding.NoNumber => UnreadableWords.Of(finding, part),
-        AnswerFinding.MakesText(var text) =>
-            $"Your formula makes text of it (“{Quoted.Short(text)}”), and other cells cannot work with text. Let the formula give the number alone; the unit stands beside the cell.",
-        AnswerFinding.HundredfoldPercent(var held) => string.Create(CultureInfo.InvariantCulture,
-            $"Your cell holds {held:0.####}, which other cells take for {AnswerUnit.Shown(AnswerUnit.Percent, held):0.####} %: for {held:0.####} % a cell holds {AnswerUnit.Held(AnswerUnit.Percent, held):0.######}, so type the sign, {held:0.####}%."),
-        AnswerFinding.Impossible(var value) => $"But {ResultText.Of(part, value)} cannot be: whenever a result is impossible, something before it is wrong.",
-        AnswerFinding.NoOption(var text, var options) =>
-            $"“{Quoted.Short(text)}” is none of the letters A to {(char)('A' + options - 1)}. Choose one from the cell's list, or type it by itself.",
-        AnswerFinding.Wrote(var length) => length > TypedWords.Most
-            ? $"Your instructor reads this and gives the points; until then it counts neither for nor against you. Of its {length} characters the first {TypedWords.Most} are shown here, and the instructor has your workbook."
-            : "Your instructor reads this and gives the points; until then it counts neither for nor against you.",
-        AnswerFinding.StoodAsText =>
-            "The cell held the formula as text, so you saw no number; it was worked out here as though you had entered it. Set the cell's format to General before you type.",
-        _ => throw new UnreachableException($"No words for {finding}."),
-    };
+    private static string Of(AnswerFinding finding, Part part) =>
+        finding switch
+        {
+            AnswerFinding.Right => "Right, and your formula follows the sheet's numbers.",
+            AnswerFinding.RightTyped => part.FormulaAsked
+                ? "The number is right. A formula was asked for, one that works from the given cells, so the method's share is missing."
+                : "Right.",
+            AnswerFinding.RightInText => "The number is right.",
+            AnswerFinding.NotFollowing(var typed, var varies) => NotFollowing(typed, varies),
+            AnswerFinding.FollowsThrough(var from, _) when part.Choice is not null =>
+                $"It follows rightly from your own {Parts(from)}, where the slip was counted and is not counted again here.",
+            AnswerFinding.FollowsThrough(var from, var methodShown) => methodShown || !part.FormulaAsked
+                ? $"The method is right. It carries on the slip in {Parts(from)}, which was counted there and not again here."
+                : $"The number follows rightly from your own {Parts(from)}, where the slip was counted. A formula was asked for, so the method's share is missing.",
+            AnswerFinding.Waits(var missing) =>
+                $"Your formula is right; it only lacks a number in {Parts(missing)} to work from. That was counted there and not again here.",
+            AnswerFinding.WrongTurn(var misconception) => misconception.Words,
+            AnswerFinding.OtherUnit(var unit) => $"Your answer is right in {unit}; this cell asks for {part.Unit}.",
+            AnswerFinding.OffByTens(var factor, var isTooLarge) => string.Create(
+                CultureInfo.InvariantCulture,
+                $"Your answer is {(isTooLarge ? $"{factor} times" : $"1/{factor} of")} what it should be: check the units and the percent sign before the method."
+            ),
+            AnswerFinding.RoundsAnswer(var step, var direction) =>
+                $"The method is right, but the answer is rounded to {RoundingWords.Of(step, direction, part.Unit)}, which is more than this part allows. {LetTheFormatRound}",
+            AnswerFinding.RoundsEarlier(var earlier, var step, var direction) =>
+                $"The method is right, but an earlier answer was rounded to {RoundingWords.Of(step, direction, earlier.Unit)} before it was used, and that carries through. {RoundAtTheEnd}",
+            AnswerFinding.TypedRounded(var decimals) =>
+                $"The number is right but for rounding: it is rounded to {RoundingWords.Of(decimals, part.Unit)}, which is more than this part allows. {LetTheFormatRound}",
+            AnswerFinding.TypedFromRounded(var decimals) =>
+                $"The number is what comes of rounding an earlier answer to {RoundingWords.Of(decimals, part.Unit)} before it is used, and that carries through. {RoundAtTheEnd}",
+            AnswerFinding.NotRight when part.Choice is not null => "Another one is right: its worked solution says why.",
+            AnswerFinding.NotRight => NotRight(part),
+            AnswerFinding.ErrorValue(var error) => ErrorValue(error),
+            AnswerFinding.Empty(var cell) => $"Nothing was entered in {cell}.",
+            AnswerFinding.NoWorkbook => "No workbook could be read.",
+            AnswerFinding.NotEvaluated(var why) =>
+                $"We could not work out this formula ({ObstacleWords.Of(why)}). It costs you nothing; your instructor will look at it.",
+            AnswerFinding.BrokenFormula or AnswerFinding.NamesNoCell or AnswerFinding.LacksEqualsSign or AnswerFinding.NoNumber =>
+                UnreadableWords.Of(finding, part),
+            AnswerFinding.MakesText(var text) =>
+                $"Your formula makes text of it (“{Quoted.Short(text)}”), and other cells cannot work with text. Let the formula give the number alone; the unit stands beside the cell.",
+            AnswerFinding.HundredfoldPercent(var held) => string.Create(
+                CultureInfo.InvariantCulture,
+                $"Your cell holds {held:0.####}, which other cells take for {AnswerUnit.Shown(AnswerUnit.Percent, held):0.####} %: for {held:0.####} % a cell holds {AnswerUnit.Held(AnswerUnit.Percent, held):0.######}, so type the sign, {held:0.####}%."
+            ),
+            AnswerFinding.Impossible(var value) =>
+                $"But {ResultText.Of(part, value)} cannot be: whenever a result is impossible, something before it is wrong.",
+            AnswerFinding.NoOption(var text, var options) =>
+                $"“{Quoted.Short(text)}” is none of the letters A to {(char)('A' + options - 1)}. Choose one from the cell's list, or type it by itself.",
+            AnswerFinding.Wrote(var length) => length > TypedWords.Most
+                ? $"Your instructor reads this and gives the points; until then it counts neither for nor against you. Of its {length} characters the first {TypedWords.Most} are shown here, and the instructor has your workbook."
+                : "Your instructor reads this and gives the points; until then it counts neither for nor against you.",
+            AnswerFinding.StoodAsText =>
+                "The cell held the formula as text, so you saw no number; it was worked out here as though you had entered it. Set the cell's format to General before you type.",
+            _ => throw new UnreachableException($"No words for {finding}."),
+        };
 
-    /// <summary>No known wrong turn gives this number, so what can be said is what was asked, and where to look for the place at which the ways part.</summary>
+    /// <summary>
+    /// No known wrong turn gives this number, so what can be said is what was asked, and where to look for the place at which the ways
+    /// part.
+    /// </summary>
     private static string NotRight(Part part) =>
         $"This is not the right number for “{part.Ask.TrimEnd('.')}”. Hold its worked solution against yours, number by number: one missing or one too many is the slip. If all are there, look at what was divided and what was multiplied.";
 
     private static string NotFollowing(IReadOnlyList<TypedGiven> typed, bool varies)
     {
         const string begin = "The number is right for your sheet, but the formula does not follow when the given numbers change: ";
-        if (typed.Count == 0) return begin + (varies ? "with others it comes to something else than the right method does." : "it comes to the same number whatever they are.");
+        if (typed.Count == 0)
+            return begin
+                + (
+                    varies
+                        ? "with others it comes to something else than the right method does."
+                        : "it comes to the same number whatever they are."
+                );
         var found = typed.Select(one => $"{GivenText.Of(one.Given, one.Dealt)}, where the sheet has {one.Given.Label} in {one.Cell}");
         return $"{begin}you typed {string.Join(", and ", found)}. Point to {(typed.Count == 1 ? "that cell" : "those cells")} instead.";
     }
 
-    private static string ErrorValue(CellError error) => error switch
-    {
-        CellError.DivideByZero => "Your formula comes to #DIV/0!: it divides by zero or by an empty cell. Check which cell stands below the division.",
-        CellError.Value => "Your formula comes to #VALUE!: one of its cells holds text where a number is needed. Type numbers without their unit.",
-        CellError.Reference => "Your formula comes to #REF!: it points at a cell that is not there, or at itself.",
-        CellError.Name => "Your formula comes to #NAME?: a name in it is not known. Check its spelling.",
-        _ => $"Your formula comes to {CellErrorText.Of(error)}, which is not a number.",
-    };
+    private static string ErrorValue(CellError error) =>
+        error switch
+        {
+            CellError.DivideByZero =>
+                "Your formula comes to #DIV/0!: it divides by zero or by an empty cell. Check which cell stands below the division.",
+            CellError.Value =>
+                "Your formula comes to #VALUE!: one of its cells holds text where a number is needed. Type numbers without their unit.",
+            CellError.Reference => "Your formula comes to #REF!: it points at a cell that is not there, or at itself.",
+            CellError.Name => "Your formula comes to #NAME?: a name in it is not known. Check its spelling.",
+            _ => $"Your formula comes to {CellErrorText.Of(error)}, which is not a number.",
+        };
 
     internal static string Parts(IReadOnlyList<Part> parts) =>
         Counted.Noun(parts.Count, "part") + " " + string.Join(" and ", parts.Select(part => $"“{part.Ask.TrimEnd('.', '?')}”"));

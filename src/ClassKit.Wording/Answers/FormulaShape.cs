@@ -3,7 +3,10 @@ using ClassKit.CellFormulas.Syntax;
 
 namespace ClassKit.Wording.Answers;
 
-/// <summary>A formula as somebody reads it, whatever its dollars and needless brackets, those around sums in sums among them: nothing is called a student’s that does not stand in theirs.</summary>
+/// <summary>
+/// A formula as somebody reads it, whatever its dollars and needless brackets, those around sums in sums among them: nothing is called a
+/// student’s that does not stand in theirs.
+/// </summary>
 /// <param name="text">With its <c>=</c>; null for a typed number.</param>
 internal sealed class FormulaShape(string? text)
 {
@@ -29,9 +32,14 @@ internal sealed class FormulaShape(string? text)
     private int Count(string sought)
     {
         var times = 0;
-        for (var at = _shape.IndexOf(sought, StringComparison.OrdinalIgnoreCase); at >= 0; at = _shape.IndexOf(sought, at + 1, StringComparison.OrdinalIgnoreCase))
+        for (
+            var at = _shape.IndexOf(sought, StringComparison.OrdinalIgnoreCase);
+            at >= 0;
+            at = _shape.IndexOf(sought, at + 1, StringComparison.OrdinalIgnoreCase)
+        )
         {
-            if (!GoesOn(_shape, at - 1, sought[0]) && !GoesOn(_shape, at + sought.Length, sought[^1])) times++;
+            if (!GoesOn(_shape, at - 1, sought[0]) && !GoesOn(_shape, at + sought.Length, sought[^1]))
+                times++;
         }
         return times;
     }
@@ -42,7 +50,8 @@ internal sealed class FormulaShape(string? text)
 
     /// <summary>True if it is another formula but for its brackets.</summary>
     /// <param name="right">Over cells, without <c>=</c>.</param>
-    public bool DiffersInBracketsAloneFrom(string right) => _shape.Length > 0 && Bare(_shape).Equals(Bare(Shape(CellFormula.Of("=" + right))), StringComparison.OrdinalIgnoreCase);
+    public bool DiffersInBracketsAloneFrom(string right) =>
+        _shape.Length > 0 && Bare(_shape).Equals(Bare(Shape(CellFormula.Of("=" + right))), StringComparison.OrdinalIgnoreCase);
 
     /// <summary>True if a cell's name or a number goes on beyond its end: C1 does not stand in C10.</summary>
     private static bool GoesOn(string text, int at, char end) => at >= 0 && at < text.Length && IsOfName(text[at]) && IsOfName(end);
@@ -54,22 +63,32 @@ internal sealed class FormulaShape(string? text)
 
     private static string Shape(CellFormula formula) => Text(InOneRow(formula.Shape)).Replace("$", "", StringComparison.Ordinal);
 
-    /// <summary>A sum in a sum, and a product in a product, without the brackets that change nothing: <c>a*(b*c)</c> is read as <c>a*b*c</c>.</summary>
-    private static FormulaNode InOneRow(FormulaNode node) => node switch
-    {
-        BinaryNode binary => Joined(binary with { Left = InOneRow(binary.Left), Right = InOneRow(binary.Right) }),
-        PrefixNode prefix => prefix with { Operand = InOneRow(prefix.Operand) },
-        PercentNode percent => percent with { Operand = InOneRow(percent.Operand) },
-        CallNode call => call with { Arguments = [.. call.Arguments.Select(InOneRow)] },
-        _ => node,
-    };
+    /// <summary>
+    /// A sum in a sum, and a product in a product, without the brackets that change nothing: <c>a*(b*c)</c> is read as <c>a*b*c</c>.
+    /// </summary>
+    private static FormulaNode InOneRow(FormulaNode node) =>
+        node switch
+        {
+            BinaryNode binary => Joined(binary with { Left = InOneRow(binary.Left), Right = InOneRow(binary.Right) }),
+            PrefixNode prefix => prefix with { Operand = InOneRow(prefix.Operand) },
+            PercentNode percent => percent with { Operand = InOneRow(percent.Operand) },
+            CallNode call => call with { Arguments = [.. call.Arguments.Select(InOneRow)] },
+            _ => node,
+        };
 
-    private static BinaryNode Joined(BinaryNode binary) => (binary.Operator, binary.Right) switch
-    {
-        (BinaryOperator.Add, BinaryNode { Operator: BinaryOperator.Add or BinaryOperator.Subtract } inner) => inner with { Left = Joined(binary with { Right = inner.Left }) },
-        (BinaryOperator.Multiply, BinaryNode { Operator: BinaryOperator.Multiply or BinaryOperator.Divide } inner) => inner with { Left = Joined(binary with { Right = inner.Left }) },
-        _ => binary,
-    };
+    private static BinaryNode Joined(BinaryNode binary) =>
+        (binary.Operator, binary.Right) switch
+        {
+            (BinaryOperator.Add, BinaryNode { Operator: BinaryOperator.Add or BinaryOperator.Subtract } inner) => inner with
+            {
+                Left = Joined(binary with { Right = inner.Left }),
+            },
+            (BinaryOperator.Multiply, BinaryNode { Operator: BinaryOperator.Multiply or BinaryOperator.Divide } inner) => inner with
+            {
+                Left = Joined(binary with { Right = inner.Left }),
+            },
+            _ => binary,
+        };
 
     private static string Bare(string shape) => shape.Replace("(", "", StringComparison.Ordinal).Replace(")", "", StringComparison.Ordinal);
 }

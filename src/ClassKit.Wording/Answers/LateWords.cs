@@ -10,6 +10,8 @@ public static class LateWords
     public static string Of(Late late)
     {
         ArgumentNullException.ThrowIfNull(late);
-        return late.By > TimeSpan.Zero ? Elapsed.Words(late.By) : late.Days == 1 ? "up to a day" : $"up to {late.Days} days";
+        return late.By > TimeSpan.Zero ? Elapsed.Words(late.By)
+            : late.Days == 1 ? "up to a day"
+            : $"up to {late.Days} days";
     }
 }

@@ -3,7 +3,9 @@ using ClassKit.Grading.Results;
 
 namespace ClassKit.Wording.Answers;
 
-/// <summary>The wrong turn that an answer is nearest to, in few words and alike for everybody who took it, so that a table can be filtered by it.</summary>
+/// <summary>
+/// The wrong turn that an answer is nearest to, in few words and alike for everybody who took it, so that a table can be filtered by it.
+/// </summary>
 public static class NearestTurn
 {
     /// <summary>The name of the misconception, or of what the answer has otherwise than the key; empty where neither is known.</summary>
@@ -13,7 +15,9 @@ public static class NearestTurn
         return answer switch
         {
             { Misconception: { } misconception } => WrongTurnName.Of(misconception),
-            { Findings: [AnswerFinding.NearMiss miss, ..] } when NearMissWords.OfMethod(miss.Edits, answer.Exercise) is [var first, ..] words => $"{char.ToUpperInvariant(first)}{words[1..]}",
+            { Findings: [AnswerFinding.NearMiss miss, ..] }
+                when NearMissWords.OfMethod(miss.Edits, answer.Exercise) is [var first, ..] words =>
+                $"{char.ToUpperInvariant(first)}{words[1..]}",
             _ => "",
         };
     }

@@ -15,11 +15,14 @@ public static class RepeatedStepWords
     {
         ArgumentNullException.ThrowIfNull(answer);
         ArgumentNullException.ThrowIfNull(ofExercise);
-        if (answer is not { Part.Choice.From: { Kind: ChoiceKind.Order } list, Chosen: { } chosen, Outcome: not Outcome.ValueOnly }) return null;
+        if (answer is not { Part.Choice.From: { Kind: ChoiceKind.Order } list, Chosen: { } chosen, Outcome: not Outcome.ValueOnly })
+            return null;
         var others = ofExercise
             .Where(other => other.Part.Id != answer.Part.Id && other.Part.Choice?.From.Id == list.Id && other.Chosen?.Id == chosen.Id)
             .Select(other => Phrases.Letter(answer.Exercise.Parts.Index().First(entry => entry.Item.Id == other.Part.Id).Index))
             .ToList();
-        return others.Count == 0 ? null : $"You put the same step in {Counted.Noun(others.Count, "part")} {Phrases.List(others)} too; every step has one place.";
+        return others.Count == 0
+            ? null
+            : $"You put the same step in {Counted.Noun(others.Count, "part")} {Phrases.List(others)} too; every step has one place.";
     }
 }

@@ -31,12 +31,13 @@ internal static class RoundingWords
     }
 
     /// <summary>So many decimals, 0 to 3.</summary>
-    public static string Of(int decimals, string unit) => (decimals, AnswerUnit.IsPercent(unit)) switch
-    {
-        (0, true) => "whole percent",
-        (0, false) => "a whole number",
-        (1, _) => "one decimal",
-        (2, _) => "two decimals",
-        _ => "three decimals",
-    };
+    public static string Of(int decimals, string unit) =>
+        (decimals, AnswerUnit.IsPercent(unit)) switch
+        {
+            (0, true) => "whole percent",
+            (0, false) => "a whole number",
+            (1, _) => "one decimal",
+            (2, _) => "two decimals",
+            _ => "three decimals",
+        };
 }

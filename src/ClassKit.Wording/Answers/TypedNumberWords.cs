@@ -6,7 +6,9 @@ using ClassKit.Grading.Findings.Edits;
 
 namespace ClassKit.Wording.Answers;
 
-/// <summary>What a student is told of a number without a formula: quantities with their units, what was done with which, and what to do.</summary>
+/// <summary>
+/// What a student is told of a number without a formula: quantities with their units, what was done with which, and what to do.
+/// </summary>
 internal static class TypedNumberWords
 {
     /// <summary>What is told.</summary>
@@ -17,20 +19,30 @@ internal static class TypedNumberWords
     {
         var key = new FormulaShape(part.Key.ToString());
         var spot = ChangedSpot.Between(part.Key.Shape, CellFormula.Of(miss.Formula).Shape);
-        var what = string.Join("; and ", miss.Edits.Select(edit => Misused(edit, spot, sheet, key) ?? EditWords.What(Seen(edit, key), sheet, key)));
+        var what = string.Join(
+            "; and ",
+            miss.Edits.Select(edit => Misused(edit, spot, sheet, key) ?? EditWords.What(Seen(edit, key), sheet, key))
+        );
         return new($"From your number, it looks as if {what}", miss.Edits is [var one] ? Cure(Seen(one, key), sheet, key) : "", miss.Edits);
     }
 
     /// <summary>The whole turned round is the right number with another sign, and a number does not tell how it came by that.</summary>
     private static KeyEdit Seen(KeyEdit edit, FormulaShape key) =>
-        edit is KeyEdit.TurnedRound(var right, var written, BinaryOperator.Subtract) && key.IsWritten(right) ? new KeyEdit.OtherSign(right, written) : edit;
+        edit is KeyEdit.TurnedRound(var right, var written, BinaryOperator.Subtract) && key.IsWritten(right)
+            ? new KeyEdit.OtherSign(right, written)
+            : edit;
 
-    /// <summary>With what it was used, so that nobody has to guess which number of the sheet is meant, and in which step; null where that is no single quantity.</summary>
+    /// <summary>
+    /// With what it was used, so that nobody has to guess which number of the sheet is meant, and in which step; null where that is no
+    /// single quantity.
+    /// </summary>
     private static string? Misused(KeyEdit edit, ChangedSpot? spot, SheetTerms sheet, FormulaShape key)
     {
-        if (spot is null || edit is not (KeyEdit.OtherCell or KeyEdit.OtherConstant) || EditWords.IsOfWrongWhole(edit, sheet, key)) return null;
+        if (spot is null || edit is not (KeyEdit.OtherCell or KeyEdit.OtherConstant) || EditWords.IsOfWrongWhole(edit, sheet, key))
+            return null;
         var (right, beside) = (sheet.Term(edit.Right), spot.Beside is NumberNode { Value: 1 } ? null : sheet.TermOf(spot.Beside));
-        var written = sheet.Term(edit.Written) is var other && other == beside && spot.Right.Operator == BinaryOperator.Multiply ? "itself" : other;
+        var written =
+            sheet.Term(edit.Written) is var other && other == beside && spot.Right.Operator == BinaryOperator.Multiply ? "itself" : other;
         return (spot.Right.Operator, spot.IsLeft, beside) switch
         {
             (BinaryOperator.Multiply, _, _) => $"you multiplied {With(beside)}by {written} instead of by {right}",
@@ -45,30 +57,35 @@ internal static class TypedNumberWords
 
     private static string With(string? quantity) => quantity is null ? "" : quantity + " ";
 
-    private static string Cure(KeyEdit edit, SheetTerms sheet, FormulaShape key) => edit switch
-    {
-        KeyEdit.CountedTwice(_, var written, var term) when key.Times(term) <= 1 => Once(EditWords.OperationOf(written)),
-        KeyEdit.OtherUnit(_, var unit, _, _) when key.Holds(unit) => " Once is enough.",
-        KeyEdit.TakenIn or KeyEdit.OtherUnit => " Leave that out.",
-        KeyEdit.ShareForRest(_, ['1', '-' or '+', ..]) => " Use it as it is.",
-        KeyEdit.OtherSign or KeyEdit.Inverse => TheRightWay(edit.Right, sheet),
-        _ => "",
-    };
-
-    private static string Once(BinaryOperator operation) => operation switch
-    {
-        BinaryOperator.Divide => " Divide by it once.",
-        BinaryOperator.Multiply => " Multiply by it once.",
-        BinaryOperator.Subtract => " Subtract it once.",
-        _ => " Add it once.",
-    };
-
-    private static string TheRightWay(string right, SheetTerms sheet) => CellFormula.Of("=" + right).Shape is BinaryNode { Operator: var operation, Left: var left, Right: var last } && sheet.TermOf(left) is { } first && sheet.TermOf(last) is { } second
-        ? operation switch
+    private static string Cure(KeyEdit edit, SheetTerms sheet, FormulaShape key) =>
+        edit switch
         {
-            BinaryOperator.Subtract => $" Subtract {second} from {first}.",
-            BinaryOperator.Divide => $" Divide {first} by {second}.",
+            KeyEdit.CountedTwice(_, var written, var term) when key.Times(term) <= 1 => Once(EditWords.OperationOf(written)),
+            KeyEdit.OtherUnit(_, var unit, _, _) when key.Holds(unit) => " Once is enough.",
+            KeyEdit.TakenIn or KeyEdit.OtherUnit => " Leave that out.",
+            KeyEdit.ShareForRest(_, ['1', '-' or '+', ..]) => " Use it as it is.",
+            KeyEdit.OtherSign or KeyEdit.Inverse => TheRightWay(edit.Right, sheet),
             _ => "",
-        }
-        : "";
+        };
+
+    private static string Once(BinaryOperator operation) =>
+        operation switch
+        {
+            BinaryOperator.Divide => " Divide by it once.",
+            BinaryOperator.Multiply => " Multiply by it once.",
+            BinaryOperator.Subtract => " Subtract it once.",
+            _ => " Add it once.",
+        };
+
+    private static string TheRightWay(string right, SheetTerms sheet) =>
+        CellFormula.Of("=" + right).Shape is BinaryNode { Operator: var operation, Left: var left, Right: var last }
+        && sheet.TermOf(left) is { } first
+        && sheet.TermOf(last) is { } second
+            ? operation switch
+            {
+                BinaryOperator.Subtract => $" Subtract {second} from {first}.",
+                BinaryOperator.Divide => $" Divide {first} by {second}.",
+                _ => "",
+            }
+            : "";
 }

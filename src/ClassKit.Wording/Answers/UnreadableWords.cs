@@ -13,14 +13,19 @@ internal static class UnreadableWords
 {
     private const string Retry = "Enter it again in a cell that is not formatted as text; your program then says what is wrong with it.";
 
-    public static string Of(AnswerFinding finding, Part part) => finding switch
-    {
-        AnswerFinding.BrokenFormula(var found, var character) => $"This begins like a formula but cannot be read as one, from character {character} on: there is {SyntaxWords.Of(found)}. {Retry}",
-        AnswerFinding.NamesNoCell(var name) => $"This begins like a formula, but {(name is null ? "it" : $"“{Quoted.Short(name)}” in it")} is no cell of this workbook. {Retry}",
-        AnswerFinding.LacksEqualsSign(var text) => $"“{Quoted.Short(text)}” reads like a formula, but a formula begins with =. Enter it again with = before it.",
-        AnswerFinding.NoNumber no => $"{InTheWay(no)} Enter {(part.FormulaAsked ? "a formula" : "a number")} without words{(part.Unit.Length == 0 ? "" : $"; the unit {part.Unit} stands beside the cell")}.",
-        _ => throw new UnreachableException($"{finding} can be read."),
-    };
+    public static string Of(AnswerFinding finding, Part part) =>
+        finding switch
+        {
+            AnswerFinding.BrokenFormula(var found, var character) =>
+                $"This begins like a formula but cannot be read as one, from character {character} on: there is {SyntaxWords.Of(found)}. {Retry}",
+            AnswerFinding.NamesNoCell(var name) =>
+                $"This begins like a formula, but {(name is null ? "it" : $"“{Quoted.Short(name)}” in it")} is no cell of this workbook. {Retry}",
+            AnswerFinding.LacksEqualsSign(var text) =>
+                $"“{Quoted.Short(text)}” reads like a formula, but a formula begins with =. Enter it again with = before it.",
+            AnswerFinding.NoNumber no =>
+                $"{InTheWay(no)} Enter {(part.FormulaAsked ? "a formula" : "a number")} without words{(part.Unit.Length == 0 ? "" : $"; the unit {part.Unit} stands beside the cell")}.",
+            _ => throw new UnreachableException($"{finding} can be read."),
+        };
 
     private static string InTheWay(AnswerFinding.NoNumber no)
     {
@@ -31,7 +36,8 @@ internal static class UnreadableWords
             UnreadableKind.Word => $"“{text}” is no number we can read, because of the word “{found}” at character {no.Character}.",
             UnreadableKind.Character => $"“{text}” is no number we can read, because of the sign “{found}” at character {no.Character}.",
             UnreadableKind.SecondNumber => $"“{text}” is more than one number: “{found}” at character {no.Character} is a second one.",
-            UnreadableKind.Marks => $"“{text}” is no number we can read: the points and commas of “{found}” at character {no.Character} do not fit one.",
+            UnreadableKind.Marks =>
+                $"“{text}” is no number we can read: the points and commas of “{found}” at character {no.Character} do not fit one.",
             UnreadableKind.TooLong => $"This is no number we can read: it has {no.Length} characters.",
         };
     }

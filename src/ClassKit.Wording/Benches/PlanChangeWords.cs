@@ -16,10 +16,15 @@ public static class PlanChangeWords
         ArgumentNullException.ThrowIfNull(bench);
         return change switch
         {
-            LongerPeriod(var minutes) => FormattableString.Invariant($"Make the period {minutes} min longer: {bench.Time.PeriodMinutes + minutes} min."),
+            LongerPeriod(var minutes) => FormattableString.Invariant(
+                $"Make the period {minutes} min longer: {bench.Time.PeriodMinutes + minutes} min."
+            ),
             MoreOvens(var more) => FormattableString.Invariant($"Add {Counted.Of(more, "oven")}: {bench.Ovens.Count + more} in all."),
-            MoreEquipment(var kind, var more) => FormattableString.Invariant($"Add {kind.Counted(more)}: {kind.Counted((bench.CountOf(kind) ?? 0) + more)} in all."),
-            LeaveToInstructor(var bread) => $"Leave the {bench.Breads[bread].Name} to the demonstration: the instructor makes one load for all.",
+            MoreEquipment(var kind, var more) => FormattableString.Invariant(
+                $"Add {kind.Counted(more)}: {kind.Counted((bench.CountOf(kind) ?? 0) + more)} in all."
+            ),
+            LeaveToInstructor(var bread) =>
+                $"Leave the {bench.Breads[bread].Name} to the demonstration: the instructor makes one load for all.",
             SmallerLoads(var bread) => SmallerLoad(bench.Breads[bread]),
             DoAhead(var bread, var through) => Ahead(bench.Breads[bread], through),
             WarmTheRise warm => Warm(warm, bench),
@@ -31,7 +36,9 @@ public static class PlanChangeWords
     private static string SmallerLoad(BenchBread bread)
     {
         var places = SmallerLoads.Places(bread);
-        return FormattableString.Invariant($"Make fewer {bread.Name}: {places - 1} of {places} oven places a load, and as much less dough.");
+        return FormattableString.Invariant(
+            $"Make fewer {bread.Name}: {places - 1} of {places} oven places a load, and as much less dough."
+        );
     }
 
     private static string Ahead(BenchBread bread, int through) =>
@@ -40,8 +47,14 @@ public static class PlanChangeWords
     private static string Warm(WarmTheRise warm, BenchClass bench)
     {
         var (before, after) = (bench.Breads[warm.Bread], warm.Apply(bench).Breads[warm.Bread]);
-        var rises = before.Steps.Zip(after.Steps).Where(pair => pair.First != pair.Second)
-            .Select(pair => FormattableString.Invariant($"{pair.First.Name} {pair.Second.MinMinutes}–{pair.Second.MaxMinutes} min instead of {pair.First.MinMinutes}–{pair.First.MaxMinutes}"));
+        var rises = before
+            .Steps.Zip(after.Steps)
+            .Where(pair => pair.First != pair.Second)
+            .Select(pair =>
+                FormattableString.Invariant(
+                    $"{pair.First.Name} {pair.Second.MinMinutes}–{pair.Second.MaxMinutes} min instead of {pair.First.MinMinutes}–{pair.First.MaxMinutes}"
+                )
+            );
         return FormattableString.Invariant($"Let the {before.Name} rise at {warm.Temperature.Celsius:0} °C: {string.Join(", ", rises)}.");
     }
 

@@ -18,7 +18,9 @@ public static class ClassPartWords
     {
         ArgumentNullException.ThrowIfNull(cohort);
         ArgumentNullException.ThrowIfNull(part);
-        return part.IsWhole ? cohort : cohort.Length == 0 ? $"Class, {Of(part)}" : $"{cohort}, {Of(part)}";
+        return part.IsWhole ? cohort
+            : cohort.Length == 0 ? $"Class, {Of(part)}"
+            : $"{cohort}, {Of(part)}";
     }
 
     /// <summary>A title, with the students where the file is about some of the class.</summary>

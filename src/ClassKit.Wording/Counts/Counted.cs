@@ -9,7 +9,8 @@ public static class Counted
     /// <param name="count">How many; not negative.</param>
     /// <param name="one">What one of them is called.</param>
     /// <param name="many">What any other number of them is called; null for an s behind <paramref name="one"/>.</param>
-    public static string Of(int count, string one, string? many = null) => string.Create(CultureInfo.InvariantCulture, $"{count} {Noun(count, one, many)}");
+    public static string Of(int count, string one, string? many = null) =>
+        string.Create(CultureInfo.InvariantCulture, $"{count} {Noun(count, one, many)}");
 
     /// <summary>What is counted, without its number: <c>point</c> for 1, <c>points</c> for 0, 0.5 and 2.</summary>
     /// <inheritdoc cref="Of"/>

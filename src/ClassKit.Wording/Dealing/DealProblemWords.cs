@@ -12,7 +12,10 @@ public static class DealProblemWords
     {
         ArgumentNullException.ThrowIfNull(problem);
         return problem.Because is { } because
-            ? string.Create(CultureInfo.InvariantCulture, $"No variant of exercise {problem.Exercise.Id} was found in {problem.Attempts} draws, mostly because {BreachWords.Because(because)}. Check the exercise's file to see an example and its line.")
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"No variant of exercise {problem.Exercise.Id} was found in {problem.Attempts} draws, mostly because {BreachWords.Because(because)}. Check the exercise's file to see an example and its line."
+            )
             : $"Every variant of exercise {problem.Exercise.Id} was dealt before. Widen a given's range, or leave the exercise out.";
     }
 }

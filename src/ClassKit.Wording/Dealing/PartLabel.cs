@@ -27,7 +27,8 @@ public static class PartLabel
         {
             foreach (var (letter, asked) in one.Parts.Index())
             {
-                if (one.Id == exercise && asked.Id == part) return $"{number + 1}{Phrases.Letter(letter)}";
+                if (one.Id == exercise && asked.Id == part)
+                    return $"{number + 1}{Phrases.Letter(letter)}";
             }
         }
         return $"{exercise}.{part}";

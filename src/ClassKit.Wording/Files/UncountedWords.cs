@@ -26,26 +26,30 @@ public static class UncountedWords
     }
 
     /// <summary>The reason in words.</summary>
-    public static string Of(Uncounted why) => why switch
-    {
-        Uncounted.NotRead(var refusal) => RefusalWords.Of(refusal),
-        Uncounted.OfNobody(var cohort) =>
-            $"This workbook was not dealt to anyone in {ClassName.InSentence(cohort)}: it carries no id of this class, and its numbers are nobody's. Was it dealt for another class or lesson?",
-        Uncounted.OfOtherDeal other => OtherDealWords.Why(other),
-        Uncounted.Copy(var graded) => $"The same file as {Quoted.Of(graded)}, byte for byte, which was graded.",
-        Uncounted.OtherVersion version => string.Create(CultureInfo.InvariantCulture,
-            $"Another version of {version.Student.Shown}'s work, worth {version.Points:0.##} of {version.OutOf:0.##} points; {Quoted.Of(version.Graded)} was graded because {Of(version.Because)}."),
-        _ => throw new UnreachableException($"No words for {why}."),
-    };
+    public static string Of(Uncounted why) =>
+        why switch
+        {
+            Uncounted.NotRead(var refusal) => RefusalWords.Of(refusal),
+            Uncounted.OfNobody(var cohort) =>
+                $"This workbook was not dealt to anyone in {ClassName.InSentence(cohort)}: it carries no id of this class, and its numbers are nobody's. Was it dealt for another class or lesson?",
+            Uncounted.OfOtherDeal other => OtherDealWords.Why(other),
+            Uncounted.Copy(var graded) => $"The same file as {Quoted.Of(graded)}, byte for byte, which was graded.",
+            Uncounted.OtherVersion version => string.Create(
+                CultureInfo.InvariantCulture,
+                $"Another version of {version.Student.Shown}'s work, worth {version.Points:0.##} of {version.OutOf:0.##} points; {Quoted.Of(version.Graded)} was graded because {Of(version.Because)}."
+            ),
+            _ => throw new UnreachableException($"No words for {why}."),
+        };
 
-    private static string Of(WhyThatVersion because) => because switch
-    {
-        WhyThatVersion.SaysWhen => "it says when it was changed",
-        WhyThatVersion.Newer(var changed, var other) => $"it was changed last, {Time(changed)}, and this one {Time(other)}",
-        WhyThatVersion.EarnsAsMuch => "it earns as much",
-        WhyThatVersion.EarnsMost => "it earns most",
-        _ => throw new UnreachableException($"No words for {because}."),
-    };
+    private static string Of(WhyThatVersion because) =>
+        because switch
+        {
+            WhyThatVersion.SaysWhen => "it says when it was changed",
+            WhyThatVersion.Newer(var changed, var other) => $"it was changed last, {Time(changed)}, and this one {Time(other)}",
+            WhyThatVersion.EarnsAsMuch => "it earns as much",
+            WhyThatVersion.EarnsMost => "it earns most",
+            _ => throw new UnreachableException($"No words for {because}."),
+        };
 
     private static string Time(DateTime time) => time.ToString("yyyy-MM-dd HH:mm:ss", CultureInfo.InvariantCulture);
 }

@@ -6,15 +6,20 @@ namespace ClassKit.Wording.Flags;
 public static class InnocentExplanations
 {
     /// <summary>The explanation for a flag; null for facts that accuse nobody anyway.</summary>
-    public static string? Of(Flag flag) => flag switch
-    {
-        Flag.NameDiffers => "Friends hand in for one another, shared machines mix up downloads, and a file is easily saved under the wrong name.",
-        Flag.FitsAnotherVariant => "Two may have worked side by side and read from the wrong screen, opened each other’s file by mistake, or explained a problem on one set of numbers.",
-        Flag.SharedMistakes => "Two may have learned together, followed the same wrong example, or had the same helper; that is worth teaching, and learning together may be allowed.",
-        Flag.SharedAuthor => "A shared machine, a family computer, a friend’s licence or a helper at the school desk leaves one name in several files.",
-        Flag.GivenOverwritten => "A slip of the hand, or trying out other numbers to understand the problem.",
-        Flag.SavedLate => "A clock that is set wrong, or a workbook that was opened and saved once more after it had been handed in.",
-        Flag.OwnerInferred => "Programs lose names and cells when they convert a file.",
-        _ => null,
-    };
+    public static string? Of(Flag flag) =>
+        flag switch
+        {
+            Flag.NameDiffers =>
+                "Friends hand in for one another, shared machines mix up downloads, and a file is easily saved under the wrong name.",
+            Flag.FitsAnotherVariant =>
+                "Two may have worked side by side and read from the wrong screen, opened each other’s file by mistake, or explained a problem on one set of numbers.",
+            Flag.SharedMistakes =>
+                "Two may have learned together, followed the same wrong example, or had the same helper; that is worth teaching, and learning together may be allowed.",
+            Flag.SharedAuthor =>
+                "A shared machine, a family computer, a friend’s licence or a helper at the school desk leaves one name in several files.",
+            Flag.GivenOverwritten => "A slip of the hand, or trying out other numbers to understand the problem.",
+            Flag.SavedLate => "A clock that is set wrong, or a workbook that was opened and saved once more after it had been handed in.",
+            Flag.OwnerInferred => "Programs lose names and cells when they convert a file.",
+            _ => null,
+        };
 }

@@ -11,7 +11,10 @@ public static class SyntaxWords
     public static string Of(SyntaxError error)
     {
         ArgumentNullException.ThrowIfNull(error);
-        return string.Create(CultureInfo.InvariantCulture, $"character {error.Position + 1}: found {Of(error.Found)}, expected {Of(error.Expected)}");
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"character {error.Position + 1}: found {Of(error.Found)}, expected {Of(error.Expected)}"
+        );
     }
 
     /// <summary>What stands there.</summary>
@@ -45,20 +48,27 @@ public static class SyntaxWords
         };
     }
 
-    private static string Of(SyntaxExpected expected) => expected switch
-    {
-        SyntaxExpected.Operand => "a number, a text in quotes, a cell, a name, a function or (",
-        SyntaxExpected.Operator => "an operator",
-        SyntaxExpected.OperatorOrEnd => "an operator or the end",
-        SyntaxExpected.OperatorOrClose => "an operator or )",
-        SyntaxExpected.OperatorCommaOrClose => "an operator, a comma or )",
-        SyntaxExpected.CellOrNameOnSheet => "a cell or a name right after the sheet",
-        SyntaxExpected.AsManyElements => "as many elements in each row",
-        SyntaxExpected.ShorterRow => "a row no longer than the first",
-        SyntaxExpected.SeparatorOrArrayEnd => "a comma, ; or }",
-        SyntaxExpected.ArrayEnd => "}",
-        SyntaxExpected.Element => "a number, a text, TRUE, FALSE or an error value, as arrays hold no formulas",
-        SyntaxExpected.ShorterFormula => string.Create(CultureInfo.InvariantCulture, $"a formula of at most {SyntaxLimits.Length} characters"),
-        SyntaxExpected.FewerLevels => string.Create(CultureInfo.InvariantCulture, $"at most {SyntaxLimits.Nesting} levels of parentheses, functions and signs, and {SyntaxLimits.TreeDepth} operators in a row"),
-    };
+    private static string Of(SyntaxExpected expected) =>
+        expected switch
+        {
+            SyntaxExpected.Operand => "a number, a text in quotes, a cell, a name, a function or (",
+            SyntaxExpected.Operator => "an operator",
+            SyntaxExpected.OperatorOrEnd => "an operator or the end",
+            SyntaxExpected.OperatorOrClose => "an operator or )",
+            SyntaxExpected.OperatorCommaOrClose => "an operator, a comma or )",
+            SyntaxExpected.CellOrNameOnSheet => "a cell or a name right after the sheet",
+            SyntaxExpected.AsManyElements => "as many elements in each row",
+            SyntaxExpected.ShorterRow => "a row no longer than the first",
+            SyntaxExpected.SeparatorOrArrayEnd => "a comma, ; or }",
+            SyntaxExpected.ArrayEnd => "}",
+            SyntaxExpected.Element => "a number, a text, TRUE, FALSE or an error value, as arrays hold no formulas",
+            SyntaxExpected.ShorterFormula => string.Create(
+                CultureInfo.InvariantCulture,
+                $"a formula of at most {SyntaxLimits.Length} characters"
+            ),
+            SyntaxExpected.FewerLevels => string.Create(
+                CultureInfo.InvariantCulture,
+                $"at most {SyntaxLimits.Nesting} levels of parentheses, functions and signs, and {SyntaxLimits.TreeDepth} operators in a row"
+            ),
+        };
 }

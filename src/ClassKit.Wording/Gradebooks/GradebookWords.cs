@@ -13,13 +13,17 @@ public static class GradebookWords
     public const string TakenOver = "Your instructor looked at this answer and set its points.";
 
     /// <summary>Why points cannot be taken over, to stand behind them.</summary>
-    public static string Of(TypedPointsFault fault) => fault switch
-    {
-        TypedPointsFault.NotDealt => "the student was not dealt this exercise",
-        TypedPointsFault.OutOfRange(var most) => string.Create(CultureInfo.InvariantCulture, $"expected are points from 0 to {most:0.##}"),
-        TypedPointsFault.OtherwiseCorrected => "corrections.csv has other points for it: change them there",
-        _ => throw new UnreachableException($"No words for {fault}."),
-    };
+    public static string Of(TypedPointsFault fault) =>
+        fault switch
+        {
+            TypedPointsFault.NotDealt => "the student was not dealt this exercise",
+            TypedPointsFault.OutOfRange(var most) => string.Create(
+                CultureInfo.InvariantCulture,
+                $"expected are points from 0 to {most:0.##}"
+            ),
+            TypedPointsFault.OtherwiseCorrected => "corrections.csv has other points for it: change them there",
+            _ => throw new UnreachableException($"No words for {fault}."),
+        };
 
     /// <summary>Of a gradebook that cannot be read, and what to do.</summary>
     public static string Of(UnreadGradebook gradebook)
@@ -33,19 +37,24 @@ public static class GradebookWords
     {
         ArgumentNullException.ThrowIfNull(typed);
         var before = typed.Before is { } graded ? Points(graded) : "?";
-        var now = typed.Points is { } points ? Points(points) : typed.Typed.Length == 0 ? "nothing" : $"“{ShownName.Of(typed.Typed)}”";
+        var now =
+            typed.Points is { } points ? Points(points)
+            : typed.Typed.Length == 0 ? "nothing"
+            : $"“{ShownName.Of(typed.Typed)}”";
         return $"{typed.File}, {typed.Cell}: {typed.Student.Shown}, {typed.Asked}: {before} → {now}";
     }
 
-    private static string Of(GradebookFault fault) => fault switch
-    {
-        GradebookFault.Refused(var why) => RefusalWords.Of(why).TrimEnd('.'),
-        GradebookFault.NoGradebook => "it is no gradebook",
-        GradebookFault.NoPoints(var sheet, var column) => $"it has no sheet {sheet} with a column {column}",
-        GradebookFault.NoAnswers(var sheet) => $"it has no sheet {sheet} that says what was graded, so that what was typed cannot be told from it",
-        GradebookFault.Unopened(var message) => message.TrimEnd('.'),
-        _ => throw new UnreachableException($"No words for {fault}."),
-    };
+    private static string Of(GradebookFault fault) =>
+        fault switch
+        {
+            GradebookFault.Refused(var why) => RefusalWords.Of(why).TrimEnd('.'),
+            GradebookFault.NoGradebook => "it is no gradebook",
+            GradebookFault.NoPoints(var sheet, var column) => $"it has no sheet {sheet} with a column {column}",
+            GradebookFault.NoAnswers(var sheet) =>
+                $"it has no sheet {sheet} that says what was graded, so that what was typed cannot be told from it",
+            GradebookFault.Unopened(var message) => message.TrimEnd('.'),
+            _ => throw new UnreachableException($"No words for {fault}."),
+        };
 
     private static string Points(decimal points) => points.ToString("0.##", CultureInfo.InvariantCulture);
 }

@@ -19,5 +19,6 @@ public static class TotalRuleWords
         };
     }
 
-    private static string Best(int exercises) => exercises == 1 ? "Only the best exercise counts" : $"Only the {exercises} best exercises count";
+    private static string Best(int exercises) =>
+        exercises == 1 ? "Only the best exercise counts" : $"Only the {exercises} best exercises count";
 }

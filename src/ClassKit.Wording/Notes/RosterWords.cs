@@ -13,29 +13,38 @@ internal static class RosterWords
     {
         var sheet = origin.Sheet is { } name ? $", sheet “{ShownName.Of(name)}”" : "";
         yield return $"Of the roster{sheet}, {Listed(origin.Taken.Select((column, at) => $"“{ShownName.Of(column.Title)}”{(at == 0 ? " was taken" : "")} for {Field(column.As)}"))}.";
-        if (origin.LeftAside.Count > 0) yield return $"Left aside: {string.Join(", ", origin.LeftAside.Select(title => $"“{ShownName.Of(title)}”"))}.";
-        if (origin.Ids == RosterIds.Email) yield return "Ids are made of what stands before the @ of the addresses.";
-        if (origin.Ids == RosterIds.Name) yield return "Ids are made of the names: add a column with the school's own where results go back to its records.";
-        if (origin.Others > 0) yield return $"{Counted.Of(origin.Others, "line is", "lines are")} of people who are not students of the class, and left out.";
-        if (origin.HiddenRows > 0) yield return $"{Counted.Of(origin.HiddenRows, "row is", "rows are")} hidden in the workbook, and left out.";
-        if (origin.Below.Count > 0) yield return $"Below the students stands {Listed(origin.Below.Select(line => $"“{ShownName.Of(line)}”"))}, which was taken for nobody.";
-        if (origin.GuessedLetters) yield return "Its letters were taken for Windows-1252: look whether accented ones are right, and save it as UTF-8 if not.";
+        if (origin.LeftAside.Count > 0)
+            yield return $"Left aside: {string.Join(", ", origin.LeftAside.Select(title => $"“{ShownName.Of(title)}”"))}.";
+        if (origin.Ids == RosterIds.Email)
+            yield return "Ids are made of what stands before the @ of the addresses.";
+        if (origin.Ids == RosterIds.Name)
+            yield return "Ids are made of the names: add a column with the school's own where results go back to its records.";
+        if (origin.Others > 0)
+            yield return $"{Counted.Of(origin.Others, "line is", "lines are")} of people who are not students of the class, and left out.";
+        if (origin.HiddenRows > 0)
+            yield return $"{Counted.Of(origin.HiddenRows, "row is", "rows are")} hidden in the workbook, and left out.";
+        if (origin.Below.Count > 0)
+            yield return $"Below the students stands {Listed(origin.Below.Select(line => $"“{ShownName.Of(line)}”"))}, which was taken for nobody.";
+        if (origin.GuessedLetters)
+            yield return "Its letters were taken for Windows-1252: look whether accented ones are right, and save it as UTF-8 if not.";
     }
 
-    private static string Field(RosterField field) => field switch
-    {
-        RosterField.Id => "the id",
-        RosterField.Name => "the name",
-        RosterField.FirstName => "the first name",
-        RosterField.LastName => "the last name",
-        RosterField.Email => "the e-mail address",
-        RosterField.Team => "the team",
-        RosterField.LargePrint => "large print",
-        RosterField.ExtraTime => "extra time",
-        RosterField.Due => "when a student’s own work is due",
-        RosterField.LeavesOut => "exercises that are not a student’s",
-        RosterField.ExcusedFrom => "work that a student need not do",
-    };
+    private static string Field(RosterField field) =>
+        field switch
+        {
+            RosterField.Id => "the id",
+            RosterField.Name => "the name",
+            RosterField.FirstName => "the first name",
+            RosterField.LastName => "the last name",
+            RosterField.Email => "the e-mail address",
+            RosterField.Team => "the team",
+            RosterField.LargePrint => "large print",
+            RosterField.ExtraTime => "extra time",
+            RosterField.Due => "when a student’s own work is due",
+            RosterField.LeavesOut => "exercises that are not a student’s",
+            RosterField.ExcusedFrom => "work that a student need not do",
+        };
 
-    private static string Listed(IEnumerable<string> parts) => parts.ToList() is [.. { Count: > 0 } first, var last] ? $"{string.Join(", ", first)} and {last}" : string.Concat(parts);
+    private static string Listed(IEnumerable<string> parts) =>
+        parts.ToList() is [.. { Count: > 0 } first, var last] ? $"{string.Join(", ", first)} and {last}" : string.Concat(parts);
 }

@@ -25,8 +25,11 @@ public static class NumberText
     public static string AtMost(double value, int decimals) => Exact(Rounded(value, decimals), decimals);
 
     /// <summary>An exact number with at most so many decimals: no zeros at the end.</summary>
-    public static string Exact(decimal value, int decimals) => Dressed(
-        Math.Round(value, decimals, MidpointRounding.AwayFromZero).ToString(decimals == 0 ? "0" : "0." + new string('#', decimals), CultureInfo.InvariantCulture));
+    public static string Exact(decimal value, int decimals) =>
+        Dressed(
+            Math.Round(value, decimals, MidpointRounding.AwayFromZero)
+                .ToString(decimals == 0 ? "0" : "0." + new string('#', decimals), CultureInfo.InvariantCulture)
+        );
 
     /// <summary>A whole-number percentage of a share from 0 to 1.</summary>
     public static string Share(double share) => WithUnit(AtMost(AnswerUnit.Shown(AnswerUnit.Percent, share), 0), AnswerUnit.Percent);
@@ -42,7 +45,9 @@ public static class NumberText
 
     private static decimal Rounded(double value, int decimals) =>
         // Within what a decimal holds, decimal arithmetic rounds 0.145 as it is written; beyond, decimals do not matter.
-        Math.Abs(value) < 1e15 ? Math.Round((decimal)value, decimals, MidpointRounding.AwayFromZero) : Math.Truncate((decimal)Math.Clamp(value, -1e27, 1e27));
+        Math.Abs(value) < 1e15
+            ? Math.Round((decimal)value, decimals, MidpointRounding.AwayFromZero)
+            : Math.Truncate((decimal)Math.Clamp(value, -1e27, 1e27));
 
     private static string Dressed(string digits)
     {
@@ -60,5 +65,6 @@ public static class NumberText
     }
 
     /// <summary>A moment of the class in hours and minutes since it began: <c>1:05</c>, <c>−0:10</c> before it.</summary>
-    public static string Clock(int minutes) => string.Create(CultureInfo.InvariantCulture, $"{(minutes < 0 ? "−" : "")}{Math.Abs(minutes) / 60}:{Math.Abs(minutes) % 60:00}");
+    public static string Clock(int minutes) =>
+        string.Create(CultureInfo.InvariantCulture, $"{(minutes < 0 ? "−" : "")}{Math.Abs(minutes) / 60}:{Math.Abs(minutes) % 60:00}");
 }

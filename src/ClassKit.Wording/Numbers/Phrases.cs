@@ -24,7 +24,9 @@ public static class Phrases
     public static string Some(IReadOnlyList<string> names)
     {
         ArgumentNullException.ThrowIfNull(names);
-        return names.Count <= MostNames ? string.Join(", ", names) : $"{string.Join(", ", names.Take(MostNames))} and {NumberText.Exact(names.Count - MostNames, 0)} more";
+        return names.Count <= MostNames
+            ? string.Join(", ", names)
+            : $"{string.Join(", ", names.Take(MostNames))} and {NumberText.Exact(names.Count - MostNames, 0)} more";
     }
 
     /// <summary>"a", "a and b", "a, b and c", and of many the first ones and how many more there are.</summary>
@@ -35,10 +37,11 @@ public static class Phrases
     }
 
     /// <summary>"a", "a and b", "a, b and c".</summary>
-    public static string List(IReadOnlyList<string> items) => items.Count switch
-    {
-        0 => "",
-        1 => items[0],
-        _ => string.Join(", ", items.Take(items.Count - 1)) + " and " + items[^1],
-    };
+    public static string List(IReadOnlyList<string> items) =>
+        items.Count switch
+        {
+            0 => "",
+            1 => items[0],
+            _ => string.Join(", ", items.Take(items.Count - 1)) + " and " + items[^1],
+        };
 }

@@ -1,6 +1,8 @@
 namespace ClassKit.Wording.Outcomes;
 
-/// <summary>The colours of outcomes, the same on pages and in workbooks. No meaning is told by colour alone: a word always stands beside it.</summary>
+/// <summary>
+/// The colours of outcomes, the same on pages and in workbooks. No meaning is told by colour alone: a word always stands beside it.
+/// </summary>
 public enum OutcomeTone
 {
     /// <summary>Understood.</summary>

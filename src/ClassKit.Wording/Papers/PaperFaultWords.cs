@@ -9,23 +9,26 @@ namespace ClassKit.Wording.Papers;
 public static class PaperFaultWords
 {
     /// <summary>Why the whole workbook cannot be used, without a full stop.</summary>
-    public static string Of(PaperRefusal refusal) => refusal switch
-    {
-        PaperRefusal.Unreadable(var why) => RefusalWords.Of(why).TrimEnd('.'),
-        PaperRefusal.NoTable(var head) => $"It has no table with a column {head} and the parts that were dealt",
-        PaperRefusal.OtherDeal(var codes, var wanted) => $"It is for deal {string.Join(", ", codes)}, and this is deal {wanted}",
-        _ => throw new UnreachableException($"No words for {refusal}."),
-    };
+    public static string Of(PaperRefusal refusal) =>
+        refusal switch
+        {
+            PaperRefusal.Unreadable(var why) => RefusalWords.Of(why).TrimEnd('.'),
+            PaperRefusal.NoTable(var head) => $"It has no table with a column {head} and the parts that were dealt",
+            PaperRefusal.OtherDeal(var codes, var wanted) => $"It is for deal {string.Join(", ", codes)}, and this is deal {wanted}",
+            _ => throw new UnreachableException($"No words for {refusal}."),
+        };
 
     /// <summary>What became of a cell, in one sentence.</summary>
-    public static string Of(PaperFault fault) => fault switch
-    {
-        PaperFault.UnknownStudent(var cell, var id) => id.Text.Length == 0
-            ? $"{cell}: the row has answers and no id, so that nobody has them. Type whose they are."
-            : $"{cell}: nobody of the class has the id “{Quoted.Short(id)}”, so that nobody has the row's answers.",
-        PaperFault.SecondRow(var cell, var student) => $"{cell}: {student.Shown} has a row above, and that one counts.",
-        PaperFault.NotDealt(var cell, var student, var tag) => $"{cell}: {student.Shown} was not dealt {tag}.",
-        PaperFault.NoTick(var cell, var found) => $"{cell}: “{Quoted.Short(found)}” is neither a tick nor nothing, and was taken for nothing. Choose ✓ where the working shows the method.",
-        _ => throw new UnreachableException($"No words for {fault}."),
-    };
+    public static string Of(PaperFault fault) =>
+        fault switch
+        {
+            PaperFault.UnknownStudent(var cell, var id) => id.Text.Length == 0
+                ? $"{cell}: the row has answers and no id, so that nobody has them. Type whose they are."
+                : $"{cell}: nobody of the class has the id “{Quoted.Short(id)}”, so that nobody has the row's answers.",
+            PaperFault.SecondRow(var cell, var student) => $"{cell}: {student.Shown} has a row above, and that one counts.",
+            PaperFault.NotDealt(var cell, var student, var tag) => $"{cell}: {student.Shown} was not dealt {tag}.",
+            PaperFault.NoTick(var cell, var found) =>
+                $"{cell}: “{Quoted.Short(found)}” is neither a tick nor nothing, and was taken for nothing. Choose ✓ where the working shows the method.",
+            _ => throw new UnreachableException($"No words for {fault}."),
+        };
 }

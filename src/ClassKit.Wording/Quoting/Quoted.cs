@@ -15,7 +15,8 @@ internal static class Quoted
     public static string Of(Quotation typed) => ShownName.Of(typed.Text);
 
     /// <summary>As much of a typed text as tells which it is.</summary>
-    public static string Short(Quotation typed) => ShownName.Of(typed.Text.Length <= Longest ? typed.Text : typed.Text[..(Longest - 1)] + "…");
+    public static string Short(Quotation typed) =>
+        ShownName.Of(typed.Text.Length <= Longest ? typed.Text : typed.Text[..(Longest - 1)] + "…");
 
     /// <summary>A cell with its sheet.</summary>
     public static string Of(CellPlace place) => place.IsOwnSheet ? ShownName.Of(place.Cell.ToString()) : place.Cell.ToString();

@@ -15,7 +15,11 @@ public static class ChangeWords
         ArgumentNullException.ThrowIfNull(change);
         named ??= answer => $"{answer.Exercise.Id}.{answer.Part.Id}";
         yield return $"{change.Student.Shown}: {Of(change.Before)} → {Of(change.Now)}{string.Concat(change.Why.Select(why => $"; {CauseWords.Of(why)}"))}";
-        foreach (var alike in change.Answers.GroupBy(answer => string.Join("; ", answer.Why.Select(why => CauseWords.Of(why, answer.Answer.Part)))))
+        foreach (
+            var alike in change.Answers.GroupBy(answer =>
+                string.Join("; ", answer.Why.Select(why => CauseWords.Of(why, answer.Answer.Part)))
+            )
+        )
             yield return $"  {alike.Key}: {string.Join(", ", alike.Select(answer => Of(answer, named)))}";
     }
 

@@ -14,19 +14,26 @@ public static class FrozenWords
         yield return frozen switch
         {
             { Number: null } => $"{frozen.Term}: the grades given out are the grades of today.",
-            { Number: 1 } => $"{frozen.Term}: the grades of {Counted.Of(frozen.Students, "student")} are frozen as they are{(frozen.Open > 0 ? $". Of these, {frozen.Open} may still change: something of theirs has no mark yet, or waits for your decision" : "")}.",
-            _ => $"{frozen.Term}: {Counted.Of(frozen.Differences.Count, "student")} {Counted.Noun(frozen.Differences.Count, "differs", "differ")} from what was given out, {frozen.Differences.Count(change => change.Before != change.Now)} of them in the grade. What was given out stays on record.",
+            { Number: 1 } =>
+                $"{frozen.Term}: the grades of {Counted.Of(frozen.Students, "student")} are frozen as they are{(frozen.Open > 0 ? $". Of these, {frozen.Open} may still change: something of theirs has no mark yet, or waits for your decision" : "")}.",
+            _ =>
+                $"{frozen.Term}: {Counted.Of(frozen.Differences.Count, "student")} {Counted.Noun(frozen.Differences.Count, "differs", "differ")} from what was given out, {frozen.Differences.Count(change => change.Before != change.Now)} of them in the grade. What was given out stays on record.",
         };
-        foreach (var change in frozen.Differences) yield return "  " + Of(change);
+        foreach (var change in frozen.Differences)
+            yield return "  " + Of(change);
     }
 
     private static string Of(FrozenChange change)
     {
-        var works = change.Works.Count == 0 ? "" : ": " + string.Join(", ", change.Works.Select(work => $"{work.Work} {Share(work.Before)} → {Share(work.Now)}"));
+        var works =
+            change.Works.Count == 0
+                ? ""
+                : ": " + string.Join(", ", change.Works.Select(work => $"{work.Work} {Share(work.Before)} → {Share(work.Now)}"));
         return $"{change.Student}: {change.Before ?? "no grade"} ({Rounded(change.PercentBefore)}) → {change.Now ?? "no grade"} ({Rounded(change.PercentNow)}){works}";
     }
 
     private static string Share(decimal? share) => share is { } known ? Percent.Of(known) : "nothing";
 
-    private static string Rounded(decimal? percent) => percent is { } known ? Percent.Of(AnswerUnit.Held(AnswerUnit.Percent, known)) : "nothing";
+    private static string Rounded(decimal? percent) =>
+        percent is { } known ? Percent.Of(AnswerUnit.Held(AnswerUnit.Percent, known)) : "nothing";
 }

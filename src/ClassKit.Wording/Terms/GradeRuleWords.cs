@@ -6,12 +6,17 @@ namespace ClassKit.Wording.Terms;
 public static class GradeRuleWords
 {
     /// <summary>How results are rounded.</summary>
-    public static string Of(Rounding rounding) => rounding.Step is { } step
-        ? $"rounded to {ShareWords.OfPercent(step)}, the middle {Of(rounding.Tie)}"
-        : "not rounded";
+    public static string Of(Rounding rounding) =>
+        rounding.Step is { } step ? $"rounded to {ShareWords.OfPercent(step)}, the middle {Of(rounding.Tie)}" : "not rounded";
 
     /// <summary>Where a result in the middle goes.</summary>
-    public static string Of(TieRule tie) => tie switch { TieRule.Up => "up", TieRule.Down => "down", TieRule.Even => "to the even step" };
+    public static string Of(TieRule tie) =>
+        tie switch
+        {
+            TieRule.Up => "up",
+            TieRule.Down => "down",
+            TieRule.Even => "to the even step",
+        };
 
     /// <summary>What sittings, absences and lateness come to.</summary>
     public static IEnumerable<string> Marks(GradeRule rule)
@@ -28,7 +33,8 @@ public static class GradeRuleWords
             AbsenceRule.Zero => "An absence that nothing excuses counts as no points.",
             AbsenceRule.LeftOut => "An absence is left out, as excused work is.",
         };
-        if (rule.LateOff > 0) yield return $"Late work loses {ShareWords.Of(rule.LateOff)} of its points, unless its own marking took something off.";
+        if (rule.LateOff > 0)
+            yield return $"Late work loses {ShareWords.Of(rule.LateOff)} of its points, unless its own marking took something off.";
         yield return rule.SecondMarker switch
         {
             MarkerRule.Mean => "Where two marked the same work, the mean of both counts.",

@@ -7,10 +7,14 @@ using ClosedXML.Excel;
 
 namespace ClassKit.Workbooks.Bench;
 
-/// <summary>Makes the workbook that bench marks are typed into: a row a team and a row a student, a column a criterion, a level to choose in each cell.</summary>
+/// <summary>
+/// Makes the workbook that bench marks are typed into: a row a team and a row a student, a column a criterion, a level to choose in each
+/// cell.
+/// </summary>
 public static class BenchMarksWriter
 {
-    private const string Explanation = "Choose a level for each team. A student has the team's levels, but for those chosen in the student's own row. Put another team, or away, under Team where somebody worked elsewhere or not at all.";
+    private const string Explanation =
+        "Choose a level for each team. A student has the team's levels, but for those chosen in the student's own row. Put another team, or away, under Team where somebody worked elsewhere or not at all.";
     private const double CriterionWidth = 14;
     private const double CommentWidth = 46;
     private const double NameWidth = 25;
@@ -27,9 +31,11 @@ public static class BenchMarksWriter
         sheet.AsPage();
         Head(sheet, form, last);
         var row = BenchGrid.FirstRow;
-        for (var team = 1; team <= form.Teams; team++) Row(sheet, form, row++, $"Team {form.TeamName(team)}", BenchGrid.IdOf(team), null);
+        for (var team = 1; team <= form.Teams; team++)
+            Row(sheet, form, row++, $"Team {form.TeamName(team)}", BenchGrid.IdOf(team), null);
         var firstStudent = row;
-        foreach (var (index, student) in form.Students.Index()) Row(sheet, form, row++, student.Shown, student.Id, form.TeamOf(index));
+        foreach (var (index, student) in form.Students.Index())
+            Row(sheet, form, row++, student.Shown, student.Id, form.TeamOf(index));
         Rules(sheet, form, firstStudent, row - 1);
         sheet.SheetView.Freeze(BenchGrid.HeadRow, BenchGrid.WhoColumn);
         sheet.SetUpPage(sheet.Range(1, 1, row - 1, last), XLPageOrientation.Landscape, null, form.Cohort, form.Rubric);
@@ -48,8 +54,16 @@ public static class BenchMarksWriter
         sheet.Cell(BenchGrid.MarkerRow, 2).AsEntry();
         sheet.Cell(BenchGrid.MarkerRow, BenchGrid.TeamColumn).SetText(BenchGrid.FormHead).AsQuiet();
         sheet.Cell(BenchGrid.MarkerRow, BenchGrid.FirstCriterion).SetText(form.Identity).AsQuiet();
-        string[] heads = [BenchGrid.WhoHead, BenchGrid.IdHead, BenchGrid.TeamHead, .. form.Scale.Criteria.Select(criterion => criterion.Name), BenchGrid.CommentHead];
-        foreach (var (index, text) in heads.Index()) sheet.Cell(BenchGrid.HeadRow, index + 1).SetText(text).Wrapped();
+        string[] heads =
+        [
+            BenchGrid.WhoHead,
+            BenchGrid.IdHead,
+            BenchGrid.TeamHead,
+            .. form.Scale.Criteria.Select(criterion => criterion.Name),
+            BenchGrid.CommentHead,
+        ];
+        foreach (var (index, text) in heads.Index())
+            sheet.Cell(BenchGrid.HeadRow, index + 1).SetText(text).Wrapped();
         sheet.Range(BenchGrid.HeadRow, 1, BenchGrid.HeadRow, last).AsTableHead();
         sheet.Row(BenchGrid.HeadRow).Height = heads.Skip(BenchGrid.FirstCriterion - 1).Max(text => TextHeight.Of(text, CriterionWidth - 1));
         foreach (var column in Enumerable.Range(1, last))
@@ -71,7 +85,11 @@ public static class BenchMarksWriter
         if (team is { } number)
         {
             var cell = sheet.Cell(row, BenchGrid.TeamColumn);
-            (int.TryParse(form.TeamName(number), NumberStyles.None, CultureInfo.InvariantCulture, out var shown) ? cell.SetValue(shown) : cell.SetText(form.TeamName(number))).AsEntry();
+            (
+                int.TryParse(form.TeamName(number), NumberStyles.None, CultureInfo.InvariantCulture, out var shown)
+                    ? cell.SetValue(shown)
+                    : cell.SetText(form.TeamName(number))
+            ).AsEntry();
             cell.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Center;
         }
         else
@@ -83,7 +101,8 @@ public static class BenchMarksWriter
         {
             var cell = sheet.Cell(row, column);
             cell.AsEntry();
-            if (column == BenchGrid.CommentColumn(form)) cell.Wrapped();
+            if (column == BenchGrid.CommentColumn(form))
+                cell.Wrapped();
         }
         sheet.Row(row).Height = Math.Max(20, TextHeight.Of(who, NameWidth));
     }
@@ -91,17 +110,26 @@ public static class BenchMarksWriter
     /// <summary>What can be chosen; another number, or a level's points, are not refused.</summary>
     private static void Rules(IXLWorksheet sheet, BenchForm form, int firstStudent, int lastRow)
     {
-        var levels = sheet.Range(BenchGrid.FirstRow, BenchGrid.FirstCriterion, lastRow, BenchGrid.CommentColumn(form) - 1).SetDataValidation();
-        levels.List(FormattableString.Invariant($"='{BenchGrid.LevelsSheet}'!$A${LevelsSheet.FirstLevel}:$A${LevelsSheet.FirstLevel + form.Scale.Levels.Count - 1}"), true);
+        var levels = sheet
+            .Range(BenchGrid.FirstRow, BenchGrid.FirstCriterion, lastRow, BenchGrid.CommentColumn(form) - 1)
+            .SetDataValidation();
+        levels.List(
+            FormattableString.Invariant(
+                $"='{BenchGrid.LevelsSheet}'!$A${LevelsSheet.FirstLevel}:$A${LevelsSheet.FirstLevel + form.Scale.Levels.Count - 1}"
+            ),
+            true
+        );
         levels.IgnoreBlanks = true;
         levels.ErrorStyle = XLErrorStyle.Warning;
         levels.ErrorTitle = "No such level";
         levels.ErrorMessage = $"Choose one of {string.Join(", ", form.Scale.LevelNames)}.";
-        if (lastRow < firstStudent) return;
+        if (lastRow < firstStudent)
+            return;
         var teams = sheet.Range(firstStudent, BenchGrid.TeamColumn, lastRow, BenchGrid.TeamColumn).SetDataValidation();
         teams.List($"\"{string.Join(',', Enumerable.Range(1, form.Teams).Select(form.TeamName).Append(BenchForm.Away))}\"", true);
         teams.IgnoreBlanks = true;
         teams.ErrorStyle = XLErrorStyle.Warning;
-        teams.ErrorMessage = $"Choose one of {string.Join(", ", Enumerable.Range(1, form.Teams).Select(form.TeamName))}, or {BenchForm.Away}.";
+        teams.ErrorMessage =
+            $"Choose one of {string.Join(", ", Enumerable.Range(1, form.Teams).Select(form.TeamName))}, or {BenchForm.Away}.";
     }
 }

@@ -34,10 +34,17 @@ internal static class LevelsSheet
             var row = FirstLevel + place;
             sheet.Cell(row, 1).SetText(name);
             sheet.Cell(row, 2).SetNumber(form.Scale.Levels[place]).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Center;
-            foreach (var (at, seen) in form.Descriptors.Index()) sheet.Cell(row, 3 + at).SetText(seen[place]).Wrapped().Style.Alignment.Vertical = XLAlignmentVerticalValues.Top;
+            foreach (var (at, seen) in form.Descriptors.Index())
+                sheet.Cell(row, 3 + at).SetText(seen[place]).Wrapped().Style.Alignment.Vertical = XLAlignmentVerticalValues.Top;
             sheet.Range(row, 1, row, last).AsTableRow();
             sheet.Row(row).Height = form.Descriptors.Max(seen => TextHeight.Of(seen[place], Width - 1));
         }
-        sheet.SetUpPage(sheet.Range(1, 1, FirstLevel + form.Scale.Levels.Count - 1, last), XLPageOrientation.Landscape, null, form.Cohort, form.Rubric);
+        sheet.SetUpPage(
+            sheet.Range(1, 1, FirstLevel + form.Scale.Levels.Count - 1, last),
+            XLPageOrientation.Landscape,
+            null,
+            form.Cohort,
+            form.Rubric
+        );
     }
 }

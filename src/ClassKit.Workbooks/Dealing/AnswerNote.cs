@@ -8,7 +8,8 @@ namespace ClassKit.Workbooks.Dealing;
 /// <summary>What stands beside an answer cell: what is asked of it, how exact it must be, what it is worth.</summary>
 internal static class AnswerNote
 {
-    public static string Of(Part part) => part.InWords is not null ? $"{Asked(part)} · {Points(part.Points)}" : $"{Asked(part)} · {Points(part.Points)}\n{Exactness(part)}";
+    public static string Of(Part part) =>
+        part.InWords is not null ? $"{Asked(part)} · {Points(part.Points)}" : $"{Asked(part)} · {Points(part.Points)}\n{Exactness(part)}";
 
     /// <summary>The unit's cell: a percent cell shows its own sign behind the number, so that its unit says what to expect.</summary>
     public static string Unit(Part part) => AnswerUnit.IsPercent(part.Unit) ? "in %" : part.Unit;
@@ -17,30 +18,43 @@ internal static class AnswerNote
         string.Create(CultureInfo.InvariantCulture, $"{points:0.##} {Counted.Noun(points, "point")}");
 
     /// <summary>What an answer cell says when it is chosen, before anything is typed.</summary>
-    public static string Prompt(Part part) => part.InWords is not null
-        ? "Your own words, two or three sentences. Alt+Enter begins a new line."
-        : part.Choice is { } choice
-        ? $"A letter, {Letters(choice)}: choose it from the list, or type it."
-        : part.FormulaAsked
-        ? $"A formula, {In(part)}. Type = and click the cells that it uses."
+    public static string Prompt(Part part) =>
+        part.InWords is not null ? "Your own words, two or three sentences. Alt+Enter begins a new line."
+        : part.Choice is { } choice ? $"A letter, {Letters(choice)}: choose it from the list, or type it."
+        : part.FormulaAsked ? $"A formula, {In(part)}. Type = and click the cells that it uses."
         : $"A number, {In(part)}; a formula counts as well.";
 
     /// <summary>What a program says when something else than a number is typed; it may be kept all the same.</summary>
-    public static string Warning(Part part) => part.InWords is not null ? $"Your instructor reads the first {TypedWords.Most} characters: say it in fewer words." : part.Choice is { } choice ? $"Here a letter is expected, {Letters(choice)}." : $"Here a number is expected, or a formula that comes to one, {In(part)}: no words and no unit, for the unit stands beside the cell.";
+    public static string Warning(Part part) =>
+        part.InWords is not null ? $"Your instructor reads the first {TypedWords.Most} characters: say it in fewer words."
+        : part.Choice is { } choice ? $"Here a letter is expected, {Letters(choice)}."
+        : $"Here a number is expected, or a formula that comes to one, {In(part)}: no words and no unit, for the unit stands beside the cell.";
 
-    private static string In(Part part) => AnswerUnit.IsPercent(part.Unit) ? "in %" : part.Unit.Length == 0 ? "without a unit" : $"in {part.Unit}";
+    private static string In(Part part) =>
+        AnswerUnit.IsPercent(part.Unit) ? "in %"
+        : part.Unit.Length == 0 ? "without a unit"
+        : $"in {part.Unit}";
 
     private static string Letters(Choice choice) => $"A to {(char)('A' + choice.From.Options.Count - 1)}";
 
-    private static string Asked(Part part) => part.InWords is not null ? "Your own words; your instructor reads them" : part.Choice is not null ? "Choose a letter" : part.FormulaAsked ? "Formula asked" : "A number is enough";
+    private static string Asked(Part part) =>
+        part.InWords is not null ? "Your own words; your instructor reads them"
+        : part.Choice is not null ? "Choose a letter"
+        : part.FormulaAsked ? "Formula asked"
+        : "A number is enough";
 
     private static string Exactness(Part part)
     {
-        if (part.Choice is { } choice) return $"{Letters(choice)}, from the cell's list or typed";
+        if (part.Choice is { } choice)
+            return $"{Letters(choice)}, from the cell's list or typed";
         var (amount, isRelative) = (part.Tolerance.Amount, part.Tolerance.IsRelative);
-        if (amount <= 0) return "exact";
-        if (part.Tolerance.IsRounding) return string.Create(CultureInfo.InvariantCulture, $"to the nearest {AnswerUnit.Shown(part.Unit, amount):0.######} {part.Unit}").TrimEnd();
-        if (isRelative) return string.Create(CultureInfo.InvariantCulture, $"within ±{AnswerUnit.Shown(AnswerUnit.Percent, amount):0.####} %");
+        if (amount <= 0)
+            return "exact";
+        if (part.Tolerance.IsRounding)
+            return string.Create(CultureInfo.InvariantCulture, $"to the nearest {AnswerUnit.Shown(part.Unit, amount):0.######} {part.Unit}")
+                .TrimEnd();
+        if (isRelative)
+            return string.Create(CultureInfo.InvariantCulture, $"within ±{AnswerUnit.Shown(AnswerUnit.Percent, amount):0.####} %");
         return AnswerUnit.IsPercent(part.Unit)
             ? string.Create(CultureInfo.InvariantCulture, $"within ±{AnswerUnit.Shown(part.Unit, amount):0.####} percentage points")
             : string.Create(CultureInfo.InvariantCulture, $"within ±{amount:0.######} {part.Unit}").TrimEnd();

@@ -8,8 +8,8 @@ namespace ClassKit.Workbooks.Dealing;
 
 /// <summary>Makes the practice workbooks of one class: a sheet to start from, then a sheet for every exercise.</summary>
 /// <remarks>
-/// The workbooks of a class differ in a few texts and numbers only. One is laid out cell by cell and serves as a template for all; nothing is
-/// kept of a student once the workbook is written.
+/// The workbooks of a class differ in a few texts and numbers only. One is laid out cell by cell and serves as a template for all; nothing
+/// is kept of a student once the workbook is written.
 /// </remarks>
 public sealed class DealtWorkbookWriter
 {
@@ -53,7 +53,10 @@ public sealed class DealtWorkbookWriter
     }
 
     /// <summary>One template for all students who have the same exercises.</summary>
-    private WorkbookTemplate TemplateOf(PracticeLayout layout) => _templates.GetOrAdd(
-        string.Join(' ', layout.Exercises.Select(exercise => exercise.Exercise.Id)),
-        _ => new(() => WorkbookTemplate.Of(layout, LayOut(layout, StandIn.For(layout))))).Value;
+    private WorkbookTemplate TemplateOf(PracticeLayout layout) =>
+        _templates
+            .GetOrAdd(string.Join(' ', layout.Exercises.Select(exercise => exercise.Exercise.Id)), _ =>
+                new(() => WorkbookTemplate.Of(layout, LayOut(layout, StandIn.For(layout))))
+            )
+            .Value;
 }

@@ -14,15 +14,22 @@ internal sealed record ExampleFormula(TextTemplate Words, CellFormula Formula)
     private static readonly ExampleFormula[] Known =
     [
         new("the way around a tray, with its length in {length} and its width in {width}", CellFormula.Of("=2*(length+width)")),
-        new("the way from corner to corner of a tray, with its length in {length} and its width in {width}", CellFormula.Of("=SQRT(length^2+width^2)")),
-        new("how much longer than wide a tray is, in widths, with its length in {length} and its width in {width}", CellFormula.Of("=length/width-1")),
+        new(
+            "the way from corner to corner of a tray, with its length in {length} and its width in {width}",
+            CellFormula.Of("=SQRT(length^2+width^2)")
+        ),
+        new(
+            "how much longer than wide a tray is, in widths, with its length in {length} and its width in {width}",
+            CellFormula.Of("=length/width-1")
+        ),
     ];
 
     /// <summary>The first one whose method is no part of what any of these exercises asks.</summary>
     public static ExampleFormula For(IEnumerable<Exercise> exercises)
     {
         var asked = exercises.SelectMany(exercise => exercise.Parts).Select(part => ShapeOf(part.Key)).ToHashSet(StringComparer.Ordinal);
-        return Known.FirstOrDefault(example => !asked.Any(key => key.Contains(ShapeOf(example.Formula)[1..], StringComparison.Ordinal))) ?? Known[^1];
+        return Known.FirstOrDefault(example => !asked.Any(key => key.Contains(ShapeOf(example.Formula)[1..], StringComparison.Ordinal)))
+            ?? Known[^1];
     }
 
     /// <summary>As a sentence's end: what it works out, and how.</summary>

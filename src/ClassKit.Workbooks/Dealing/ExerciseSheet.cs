@@ -23,10 +23,19 @@ internal static class ExerciseSheet
     /// <summary>Title, subtitle, ways, two empty rows and the heading of the givens, in points.</summary>
     private const double HeadHeight = 32 + 22 + 24 + 15 + 20;
 
-    /// <summary>The most that stays in view above the questions, in points: half of what a laptop shows of a sheet at our zoom. More would leave no room to answer.</summary>
+    /// <summary>
+    /// The most that stays in view above the questions, in points: half of what a laptop shows of a sheet at our zoom. More would leave no
+    /// room to answer.
+    /// </summary>
     private const double MostFrozen = 260;
 
-    public static void Write(XLWorkbook workbook, DealtClass dealt, DealtStudent student, PracticeLayout all, IReadOnlyList<ExerciseLayout> layouts)
+    public static void Write(
+        XLWorkbook workbook,
+        DealtClass dealt,
+        DealtStudent student,
+        PracticeLayout all,
+        IReadOnlyList<ExerciseLayout> layouts
+    )
     {
         var (first, columns) = (layouts[0], layouts[0].Columns);
         var sheet = workbook.AddWorksheet(first.Sheet);
@@ -44,10 +53,19 @@ internal static class ExerciseSheet
 
         sheet.TabColor = first.Number % 2 == 0 ? Palette.Crust : Palette.Band;
         sheet.SheetView.ZoomScale = PageLook.Zoom(student.LargePrint);
-        if (first.Answers.Count > 0) CellAt(sheet, first.Answers[0].Address).SetActive();
-        if (layouts.Count == 1 && !student.LargePrint && HeightDownToGivens(all, first) <= MostFrozen) sheet.SheetView.FreezeRows(first.LastGivenRow);
+        if (first.Answers.Count > 0)
+            CellAt(sheet, first.Answers[0].Address).SetActive();
+        if (layouts.Count == 1 && !student.LargePrint && HeightDownToGivens(all, first) <= MostFrozen)
+            sheet.SheetView.FreezeRows(first.LastGivenRow);
         var area = sheet.Range(first.TitleRow, columns.Tag, layouts[^1].ScratchTo.Row, columns.Last);
-        sheet.SetUpPage(area, student.LargePrint ? XLPageOrientation.Landscape : XLPageOrientation.Portrait, dealt.Paper, student.Who.Shown, dealt.LessonTitle, DealText.Footer(dealt));
+        sheet.SetUpPage(
+            area,
+            student.LargePrint ? XLPageOrientation.Landscape : XLPageOrientation.Portrait,
+            dealt.Paper,
+            student.Who.Shown,
+            dealt.LessonTitle,
+            DealText.Footer(dealt)
+        );
         sheet.ProtectFromSlips();
     }
 
@@ -68,12 +86,20 @@ internal static class ExerciseSheet
     {
         var exercise = layout.Exercise;
         Row(sheet, layout, layout.TitleRow).AsTitle();
-        sheet.Cell(layout.TitleRow, layout.Columns.Tag).SetText(
-            string.Create(CultureInfo.InvariantCulture, $" {layout.Number}  {exercise.Title}"));
+        sheet
+            .Cell(layout.TitleRow, layout.Columns.Tag)
+            .SetText(string.Create(CultureInfo.InvariantCulture, $" {layout.Number}  {exercise.Title}"));
 
         var points = AnswerNote.Points(exercise.Parts.Sum(part => part.Points));
-        sheet.Cell(layout.SubtitleRow, layout.Columns.Tag).SetText(
-            string.Create(CultureInfo.InvariantCulture, $"{student.Who.Shown} · {points} · about {student.MinutesFor(exercise)} minutes{DealText.Behind(dealt)}")).AsQuiet();
+        sheet
+            .Cell(layout.SubtitleRow, layout.Columns.Tag)
+            .SetText(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{student.Who.Shown} · {points} · about {student.MinutesFor(exercise)} minutes{DealText.Behind(dealt)}"
+                )
+            )
+            .AsQuiet();
         sheet.Row(layout.SubtitleRow).Height = 22;
 
         var text = ProblemOf(layout, student);
@@ -98,7 +124,8 @@ internal static class ExerciseSheet
     {
         var heading = layout.GivensHeadingRow;
         WriteHeading(sheet, layout, heading, "Given", "Value", "Unit", "");
-        if (layout.Givens.Count == 0) return;
+        if (layout.Givens.Count == 0)
+            return;
 
         var values = student.GivensOf(layout.Exercise.Id);
         foreach (var place in layout.Givens)
@@ -110,7 +137,8 @@ internal static class ExerciseSheet
             cell.SetValue(values[place.Given.Id]);
             cell.AsGiven();
             cell.Style.NumberFormat.Format = NumberFormats.Of(place.Given);
-            if (!AnswerUnit.IsPercent(place.Given.Unit)) WriteUnit(sheet, layout, row, place.Given.Unit);
+            if (!AnswerUnit.IsPercent(place.Given.Unit))
+                WriteUnit(sheet, layout, row, place.Given.Unit);
             sheet.Row(row).Height = GivenHeight(place.Given);
             sheet.Workbook.NameCell(place.DefinedName, place.Address);
         }
@@ -134,7 +162,8 @@ internal static class ExerciseSheet
             var cell = CellAt(sheet, place.Address);
             cell.AsAnswer();
             AnswerPrompt.Put(cell, place);
-            if (NumberFormats.Of(place.Part) is { } format) cell.Style.NumberFormat.Format = format;
+            if (NumberFormats.Of(place.Part) is { } format)
+                cell.Style.NumberFormat.Format = format;
             WriteUnit(sheet, layout, row, AnswerNote.Unit(place.Part));
             sheet.Range(row, layout.Columns.Note, row, layout.Columns.Last).Merge();
             sheet.Cell(row, layout.Columns.Note).SetText(note).Wrapped().AsQuiet();
@@ -144,13 +173,18 @@ internal static class ExerciseSheet
     }
 
     /// <summary>What a part asks, and what a student sees drawn elsewhere.</summary>
-    /// <remarks>The writer of workbooks has no pictures to give (ClosedXML 0.95 measures them with GDI+, which only Windows has), so that a drawing is told here.</remarks>
-    public static string AskOf(ExerciseLayout layout, AnswerPlace place, DealtStudent student) => place.Part.Choice?.Drawing is null
-        ? place.Part.Ask
-        : $"{place.Part.Ask}\nWhat you see: {(student.Who.Id == StandIn.Id ? StandIn.Seen : SeenText.Of(place.Part, student.AnswersOf(layout.Exercise.Id)[place.Part.Id]))}";
+    /// <remarks>
+    /// The writer of workbooks has no pictures to give (ClosedXML 0.95 measures them with GDI+, which only Windows has), so that a drawing
+    /// is told here.
+    /// </remarks>
+    public static string AskOf(ExerciseLayout layout, AnswerPlace place, DealtStudent student) =>
+        place.Part.Choice?.Drawing is null
+            ? place.Part.Ask
+            : $"{place.Part.Ask}\nWhat you see: {(student.Who.Id == StandIn.Id ? StandIn.Seen : SeenText.Of(place.Part, student.AnswersOf(layout.Exercise.Id)[place.Part.Id]))}";
 
     /// <summary>The height of an answer's row, in points.</summary>
-    public static double AnswerHeight(string ask, string note) => Math.Max(AnswerRowHeight, Math.Max(TextHeight.Of(ask, LabelWidth), TextHeight.Of(note, NoteWidth)));
+    public static double AnswerHeight(string ask, string note) =>
+        Math.Max(AnswerRowHeight, Math.Max(TextHeight.Of(ask, LabelWidth), TextHeight.Of(note, NoteWidth)));
 
     private static void WriteOptions(IXLWorksheet sheet, DealtStudent student, ExerciseLayout layout)
     {
@@ -164,7 +198,15 @@ internal static class ExerciseSheet
         sheet.Range(layout.ScratchFrom.Row, layout.ScratchFrom.Column, layout.ScratchTo.Row, layout.ScratchTo.Column).AsScratch();
     }
 
-    private static void WriteHeading(IXLWorksheet sheet, ExerciseLayout layout, int row, string label, string value, string unit, string note)
+    private static void WriteHeading(
+        IXLWorksheet sheet,
+        ExerciseLayout layout,
+        int row,
+        string label,
+        string value,
+        string unit,
+        string note
+    )
     {
         Row(sheet, layout, row).AsHeading();
         sheet.Cell(row, layout.Columns.Label).SetText(label);
@@ -178,7 +220,8 @@ internal static class ExerciseSheet
     private static void WriteUnit(IXLWorksheet sheet, ExerciseLayout layout, int row, string unit) =>
         sheet.Cell(row, layout.Columns.Unit).SetText(unit).Style.Alignment.Indent = 1;
 
-    private static IXLRange Row(IXLWorksheet sheet, ExerciseLayout layout, int row) => sheet.Range(row, layout.Columns.Tag, row, layout.Columns.Last);
+    private static IXLRange Row(IXLWorksheet sheet, ExerciseLayout layout, int row) =>
+        sheet.Range(row, layout.Columns.Tag, row, layout.Columns.Last);
 
     private static IXLCell CellAt(IXLWorksheet sheet, CellAddress address) => sheet.Cell(address.Row, address.Column);
 }

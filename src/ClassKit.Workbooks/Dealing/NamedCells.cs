@@ -11,7 +11,9 @@ internal static class NamedCells
     public static void NameCell(this IXLWorkbook workbook, string name, CellAddress address) =>
         workbook.NamedRanges.Add(name, Reference(address));
 
-    private static string Reference(CellAddress address) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"'{address.Sheet.Replace("'", "''", StringComparison.Ordinal)}'!${CellAddress.ColumnLetters(address.Column)}${address.Row}");
+    private static string Reference(CellAddress address) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"'{address.Sheet.Replace("'", "''", StringComparison.Ordinal)}'!${CellAddress.ColumnLetters(address.Column)}${address.Row}"
+        );
 }

@@ -16,7 +16,13 @@ internal static class OptionRows
     /// <param name="place">The list and where it stands.</param>
     /// <param name="givens">What the student was dealt, which decides the order.</param>
     /// <param name="width">How wide the text may be, in characters.</param>
-    public static void Write(IXLWorksheet sheet, ExerciseLayout layout, OptionPlace place, IReadOnlyDictionary<string, decimal> givens, double width)
+    public static void Write(
+        IXLWorksheet sheet,
+        ExerciseLayout layout,
+        OptionPlace place,
+        IReadOnlyDictionary<string, decimal> givens,
+        double width
+    )
     {
         foreach (var (index, text) in Texts(layout, place, givens).Index())
         {

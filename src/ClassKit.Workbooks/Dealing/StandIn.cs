@@ -13,7 +13,9 @@ internal static class StandIn
     /// <inheritdoc cref="Name"/>
     public const string Id = "\uE0A3\uE0A4";
 
-    /// <summary>What the stand-in sees in every drawing: which one a student gets follows from the key, and the stand-in has none.</summary>
+    /// <summary>
+    /// What the stand-in sees in every drawing: which one a student gets follows from the key, and the stand-in has none.
+    /// </summary>
     public const string Seen = "\uE0A5\uE0A6";
 
     /// <summary>A number that no exercise deals: nine digits, where a bench has four.</summary>
@@ -22,7 +24,16 @@ internal static class StandIn
     public static DealtStudent For(PracticeLayout layout)
     {
         var next = FirstValue;
-        return new(new(Id, Name), "", [.. layout.Exercises.Select(exercise =>
-            new Variant(exercise.Exercise, exercise.Givens.ToDictionary(place => place.Given.Id, _ => next++), new Dictionary<string, double>()))]);
+        return new(
+            new(Id, Name),
+            "",
+            [
+                .. layout.Exercises.Select(exercise => new Variant(
+                    exercise.Exercise,
+                    exercise.Givens.ToDictionary(place => place.Given.Id, _ => next++),
+                    new Dictionary<string, double>()
+                )),
+            ]
+        );
     }
 }

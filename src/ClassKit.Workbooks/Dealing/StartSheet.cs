@@ -42,7 +42,14 @@ internal sealed class StartSheet
         var end = new StartSheet(sheet, layout.Start).Fill(dealt, student, layout);
         sheet.TabColor = Palette.Answer;
         sheet.SheetView.ZoomScale = PageLook.Zoom(student.LargePrint);
-        sheet.SetUpPage(sheet.Range(layout.Start.FirstRow, layout.Start.LabelColumn - 1, end.Row, end.Column), student.LargePrint ? XLPageOrientation.Landscape : XLPageOrientation.Portrait, dealt.Paper, student.Who.Shown, dealt.Cohort, DealText.Footer(dealt));
+        sheet.SetUpPage(
+            sheet.Range(layout.Start.FirstRow, layout.Start.LabelColumn - 1, end.Row, end.Column),
+            student.LargePrint ? XLPageOrientation.Landscape : XLPageOrientation.Portrait,
+            dealt.Paper,
+            student.Who.Shown,
+            dealt.Cohort,
+            DealText.Footer(dealt)
+        );
         sheet.ProtectFromSlips();
     }
 
@@ -50,7 +57,10 @@ internal sealed class StartSheet
     {
         SetColumns();
         WriteWhose(dealt, student);
-        var row = WriteSteps(Instructions.For(dealt.Marking, layout.Exercises[0].Answers[0].Tag, dealt.Exercises, dealt.Plan.OneSheet), (dealt.DueFor(student) is null ? _plan.DealCode : _plan.Due).Row + 2);
+        var row = WriteSteps(
+            Instructions.For(dealt.Marking, layout.Exercises[0].Answers[0].Tag, dealt.Exercises, dealt.Plan.OneSheet),
+            (dealt.DueFor(student) is null ? _plan.DealCode : _plan.Due).Row + 2
+        );
         row = WriteLegend(row + 1);
         return (WriteContents(layout, student, dealt.HasOneSet, row + 1), Points);
     }
@@ -71,10 +81,13 @@ internal sealed class StartSheet
         _sheet.Cell(_plan.FirstRow, Number).SetText(" " + StartPlan.TitlePrefix + dealt.LessonTitle);
         WriteFact(_plan.Name, "Name", student.Who.Shown);
         WriteFact(_plan.StudentId, StartPlan.StudentIdLabel, student.Who.Id);
-        if (dealt.Cohort.Length > 0) WriteFact(_plan.Class, StartPlan.ClassLabel, dealt.Cohort);
-        if (dealt.DueFor(student) is { } due) WriteFact(_plan.Due, StartPlan.DueLabel, due.Words);
+        if (dealt.Cohort.Length > 0)
+            WriteFact(_plan.Class, StartPlan.ClassLabel, dealt.Cohort);
+        if (dealt.DueFor(student) is { } due)
+            WriteFact(_plan.Due, StartPlan.DueLabel, due.Words);
         _sheet.Workbook.NameCell(StartPlan.StudentIdName, _plan.StudentId);
-        if (dealt.Identity is null) return;
+        if (dealt.Identity is null)
+            return;
         WriteFact(_plan.DealCode, StartPlan.DealCodeLabel, DealText.Cell(dealt));
         _sheet.Workbook.NameCell(StartPlan.DealCodeName, _plan.DealCode);
     }
@@ -136,7 +149,10 @@ internal sealed class StartSheet
             _sheet.Cell(row, Number).SetText(exercise.Number.ToString(CultureInfo.InvariantCulture)).AsTag();
             var title = _sheet.Range(row, Label, row, Value);
             title.Merge();
-            title.FirstCell().SetText(exercise.Exercise.Title).Hyperlink = new XLHyperlink(WayRow.TopOf(exercise), "Go to the exercise's sheet");
+            title.FirstCell().SetText(exercise.Exercise.Title).Hyperlink = new XLHyperlink(
+                WayRow.TopOf(exercise),
+                "Go to the exercise's sheet"
+            );
             title.FirstCell().Style.Font.FontColor = Palette.Answer;
             title.FirstCell().Style.Font.Underline = XLFontUnderlineValues.Single;
             _sheet.Cell(row, Skill).SetText(exercise.Exercise.Skill);

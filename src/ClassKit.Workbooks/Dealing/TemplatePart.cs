@@ -34,15 +34,19 @@ internal sealed class TemplatePart
     /// <summary>The part for one student; as it is where it has no blank.</summary>
     public byte[] Fill(DealtStudent student)
     {
-        if (_cuts.Count == 0) return _whole;
+        if (_cuts.Count == 0)
+            return _whole;
         var text = new StringBuilder();
-        foreach (var (before, blank) in _cuts) text.Append(before).Append(blank.Fill(student));
+        foreach (var (before, blank) in _cuts)
+            text.Append(before).Append(blank.Fill(student));
         return Encoding.UTF8.GetBytes(text.Append(_rest).ToString());
     }
 
-    private static (int Place, Blank Blank)? Next(string text, int from, List<Blank> blanks) => blanks
-        .Select(blank => (Place: text.IndexOf(blank.Found, from, StringComparison.Ordinal), Blank: blank))
-        .Where(found => found.Place >= 0)
-        .OrderBy(found => found.Place)
-        .Select(found => ((int, Blank)?)found).FirstOrDefault();
+    private static (int Place, Blank Blank)? Next(string text, int from, List<Blank> blanks) =>
+        blanks
+            .Select(blank => (Place: text.IndexOf(blank.Found, from, StringComparison.Ordinal), Blank: blank))
+            .Where(found => found.Place >= 0)
+            .OrderBy(found => found.Place)
+            .Select(found => ((int, Blank)?)found)
+            .FirstOrDefault();
 }

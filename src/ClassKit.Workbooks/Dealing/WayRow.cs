@@ -18,7 +18,10 @@ internal static class WayRow
         sheet.Cell(row, layout.Columns.Label).SetFormulaA1(Progress(layout)).AsQuiet();
 
         var place = all.Exercises.TakeWhile(exercise => exercise.Number != layout.Number).Count();
-        var back = place == 0 ? ("‹ " + all.Start.Sheet, StartOf(all.Start.Sheet)) : ("‹ " + Name(all.Exercises[place - 1]), TopOf(all.Exercises[place - 1]));
+        var back =
+            place == 0
+                ? ("‹ " + all.Start.Sheet, StartOf(all.Start.Sheet))
+                : ("‹ " + Name(all.Exercises[place - 1]), TopOf(all.Exercises[place - 1]));
         Link(sheet.Cell(row, layout.Columns.Value), back);
         if (place + 1 < all.Exercises.Count)
         {
@@ -33,16 +36,23 @@ internal static class WayRow
     {
         var (first, last) = (layout.Answers[0].Address, layout.Answers[^1].Address);
         var column = CellAddress.ColumnLetters(first.Column);
-        return string.Create(CultureInfo.InvariantCulture, $"=COUNTA({column}{first.Row}:{column}{last.Row})&\" of {layout.Answers.Count} answered\"");
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"=COUNTA({column}{first.Row}:{column}{last.Row})&\" of {layout.Answers.Count} answered\""
+        );
     }
 
-    private static string Name(ExerciseLayout exercise) => string.Create(CultureInfo.InvariantCulture, $"{exercise.Number} {exercise.Exercise.Title}");
+    private static string Name(ExerciseLayout exercise) =>
+        string.Create(CultureInfo.InvariantCulture, $"{exercise.Number} {exercise.Exercise.Title}");
 
     private static string StartOf(string sheet) => $"'{sheet}'!A1";
 
     /// <summary>Where a link to an exercise leads: its title.</summary>
-    public static string TopOf(ExerciseLayout exercise) => string.Create(
-        CultureInfo.InvariantCulture, $"'{exercise.Sheet}'!{CellAddress.ColumnLetters(exercise.Columns.Tag)}{exercise.TitleRow}");
+    public static string TopOf(ExerciseLayout exercise) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"'{exercise.Sheet}'!{CellAddress.ColumnLetters(exercise.Columns.Tag)}{exercise.TitleRow}"
+        );
 
     private static void Link(IXLCell cell, (string Words, string To) way)
     {

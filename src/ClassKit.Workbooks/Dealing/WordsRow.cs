@@ -4,7 +4,9 @@ using ClosedXML.Excel;
 
 namespace ClassKit.Workbooks.Dealing;
 
-/// <summary>The row of an answer in own words: the question with what it is worth, and one cell as wide as answer, unit and note together.</summary>
+/// <summary>
+/// The row of an answer in own words: the question with what it is worth, and one cell as wide as answer, unit and note together.
+/// </summary>
 internal static class WordsRow
 {
     /// <summary>Six lines, in points.</summary>
@@ -22,7 +24,8 @@ internal static class WordsRow
         sheet.Cell(row, layout.Columns.Tag).SetText(place.Tag).AsTag();
         sheet.Cell(row, layout.Columns.Label).SetText(asked).Wrapped();
         var room = sheet.Range(row, layout.Columns.Value, row, layout.Columns.Last);
-        foreach (var cell in room.Cells()) cell.AsAnswer();
+        foreach (var cell in room.Cells())
+            cell.AsAnswer();
         room.Merge();
         room.Style.Border.OutsideBorder = XLBorderStyleValues.Medium;
         room.Style.Border.OutsideBorderColor = Palette.Answer;

@@ -6,7 +6,11 @@ namespace ClassKit.Workbooks.Dealing;
 internal static class XmlText
 {
     /// <summary>What a cell would hold of the text, with the signs escaped that mean something in XML.</summary>
-    public static string Escaped(string text) => CellText.Storable(text)
-        .Replace("&", "&amp;", StringComparison.Ordinal).Replace("<", "&lt;", StringComparison.Ordinal)
-        .Replace(">", "&gt;", StringComparison.Ordinal).Replace("\r", "&#xD;", StringComparison.Ordinal);
+    public static string Escaped(string text) =>
+        CellText
+            .Storable(text)
+            .Replace("&", "&amp;", StringComparison.Ordinal)
+            .Replace("<", "&lt;", StringComparison.Ordinal)
+            .Replace(">", "&gt;", StringComparison.Ordinal)
+            .Replace("\r", "&#xD;", StringComparison.Ordinal);
 }

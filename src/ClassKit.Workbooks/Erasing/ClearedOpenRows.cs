@@ -10,9 +10,15 @@ namespace ClassKit.Workbooks.Erasing;
 /// <summary>Empties rows of an OpenDocument spreadsheet (.ods), as <see cref="ClearedRows"/> does those of an .xlsx.</summary>
 public static class ClearedOpenRows
 {
-    private const string Content = "content.xml", Manifest = "META-INF/manifest.xml", Signatures = "META-INF/documentsignatures.xml", Picture = "Thumbnails/thumbnail.png";
+    private const string Content = "content.xml",
+        Manifest = "META-INF/manifest.xml",
+        Signatures = "META-INF/documentsignatures.xml",
+        Picture = "Thumbnails/thumbnail.png";
 
-    private static readonly XNamespace Table = OpenDocumentXml.Table, Office = OpenDocumentXml.Office, Finer = OpenDocumentXml.Finer, Text = OpenDocumentXml.Text;
+    private static readonly XNamespace Table = OpenDocumentXml.Table,
+        Office = OpenDocumentXml.Office,
+        Finer = OpenDocumentXml.Finer,
+        Text = OpenDocumentXml.Text;
 
     private static readonly XmlReaderSettings Reading = new() { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null };
 
@@ -33,21 +39,26 @@ public static class ClearedOpenRows
         {
             using (var package = new ZipArchive(stream, ZipArchiveMode.Update, leaveOpen: true))
             {
-                if (package.GetEntry(Signatures) is not null || package.GetEntry(Content) is not { } entry) return null;
+                if (package.GetEntry(Signatures) is not null || package.GetEntry(Content) is not { } entry)
+                    return null;
                 var content = Read(entry);
-                if (content.Descendants(Table + "tracked-changes").Any()) return null;
+                if (content.Descendants(Table + "tracked-changes").Any())
+                    return null;
                 foreach (var (at, sheet) in content.Descendants(Office + "spreadsheet").Elements(Table + "table").Index())
                 {
                     var name = (string?)sheet.Attribute(Table + "name") ?? string.Create(CultureInfo.InvariantCulture, $"Sheet{at + 1}");
-                    if (rows.TryGetValue(name, out var own)) Empty(sheet, own);
+                    if (rows.TryGetValue(name, out var own))
+                        Empty(sheet, own);
                 }
-                foreach (var said in other is null ? [] : content.Descendants(Text + "p").Where(said => said.Value == other.Value.Text)) said.Value = other!.Value.Now;
+                foreach (var said in other is null ? [] : content.Descendants(Text + "p").Where(said => said.Value == other.Value.Text))
+                    said.Value = other!.Value.Now;
                 Write(entry, content);
                 ForgetPicture(package);
             }
             return stream.ToArray();
         }
-        catch (Exception failure) when (failure is XmlException or IOException or InvalidDataException or InvalidOperationException or NotSupportedException)
+        catch (Exception failure)
+            when (failure is XmlException or IOException or InvalidDataException or InvalidOperationException or NotSupportedException)
         {
             return null;
         }
@@ -60,7 +71,8 @@ public static class ClearedOpenRows
         foreach (var row in sheet.Descendants(Table + "table-row").Where(row => row.Ancestors(Table + "table").First() == sheet))
         {
             var last = before + ((int?)row.Attribute(Table + "number-rows-repeated") ?? 1);
-            if (rows.Any(number => number > before && number <= last)) Empty(row);
+            if (rows.Any(number => number > before && number <= last))
+                Empty(row);
             before = last;
         }
     }
@@ -77,11 +89,16 @@ public static class ClearedOpenRows
     /// <summary>The first sheet as a small picture, on which the names can be read.</summary>
     private static void ForgetPicture(ZipArchive package)
     {
-        if (package.GetEntry(Picture) is not { } picture) return;
+        if (package.GetEntry(Picture) is not { } picture)
+            return;
         picture.Delete();
-        if (package.GetEntry(Manifest) is not { } entry) return;
+        if (package.GetEntry(Manifest) is not { } entry)
+            return;
         var manifest = Read(entry);
-        manifest.Descendants().Where(listed => listed.Attributes().Any(attribute => attribute.Name.LocalName == "full-path" && attribute.Value == Picture)).Remove();
+        manifest
+            .Descendants()
+            .Where(listed => listed.Attributes().Any(attribute => attribute.Name.LocalName == "full-path" && attribute.Value == Picture))
+            .Remove();
         Write(entry, manifest);
     }
 

@@ -20,15 +20,26 @@ public sealed record StudentWorkbook(bool IsPractice, bool IsTheirs, bool IsName
     public static StudentWorkbook? Read(byte[] file, SoughtStudent sought)
     {
         ArgumentNullException.ThrowIfNull(sought);
-        if (ReturnedWorkbookReader.Read(file).Workbook is not { } workbook) return null;
+        if (ReturnedWorkbookReader.Read(file).Workbook is not { } workbook)
+            return null;
         var texts = workbook.Sheets.SelectMany(Texts).Select(cell => cell.Text).ToHashSet();
         var isPractice = texts.Contains(StartPlan.StudentIdLabel);
-        return new(workbook, isPractice, isPractice && texts.Contains(sought.Who.Id) && !sought.Others.Any(other => other.Id != sought.Who.Id && texts.Contains(other.Id)), texts.Any(sought.IsNamedIn));
+        return new(
+            workbook,
+            isPractice,
+            isPractice
+                && texts.Contains(sought.Who.Id)
+                && !sought.Others.Any(other => other.Id != sought.Who.Id && texts.Contains(other.Id)),
+            texts.Any(sought.IsNamedIn)
+        );
     }
 
     /// <summary>The student's rows, by sheet; sheets without any are left out.</summary>
     public IReadOnlyDictionary<string, IReadOnlySet<int>> Rows(SoughtStudent sought) =>
-        (_workbook?.Sheets ?? []).Select(sheet => (sheet.Name, Rows: StudentRows.Of(Texts(sheet), sought))).Where(sheet => sheet.Rows.Count > 0).ToDictionary(sheet => sheet.Name, sheet => sheet.Rows);
+        (_workbook?.Sheets ?? [])
+            .Select(sheet => (sheet.Name, Rows: StudentRows.Of(Texts(sheet), sought)))
+            .Where(sheet => sheet.Rows.Count > 0)
+            .ToDictionary(sheet => sheet.Name, sheet => sheet.Rows);
 
     private static List<(int Row, int Column, string Text)> Texts(SheetSnapshot sheet) =>
         [.. sheet.Cells.Where(cell => cell.Value.Stored.IsText).Select(cell => (cell.Key.Row, cell.Key.Column, cell.Value.Stored.Text))];

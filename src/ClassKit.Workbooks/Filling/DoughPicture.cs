@@ -54,7 +54,8 @@ internal static class DoughPicture
         const int Radius = 36;
         var (fromX, fromY) = (x - Width / 2, y - Height / 2);
         var distance = fromX * fromX + fromY * fromY;
-        if (distance > Radius * Radius) return new byte[] { 74, 58, 48 };
+        if (distance > Radius * Radius)
+            return new byte[] { 74, 58, 48 };
         var shade = (byte)(distance * 60 / (Radius * Radius));
         return new[] { (byte)(245 - shade), (byte)(225 - shade), (byte)(190 - shade) };
     }

@@ -5,7 +5,9 @@ using ClassKit.Workbooks.Packages;
 
 namespace ClassKit.Workbooks.Filling;
 
-/// <summary>Pastes pictures at the level of the package: the library that saves workbooks needs Windows for a sheet with a picture.</summary>
+/// <summary>
+/// Pastes pictures at the level of the package: the library that saves workbooks needs Windows for a sheet with a picture.
+/// </summary>
 /// <remarks>Source: ECMA-376 Part 1, 20.5 (spreadsheet drawings), 18.3.1.36 (the drawing of a sheet).</remarks>
 internal static class Pictures
 {
@@ -19,7 +21,8 @@ internal static class Pictures
 
     public static byte[] Paste(byte[] package, IReadOnlyList<PastePicture> pictures)
     {
-        if (pictures.Count == 0) return package;
+        if (pictures.Count == 0)
+            return package;
         var parts = PackageParts.Read(package);
         var sheets = PackageParts.SheetParts(package);
         parts[ImagePart] = DoughPicture.Png;
@@ -39,30 +42,58 @@ internal static class Pictures
 
         var sheet = PartXml.Load(parts[sheetPart]);
         var drawing = new XElement(Main + "drawing", new XAttribute(Documents + "id", RelationshipId));
-        if (sheet.Root!.Element(Main + "tableParts") is { } tables) tables.AddBeforeSelf(drawing);
-        else sheet.Root.Add(drawing);
+        if (sheet.Root!.Element(Main + "tableParts") is { } tables)
+            tables.AddBeforeSelf(drawing);
+        else
+            sheet.Root.Add(drawing);
         parts[sheetPart] = PartXml.Save(sheet);
-        parts[$"xl/worksheets/_rels/{sheetPart[(sheetPart.LastIndexOf('/') + 1)..]}.rels"] = Relationships(RelationshipId, DrawingType, "/xl/drawings/" + name);
+        parts[$"xl/worksheets/_rels/{sheetPart[(sheetPart.LastIndexOf('/') + 1)..]}.rels"] = Relationships(
+            RelationshipId,
+            DrawingType,
+            "/xl/drawings/" + name
+        );
     }
 
-    private static byte[] Relationships(string id, string type, string target) => PartXml.Save(new XDocument(new XElement(
-        Relations + "Relationships",
-        new XElement(Relations + "Relationship", new XAttribute("Id", id), new XAttribute("Type", type), new XAttribute("Target", target)))));
+    private static byte[] Relationships(string id, string type, string target) =>
+        PartXml.Save(
+            new XDocument(
+                new XElement(
+                    Relations + "Relationships",
+                    new XElement(
+                        Relations + "Relationship",
+                        new XAttribute("Id", id),
+                        new XAttribute("Type", type),
+                        new XAttribute("Target", target)
+                    )
+                )
+            )
+        );
 
     private static string Drawing(IReadOnlyList<PastePicture> pictures)
     {
-        var anchors = string.Concat(pictures.Select((picture, index) => string.Create(CultureInfo.InvariantCulture, $"""
-            <xdr:oneCellAnchor>
-              <xdr:from><xdr:col>{picture.TopLeft.Column - 1}</xdr:col><xdr:colOff>0</xdr:colOff><xdr:row>{picture.TopLeft.Row - 1}</xdr:row><xdr:rowOff>0</xdr:rowOff></xdr:from>
-              <xdr:ext cx="{DoughPicture.Width * 9525}" cy="{DoughPicture.Height * 9525}"/>
-              <xdr:pic>
-                <xdr:nvPicPr><xdr:cNvPr id="{index + 2}" name="Picture {index + 1}" descr="A round dough on a dark bench"/><xdr:cNvPicPr/></xdr:nvPicPr>
-                <xdr:blipFill><a:blip r:embed="rId1"/><a:stretch><a:fillRect/></a:stretch></xdr:blipFill>
-                <xdr:spPr><a:xfrm><a:off x="0" y="0"/><a:ext cx="{DoughPicture.Width * 9525}" cy="{DoughPicture.Height * 9525}"/></a:xfrm><a:prstGeom prst="rect"><a:avLst/></a:prstGeom></xdr:spPr>
-              </xdr:pic>
-              <xdr:clientData/>
-            </xdr:oneCellAnchor>
-            """)));
+        var anchors = string.Concat(
+            pictures.Select(
+                (picture, index) =>
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"""
+                        <xdr:oneCellAnchor>
+                          <xdr:from><xdr:col>{picture.TopLeft.Column - 1}</xdr:col><xdr:colOff>0</xdr:colOff><xdr:row>{picture.TopLeft.Row
+                            - 1}</xdr:row><xdr:rowOff>0</xdr:rowOff></xdr:from>
+                          <xdr:ext cx="{DoughPicture.Width * 9525}" cy="{DoughPicture.Height * 9525}"/>
+                          <xdr:pic>
+                            <xdr:nvPicPr><xdr:cNvPr id="{index + 2}" name="Picture {index
+                            + 1}" descr="A round dough on a dark bench"/><xdr:cNvPicPr/></xdr:nvPicPr>
+                            <xdr:blipFill><a:blip r:embed="rId1"/><a:stretch><a:fillRect/></a:stretch></xdr:blipFill>
+                            <xdr:spPr><a:xfrm><a:off x="0" y="0"/><a:ext cx="{DoughPicture.Width * 9525}" cy="{DoughPicture.Height
+                            * 9525}"/></a:xfrm><a:prstGeom prst="rect"><a:avLst/></a:prstGeom></xdr:spPr>
+                          </xdr:pic>
+                          <xdr:clientData/>
+                        </xdr:oneCellAnchor>
+                        """
+                    )
+            )
+        );
         return $"""
             <?xml version="1.0" encoding="utf-8"?>
             <xdr:wsDr xmlns:xdr="http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing" xmlns:a="http://schemas.openxmlformats.org/drawingml/2006/main" xmlns:r="{Documents}">

@@ -42,7 +42,8 @@ public static class WorkbookFiller
                 SheetOf(workbook, insert.Sheet).Row(insert.AboveRow).InsertRowsAbove(1);
                 break;
             case DeleteName delete:
-                if (workbook.NamedRange(delete.Name) is null) throw new ArgumentException($"The workbook has no name '{delete.Name}'.", nameof(edit));
+                if (workbook.NamedRange(delete.Name) is null)
+                    throw new ArgumentException($"The workbook has no name '{delete.Name}'.", nameof(edit));
                 workbook.NamedRanges.Delete(delete.Name);
                 break;
             case PastePicture paste:
@@ -57,5 +58,7 @@ public static class WorkbookFiller
         SheetOf(workbook, address.Sheet).Cell(address.Row, address.Column);
 
     private static IXLWorksheet SheetOf(XLWorkbook workbook, string name) =>
-        workbook.TryGetWorksheet(name, out var sheet) ? sheet : throw new ArgumentException($"The workbook has no sheet '{name}'.", nameof(name));
+        workbook.TryGetWorksheet(name, out var sheet)
+            ? sheet
+            : throw new ArgumentException($"The workbook has no sheet '{name}'.", nameof(name));
 }

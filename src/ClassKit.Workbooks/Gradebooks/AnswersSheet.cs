@@ -21,21 +21,48 @@ internal static class AnswersSheet
             Name,
             $"Answers: {grades.Dealt.LessonTitle}",
             "As graded. Changes on other sheets do not show here.",
-            [new("Student", 24), new(PartHead, 6), new("Outcome", 18), new(PointsHead, 9, true), new("Out of", 9, true), new("Value", 15, true), new("Expected", 15, true), new("Formula", 34), new("Nearest wrong turn", 40), new("Note", 60), new(GradebookGrid.IdHead, GridHead.IdWidth)]);
+            [
+                new("Student", 24),
+                new(PartHead, 6),
+                new("Outcome", 18),
+                new(PointsHead, 9, true),
+                new("Out of", 9, true),
+                new("Value", 15, true),
+                new("Expected", 15, true),
+                new("Formula", 34),
+                new("Nearest wrong turn", 40),
+                new("Note", 60),
+                new(GradebookGrid.IdHead, GridHead.IdWidth),
+            ]
+        );
         foreach (var student in grades.Students)
         {
             foreach (var answer in student.Answers)
             {
                 sheet.Add(
-                    student.Who.Shown, grid.TagOf(answer), OutcomeText.Brief(OutcomeText.Shown(answer.Outcome, answer.Part)), answer.IsUndecided ? PointsSheet.Undecided : answer.Points, answer.OutOf,
-                    Shown(answer), answer.Part.IsNumber ? answer.Expected : ResultText.Of(answer.Part, answer.Expected), answer.Formula, NearestTurn.Of(answer), FindingWords.Of(answer), student.Who.Id);
+                    student.Who.Shown,
+                    grid.TagOf(answer),
+                    OutcomeText.Brief(OutcomeText.Shown(answer.Outcome, answer.Part)),
+                    answer.IsUndecided ? PointsSheet.Undecided : answer.Points,
+                    answer.OutOf,
+                    Shown(answer),
+                    answer.Part.IsNumber ? answer.Expected : ResultText.Of(answer.Part, answer.Expected),
+                    answer.Formula,
+                    NearestTurn.Of(answer),
+                    FindingWords.Of(answer),
+                    student.Who.Id
+                );
             }
         }
 
         var isEmpty = grades.Students.All(student => student.Answers.Count == 0);
-        if (isEmpty) sheet.AddNothing("No workbook was graded.");
+        if (isEmpty)
+            sheet.AddNothing("No workbook was graded.");
         sheet.Finish(Palette.Band, grades.Dealt, canFilter: !isEmpty);
     }
 
-    private static object Shown(AnswerGrade answer) => answer.Chosen is { } chosen ? chosen.Words : answer.Value.IsNumber ? answer.Value.Number : answer.Value.ToString();
+    private static object Shown(AnswerGrade answer) =>
+        answer.Chosen is { } chosen ? chosen.Words
+        : answer.Value.IsNumber ? answer.Value.Number
+        : answer.Value.ToString();
 }

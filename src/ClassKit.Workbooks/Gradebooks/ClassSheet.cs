@@ -9,8 +9,14 @@ using ClosedXML.Excel;
 
 namespace ClassKit.Workbooks.Gradebooks;
 
-/// <summary>The first sheet: the class on one page, how it did in a line, each student's total and percent beside the name, then the points of each exercise on the tint of how much of it was earned.</summary>
-/// <remarks>Everything is looked up by the student's id on the sheet of points, so that points typed there show here, and either sheet can be sorted.</remarks>
+/// <summary>
+/// The first sheet: the class on one page, how it did in a line, each student's total and percent beside the name, then the points of each
+/// exercise on the tint of how much of it was earned.
+/// </summary>
+/// <remarks>
+/// Everything is looked up by the student's id on the sheet of points, so that points typed there show here, and either sheet can be
+/// sorted.
+/// </remarks>
 internal static class ClassSheet
 {
     public const string Name = "Class";
@@ -51,23 +57,47 @@ internal static class ClassSheet
         sheet.SheetView.Freeze(HeadRow, StudentColumn);
         sheet.TabColor = Palette.Answer;
         // Ids are for the formulas: on paper a name is enough.
-        sheet.SetUpPage(sheet.Range(1, 1, last + 1, undecided), grid.Exercises.Count > 4 ? XLPageOrientation.Landscape : XLPageOrientation.Portrait, grades.Dealt.Paper, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
+        sheet.SetUpPage(
+            sheet.Range(1, 1, last + 1, undecided),
+            grid.Exercises.Count > 4 ? XLPageOrientation.Landscape : XLPageOrientation.Portrait,
+            grades.Dealt.Paper,
+            grades.Dealt.Cohort,
+            grades.Dealt.LessonTitle
+        );
         sheet.PageSetup.SetRowsToRepeatAtTop(HeadRow, HeadRow);
         sheet.SpreadOverPages(undecided, ReadableWidth, StudentColumn);
     }
 
     private static void WriteFacts(IXLWorksheet sheet, int students, string percents, string undecided)
     {
-        var shares = string.Join("&", new[] { ("; class mean ", "AVERAGE"), (", median ", "MEDIAN"), (", lowest ", "MIN"), (", highest ", "MAX") }.Select(fact => $"\"{fact.Item1}\"&TEXT({fact.Item2}({percents}),\"0 %\")"));
-        sheet.Cell(FactsRow, 1).SetFormulaA1(
-            $"COUNT({percents})&\" of {students.ToString(CultureInfo.InvariantCulture)} have points\"&IF(COUNT({percents})=0,\"\",{shares})&IF(SUM({undecided})=0,\"\",\"; answers to decide: \"&SUM({undecided}))").AsQuiet();
+        var shares = string.Join(
+            "&",
+            new[] { ("; class mean ", "AVERAGE"), (", median ", "MEDIAN"), (", lowest ", "MIN"), (", highest ", "MAX") }.Select(fact =>
+                $"\"{fact.Item1}\"&TEXT({fact.Item2}({percents}),\"0 %\")"
+            )
+        );
+        sheet
+            .Cell(FactsRow, 1)
+            .SetFormulaA1(
+                $"COUNT({percents})&\" of {students.ToString(CultureInfo.InvariantCulture)} have points\"&IF(COUNT({percents})=0,\"\",{shares})&IF(SUM({undecided})=0,\"\",\"; answers to decide: \"&SUM({undecided}))"
+            )
+            .AsQuiet();
         sheet.Row(FactsRow).Height = 20;
     }
 
-    /// <summary>Whatever is typed on the sheet of points: tints follow, and the head says of how many points, for print without colour.</summary>
+    /// <summary>
+    /// Whatever is typed on the sheet of points: tints follow, and the head says of how many points, for print without colour.
+    /// </summary>
     private static void WriteTints(IXLWorksheet sheet, GradebookGrid grid, int last)
     {
-        foreach (var (at, (words, tone)) in new[] { ("all points", OutcomeTone.Good), ("some", OutcomeTone.Warn), ("none", OutcomeTone.Bad) }.Index())
+        foreach (
+            var (at, (words, tone)) in new[]
+            {
+                ("all points", OutcomeTone.Good),
+                ("some", OutcomeTone.Warn),
+                ("none", OutcomeTone.Bad),
+            }.Index()
+        )
         {
             var key = sheet.Cell(KeyRow, FirstExerciseColumn + at).SetText(words);
             key.Style.Fill.BackgroundColor = Ground(tone);
@@ -77,9 +107,19 @@ internal static class ClassSheet
         for (var index = 0; index < grid.Exercises.Count; index++)
         {
             var column = FirstExerciseColumn + index;
-            var (points, cell) = (sheet.Range(FirstRow, column, last, column), CellAddress.ColumnLetters(column) + FirstRow.ToString(CultureInfo.InvariantCulture));
+            var (points, cell) = (
+                sheet.Range(FirstRow, column, last, column),
+                CellAddress.ColumnLetters(column) + FirstRow.ToString(CultureInfo.InvariantCulture)
+            );
             var all = OutOf(grid.Exercises[index]).ToString(CultureInfo.InvariantCulture);
-            foreach (var (holds, tone) in new[] { ($"{cell}>={all}", OutcomeTone.Good), ($"{cell}>0,{cell}<{all}", OutcomeTone.Warn), ($"{cell}=0", OutcomeTone.Bad) })
+            foreach (
+                var (holds, tone) in new[]
+                {
+                    ($"{cell}>={all}", OutcomeTone.Good),
+                    ($"{cell}>0,{cell}<{all}", OutcomeTone.Warn),
+                    ($"{cell}=0", OutcomeTone.Bad),
+                }
+            )
                 points.AddConditionalFormat().WhenIsTrue($"AND(ISNUMBER({cell}),{holds})").Fill.SetBackgroundColor(Ground(tone));
         }
     }
@@ -94,11 +134,13 @@ internal static class ClassSheet
         sheet.Cell(row, StudentColumn).SetText("Class mean");
         for (var column = PercentColumn; column < status; column++)
         {
-            if (column == OutOfColumn) continue;
+            if (column == OutOfColumn)
+                continue;
             var students = Range(column, FirstRow, last);
             var mean = sheet.Cell(row, column).SetFormulaA1($"IF(COUNT({students})=0,\"\",AVERAGE({students}))");
             mean.Style.NumberFormat.Format = column == PercentColumn ? "0 %" : "0.0";
-            mean.Style.Alignment.Horizontal = column < FirstExerciseColumn ? XLAlignmentHorizontalValues.Right : XLAlignmentHorizontalValues.Center;
+            mean.Style.Alignment.Horizontal =
+                column < FirstExerciseColumn ? XLAlignmentHorizontalValues.Right : XLAlignmentHorizontalValues.Center;
         }
 
         var means = sheet.Range(row, 1, row, id);
@@ -112,10 +154,22 @@ internal static class ClassSheet
     {
         List<(int Column, string Text, double Width, bool IsNumber)> heads =
         [
-            (StudentColumn, "Student", GridHead.NameWidth, false), (PercentColumn, "Percent", NumberWidth, true),
-            (TotalColumn, "Total", NumberWidth, true), (OutOfColumn, "Out of", NumberWidth, true),
-            .. grid.Exercises.Select((exercise, index) => (FirstExerciseColumn + index, $"{exercise.Exercise.Title}\nof {NumberText.Points(OutOf(exercise))}", ExerciseWidth, true)),
-            (status, "Status", NumberWidth + 3.5, false), (undecided, "To decide", NumberWidth + 1, false), (id, IdHead, GridHead.IdWidth + 6, false),
+            (StudentColumn, "Student", GridHead.NameWidth, false),
+            (PercentColumn, "Percent", NumberWidth, true),
+            (TotalColumn, "Total", NumberWidth, true),
+            (OutOfColumn, "Out of", NumberWidth, true),
+            .. grid.Exercises.Select(
+                (exercise, index) =>
+                    (
+                        FirstExerciseColumn + index,
+                        $"{exercise.Exercise.Title}\nof {NumberText.Points(OutOf(exercise))}",
+                        ExerciseWidth,
+                        true
+                    )
+            ),
+            (status, "Status", NumberWidth + 3.5, false),
+            (undecided, "To decide", NumberWidth + 1, false),
+            (id, IdHead, GridHead.IdWidth + 6, false),
         ];
         sheet.Range(HeadRow, 1, HeadRow, id).AsTableHead();
         foreach (var (column, text, width, isNumber) in heads)
@@ -123,15 +177,26 @@ internal static class ClassSheet
             sheet.Column(column).Width = width;
             var head = sheet.Cell(HeadRow, column).SetText(text).Wrapped();
             head.Style.Alignment.Vertical = XLAlignmentVerticalValues.Bottom;
-            if (column >= FirstExerciseColumn && column < status) head.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Center;
-            else if (isNumber) head.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
-            else if (column != StudentColumn) head.Style.Alignment.Indent = 1;
+            if (column >= FirstExerciseColumn && column < status)
+                head.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Center;
+            else if (isNumber)
+                head.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
+            else if (column != StudentColumn)
+                head.Style.Alignment.Indent = 1;
         }
 
         sheet.Row(HeadRow).Height = heads.Max(head => TextHeight.Of(head.Text, head.Width - 1.5));
     }
 
-    private static void WriteStudent(IXLWorksheet sheet, StudentGrade student, GradebookGrid grid, int row, int status, int undecided, int id)
+    private static void WriteStudent(
+        IXLWorksheet sheet,
+        StudentGrade student,
+        GradebookGrid grid,
+        int row,
+        int status,
+        int undecided,
+        int id
+    )
     {
         var total = grid.LastPartColumn + 1;
         var found = $"MATCH({CellAddress.ColumnLetters(id)}{row},{OnPoints(grid, GradebookGrid.IdColumn)},0)";
@@ -144,8 +209,14 @@ internal static class ClassSheet
             WriteExercise(sheet.Cell(row, FirstExerciseColumn + index), grid, grid.Exercises[index], found);
 
         var word = sheet.Cell(row, status).SetText(OutcomeWords.Of(student.Status));
-        if (student.Status != GradeStatus.Graded) word.AsAttention();
-        sheet.Cell(row, undecided).SetFormulaA1($"COUNTIF(INDEX({OnPoints(grid, GradebookGrid.FirstPartColumn, grid.LastPartColumn)},{found},0),\"~{PointsSheet.Undecided}\")").Style.NumberFormat.Format = "0;-0;";
+        if (student.Status != GradeStatus.Graded)
+            word.AsAttention();
+        sheet
+            .Cell(row, undecided)
+            .SetFormulaA1(
+                $"COUNTIF(INDEX({OnPoints(grid, GradebookGrid.FirstPartColumn, grid.LastPartColumn)},{found},0),\"~{PointsSheet.Undecided}\")"
+            )
+            .Style.NumberFormat.Format = "0;-0;";
         sheet.Cell(row, id).SetText(student.Who.Id).AsQuiet();
         sheet.Range(row, PercentColumn, row, OutOfColumn).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
         sheet.Range(row, FirstExerciseColumn, row, status - 1).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Center;
@@ -164,8 +235,12 @@ internal static class ClassSheet
         cell.SetFormulaA1($"IF(COUNT({points})=0,\"\",SUM({points}))");
     }
 
-    private static string OnPoints(GradebookGrid grid, int column, int? to = null) => $"{GradebookGrid.PointsSheet}!{Range(column, GradebookGrid.FirstStudentRow, grid.LastStudentRow, to)}";
+    private static string OnPoints(GradebookGrid grid, int column, int? to = null) =>
+        $"{GradebookGrid.PointsSheet}!{Range(column, GradebookGrid.FirstStudentRow, grid.LastStudentRow, to)}";
 
-    private static string Range(int column, int first, int last, int? to = null) => string.Create(
-        CultureInfo.InvariantCulture, $"${CellAddress.ColumnLetters(column)}${first}:${CellAddress.ColumnLetters(to ?? column)}${last}");
+    private static string Range(int column, int first, int last, int? to = null) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"${CellAddress.ColumnLetters(column)}${first}:${CellAddress.ColumnLetters(to ?? column)}${last}"
+        );
 }

@@ -15,15 +15,31 @@ internal static class FlagsSheet
             "Flags",
             $"Flags: {grades.Dealt.LessonTitle}",
             "Facts, not verdicts: talk with the student first.",
-            [new("Student", 26), new("Id", 14), new("File", 34), new("Flag", 26), new("What was found", 70), new("What may lie behind it", 50)]);
+            [
+                new("Student", 26),
+                new("Id", 14),
+                new("File", 34),
+                new("Flag", 26),
+                new("What was found", 70),
+                new("What may lie behind it", 50),
+            ]
+        );
         foreach (var student in grades.Students)
         {
             foreach (var flag in student.Flags)
-                sheet.Add(student.Who.Shown, student.Who.Id, student.File, flag.Code, FlagWords.Of(flag, grades.Dealt.Exercises), InnocentExplanations.Of(flag));
+                sheet.Add(
+                    student.Who.Shown,
+                    student.Who.Id,
+                    student.File,
+                    flag.Code,
+                    FlagWords.Of(flag, grades.Dealt.Exercises),
+                    InnocentExplanations.Of(flag)
+                );
         }
 
         var isEmpty = grades.Students.All(student => student.Flags.Count == 0);
-        if (isEmpty) sheet.AddNothing("Nothing was flagged.");
+        if (isEmpty)
+            sheet.AddNothing("Nothing was flagged.");
         sheet.Finish(Palette.Crust, grades.Dealt, canFilter: !isEmpty);
     }
 }

@@ -30,9 +30,10 @@ internal sealed class GradebookGrid
         Layout = dealt.LayOut();
         Exercises = [.. Layout.Exercises.Where(exercise => exercise.Answers.Count > 0)];
         Answers = [.. Exercises.SelectMany(exercise => exercise.Answers)];
-        _places = Layout.Exercises
-            .SelectMany(exercise => exercise.Answers.Select(answer => (exercise.Exercise.Id, answer.Part.Id)))
-            .Index().ToDictionary(entry => entry.Item, entry => entry.Index);
+        _places = Layout
+            .Exercises.SelectMany(exercise => exercise.Answers.Select(answer => (exercise.Exercise.Id, answer.Part.Id)))
+            .Index()
+            .ToDictionary(entry => entry.Item, entry => entry.Index);
         LastStudentRow = FirstStudentRow + Math.Max(students, 1) - 1;
     }
 
@@ -64,7 +65,8 @@ internal sealed class GradebookGrid
         var dollar = isRowFixed ? "$" : "";
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"{CellAddress.ColumnLetters(first)}{dollar}{row}:{CellAddress.ColumnLetters(last)}{dollar}{row}");
+            $"{CellAddress.ColumnLetters(first)}{dollar}{row}:{CellAddress.ColumnLetters(last)}{dollar}{row}"
+        );
     }
 
     /// <summary>The range of a column's students, such as <c>D$7:D$30</c>.</summary>

@@ -10,10 +10,12 @@ using ClassKit.Workbooks.Tables;
 
 namespace ClassKit.Workbooks.Gradebooks;
 
-/// <summary>Finds what an instructor typed over the points of a gradebook, whichever program saved it and however its rows were sorted.</summary>
+/// <summary>
+/// Finds what an instructor typed over the points of a gradebook, whichever program saved it and however its rows were sorted.
+/// </summary>
 /// <remarks>
-/// Rows are found by the student's id and columns by the part's tag, as <see cref="GradebookGrid"/> lays them out. What was graded is taken from the
-/// same workbook's sheet of answers, so that a gradebook set aside long ago still says what was typed into it.
+/// Rows are found by the student's id and columns by the part's tag, as <see cref="GradebookGrid"/> lays them out. What was graded is taken
+/// from the same workbook's sheet of answers, so that a gradebook set aside long ago still says what was typed into it.
 /// </remarks>
 public static class GradebookReader
 {
@@ -26,7 +28,8 @@ public static class GradebookReader
         ArgumentNullException.ThrowIfNull(dealt);
         var grid = new GradebookGrid(dealt, dealt.Students.Count);
         var reading = ReturnedWorkbookReader.Read(file, Limits(dealt.Students.Count * grid.Answers.Count));
-        if (reading.Workbook is not { } workbook) return new([], new GradebookFault.Refused(reading.Refusal!));
+        if (reading.Workbook is not { } workbook)
+            return new([], new GradebookFault.Refused(reading.Refusal!));
         if (Table(workbook, GradebookGrid.PointsSheet, [GradebookGrid.IdHead]) is not { } points)
             return new([], new GradebookFault.NoPoints(GradebookGrid.PointsSheet, GradebookGrid.IdHead));
         if (Table(workbook, AnswersSheet.Name, [GradebookGrid.IdHead, AnswersSheet.PartHead, AnswersSheet.PointsHead]) is not { } answers)
@@ -50,25 +53,53 @@ public static class GradebookReader
         };
     }
 
-    private static Dictionary<(string Student, string Tag), CellValue> Graded(FoundTable answers) => answers.Rows
-        .Select(row => (Student: answers.Text(row, GradebookGrid.IdHead), Tag: answers.Text(row, AnswersSheet.PartHead), Points: answers.Value(row, AnswersSheet.PointsHead)))
-        .DistinctBy(row => (row.Student, row.Tag)).ToDictionary(row => (row.Student, row.Tag), row => row.Points);
+    private static Dictionary<(string Student, string Tag), CellValue> Graded(FoundTable answers) =>
+        answers
+            .Rows.Select(row =>
+                (
+                    Student: answers.Text(row, GradebookGrid.IdHead),
+                    Tag: answers.Text(row, AnswersSheet.PartHead),
+                    Points: answers.Value(row, AnswersSheet.PointsHead)
+                )
+            )
+            .DistinctBy(row => (row.Student, row.Tag))
+            .ToDictionary(row => (row.Student, row.Tag), row => row.Points);
 
-    private static IEnumerable<TypedPoints> Typed(FoundTable points, Dictionary<(string Student, string Tag), CellValue> graded, DealtClass dealt, GradebookGrid grid)
+    private static IEnumerable<TypedPoints> Typed(
+        FoundTable points,
+        Dictionary<(string Student, string Tag), CellValue> graded,
+        DealtClass dealt,
+        GradebookGrid grid
+    )
     {
         var seats = dealt.Students.ToDictionary(seat => seat.Who.Id);
-        var places = grid.Exercises.SelectMany(exercise => exercise.Answers.Select(answer => (Exercise: exercise.Exercise.Id, answer.Part, answer.Tag))).ToList();
+        var places = grid
+            .Exercises.SelectMany(exercise => exercise.Answers.Select(answer => (Exercise: exercise.Exercise.Id, answer.Part, answer.Tag)))
+            .ToList();
         foreach (var row in points.Rows)
         {
-            if (!seats.Remove(points.Text(row, GradebookGrid.IdHead), out var seat)) continue;
+            if (!seats.Remove(points.Text(row, GradebookGrid.IdHead), out var seat))
+                continue;
             foreach (var (exercise, part, tag) in places.Where(place => points.Has(place.Tag)))
             {
                 var now = points.Value(row, tag);
                 var before = graded.GetValueOrDefault((seat.Who.Id, tag));
-                if (IsAsGraded(now, before)) continue;
+                if (IsAsGraded(now, before))
+                    continue;
                 var isAsked = seat.Has(exercise);
                 var (value, fault) = isAsked ? Points(now, part) : (null, new TypedPointsFault.NotDealt());
-                yield return new(points.Cell(row, tag), seat.Who, exercise, part.Id, before.IsNumber ? (decimal)before.Number : null, now.ToString(), value) { Fault = fault };
+                yield return new(
+                    points.Cell(row, tag),
+                    seat.Who,
+                    exercise,
+                    part.Id,
+                    before.IsNumber ? (decimal)before.Number : null,
+                    now.ToString(),
+                    value
+                )
+                {
+                    Fault = fault,
+                };
             }
         }
     }
@@ -77,7 +108,8 @@ public static class GradebookReader
     private static bool IsAsGraded(CellValue now, CellValue before)
     {
         const double noise = 1e-9;
-        if (now.IsNumber && before.IsNumber) return Math.Abs(now.Number - before.Number) < noise;
+        if (now.IsNumber && before.IsNumber)
+            return Math.Abs(now.Number - before.Number) < noise;
         return Shown(now) == Shown(before);
 
         static string Shown(CellValue value) => value.IsNumber ? value.ToString() : value.ToString().Trim();
@@ -88,13 +120,19 @@ public static class GradebookReader
         // Where the comma is the decimal sign, a text may still say half a point as 0,5.
         var isNumber = decimal.TryParse(
             typed.IsNumber ? typed.Number.ToString("0.#########", CultureInfo.InvariantCulture) : typed.ToString().Trim().Replace(',', '.'),
-            NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var points);
-        return isNumber && points <= part.Points
-            ? (points, null)
-            : (null, new TypedPointsFault.OutOfRange(part.Points));
+            NumberStyles.AllowDecimalPoint,
+            CultureInfo.InvariantCulture,
+            out var points
+        );
+        return isNumber && points <= part.Points ? (points, null) : (null, new TypedPointsFault.OutOfRange(part.Points));
     }
 
-    /// <summary>A table by the words of its head, on the sheet of a name or, if that was renamed, on the first sheet that has such a table.</summary>
-    private static FoundTable? Table(WorkbookSnapshot workbook, string name, IReadOnlyList<string> heads) => workbook.Sheets
-        .OrderBy(sheet => sheet.Name == name ? 0 : 1).Select(sheet => FoundTable.In(sheet, heads)).FirstOrDefault(table => table is not null);
+    /// <summary>
+    /// A table by the words of its head, on the sheet of a name or, if that was renamed, on the first sheet that has such a table.
+    /// </summary>
+    private static FoundTable? Table(WorkbookSnapshot workbook, string name, IReadOnlyList<string> heads) =>
+        workbook
+            .Sheets.OrderBy(sheet => sheet.Name == name ? 0 : 1)
+            .Select(sheet => FoundTable.In(sheet, heads))
+            .FirstOrDefault(table => table is not null);
 }

@@ -6,7 +6,10 @@ using ClosedXML.Excel;
 
 namespace ClassKit.Workbooks.Gradebooks;
 
-/// <summary>Makes the instructor's workbook of a graded class: points with live totals, outcomes, exercises that count, parts, every answer, corrections, flags, files.</summary>
+/// <summary>
+/// Makes the instructor's workbook of a graded class: points with live totals, outcomes, exercises that count, parts, every answer,
+/// corrections, flags, files.
+/// </summary>
 /// <remarks>
 /// Points can be overtyped: totals, percentages and the class follow. What every formula comes to is
 /// stored too, for programs that only show. Names, file names and students' formulas are texts, whatever they start with.

@@ -65,7 +65,8 @@ internal static class GridHead
                 foreach (var cell in sheet.Range(GradebookGrid.TagRow, column, grid.LastStudentRow, column).Cells())
                 {
                     cell.Style.Alignment.Horizontal = look.PartAlignment;
-                    if (look.PartAlignment == XLAlignmentHorizontalValues.Left) cell.Style.Alignment.Indent = 1;
+                    if (look.PartAlignment == XLAlignmentHorizontalValues.Left)
+                        cell.Style.Alignment.Indent = 1;
                 }
 
                 column++;
@@ -82,9 +83,15 @@ internal static class GridHead
         {
             sheet.Cell(row, GradebookGrid.NameColumn).SetText(student.Who.Shown).Wrapped();
             sheet.Cell(row, GradebookGrid.IdColumn).SetText(student.Who.Id).Wrapped().AsQuiet();
-            var status = sheet.Cell(row, GradebookGrid.StatusColumn).SetText(student.IsFromPaper ? "on paper" : OutcomeWords.Of(student.Status));
-            if (student.Status != GradeStatus.Graded) status.AsAttention();
-            sheet.Row(row).Height = Math.Max(18, Math.Max(TextHeight.Of(student.Who.Shown, NameWidth), TextHeight.Of(student.Who.Id, IdWidth)));
+            var status = sheet
+                .Cell(row, GradebookGrid.StatusColumn)
+                .SetText(student.IsFromPaper ? "on paper" : OutcomeWords.Of(student.Status));
+            if (student.Status != GradeStatus.Graded)
+                status.AsAttention();
+            sheet.Row(row).Height = Math.Max(
+                18,
+                Math.Max(TextHeight.Of(student.Who.Shown, NameWidth), TextHeight.Of(student.Who.Id, IdWidth))
+            );
             row++;
         }
     }

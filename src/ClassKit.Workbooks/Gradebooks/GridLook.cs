@@ -8,4 +8,10 @@ namespace ClassKit.Workbooks.Gradebooks;
 /// <param name="PartWidth">How wide the column of a part is at least, in characters.</param>
 /// <param name="PartAlignment">How the columns of parts are aligned.</param>
 /// <param name="LastColumn">The last column of the sheet.</param>
-internal sealed record GridLook(string Title, string Explanation, double PartWidth, XLAlignmentHorizontalValues PartAlignment, int LastColumn);
+internal sealed record GridLook(
+    string Title,
+    string Explanation,
+    double PartWidth,
+    XLAlignmentHorizontalValues PartAlignment,
+    int LastColumn
+);

@@ -26,7 +26,8 @@ internal sealed class ListSheet
             _sheet.Column(index + 1).Width = columns[index].Width;
             var head = _sheet.Cell(HeadRow, index + 1).SetText(columns[index].Head);
             head.Style.Alignment.Indent = index == 0 ? 0 : 1;
-            if (columns[index].IsNumber) head.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
+            if (columns[index].IsNumber)
+                head.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
         }
 
         _sheet.Range(HeadRow, 1, HeadRow, columns.Count).AsTableHead();
@@ -55,7 +56,10 @@ internal sealed class ListSheet
         _sheet.Row(_row).Height = height;
     }
 
-    /// <summary>A cell of the last row in the style of its column: each style is put together once, for the library takes longer over one than over a row of values.</summary>
+    /// <summary>
+    /// A cell of the last row in the style of its column: each style is put together once, for the library takes longer over one than over
+    /// a row of values.
+    /// </summary>
     private IXLCell Styled(int index, string numberFormat, bool isLikeFormula)
     {
         var cell = _sheet.Cell(_row, index + 1);
@@ -83,9 +87,16 @@ internal sealed class ListSheet
 
     public void Finish(XLColor tab, DealtClass dealt, bool canFilter)
     {
-        if (canFilter) _sheet.Range(HeadRow, 1, _row, _columns.Count).SetAutoFilter();
+        if (canFilter)
+            _sheet.Range(HeadRow, 1, _row, _columns.Count).SetAutoFilter();
         _sheet.TabColor = tab;
-        _sheet.SetUpPage(_sheet.Range(1, 1, _row, _columns.Count), XLPageOrientation.Landscape, dealt.Paper, dealt.Cohort, dealt.LessonTitle);
+        _sheet.SetUpPage(
+            _sheet.Range(1, 1, _row, _columns.Count),
+            XLPageOrientation.Landscape,
+            dealt.Paper,
+            dealt.Cohort,
+            dealt.LessonTitle
+        );
         _sheet.PageSetup.SetRowsToRepeatAtTop(HeadRow, HeadRow);
     }
 }

@@ -4,7 +4,9 @@ using ClosedXML.Excel;
 
 namespace ClassKit.Workbooks.Gradebooks;
 
-/// <summary>How cells with an outcome look: the word is what the cell holds, and its sign and tint follow when another word is typed.</summary>
+/// <summary>
+/// How cells with an outcome look: the word is what the cell holds, and its sign and tint follow when another word is typed.
+/// </summary>
 internal static class OutcomeLook
 {
     /// <summary>Points stand on the tint of what their answer turned out to be; the word for it is on the sheet of outcomes.</summary>

@@ -37,7 +37,13 @@ internal static class PartsSheet
         var last = FirstRow + Math.Max(summary.Parts.Count, 1) - 1;
         sheet.TabColor = Palette.Crust;
         sheet.SheetView.Freeze(FirstRow - 1, Ask);
-        sheet.SetUpPage(sheet.Range(1, 1, last, Misconceptions), XLPageOrientation.Landscape, grades.Dealt.Paper, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
+        sheet.SetUpPage(
+            sheet.Range(1, 1, last, Misconceptions),
+            XLPageOrientation.Landscape,
+            grades.Dealt.Paper,
+            grades.Dealt.Cohort,
+            grades.Dealt.LessonTitle
+        );
         sheet.PageSetup.SetRowsToRepeatAtTop(FirstRow - 1, FirstRow - 1);
     }
 
@@ -45,7 +51,12 @@ internal static class PartsSheet
     {
         sheet.Range(1, 1, 1, Misconceptions).AsTitle();
         sheet.Cell(1, 1).SetText($" Parts: {grades.Dealt.LessonTitle}");
-        sheet.Cell(2, 1).SetText("Number right: by formula or typed. Method shown: a right method, also on an earlier number of the student's own. Answers for the instructor count in neither.").AsQuiet();
+        sheet
+            .Cell(2, 1)
+            .SetText(
+                "Number right: by formula or typed. Method shown: a right method, also on an earlier number of the student's own. Answers for the instructor count in neither."
+            )
+            .AsQuiet();
         sheet.Cell(3, 1).SetText("Teach again where fewer show the method than").AsQuiet();
         var line = sheet.Cell(3, Skill);
         line.SetNumber(grades.Dealt.Marking.TeachAgainBelow).AsGiven();
@@ -58,7 +69,12 @@ internal static class PartsSheet
         Head(sheet.Cell(row, Ask), "Question", AskWidth);
         Head(sheet.Cell(row, Skill), "Skill", 20);
         for (var index = 0; index < Outcomes.Count; index++)
-            Head(sheet.Cell(row, FirstOutcome + index), $"{OutcomeSigns.Character(Outcomes[index])} {OutcomeText.Brief(Outcomes[index])}", WidthOf(Outcomes[index]), isNumber: true);
+            Head(
+                sheet.Cell(row, FirstOutcome + index),
+                $"{OutcomeSigns.Character(Outcomes[index])} {OutcomeText.Brief(Outcomes[index])}",
+                WidthOf(Outcomes[index]),
+                isNumber: true
+            );
         Head(sheet.Cell(row, Judged), "judged", 8, isNumber: true);
         Head(sheet.Cell(row, Right), "number right", 9, isNumber: true);
         Head(sheet.Cell(row, Understood), "method shown", 9, isNumber: true);
@@ -70,7 +86,9 @@ internal static class PartsSheet
     private static void Head(IXLCell cell, string text, double width, bool isNumber = false)
     {
         cell.WorksheetColumn().Width = width;
-        cell.SetText(text).Wrapped().Style.Alignment.Horizontal = isNumber ? XLAlignmentHorizontalValues.Right : XLAlignmentHorizontalValues.Left;
+        cell.SetText(text).Wrapped().Style.Alignment.Horizontal = isNumber
+            ? XLAlignmentHorizontalValues.Right
+            : XLAlignmentHorizontalValues.Left;
     }
 
     /// <summary>As wide as the longest word.</summary>
@@ -88,17 +106,28 @@ internal static class PartsSheet
 
         var judged = Cell(Judged, row);
         // Nobody judges words but the instructor.
-        if (part.Part.InWords is not null) sheet.Cell(row, Judged).SetNumber(0);
-        else sheet.Cell(row, Judged).SetFormulaA1($"SUM({Cell(FirstOutcome, row)}:{Cell(Judged - 1, row)})-{Count(Outcome.Unsupported)}");
+        if (part.Part.InWords is not null)
+            sheet.Cell(row, Judged).SetNumber(0);
+        else
+            sheet.Cell(row, Judged).SetFormulaA1($"SUM({Cell(FirstOutcome, row)}:{Cell(Judged - 1, row)})-{Count(Outcome.Unsupported)}");
         sheet.Cell(row, Right).SetFormulaA1($"IF({judged}=0,\"\",({Count(Outcome.Sound)}+{Count(Outcome.ValueOnly)})/{judged})");
         var typedCounts = part.Part.FormulaAsked ? "" : "+" + Count(Outcome.ValueOnly);
-        sheet.Cell(row, Understood).SetFormulaA1($"IF({judged}=0,\"\",({Count(Outcome.Sound)}+{Count(Outcome.FollowThrough)}{typedCounts})/{judged})");
-        sheet.Cell(row, Again).SetFormulaA1($"IF({judged}=0,\"\",IF({Cell(Understood, row)}<${CellAddress.ColumnLetters(Skill)}$3,\"teach again\",\"\"))").Style.Font.Bold = true;
+        sheet
+            .Cell(row, Understood)
+            .SetFormulaA1($"IF({judged}=0,\"\",({Count(Outcome.Sound)}+{Count(Outcome.FollowThrough)}{typedCounts})/{judged})");
+        sheet
+            .Cell(row, Again)
+            .SetFormulaA1($"IF({judged}=0,\"\",IF({Cell(Understood, row)}<${CellAddress.ColumnLetters(Skill)}$3,\"teach again\",\"\"))")
+            .Style.Font.Bold = true;
         sheet.Cell(row, Again).Style.Alignment.Indent = 1;
         sheet.Range(row, Right, row, Understood).Style.NumberFormat.Format = "0 %";
 
-        var met = string.Join("; ", part.Misconceptions.Select(one =>
-            string.Create(CultureInfo.InvariantCulture, $"{WrongTurnName.Of(one.Misconception)} ({one.Students})")));
+        var met = string.Join(
+            "; ",
+            part.Misconceptions.Select(one =>
+                string.Create(CultureInfo.InvariantCulture, $"{WrongTurnName.Of(one.Misconception)} ({one.Students})")
+            )
+        );
         sheet.Cell(row, Misconceptions).SetText(met).Wrapped();
         sheet.Range(row, 1, row, Misconceptions).AsTableRow();
         sheet.Row(row).Height = Math.Max(20, Math.Max(TextHeight.Of(part.Part.Ask, AskWidth), TextHeight.Of(met, MisconceptionsWidth)));

@@ -17,10 +17,12 @@ internal static class CellText
     public static IXLCell SetText(this IXLCell cell, string text)
     {
         var safe = Storable(text);
-        if (safe.Length == 0) return cell;
+        if (safe.Length == 0)
+            return cell;
         cell.SetValue(safe);
         cell.SetDataType(XLDataType.Text);
-        if (LooksLikeFormula(safe)) cell.Style.IncludeQuotePrefix = true;
+        if (LooksLikeFormula(safe))
+            cell.Style.IncludeQuotePrefix = true;
         return cell;
     }
 
@@ -33,8 +35,10 @@ internal static class CellText
         var kept = new StringBuilder(text.Length);
         foreach (var rune in text.EnumerateRunes())
         {
-            if (rune.Utf16SequenceLength == 2 || XmlConvert.IsXmlChar((char)rune.Value)) kept.Append(rune.ToString());
-            if (kept.Length >= MaxLength - 1) break;
+            if (rune.Utf16SequenceLength == 2 || XmlConvert.IsXmlChar((char)rune.Value))
+                kept.Append(rune.ToString());
+            if (kept.Length >= MaxLength - 1)
+                break;
         }
 
         return kept.ToString();

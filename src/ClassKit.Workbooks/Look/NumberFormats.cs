@@ -15,7 +15,8 @@ internal static class NumberFormats
     public static string? Of(Part part)
     {
         var isPercent = AnswerUnit.IsPercent(part.Unit);
-        if (part.Tolerance.IsRelative || part.Tolerance.Amount <= 0) return isPercent ? Fixed(1, true) : null;
+        if (part.Tolerance.IsRelative || part.Tolerance.Amount <= 0)
+            return isPercent ? Fixed(1, true) : null;
         var shown = AnswerUnit.Shown(part.Unit, part.Tolerance.Amount);
         return Fixed(Math.Clamp((int)Math.Ceiling(-Math.Log10(shown)), 0, MostDecimals), isPercent);
     }
@@ -24,7 +25,8 @@ internal static class NumberFormats
     public static string Readable(double number)
     {
         const int Digits = 5;
-        if (number == Math.Floor(number)) return Fixed(0, isPercent: false);
+        if (number == Math.Floor(number))
+            return Fixed(0, isPercent: false);
         var left = (int)Math.Floor(Math.Log10(Math.Abs(number)));
         var decimals = Math.Clamp(Digits - 1 - left, 1, 8);
         var shown = Rounded(decimals);

@@ -2,7 +2,10 @@ using ClosedXML.Excel;
 
 namespace ClassKit.Workbooks.Look;
 
-/// <summary>The colours of all workbooks: those of pages, as the stylesheet names them. Contrast of every text on its ground is at least 4.5 to 1 (WCAG 2.2, 1.4.3); no meaning is told by colour alone.</summary>
+/// <summary>
+/// The colours of all workbooks: those of pages, as the stylesheet names them. Contrast of every text on its ground is at least 4.5 to 1
+/// (WCAG 2.2, 1.4.3); no meaning is told by colour alone.
+/// </summary>
 internal static class Palette
 {
     /// <summary>Text.</summary>

@@ -7,7 +7,9 @@ using Markdig.Syntax.Inlines;
 
 namespace ClassKit.Workbooks.Look;
 
-/// <summary>Markdown as the plain lines that a cell can hold: emphasis dropped, lists with their bullets and numbers, tables a line a row.</summary>
+/// <summary>
+/// Markdown as the plain lines that a cell can hold: emphasis dropped, lists with their bullets and numbers, tables a line a row.
+/// </summary>
 internal static class PlainText
 {
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePipeTables().Build();
@@ -17,7 +19,8 @@ internal static class PlainText
         var lines = new List<string>();
         foreach (var block in Markdown.Parse(markdown, Pipeline))
         {
-            if (lines.Count > 0) lines.Add("");
+            if (lines.Count > 0)
+                lines.Add("");
             Write(block, "", lines);
         }
 
@@ -55,7 +58,8 @@ internal static class PlainText
             var marker = list.IsOrdered ? string.Create(CultureInfo.InvariantCulture, $"{number++}. ") : "• ";
             var from = lines.Count;
             Write(item, indent + new string(' ', marker.Length), lines);
-            if (lines.Count > from) lines[from] = indent + marker + lines[from].TrimStart();
+            if (lines.Count > from)
+                lines[from] = indent + marker + lines[from].TrimStart();
         }
     }
 
@@ -67,17 +71,19 @@ internal static class PlainText
         var text = new StringBuilder();
         foreach (var inline in container)
         {
-            text.Append(inline switch
-            {
-                LiteralInline literal => literal.Content.ToString(),
-                CodeInline code => code.Content,
-                LineBreakInline { IsHard: true } => "\n",
-                LineBreakInline => " ",
-                HtmlEntityInline entity => entity.Transcoded.ToString(),
-                AutolinkInline link => link.Url,
-                ContainerInline nested => Inlines(nested),
-                _ => "",
-            });
+            text.Append(
+                inline switch
+                {
+                    LiteralInline literal => literal.Content.ToString(),
+                    CodeInline code => code.Content,
+                    LineBreakInline { IsHard: true } => "\n",
+                    LineBreakInline => " ",
+                    HtmlEntityInline entity => entity.Transcoded.ToString(),
+                    AutolinkInline link => link.Url,
+                    ContainerInline nested => Inlines(nested),
+                    _ => "",
+                }
+            );
         }
 
         return text.ToString();

@@ -7,9 +7,14 @@ internal static class ProtectedSheet
 {
     /// <summary>Objects stay allowed too: students paste photographs of their dough.</summary>
     private const XLSheetProtectionElements Allowed =
-        XLSheetProtectionElements.SelectLockedCells | XLSheetProtectionElements.SelectUnlockedCells
-        | XLSheetProtectionElements.FormatCells | XLSheetProtectionElements.FormatColumns | XLSheetProtectionElements.FormatRows
-        | XLSheetProtectionElements.InsertRows | XLSheetProtectionElements.InsertColumns | XLSheetProtectionElements.InsertHyperlinks
+        XLSheetProtectionElements.SelectLockedCells
+        | XLSheetProtectionElements.SelectUnlockedCells
+        | XLSheetProtectionElements.FormatCells
+        | XLSheetProtectionElements.FormatColumns
+        | XLSheetProtectionElements.FormatRows
+        | XLSheetProtectionElements.InsertRows
+        | XLSheetProtectionElements.InsertColumns
+        | XLSheetProtectionElements.InsertHyperlinks
         | XLSheetProtectionElements.EditObjects;
 
     public static void ProtectFromSlips(this IXLWorksheet sheet) => sheet.Protect().AllowElement(Allowed);

@@ -36,7 +36,8 @@ internal static class TextHeight
                 continue;
             }
 
-            if (used > 0) lines++;
+            if (used > 0)
+                lines++;
             lines += (int)Math.Ceiling(length / width) - 1;
             used = length % width;
         }

@@ -13,7 +13,9 @@ using ClosedXML.Excel;
 
 namespace ClassKit.Workbooks.Observations;
 
-/// <summary>A table a bread: what was predicted, up to three pieces to measure, their mean, the difference and the question that it asks.</summary>
+/// <summary>
+/// A table a bread: what was predicted, up to three pieces to measure, their mean, the difference and the question that it asks.
+/// </summary>
 internal sealed class ObservationSheet
 {
     private const int High = 5;
@@ -22,7 +24,8 @@ internal sealed class ObservationSheet
     private const double QuestionWidth = 62;
     private const string AsExpected = "As expected.";
 
-    private static readonly TextTemplate IfColder = "Did something go in colder than the card says, or stand out too short a time? How cold was the bowl?";
+    private static readonly TextTemplate IfColder =
+        "Did something go in colder than the card says, or stand out too short a time? How cold was the bowl?";
     private static readonly TextTemplate IfWarmer = "Was something warmed too far? How long was it mixed, and in how warm a bowl?";
 
     private readonly IXLWorksheet _sheet;
@@ -33,7 +36,9 @@ internal sealed class ObservationSheet
     /// <summary>The rows of the breads' titles.</summary>
     private readonly List<int> _breads = [];
 
-    /// <summary>What a sheet of paper on its side holds of rows, in points, at the size at which the columns fit: the smaller of A4 and Letter.</summary>
+    /// <summary>
+    /// What a sheet of paper on its side holds of rows, in points, at the size at which the columns fit: the smaller of A4 and Letter.
+    /// </summary>
     private const double HeightOfASheet = 570;
 
     /// <summary>The row of the guess that shows what is expected of the bread at hand.</summary>
@@ -45,7 +50,12 @@ internal sealed class ObservationSheet
         sheet.AsPage();
         sheet.Range(1, 1, 1, LastColumn).AsTitle();
         sheet.Cell(1, 1).SetText($" Observations: {pack.Lesson.Title}");
-        sheet.Cell(2, 1).SetText("Type your guess first: what is expected appears then. Then what you measure, into the framed cells. A mean between low and high is as expected; outside, a question appears.").AsQuiet();
+        sheet
+            .Cell(2, 1)
+            .SetText(
+                "Type your guess first: what is expected appears then. Then what you measure, into the framed cells. A mean between low and high is as expected; outside, a question appears."
+            )
+            .AsQuiet();
         sheet.Cell(4, 1).SetText(ObservedWords.Team);
         sheet.Range(4, 2, 4, 4).Merge();
         sheet.Cell(4, 2).AsEntry();
@@ -66,33 +76,59 @@ internal sealed class ObservationSheet
         _breads.Add(_row);
         WriteHeads(title, "One " + compared.Bread.Piece, pieces);
         if (_pack.Cards[bread] is { IsInstructors: false, Bread.Place: not null } card)
-            _sheet.Cell(_row - 1, LastColumn).SetText($"For {Counted.Noun(card.Teams.Count, "team")} {string.Join(", ", card.Teams)}").Style.Alignment.Indent = 1;
+            _sheet
+                .Cell(_row - 1, LastColumn)
+                .SetText($"For {Counted.Noun(card.Teams.Count, "team")} {string.Join(", ", card.Teams)}")
+                .Style.Alignment.Indent = 1;
         WriteGuess();
         WriteMix(title, _pack.Cards[bread].Mix, questions);
         WriteMeasures(title, compared.Bread.Observations, compared, seaLevel, pieces, questions);
         if (_pack.ControlOf(compared.Bread) is { } control)
         {
-            WriteHeads($"{ObservedWords.Control}{title.ToLowerInvariant()} without {string.Join(" and ", control.LeftOut.Select(left => left.Name.Split(',')[0].ToLowerInvariant()))}", "The control", 1);
+            WriteHeads(
+                $"{ObservedWords.Control}{title.ToLowerInvariant()} without {string.Join(" and ", control.LeftOut.Select(left => left.Name.Split(',')[0].ToLowerInvariant()))}",
+                "The control",
+                1
+            );
             WriteMeasures("Control", [.. compared.Bread.Observations.Select(OfControl)], control.Compared, null, 1, questions);
         }
     }
 
     /// <summary>What a control asks is about what was left out; its masses and its middle are asked like those of its bread.</summary>
-    private static Observation OfControl(Observation observed) => observed.Measure is Measure.Height or Measure.Diameter
-        ? new(observed.Measure, "Did it stand longer than the others, or was less of it taken?", "What lifts a mixture in which nothing makes gas? And did any of what was left out get into it?")
-        : observed;
+    private static Observation OfControl(Observation observed) =>
+        observed.Measure is Measure.Height or Measure.Diameter
+            ? new(
+                observed.Measure,
+                "Did it stand longer than the others, or was less of it taken?",
+                "What lifts a mixture in which nothing makes gas? And did any of what was left out get into it?"
+            )
+            : observed;
 
     private void WriteHeads(string title, string one, int pieces)
     {
         _sheet.Cell(_row, 1).SetText(title);
         _sheet.Range(_row, 1, _row, LastColumn).AsHeading();
         _row++;
-        string[] heads = [one, "in", "Low", "Typical", "High", .. PieceHeads.Of(pieces), .. Enumerable.Repeat("", ObservationForm.MostPieces - pieces), "Mean", "Difference", "It asks"];
+        string[] heads =
+        [
+            one,
+            "in",
+            "Low",
+            "Typical",
+            "High",
+            .. PieceHeads.Of(pieces),
+            .. Enumerable.Repeat("", ObservationForm.MostPieces - pieces),
+            "Mean",
+            "Difference",
+            "It asks",
+        ];
         foreach (var (index, head) in heads.Index())
         {
             var cell = _sheet.Cell(_row, index + 1).SetText(head);
-            if (index is > 1 and < 10) cell.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
-            else if (index == 10) cell.Style.Alignment.Indent = 1;
+            if (index is > 1 and < 10)
+                cell.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
+            else if (index == 10)
+                cell.Style.Alignment.Indent = 1;
         }
         _sheet.Range(_row, 1, _row, LastColumn).AsTableHead();
     }
@@ -109,15 +145,31 @@ internal sealed class ObservationSheet
         _sheet.Row(_row).Height = 20;
     }
 
-    private void WriteMeasures(string title, IReadOnlyList<Observation> observations, LeaveningComparison compared, LeaveningComparison? seaLevel, int pieces, QuestionSheet questions)
+    private void WriteMeasures(
+        string title,
+        IReadOnlyList<Observation> observations,
+        LeaveningComparison compared,
+        LeaveningComparison? seaLevel,
+        int pieces,
+        QuestionSheet questions
+    )
     {
         var (before, after) = (0, 0);
         foreach (var observed in observations)
         {
             _row++;
-            if (observed.Measure == Measure.MassBefore) before = _row;
-            if (observed.Measure == Measure.MassAfter) after = _row;
-            WriteMeasure(observed, compared, questions.Add(title, ObservedWords.Of(observed.Measure, compared.Bread.IsOvenBread), observed.IfLess, observed.IfMore), before, after, pieces);
+            if (observed.Measure == Measure.MassBefore)
+                before = _row;
+            if (observed.Measure == Measure.MassAfter)
+                after = _row;
+            WriteMeasure(
+                observed,
+                compared,
+                questions.Add(title, ObservedWords.Of(observed.Measure, compared.Bread.IsOvenBread), observed.IfLess, observed.IfMore),
+                before,
+                after,
+                pieces
+            );
             if (seaLevel is not null)
                 WriteSeaLevel(observed.Measure, compared, seaLevel);
         }
@@ -137,7 +189,14 @@ internal sealed class ObservationSheet
         WriteJudgement(unit, questions.Add(title, Name, IfColder, IfWarmer), IfColder, IfWarmer);
     }
 
-    private void WriteMeasure(Observation observed, LeaveningComparison compared, (string IfLess, string IfMore) questions, int before, int after, int pieces)
+    private void WriteMeasure(
+        Observation observed,
+        LeaveningComparison compared,
+        (string IfLess, string IfMore) questions,
+        int before,
+        int after,
+        int pieces
+    )
     {
         var unit = ObservedUnit.For(observed.Measure, _pack.Class.Units);
         var format = FormatOf(unit);
@@ -169,7 +228,8 @@ internal sealed class ObservationSheet
         _sheet.Range(_row, 1, _row, LastColumn).AsTableRow();
         WriteHead(Prediction.IsKnownApart(measure, here, seaLevel) ? "    at sea level" : "    at sea level, walls alike", unit);
         WriteBand(prediction.Value.Map(unit.Of), unit);
-        foreach (var column in Enumerable.Range(1, High)) _sheet.Cell(_row, column).AsQuiet();
+        foreach (var column in Enumerable.Range(1, High))
+            _sheet.Cell(_row, column).AsQuiet();
     }
 
     private void WriteHead(string name, ObservedUnit unit)
@@ -190,10 +250,20 @@ internal sealed class ObservationSheet
         var row = FormattableString.Invariant($"{_row}");
         Formula(9, $"IF(COUNT(F{row}:H{row})=0,\"\",AVERAGE(F{row}:H{row}))", unit.Decimals == 0 ? "0.0" : FormatOf(unit));
         Formula(10, $"IF(OR(I{row}=\"\",D{row}=\"\"),\"\",I{row}-D{row})", unit.Decimals == 0 ? "+0.0;-0.0;0.0" : "+0.00;-0.00;0.00");
-        Formula(LastColumn, $"IF(OR(I{row}=\"\",D{row}=\"\"),\"\",IF(ROUND(I{row},{unit.Decimals})<C{row},\"Less. \"&{questions.IfLess},IF(ROUND(I{row},{unit.Decimals})>E{row},\"More. \"&{questions.IfMore},\"{AsExpected}\")))", "@");
+        Formula(
+            LastColumn,
+            $"IF(OR(I{row}=\"\",D{row}=\"\"),\"\",IF(ROUND(I{row},{unit.Decimals})<C{row},\"Less. \"&{questions.IfLess},IF(ROUND(I{row},{unit.Decimals})>E{row},\"More. \"&{questions.IfMore},\"{AsExpected}\")))",
+            "@"
+        );
         _sheet.Cell(_row, LastColumn).Wrapped().Style.Alignment.Indent = 1;
         _sheet.Range(_row, 1, _row, LastColumn).AsTableRow();
-        _sheet.Row(_row).Height = Math.Max(20, Math.Max(TextHeight.Of("Less. " + _pack.Words(ifLess), QuestionWidth - 2), TextHeight.Of("More. " + _pack.Words(ifMore), QuestionWidth - 2)));
+        _sheet.Row(_row).Height = Math.Max(
+            20,
+            Math.Max(
+                TextHeight.Of("Less. " + _pack.Words(ifLess), QuestionWidth - 2),
+                TextHeight.Of("More. " + _pack.Words(ifMore), QuestionWidth - 2)
+            )
+        );
     }
 
     private static string FormatOf(ObservedUnit unit) => unit.Decimals == 0 ? "0" : "0." + new string('0', unit.Decimals);
@@ -206,13 +276,27 @@ internal sealed class ObservationSheet
     }
 
     /// <summary>To what a ruler or a scale shows, as the page has it.</summary>
-    private static double[] Rounded(Band<double> band, ObservedUnit unit) => [.. new[] { band.Low, band.Typical, band.High }.Select(value => Math.Round(value, unit.Decimals, MidpointRounding.AwayFromZero))];
+    private static double[] Rounded(Band<double> band, ObservedUnit unit) =>
+        [.. new[] { band.Low, band.Typical, band.High }.Select(value => Math.Round(value, unit.Decimals, MidpointRounding.AwayFromZero))];
 
     /// <summary>What is left is predicted from what was measured before, and from the card's portion until something was.</summary>
     private void WriteWhatIsLeft(Band<double> unmeasured, Band<double> loss, int before, ObservedUnit unit)
     {
-        foreach (var (index, (left, share)) in new[] { (unmeasured.Low, loss.High), (unmeasured.Typical, loss.Typical), (unmeasured.High, loss.Low) }.Index())
-            Formula(3 + index, FormattableString.Invariant($"IF($C${_guess}=\"\",\"\",ROUND(IF(I{before}=\"\",{left},I{before}*(1-{share})),{unit.Decimals}))"), FormatOf(unit));
+        foreach (
+            var (index, (left, share)) in new[]
+            {
+                (unmeasured.Low, loss.High),
+                (unmeasured.Typical, loss.Typical),
+                (unmeasured.High, loss.Low),
+            }.Index()
+        )
+            Formula(
+                3 + index,
+                FormattableString.Invariant(
+                    $"IF($C${_guess}=\"\",\"\",ROUND(IF(I{before}=\"\",{left},I{before}*(1-{share})),{unit.Decimals}))"
+                ),
+                FormatOf(unit)
+            );
     }
 
     /// <summary>Worked out from the two masses of the same piece, as soon as both are there.</summary>
@@ -220,13 +304,25 @@ internal sealed class ObservationSheet
     {
         var letter = CellAddress.ColumnLetters(column);
         if (before > 0 && after > 0)
-            Formula(column, FormattableString.Invariant($"IF(COUNT({letter}{before},{letter}{after})<2,\"\",100*({letter}{before}-{letter}{after})/{letter}{before})"), format);
+            Formula(
+                column,
+                FormattableString.Invariant(
+                    $"IF(COUNT({letter}{before},{letter}{after})<2,\"\",100*({letter}{before}-{letter}{after})/{letter}{before})"
+                ),
+                format
+            );
     }
 
     public void Finish()
     {
         _sheet.TabColor = Palette.Crust;
-        _sheet.SetUpPage(_sheet.Range(1, 1, _row, LastColumn), XLPageOrientation.Landscape, _pack.Class.Paper, _pack.Class.Name, _pack.Lesson.Title);
+        _sheet.SetUpPage(
+            _sheet.Range(1, 1, _row, LastColumn),
+            XLPageOrientation.Landscape,
+            _pack.Class.Paper,
+            _pack.Class.Name,
+            _pack.Lesson.Title
+        );
         BreakBetweenBreads();
     }
 
@@ -236,7 +332,8 @@ internal sealed class ObservationSheet
         var begun = 1;
         foreach (var (first, next) in _breads.Zip(_breads.Skip(1).Append(_row + 1)))
         {
-            if (first == begun || Height(begun, next) <= HeightOfASheet) continue;
+            if (first == begun || Height(begun, next) <= HeightOfASheet)
+                continue;
             _sheet.PageSetup.AddHorizontalPageBreak(first - 1);
             begun = first;
         }
@@ -244,5 +341,6 @@ internal sealed class ObservationSheet
 
     private double Height(int from, int to) => Enumerable.Range(from, to - from).Sum(row => _sheet.Row(row).Height);
 
-    private void Formula(int column, string formula, string format) => _sheet.Cell(_row, column).SetFormulaA1(formula).Style.NumberFormat.Format = format;
+    private void Formula(int column, string formula, string format) =>
+        _sheet.Cell(_row, column).SetFormulaA1(formula).Style.NumberFormat.Format = format;
 }

@@ -4,7 +4,10 @@ using ClosedXML.Excel;
 
 namespace ClassKit.Workbooks.Observations;
 
-/// <summary>Makes the observation sheet as a workbook: measurements go in, the difference to what was predicted and the question that it asks come out.</summary>
+/// <summary>
+/// Makes the observation sheet as a workbook: measurements go in, the difference to what was predicted and the question that it asks come
+/// out.
+/// </summary>
 public static class ObservationWriter
 {
     /// <summary>The workbook as the bytes of an .xlsx file; the same for the same arguments, always and everywhere.</summary>

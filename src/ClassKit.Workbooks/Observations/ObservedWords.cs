@@ -11,15 +11,16 @@ internal static class ObservedWords
     public const string Guess = "My guess of the height";
     public const string Control = "Control: ";
 
-    public static string Of(Measure measure, bool isOvenBread) => measure switch
-    {
-        Measure.BakeLoss when !isOvenBread => "Loss in cooking",
-        Measure.InternalTemperature when !isOvenBread => "Middle, just cooked",
-        Measure.MassBefore => "Mass before",
-        Measure.MassAfter => "Mass after",
-        Measure.BakeLoss => "Bake loss",
-        Measure.Height => "Height",
-        Measure.Diameter => "Width at its widest",
-        Measure.InternalTemperature => "Middle, out of the oven",
-    };
+    public static string Of(Measure measure, bool isOvenBread) =>
+        measure switch
+        {
+            Measure.BakeLoss when !isOvenBread => "Loss in cooking",
+            Measure.InternalTemperature when !isOvenBread => "Middle, just cooked",
+            Measure.MassBefore => "Mass before",
+            Measure.MassAfter => "Mass after",
+            Measure.BakeLoss => "Bake loss",
+            Measure.Height => "Height",
+            Measure.Diameter => "Width at its widest",
+            Measure.InternalTemperature => "Middle, out of the oven",
+        };
 }

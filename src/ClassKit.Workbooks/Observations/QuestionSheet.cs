@@ -5,7 +5,9 @@ using ClosedXML.Excel;
 
 namespace ClassKit.Workbooks.Observations;
 
-/// <summary>The questions that differences ask, where an instructor can reword them; the sheet of observations shows the one that fits.</summary>
+/// <summary>
+/// The questions that differences ask, where an instructor can reword them; the sheet of observations shows the one that fits.
+/// </summary>
 internal sealed class QuestionSheet
 {
     public const string Name = "Questions";
@@ -28,7 +30,15 @@ internal sealed class QuestionSheet
         sheet.Range(1, 1, 1, More).AsTitle();
         sheet.Cell(1, 1).SetText(" Questions");
         sheet.Cell(2, 1).SetText("Reword them as you like: the other sheet shows the one that fits.").AsQuiet();
-        foreach (var (index, (head, width)) in new[] { ("Bread", BreadWidth), ("Measure", 22.0), ("If less", TextWidth), ("If more", TextWidth) }.Index())
+        foreach (
+            var (index, (head, width)) in new[]
+            {
+                ("Bread", BreadWidth),
+                ("Measure", 22.0),
+                ("If less", TextWidth),
+                ("If more", TextWidth),
+            }.Index()
+        )
         {
             sheet.Column(index + 1).Width = width;
             sheet.Cell(_row, index + 1).SetText(head);
@@ -46,15 +56,25 @@ internal sealed class QuestionSheet
         _sheet.Cell(_row, 2).SetText(measure);
         _sheet.Cell(_row, Less).SetText(less).Wrapped();
         _sheet.Cell(_row, More).SetText(more).Wrapped();
-        foreach (var question in (int[])[Less, More]) _sheet.Cell(_row, question).Style.Alignment.Indent = 1;
+        foreach (var question in (int[])[Less, More])
+            _sheet.Cell(_row, question).Style.Alignment.Indent = 1;
         _sheet.Range(_row, 1, _row, More).AsTableRow();
-        _sheet.Row(_row).Height = Math.Max(TextHeight.Of(bread, BreadWidth), Math.Max(TextHeight.Of(less, TextWidth - Indent), TextHeight.Of(more, TextWidth - Indent)));
+        _sheet.Row(_row).Height = Math.Max(
+            TextHeight.Of(bread, BreadWidth),
+            Math.Max(TextHeight.Of(less, TextWidth - Indent), TextHeight.Of(more, TextWidth - Indent))
+        );
         return (FormattableString.Invariant($"{Name}!$C${_row}"), FormattableString.Invariant($"{Name}!$D${_row}"));
     }
 
     public void Finish()
     {
-        _sheet.SetUpPage(_sheet.Range(1, 1, _row, More), XLPageOrientation.Landscape, _pack.Class.Paper, _pack.Class.Name, _pack.Lesson.Title);
+        _sheet.SetUpPage(
+            _sheet.Range(1, 1, _row, More),
+            XLPageOrientation.Landscape,
+            _pack.Class.Paper,
+            _pack.Class.Name,
+            _pack.Lesson.Title
+        );
         _sheet.PageSetup.SetRowsToRepeatAtTop(4, 4);
     }
 }

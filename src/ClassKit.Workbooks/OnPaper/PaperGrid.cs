@@ -4,7 +4,10 @@ using ClassKit.Exercises.Layout;
 
 namespace ClassKit.Workbooks.OnPaper;
 
-/// <summary>Where students and parts stand on the sheet for answers on paper: a row a student, a column a part, and beside a part that asks for the method one for the tick.</summary>
+/// <summary>
+/// Where students and parts stand on the sheet for answers on paper: a row a student, a column a part, and beside a part that asks for the
+/// method one for the tick.
+/// </summary>
 internal sealed class PaperGrid
 {
     public const string Sheet = "Paper";

@@ -24,9 +24,11 @@ internal static class PaperHead
         sheet.Range(PaperGrid.ExerciseRow, 1, PaperGrid.TagRow, grid.LastColumn).AsTableHead();
         sheet.Cell(PaperGrid.TagRow, PaperGrid.NameColumn).SetText(PaperGrid.NameHead);
         sheet.Cell(PaperGrid.TagRow, PaperGrid.IdColumn).SetText(PaperGrid.IdHead);
-        foreach (var column in grid.Columns) Part(sheet, column);
+        foreach (var column in grid.Columns)
+            Part(sheet, column);
         var height = TextHeight.Line;
-        foreach (var columns in grid.Columns.GroupBy(column => column.Exercise)) height = Math.Max(height, Exercise(sheet, [.. columns]));
+        foreach (var columns in grid.Columns.GroupBy(column => column.Exercise))
+            height = Math.Max(height, Exercise(sheet, [.. columns]));
         sheet.Row(PaperGrid.ExerciseRow).Height = height;
     }
 
@@ -51,7 +53,10 @@ internal static class PaperHead
     private static void Part(IXLWorksheet sheet, PaperColumn column)
     {
         var part = column.Answer.Part;
-        sheet.Column(column.Column).Width = part.InWords is not null ? WordsWidth : part.Choice is not null ? LetterWidth : NumberWidth;
+        sheet.Column(column.Column).Width =
+            part.InWords is not null ? WordsWidth
+            : part.Choice is not null ? LetterWidth
+            : NumberWidth;
         sheet.Cell(PaperGrid.TagRow, column.Column).SetText(column.Answer.Tag);
         sheet.Cell(PaperGrid.UnitRow, column.Column).SetText(Asked(part)).AsQuiet();
         if (column.TickColumn is { } tick)
@@ -59,13 +64,15 @@ internal static class PaperHead
             sheet.Column(tick).Width = TickWidth;
             sheet.Cell(PaperGrid.TagRow, tick).SetText(PaperGrid.TickHead(column.Answer));
         }
-        sheet.Range(PaperGrid.UnitRow, column.Column, PaperGrid.TagRow, column.LastColumn).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Center;
+        sheet.Range(PaperGrid.UnitRow, column.Column, PaperGrid.TagRow, column.LastColumn).Style.Alignment.Horizontal =
+            XLAlignmentHorizontalValues.Center;
     }
 
-    private static string Asked(Part part) => part switch
-    {
-        { InWords: not null } => $"words, {TypedWords.Most} letters at most",
-        { Choice: { } choice } => $"A–{(char)('A' + choice.From.Options.Count - 1)}",
-        _ => AnswerUnit.IsPercent(part.Unit) ? "%" : part.Unit,
-    };
+    private static string Asked(Part part) =>
+        part switch
+        {
+            { InWords: not null } => $"words, {TypedWords.Most} letters at most",
+            { Choice: { } choice } => $"A–{(char)('A' + choice.From.Options.Count - 1)}",
+            _ => AnswerUnit.IsPercent(part.Unit) ? "%" : part.Unit,
+        };
 }

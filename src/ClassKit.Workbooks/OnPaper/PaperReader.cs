@@ -9,7 +9,9 @@ using ClassKit.Workbooks.Tables;
 
 namespace ClassKit.Workbooks.OnPaper;
 
-/// <summary>Finds what was typed into a workbook of answers on paper, whichever program saved it and however its rows were sorted.</summary>
+/// <summary>
+/// Finds what was typed into a workbook of answers on paper, whichever program saved it and however its rows were sorted.
+/// </summary>
 public static class PaperReader
 {
     private static readonly string[] Ticks = [PaperGrid.Tick, "✔", "☑", "x", "×", "y", "yes", "true", "1"];
@@ -25,21 +27,30 @@ public static class PaperReader
         ArgumentNullException.ThrowIfNull(file);
         ArgumentNullException.ThrowIfNull(dealt);
         var reading = ReturnedWorkbookReader.Read(file);
-        if (reading.Workbook is not { } workbook) return Refused(new PaperRefusal.Unreadable(reading.Refusal!));
-        if (dealt.Identity?.Code is { } wanted && Codes(workbook) is { Count: > 0 } codes && !codes.Contains(wanted)) return Refused(new PaperRefusal.OtherDeal(codes, wanted));
+        if (reading.Workbook is not { } workbook)
+            return Refused(new PaperRefusal.Unreadable(reading.Refusal!));
+        if (dealt.Identity?.Code is { } wanted && Codes(workbook) is { Count: > 0 } codes && !codes.Contains(wanted))
+            return Refused(new PaperRefusal.OtherDeal(codes, wanted));
         var grid = new PaperGrid(dealt);
-        var table = workbook.Sheets.OrderBy(sheet => sheet.Name == PaperGrid.Sheet ? 0 : 1)
-            .Select(sheet => FoundTable.In(sheet, [PaperGrid.IdHead, PaperGrid.NameHead])).FirstOrDefault(found => found is not null && grid.Columns.Any(column => found.Has(column.Answer.Tag)));
+        var table = workbook
+            .Sheets.OrderBy(sheet => sheet.Name == PaperGrid.Sheet ? 0 : 1)
+            .Select(sheet => FoundTable.In(sheet, [PaperGrid.IdHead, PaperGrid.NameHead]))
+            .FirstOrDefault(found => found is not null && grid.Columns.Any(column => found.Has(column.Answer.Tag)));
         return table is null ? Refused(new PaperRefusal.NoTable(PaperGrid.IdHead)) : Read(table, grid, dealt, name, digest);
     }
 
     private static PaperReading Refused(PaperRefusal why) => PaperReading.Nothing with { Refusal = why };
 
     private static List<string> Codes(WorkbookSnapshot workbook) =>
-    [
-        .. workbook.Sheets.SelectMany(sheet => sheet.Cells).OrderBy(cell => cell.Key.Row).Where(cell => cell.Key.Row <= PaperGrid.DealRow && cell.Value.Stored.IsText)
-            .Select(cell => DealCode.TryFind(cell.Value.Stored.Text, out var code) ? code : null).OfType<string>().Distinct(),
-    ];
+        [
+            .. workbook
+                .Sheets.SelectMany(sheet => sheet.Cells)
+                .OrderBy(cell => cell.Key.Row)
+                .Where(cell => cell.Key.Row <= PaperGrid.DealRow && cell.Value.Stored.IsText)
+                .Select(cell => DealCode.TryFind(cell.Value.Stored.Text, out var code) ? code : null)
+                .OfType<string>()
+                .Distinct(),
+        ];
 
     private static PaperReading Read(FoundTable table, PaperGrid grid, DealtClass dealt, string name, string digest)
     {
@@ -50,11 +61,17 @@ public static class PaperReader
         HashSet<string> seen = [];
         foreach (var row in table.Rows)
         {
-            var cells = columns.Select(column => (Column: column, Written: Written(table, row, column), Tick: Tick(table, row, column))).Where(cell => !cell.Written.IsBlank || cell.Tick.Length > 0).ToList();
-            if (cells.Count == 0) continue;
+            var cells = columns
+                .Select(column => (Column: column, Written: Written(table, row, column), Tick: Tick(table, row, column)))
+                .Where(cell => !cell.Written.IsBlank || cell.Tick.Length > 0)
+                .ToList();
+            if (cells.Count == 0)
+                continue;
             var id = table.Text(row, PaperGrid.IdHead);
-            if (!seats.TryGetValue(id, out var seat)) faults.Add(new PaperFault.UnknownStudent(table.Cell(row, PaperGrid.IdHead), new Quotation(id)));
-            else if (!seen.Add(id)) faults.Add(new PaperFault.SecondRow(table.Cell(row, PaperGrid.IdHead), seat.Who));
+            if (!seats.TryGetValue(id, out var seat))
+                faults.Add(new PaperFault.UnknownStudent(table.Cell(row, PaperGrid.IdHead), new Quotation(id)));
+            else if (!seen.Add(id))
+                faults.Add(new PaperFault.SecondRow(table.Cell(row, PaperGrid.IdHead), seat.Who));
             else
             {
                 List<PaperAnswer> answers = [];
@@ -66,10 +83,12 @@ public static class PaperReader
                         continue;
                     }
                     var isTicked = Ticks.Contains(tick, StringComparer.OrdinalIgnoreCase);
-                    if (!isTicked && !NoTicks.Contains(tick, StringComparer.OrdinalIgnoreCase)) faults.Add(new PaperFault.NoTick(table.Cell(row, PaperGrid.TickHead(column.Answer)), new Quotation(tick)));
+                    if (!isTicked && !NoTicks.Contains(tick, StringComparer.OrdinalIgnoreCase))
+                        faults.Add(new PaperFault.NoTick(table.Cell(row, PaperGrid.TickHead(column.Answer)), new Quotation(tick)));
                     answers.Add(new(column.Exercise.Exercise.Id, column.Answer.Part.Id, written, isTicked));
                 }
-                if (answers.Count > 0) work.Add(new(seat, FormattableString.Invariant($"{name} row {row}"), answers) { Digest = digest });
+                if (answers.Count > 0)
+                    work.Add(new(seat, FormattableString.Invariant($"{name} row {row}"), answers) { Digest = digest });
             }
         }
         return new(work, faults);
@@ -77,8 +96,12 @@ public static class PaperReader
 
     /// <summary>A number, a letter or words; what a formula came to, where the instructor let the cell work it out.</summary>
     private static CellValue Written(FoundTable table, int row, PaperColumn column) =>
-        table.Value(row, column.Answer.Tag) is { IsText: true } text && text.Text.Trim().Length == 0 ? CellValue.Blank : table.Value(row, column.Answer.Tag);
+        table.Value(row, column.Answer.Tag) is { IsText: true } text && text.Text.Trim().Length == 0
+            ? CellValue.Blank
+            : table.Value(row, column.Answer.Tag);
 
     private static string Tick(FoundTable table, int row, PaperColumn column) =>
-        column.TickColumn is not null && table.Has(PaperGrid.TickHead(column.Answer)) ? table.Text(row, PaperGrid.TickHead(column.Answer)) : "";
+        column.TickColumn is not null && table.Has(PaperGrid.TickHead(column.Answer))
+            ? table.Text(row, PaperGrid.TickHead(column.Answer))
+            : "";
 }

@@ -14,7 +14,10 @@ internal sealed class PaperRows(IXLWorksheet sheet, PaperGrid grid)
     {
         sheet.Cell(row, PaperGrid.NameColumn).SetText(student.Who.Shown).Wrapped();
         sheet.Cell(row, PaperGrid.IdColumn).SetText(student.Who.Id).Wrapped().AsQuiet();
-        sheet.Row(row).Height = Math.Max(Height, Math.Max(TextHeight.Of(student.Who.Shown, PaperHead.NameWidth), TextHeight.Of(student.Who.Id, PaperHead.IdWidth)));
+        sheet.Row(row).Height = Math.Max(
+            Height,
+            Math.Max(TextHeight.Of(student.Who.Shown, PaperHead.NameWidth), TextHeight.Of(student.Who.Id, PaperHead.IdWidth))
+        );
         foreach (var column in grid.Columns)
         {
             var cell = sheet.Cell(row, column.Column);
@@ -24,18 +27,25 @@ internal sealed class PaperRows(IXLWorksheet sheet, PaperGrid grid)
                 continue;
             }
             Answer(cell, column.Answer.Part);
-            if (column.TickColumn is { } tick) TickCell(sheet.Cell(row, tick));
+            if (column.TickColumn is { } tick)
+                TickCell(sheet.Cell(row, tick));
         }
     }
 
     private static void Answer(IXLCell cell, Part part)
     {
         cell.AsEntry();
-        cell.Style.Alignment.Horizontal = part.InWords is not null ? XLAlignmentHorizontalValues.Left : part.Choice is not null ? XLAlignmentHorizontalValues.Center : XLAlignmentHorizontalValues.Right;
-        if (part.InWords is not null) cell.Wrapped();
+        cell.Style.Alignment.Horizontal =
+            part.InWords is not null ? XLAlignmentHorizontalValues.Left
+            : part.Choice is not null ? XLAlignmentHorizontalValues.Center
+            : XLAlignmentHorizontalValues.Right;
+        if (part.InWords is not null)
+            cell.Wrapped();
         // With the percent format a typed 65 is 65 %, as on paper; all other numbers keep the digits that were typed.
-        if (AnswerUnit.IsPercent(part.Unit)) cell.Style.NumberFormat.Format = "0.###############\\ %";
-        if (part.Choice is { } choice) List(cell, Enumerable.Range(0, choice.From.Options.Count).Select(letter => ((char)('A' + letter)).ToString()));
+        if (AnswerUnit.IsPercent(part.Unit))
+            cell.Style.NumberFormat.Format = "0.###############\\ %";
+        if (part.Choice is { } choice)
+            List(cell, Enumerable.Range(0, choice.From.Options.Count).Select(letter => ((char)('A' + letter)).ToString()));
     }
 
     private static void TickCell(IXLCell cell)

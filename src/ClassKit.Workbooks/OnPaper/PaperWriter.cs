@@ -9,7 +9,8 @@ namespace ClassKit.Workbooks.OnPaper;
 /// <summary>Makes the workbook that an instructor types answers into that students wrote on paper.</summary>
 public static class PaperWriter
 {
-    private const string Explanation = "Type what is written, as it is written: numbers, letters, words. Tick ✓ where the working shows the method. Leave the row of whoever did not work on paper empty.";
+    private const string Explanation =
+        "Type what is written, as it is written: numbers, letters, words. Tick ✓ where the working shows the method. Leave the row of whoever did not work on paper empty.";
 
     /// <summary>How many characters side by side on a page still read well.</summary>
     private const double ReadableWidth = 130;
@@ -31,9 +32,17 @@ public static class PaperWriter
         PaperHead.Write(sheet, grid);
         var row = PaperGrid.FirstStudentRow;
         var rows = new PaperRows(sheet, grid);
-        foreach (var student in dealt.Students) rows.Write(student, row++);
+        foreach (var student in dealt.Students)
+            rows.Write(student, row++);
         sheet.SheetView.Freeze(PaperGrid.TagRow, PaperGrid.IdColumn);
-        sheet.SetUpPage(sheet.Range(1, 1, row - 1, grid.LastColumn), XLPageOrientation.Landscape, dealt.Paper, dealt.Cohort, dealt.LessonTitle, DealText.Footer(dealt));
+        sheet.SetUpPage(
+            sheet.Range(1, 1, row - 1, grid.LastColumn),
+            XLPageOrientation.Landscape,
+            dealt.Paper,
+            dealt.Cohort,
+            dealt.LessonTitle,
+            DealText.Footer(dealt)
+        );
         // Typed into at a screen, and only now and then printed.
         sheet.SpreadOverPages(grid.LastColumn, ReadableWidth, PaperGrid.IdColumn);
         sheet.PageSetup.SetRowsToRepeatAtTop(PaperGrid.ExerciseRow, PaperGrid.TagRow);

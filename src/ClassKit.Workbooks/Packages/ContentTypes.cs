@@ -16,10 +16,20 @@ internal static class ContentTypes
     public static void Rewrite(SortedDictionary<string, byte[]> parts)
     {
         var types = PartXml.Load(parts[Part]).Root!;
-        var byEnding = types.Elements(Space + "Default").ToDictionary(
-            type => (string)type.Attribute("Extension")!, type => (string)type.Attribute("ContentType")!, StringComparer.OrdinalIgnoreCase);
-        var byName = types.Elements(Space + "Override").ToDictionary(
-            type => ((string)type.Attribute("PartName")!).TrimStart('/'), type => (string)type.Attribute("ContentType")!, StringComparer.Ordinal);
+        var byEnding = types
+            .Elements(Space + "Default")
+            .ToDictionary(
+                type => (string)type.Attribute("Extension")!,
+                type => (string)type.Attribute("ContentType")!,
+                StringComparer.OrdinalIgnoreCase
+            );
+        var byName = types
+            .Elements(Space + "Override")
+            .ToDictionary(
+                type => ((string)type.Attribute("PartName")!).TrimStart('/'),
+                type => (string)type.Attribute("ContentType")!,
+                StringComparer.Ordinal
+            );
 
         var rewritten = new XElement(Space + "Types", Default("xml", Xml));
         foreach (var ending in byEnding.Keys.Where(ending => ending is not ("xml" or "psmdcp")).Order(StringComparer.Ordinal))
@@ -27,7 +37,9 @@ internal static class ContentTypes
         foreach (var part in parts.Keys.Where(part => part != Part))
         {
             if ((byName.GetValueOrDefault(part) ?? XmlTypeOf(part, byEnding)) is { } type)
-                rewritten.Add(new XElement(Space + "Override", new XAttribute("PartName", "/" + part), new XAttribute("ContentType", type)));
+                rewritten.Add(
+                    new XElement(Space + "Override", new XAttribute("PartName", "/" + part), new XAttribute("ContentType", type))
+                );
         }
 
         parts[Part] = PartXml.Save(new XDocument(rewritten));

@@ -32,12 +32,17 @@ internal sealed class CoreProperties
 
     public void PutInto(SortedDictionary<string, byte[]> parts)
     {
-        parts[Part] = PartXml.Save(new XDocument(new XElement(
-            Core + "coreProperties",
-            new XAttribute(XNamespace.Xmlns + "dc", Dublin),
-            new XElement(Dublin + "title", _title),
-            new XElement(Dublin + "creator", Maker),
-            new XElement(Dublin + "language", "en"))));
+        parts[Part] = PartXml.Save(
+            new XDocument(
+                new XElement(
+                    Core + "coreProperties",
+                    new XAttribute(XNamespace.Xmlns + "dc", Dublin),
+                    new XElement(Dublin + "title", _title),
+                    new XElement(Dublin + "creator", Maker),
+                    new XElement(Dublin + "language", "en")
+                )
+            )
+        );
         ContentTypes.Add(parts, Part, ContentType);
         if (parts.ContainsKey(AppPart))
             parts[AppPart] = PartXml.Save(new XDocument(new XElement(App + "Properties", new XElement(App + "Application", Maker))));

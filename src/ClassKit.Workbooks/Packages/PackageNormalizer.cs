@@ -1,6 +1,8 @@
 namespace ClassKit.Workbooks.Packages;
 
-/// <summary>Rewrites a freshly saved .xlsx so that it says what is in it and nothing of when, where and by which process it was saved.</summary>
+/// <summary>
+/// Rewrites a freshly saved .xlsx so that it says what is in it and nothing of when, where and by which process it was saved.
+/// </summary>
 /// <remarks>
 /// The libraries that save packages stamp the time on every entry, put the time into the document properties, and draw random
 /// names for the properties part and its relationship. All are replaced, so that the same content gives the same bytes.

@@ -48,7 +48,12 @@ internal static class PackageParts
         const string Workbook = "xl/workbook.xml";
         using var opened = Package.Open(package, ReadLimits.Own);
         var relationships = Relationships.Of(opened, Workbook);
-        return WorkbookPart.Read(opened, Workbook, new ReadBudget(ReadLimits.Own)).Sheets
-            .ToDictionary(sheet => sheet.Name, sheet => relationships.Find(sheet.RelationshipId)!.Value.Part, StringComparer.OrdinalIgnoreCase);
+        return WorkbookPart
+            .Read(opened, Workbook, new ReadBudget(ReadLimits.Own))
+            .Sheets.ToDictionary(
+                sheet => sheet.Name,
+                sheet => relationships.Find(sheet.RelationshipId)!.Value.Part,
+                StringComparer.OrdinalIgnoreCase
+            );
     }
 }

@@ -8,11 +8,8 @@ namespace ClassKit.Workbooks.Packages;
 internal static class PartXml
 {
     /// <summary>How every part is written.</summary>
-    public static XmlWriterSettings Settings { get; } = new()
-    {
-        Encoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false),
-        NewLineChars = "\n",
-    };
+    public static XmlWriterSettings Settings { get; } =
+        new() { Encoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), NewLineChars = "\n" };
 
     public static XDocument Load(byte[] content)
     {

@@ -12,16 +12,24 @@ internal static class RootRelationships
 
     public static void Rewrite(SortedDictionary<string, byte[]> parts)
     {
-        var relationships = PartXml.Load(parts[Part]).Root!.Elements()
-            .Select(relationship => (Type: (string)relationship.Attribute("Type")!, Target: ((string)relationship.Attribute("Target")!).TrimStart('/')))
+        var relationships = PartXml
+            .Load(parts[Part])
+            .Root!.Elements()
+            .Select(relationship =>
+                (Type: (string)relationship.Attribute("Type")!, Target: ((string)relationship.Attribute("Target")!).TrimStart('/'))
+            )
             .Where(relationship => relationship.Type != CorePropertiesType)
             .Append((Type: CorePropertiesType, Target: CoreProperties.Part))
             .OrderBy(relationship => relationship.Target, PartOrder.Instance)
-            .Select((relationship, index) => new XElement(
-                Space + "Relationship",
-                new XAttribute("Id", "rId" + (index + 1).ToString(CultureInfo.InvariantCulture)),
-                new XAttribute("Type", relationship.Type),
-                new XAttribute("Target", relationship.Target)));
+            .Select(
+                (relationship, index) =>
+                    new XElement(
+                        Space + "Relationship",
+                        new XAttribute("Id", "rId" + (index + 1).ToString(CultureInfo.InvariantCulture)),
+                        new XAttribute("Type", relationship.Type),
+                        new XAttribute("Target", relationship.Target)
+                    )
+            );
         parts[Part] = PartXml.Save(new XDocument(new XElement(Space + "Relationships", relationships)));
     }
 }

@@ -3,7 +3,9 @@ using System.Xml.Linq;
 
 namespace ClassKit.Workbooks.Packages;
 
-/// <summary>Copies the part of a sheet and changes some of its elements on the way: a large class's sheet would not fit into memory as a document.</summary>
+/// <summary>
+/// Copies the part of a sheet and changes some of its elements on the way: a large class's sheet would not fit into memory as a document.
+/// </summary>
 internal static class SheetRewriting
 {
     private static readonly XNamespace Main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
@@ -21,7 +23,15 @@ internal static class SheetRewriting
             from.Read();
             while (!from.EOF)
             {
-                var change = from.NodeType == XmlNodeType.Element && from.NamespaceURI == Main ? from.LocalName switch { "c" => cell, "cols" => columns, _ => null } : null;
+                var change =
+                    from.NodeType == XmlNodeType.Element && from.NamespaceURI == Main
+                        ? from.LocalName switch
+                        {
+                            "c" => cell,
+                            "cols" => columns,
+                            _ => null,
+                        }
+                        : null;
                 if (change is not null)
                 {
                     var element = (XElement)XNode.ReadFrom(from);
@@ -47,7 +57,8 @@ internal static class SheetRewriting
             case XmlNodeType.Element:
                 to.WriteStartElement(from.Prefix, from.LocalName, from.NamespaceURI);
                 to.WriteAttributes(from, defattr: false);
-                if (from.IsEmptyElement) to.WriteEndElement();
+                if (from.IsEmptyElement)
+                    to.WriteEndElement();
                 break;
             case XmlNodeType.EndElement:
                 to.WriteFullEndElement();

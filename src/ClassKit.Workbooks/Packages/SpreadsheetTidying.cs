@@ -21,7 +21,8 @@ internal static partial class SpreadsheetTidying
             });
         }
 
-        if (parts.ContainsKey("xl/styles.xml")) Change(parts, "xl/styles.xml", TidyStyles);
+        if (parts.ContainsKey("xl/styles.xml"))
+            Change(parts, "xl/styles.xml", TidyStyles);
         Change(parts, "xl/workbook.xml", TidyNames);
     }
 
@@ -34,18 +35,23 @@ internal static partial class SpreadsheetTidying
 
     /// <summary>Columns are written with the rest of the sheet first; programs expect them from left to right.</summary>
     private static void TidyColumns(XElement columns) =>
-        columns.ReplaceNodes(columns.Elements().OrderBy(column => int.Parse((string)column.Attribute("min")!, CultureInfo.InvariantCulture)).ToList());
+        columns.ReplaceNodes(
+            columns.Elements().OrderBy(column => int.Parse((string)column.Attribute("min")!, CultureInfo.InvariantCulture)).ToList()
+        );
 
     /// <summary>Empty cells are written as references into the shared strings, to no string.</summary>
     private static void TidyCell(XElement cell)
     {
-        if (cell.IsEmpty) cell.SetAttributeValue("t", null);
+        if (cell.IsEmpty)
+            cell.SetAttributeValue("t", null);
     }
 
     /// <summary>Rows and columns to repeat in print are written as relative references, which some programs then take for others.</summary>
     private static void TidyNames(XElement workbook)
     {
-        foreach (var titles in workbook.Descendants(Main + "definedName").Where(name => (string?)name.Attribute("name") == "_xlnm.Print_Titles"))
+        foreach (
+            var titles in workbook.Descendants(Main + "definedName").Where(name => (string?)name.Attribute("name") == "_xlnm.Print_Titles")
+        )
             titles.Value = RelativeEnd().Replace(titles.Value, "$$$&");
     }
 
@@ -56,9 +62,12 @@ internal static partial class SpreadsheetTidying
     /// <summary>The built-in format 0 is declared anew with an empty code, where only formats from 164 on may be declared.</summary>
     private static void TidyStyles(XElement styles)
     {
-        if (styles.Element(Main + "numFmts") is not { } formats) return;
+        if (styles.Element(Main + "numFmts") is not { } formats)
+            return;
         formats.Elements().Where(format => (string?)format.Attribute("numFmtId") == "0").Remove();
-        if (formats.HasElements) formats.SetAttributeValue("count", formats.Elements().Count());
-        else formats.Remove();
+        if (formats.HasElements)
+            formats.SetAttributeValue("count", formats.Elements().Count());
+        else
+            formats.Remove();
     }
 }

@@ -8,7 +8,10 @@ using ClassKit.Workbooks.Returned.Packages;
 
 namespace ClassKit.Workbooks.Packages;
 
-/// <summary>What every formula of a workbook comes to, to be stored beside it: programs which show workbooks without calculating them then show numbers.</summary>
+/// <summary>
+/// What every formula of a workbook comes to, to be stored beside it: programs which show workbooks without calculating them then show
+/// numbers.
+/// </summary>
 internal sealed class StoredValues
 {
     private static readonly XNamespace Main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
@@ -16,7 +19,8 @@ internal sealed class StoredValues
     private readonly WorkbookEvaluator? _evaluator;
     private readonly IReadOnlyDictionary<string, string> _sheets;
 
-    private StoredValues(WorkbookEvaluator? evaluator, IReadOnlyDictionary<string, string> sheets) => (_evaluator, _sheets) = (evaluator, sheets);
+    private StoredValues(WorkbookEvaluator? evaluator, IReadOnlyDictionary<string, string> sheets) =>
+        (_evaluator, _sheets) = (evaluator, sheets);
 
     /// <summary>No values: formulas are left for spreadsheet programs to compute.</summary>
     public static StoredValues None { get; } = new(null, new Dictionary<string, string>());
@@ -26,7 +30,10 @@ internal sealed class StoredValues
     {
         var workbook = ReturnedWorkbookReader.Read(package, ReadLimits.Own).Workbook
             ?? throw new ArgumentException("Values can only be put into a workbook.", nameof(package));
-        return new(new(workbook), PackageParts.SheetParts(package).ToDictionary(sheet => sheet.Value, sheet => sheet.Key, StringComparer.Ordinal));
+        return new(
+            new(workbook),
+            PackageParts.SheetParts(package).ToDictionary(sheet => sheet.Value, sheet => sheet.Key, StringComparer.Ordinal)
+        );
     }
 
     /// <summary>Puts the value of a cell's formula into it. A formula that we cannot evaluate stays without one.</summary>
@@ -34,27 +41,36 @@ internal sealed class StoredValues
     /// <param name="cell">The cell.</param>
     public void PutInto(string part, XElement cell)
     {
-        if (_evaluator is null || cell.Element(Main + "f") is null) return;
-        if (!CellAddress.TryParse(_sheets[part], (string?)cell.Attribute("r"), out var address)) return;
+        if (_evaluator is null || cell.Element(Main + "f") is null)
+            return;
+        if (!CellAddress.TryParse(_sheets[part], (string?)cell.Attribute("r"), out var address))
+            return;
         var evaluation = _evaluator.Evaluate(address);
-        if (evaluation.Status == EvaluationStatus.Computed) Store(cell, evaluation.Value);
+        if (evaluation.Status == EvaluationStatus.Computed)
+            Store(cell, evaluation.Value);
     }
 
     private static void Store(XElement cell, CellValue value)
     {
-        cell.SetAttributeValue("t", value.Kind switch
-        {
-            CellValueKind.Text => "str",
-            CellValueKind.Logical => "b",
-            CellValueKind.Error => "e",
-            CellValueKind.Blank or CellValueKind.Number => null,
-        });
-        cell.SetElementValue(Main + "v", value.Kind switch
-        {
-            // A formula that comes to an empty cell shows 0.
-            CellValueKind.Blank => "0",
-            CellValueKind.Logical => value.Logical ? "1" : "0",
-            CellValueKind.Number or CellValueKind.Text or CellValueKind.Error => value.ToString(),
-        });
+        cell.SetAttributeValue(
+            "t",
+            value.Kind switch
+            {
+                CellValueKind.Text => "str",
+                CellValueKind.Logical => "b",
+                CellValueKind.Error => "e",
+                CellValueKind.Blank or CellValueKind.Number => null,
+            }
+        );
+        cell.SetElementValue(
+            Main + "v",
+            value.Kind switch
+            {
+                // A formula that comes to an empty cell shows 0.
+                CellValueKind.Blank => "0",
+                CellValueKind.Logical => value.Logical ? "1" : "0",
+                CellValueKind.Number or CellValueKind.Text or CellValueKind.Error => value.ToString(),
+            }
+        );
     }
 }

@@ -10,7 +10,10 @@ internal static class WorkbookBytes
     /// <summary>The same with what every formula comes to stored beside it.</summary>
     public static byte[] ToBytesWithValues(this XLWorkbook workbook) => PackageNormalizer.NormalizeWithValues(workbook.Saved());
 
-    /// <summary>The bytes as the library that saves has them: to be normalized once the workbook itself, which is far larger, is not needed any more.</summary>
+    /// <summary>
+    /// The bytes as the library that saves has them: to be normalized once the workbook itself, which is far larger, is not needed any
+    /// more.
+    /// </summary>
     public static byte[] Saved(this XLWorkbook workbook)
     {
         using var stream = new MemoryStream();

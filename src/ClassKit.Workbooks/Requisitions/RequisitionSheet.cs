@@ -26,7 +26,9 @@ internal sealed class RequisitionSheet
     private const string Grams = "[<100]0.0;#,##0";
     private const double BreadWidth = 11;
 
-    /// <summary>More characters side by side would be printed in less than 8 points: then they go over two sheets, the ingredient on each.</summary>
+    /// <summary>
+    /// More characters side by side would be printed in less than 8 points: then they go over two sheets, the ingredient on each.
+    /// </summary>
     private const double ReadableWidth = 210;
 
     private readonly IXLWorksheet _sheet;
@@ -64,7 +66,12 @@ internal sealed class RequisitionSheet
         _sheet.Cell(2, 2).SetText($"{_pack.Class.Name}. Framed cells can be changed: everything else follows.").AsQuiet();
 
         Setting(Students, "Students", _pack.Class.Students, "0");
-        Setting(PerTeam, "Students a team, on average", (double)_pack.Class.Students / _pack.Class.Teams, FormatOf((double)_pack.Class.Students / _pack.Class.Teams));
+        Setting(
+            PerTeam,
+            "Students a team, on average",
+            (double)_pack.Class.Students / _pack.Class.Teams,
+            FormatOf((double)_pack.Class.Students / _pack.Class.Teams)
+        );
         _sheet.Cell(Teams, 1).SetText("Teams");
         // Rounded before it is rounded up: 25 students at 25/6 a team are 6 teams, not 7.
         _sheet.Cell(Teams, 2).SetFormulaA1($"IF(B{PerTeam}>0,ROUNDUP(ROUND(B{Students}/B{PerTeam},6),0),0)");
@@ -73,12 +80,17 @@ internal sealed class RequisitionSheet
         foreach (var (index, card) in _pack.Cards.Index())
         {
             var cell = _sheet.Cell(Loads, RequisitionColumns.Bread(index));
-            if (card.IsInstructors) cell.SetValue(card.Loads);
-            else cell.SetFormulaA1(LoadsOf(card));
+            if (card.IsInstructors)
+                cell.SetValue(card.Loads);
+            else
+                cell.SetFormulaA1(LoadsOf(card));
         }
     }
 
-    /// <summary>How many teams make it. Those that share out a series take its breads in turn, and none is left out: as <see cref="SharedOut.TeamsOf"/> counts.</summary>
+    /// <summary>
+    /// How many teams make it. Those that share out a series take its breads in turn, and none is left out: as
+    /// <see cref="SharedOut.TeamsOf"/> counts.
+    /// </summary>
     private string LoadsOf(FormulaCard card)
     {
         if (card.Bread.Place is not { } place)
@@ -110,15 +122,21 @@ internal sealed class RequisitionSheet
         HeadCell(_columns.ToPay, $"To pay{InCurrency}", 11);
         HeadCell(_columns.Used, $"Worth of what is used{InCurrency}", 11);
         HeadCell(_columns.Allergens, "Allergens, labels read besides", 24, isNumber: false);
-        if (_columns.Shown is { } shown) HeadCell(shown, $"For demonstrations, {_mass.Symbol}", 16);
+        if (_columns.Shown is { } shown)
+            HeadCell(shown, $"For demonstrations, {_mass.Symbol}", 16);
         _sheet.Range(Head, 1, Head, _columns.Last).AsTableHead();
-        _sheet.Row(Head).Height = Enumerable.Range(1, _columns.Last).Max(column => TextHeight.Of(_sheet.Cell(Head, column).GetString(), _sheet.Column(column).Width - 1.5));
+        _sheet.Row(Head).Height = Enumerable
+            .Range(1, _columns.Last)
+            .Max(column => TextHeight.Of(_sheet.Cell(Head, column).GetString(), _sheet.Column(column).Width - 1.5));
         _sheet.SheetView.Freeze(Head, 1);
     }
 
     private string HeadOf(FormulaCard card) => $"{card.Bread.Formula.Title}, {_mass.Symbol} a load";
 
-    private string LoadsOfAll => FormattableString.Invariant($"${CellAddress.ColumnLetters(RequisitionColumns.Bread(0))}${Loads}:${CellAddress.ColumnLetters(RequisitionColumns.Bread(_pack.Cards.Count - 1))}${Loads}");
+    private string LoadsOfAll =>
+        FormattableString.Invariant(
+            $"${CellAddress.ColumnLetters(RequisitionColumns.Bread(0))}${Loads}:${CellAddress.ColumnLetters(RequisitionColumns.Bread(_pack.Cards.Count - 1))}${Loads}"
+        );
 
     private string InCurrency => _pack.Class.Prices is { } prices ? ", " + prices.Currency : "";
 
@@ -128,7 +146,8 @@ internal sealed class RequisitionSheet
         var cell = _sheet.Cell(Head, column).SetText(text).Wrapped();
         cell.Style.Alignment.Horizontal = isNumber ? XLAlignmentHorizontalValues.Right : XLAlignmentHorizontalValues.Left;
         cell.Style.Alignment.Vertical = XLAlignmentVerticalValues.Bottom;
-        if (!isNumber && column > 1) cell.Style.Alignment.Indent = 1;
+        if (!isNumber && column > 1)
+            cell.Style.Alignment.Indent = 1;
     }
 
     private void WriteLine(RequisitionLine line, int row)
@@ -142,8 +161,14 @@ internal sealed class RequisitionSheet
                 Amount(row, RequisitionColumns.Bread(index), _mass.Of((double)((decimal)use.Mass.Grams / card.Loads)));
         }
 
-        Formula(row, _columns.Needed, $"(SUMPRODUCT({At(RequisitionColumns.Bread(0), row)}:{At(RequisitionColumns.Bread(_pack.Cards.Count - 1), row)},{LoadsOfAll}){Shown(row)})*(1+$B${Extra})", Grams);
-        if (_columns.Shown is { } shown && line.Shown.Grams > 0) WriteShown(line, row, shown);
+        Formula(
+            row,
+            _columns.Needed,
+            $"(SUMPRODUCT({At(RequisitionColumns.Bread(0), row)}:{At(RequisitionColumns.Bread(_pack.Cards.Count - 1), row)},{LoadsOfAll}){Shown(row)})*(1+$B${Extra})",
+            Grams
+        );
+        if (_columns.Shown is { } shown && line.Shown.Grams > 0)
+            WriteShown(line, row, shown);
         Input(row, _columns.OnHand, 0, "#,##0");
         _sheet.Cell(row, _columns.Pack).SetText(line.Purchase?.Pack.Name ?? "").Style.Alignment.Indent = 1;
         double? holding = line.Purchase is { } purchase ? _mass.Of(purchase.Pack.Mass.Grams) : null;
@@ -153,7 +178,12 @@ internal sealed class RequisitionSheet
         var (needed, holds, price) = (At(_columns.Needed, row), At(_columns.Holds, row), At(_columns.Price, row));
         Formula(row, _columns.PerKilogram, $"IF(AND(N({holds})>0,ISNUMBER({price})),{price}/{holds}*{_mass.InLarger},\"\")", "#,##0.00");
         // A hair less before rounding up, so that five packs are not six by the noise of binary fractions.
-        Formula(row, _columns.Packs, $"IF(N({holds})>0,ROUNDUP(MAX(0,({needed}-{At(_columns.OnHand, row)})/{holds}-1E-9),0),\"\")", "#,##0");
+        Formula(
+            row,
+            _columns.Packs,
+            $"IF(N({holds})>0,ROUNDUP(MAX(0,({needed}-{At(_columns.OnHand, row)})/{holds}-1E-9),0),\"\")",
+            "#,##0"
+        );
         Formula(row, _columns.ToPay, $"IF(AND(N({holds})>0,ISNUMBER({price})),{At(_columns.Packs, row)}*{price},\"\")", "#,##0.00");
         Formula(row, _columns.Used, $"IF(AND(N({holds})>0,ISNUMBER({price})),{needed}/{holds}*{price},\"\")", "#,##0.00");
         _sheet.Cell(row, _columns.Allergens).SetText(AllergyText.Of(line.Ingredient)).Style.Alignment.Indent = 1;
@@ -162,10 +192,22 @@ internal sealed class RequisitionSheet
     /// <summary>What is shown is shown once, however many teams there are; of a control every team gets a portion.</summary>
     private void WriteShown(RequisitionLine line, int row, int column)
     {
-        var portions = _pack.Controls.SelectMany(control => control.Batch.Lines).Where(weighed => weighed.Ingredient.Id == line.Ingredient.Id).Sum(weighed => (decimal)weighed.Weighed.Grams);
+        var portions = _pack
+            .Controls.SelectMany(control => control.Batch.Lines)
+            .Where(weighed => weighed.Ingredient.Id == line.Ingredient.Id)
+            .Sum(weighed => (decimal)weighed.Weighed.Grams);
         var once = (decimal)line.Shown.Grams - portions;
-        if (portions == 0) Amount(row, column, _mass.Of(line.Shown.Grams));
-        else Formula(row, column, FormattableString.Invariant($"{_mass.Of((double)portions)}*$B${Teams}/{_pack.Class.Teams}{(once == 0 ? "" : FormattableString.Invariant($"+{_mass.Of((double)once)}"))}"), Grams);
+        if (portions == 0)
+            Amount(row, column, _mass.Of(line.Shown.Grams));
+        else
+            Formula(
+                row,
+                column,
+                FormattableString.Invariant(
+                    $"{_mass.Of((double)portions)}*$B${Teams}/{_pack.Class.Teams}{(once == 0 ? "" : FormattableString.Invariant($"+{_mass.Of((double)once)}"))}"
+                ),
+                Grams
+            );
     }
 
     /// <summary>What the demonstrations take joins what the teams do.</summary>
@@ -198,38 +240,54 @@ internal sealed class RequisitionSheet
         _sheet.Cell(row + 3, 2).SetText(Unpriced()).AsQuiet();
     }
 
-    private string PieceCost(int index, FormulaCard card) => string.Create(
-        CultureInfo.InvariantCulture, $"SUMPRODUCT({Column(RequisitionColumns.Bread(index))},{Column(_columns.PerKilogram)})/{_mass.InLarger}/{card.Pieces}");
+    private string PieceCost(int index, FormulaCard card) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"SUMPRODUCT({Column(RequisitionColumns.Bread(index))},{Column(_columns.PerKilogram)})/{_mass.InLarger}/{card.Pieces}"
+        );
 
-    private string Unpriced() => _pack.Cost is { Unpriced: { Count: > 0 } missing }
-        ? $"Without a price, and so in none of the sums: {string.Join(", ", missing.Select(ingredient => ingredient.Name))}."
-        : _pack.Cost is null ? "There is no price list for this class: write packs and prices into the framed cells." : "Sums are of whole packs; what is left stays in the store.";
+    private string Unpriced() =>
+        _pack.Cost is { Unpriced: { Count: > 0 } missing }
+            ? $"Without a price, and so in none of the sums: {string.Join(", ", missing.Select(ingredient => ingredient.Name))}."
+        : _pack.Cost is null ? "There is no price list for this class: write packs and prices into the framed cells."
+        : "Sums are of whole packs; what is left stays in the store.";
 
     private void SetUpPrint()
     {
         _sheet.TabColor = Palette.Crust;
-        _sheet.SetUpPage(_sheet.Range(1, 1, _last + 4, _columns.Last), XLPageOrientation.Landscape, _pack.Class.Paper, _pack.Class.Name, _pack.Lesson.Title);
+        _sheet.SetUpPage(
+            _sheet.Range(1, 1, _last + 4, _columns.Last),
+            XLPageOrientation.Landscape,
+            _pack.Class.Paper,
+            _pack.Class.Name,
+            _pack.Lesson.Title
+        );
         _sheet.PageSetup.SetRowsToRepeatAtTop(Head, Head);
         _sheet.SpreadOverPages(_columns.Last, ReadableWidth, 1);
     }
 
-    private void Amount(int row, int column, double value) => _sheet.Cell(row, column).SetValue(value).Style.NumberFormat.Format = FormatOf(value);
+    private void Amount(int row, int column, double value) =>
+        _sheet.Cell(row, column).SetValue(value).Style.NumberFormat.Format = FormatOf(value);
 
     /// <summary>As many decimals as the value has, two at most: of 0.## a spreadsheet program makes "6.".</summary>
     private static string FormatOf(double value)
     {
         var shown = Rounded(value, 2);
-        return shown == Rounded(shown, 0) ? "#,##0" : shown == Rounded(shown, 1) ? "#,##0.0" : "#,##0.00";
+        return shown == Rounded(shown, 0) ? "#,##0"
+            : shown == Rounded(shown, 1) ? "#,##0.0"
+            : "#,##0.00";
     }
 
     private static double Rounded(double value, int decimals) => Math.Round(value, decimals, MidpointRounding.AwayFromZero);
 
-    private void Formula(int row, int column, string formula, string format) => _sheet.Cell(row, column).SetFormulaA1(formula).Style.NumberFormat.Format = format;
+    private void Formula(int row, int column, string formula, string format) =>
+        _sheet.Cell(row, column).SetFormulaA1(formula).Style.NumberFormat.Format = format;
 
     private void Input(int row, int column, double? value, string format)
     {
         var cell = _sheet.Cell(row, column);
-        if (value is { } number) cell.SetValue(number);
+        if (value is { } number)
+            cell.SetValue(number);
         cell.AsEntry();
         cell.Style.NumberFormat.Format = format;
     }

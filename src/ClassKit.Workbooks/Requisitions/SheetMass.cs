@@ -11,7 +11,8 @@ namespace ClassKit.Workbooks.Requisitions;
 internal sealed record SheetMass(string Symbol, string Larger, int InLarger, Func<double, double> Of)
 {
     /// <summary>Grams; ounces in a class that has only US units.</summary>
-    public static SheetMass For(UnitSystem units) => units == UnitSystem.UnitedStates
-        ? new("oz", "A pound", 16, grams => Mass.FromGrams(grams).Ounces)
-        : new("g", "A kilogram", 1000, grams => grams);
+    public static SheetMass For(UnitSystem units) =>
+        units == UnitSystem.UnitedStates
+            ? new("oz", "A pound", 16, grams => Mass.FromGrams(grams).Ounces)
+            : new("g", "A kilogram", 1000, grams => grams);
 }

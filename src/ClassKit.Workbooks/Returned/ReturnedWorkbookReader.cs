@@ -32,8 +32,10 @@ public static class ReturnedWorkbookReader
     {
         ArgumentNullException.ThrowIfNull(file);
         limits ??= ReadLimits.Default;
-        if (file.Length > limits.FileBytes) return new(new Refusal.TooLarge(Excess.FileMegabytes, limits.FileBytes / 1024 / 1024));
-        if (!FileSignature.IsZip(file)) return new(FileSignature.Explain(file));
+        if (file.Length > limits.FileBytes)
+            return new(new Refusal.TooLarge(Excess.FileMegabytes, limits.FileBytes / 1024 / 1024));
+        if (!FileSignature.IsZip(file))
+            return new(FileSignature.Explain(file));
         try
         {
             using var package = Package.Open(file, limits);
@@ -43,7 +45,8 @@ public static class ReturnedWorkbookReader
         {
             return new(refused.Refusal);
         }
-        catch (Exception problem) when (problem is IOException or InvalidDataException or NotSupportedException or ArgumentException or OverflowException)
+        catch (Exception problem)
+            when (problem is IOException or InvalidDataException or NotSupportedException or ArgumentException or OverflowException)
         {
             // What the archive reader throws over inconsistent lengths and offsets.
             return new(new Refusal.Damaged(new Damage.Archive()));
@@ -52,10 +55,12 @@ public static class ReturnedWorkbookReader
 
     private static WorkbookReading ReadWorkbook(Package package, ReadLimits limits)
     {
-        if (OpenDocumentPart.IsIn(package)) return new(OpenDocumentPart.Read(package, limits), DocumentPropertiesPart.Read(package, "meta.xml"));
+        if (OpenDocumentPart.IsIn(package))
+            return new(OpenDocumentPart.Read(package, limits), DocumentPropertiesPart.Read(package, "meta.xml"));
         var root = Relationships.Of(package, "");
         var part = root.FirstOf("officeDocument") ?? "xl/workbook.xml";
-        if (OtherPackage.Explain(package, part) is { } refusal) throw new RefusalException(refusal);
+        if (OtherPackage.Explain(package, part) is { } refusal)
+            throw new RefusalException(refusal);
 
         var budget = new ReadBudget(limits);
         var workbook = WorkbookPart.Read(package, part, budget);
@@ -67,17 +72,23 @@ public static class ReturnedWorkbookReader
         foreach (var (name, id) in workbook.Sheets)
         {
             // Macro sheets of old workbooks are listed with an empty pointer.
-            if (id.Length == 0) continue;
-            if (relationships.Find(id) is not var (type, sheet)) throw RefusalException.Damaged(new Damage.NowhereSheet(new(name)));
-            if (!package.Has(sheet)) throw RefusalException.Damaged(new Damage.MissingSheet(new(name), sheet));
+            if (id.Length == 0)
+                continue;
+            if (relationships.Find(id) is not var (type, sheet))
+                throw RefusalException.Damaged(new Damage.NowhereSheet(new(name)));
+            if (!package.Has(sheet))
+                throw RefusalException.Damaged(new Damage.MissingSheet(new(name), sheet));
 
             // Sheets that are only a chart or a dialog have no cells.
-            if (!Relationships.IsType(type, "worksheet")) continue;
+            if (!Relationships.IsType(type, "worksheet"))
+                continue;
             var cells = SheetPart.Read(package, sheet, name, context);
             foreach (var table in Relationships.Of(package, sheet).AllOf("table"))
             {
-                if (tables.Count == limits.Tables) throw RefusalException.TooLarge(Excess.Tables, limits.Tables);
-                if (TablePart.Read(package, table, name, budget, rows => cells = cells with { FilteredRows = rows }) is { } read) tables.Add(read);
+                if (tables.Count == limits.Tables)
+                    throw RefusalException.TooLarge(Excess.Tables, limits.Tables);
+                if (TablePart.Read(package, table, name, budget, rows => cells = cells with { FilteredRows = rows }) is { } read)
+                    tables.Add(read);
             }
 
             sheets.Add(cells);

@@ -5,7 +5,9 @@ using ClosedXML.Excel;
 
 namespace ClassKit.Workbooks.Sensory;
 
-/// <summary>How likely every number of right answers is if all of them are guesses: the working behind <see cref="TriangleSheet"/>, step by step.</summary>
+/// <summary>
+/// How likely every number of right answers is if all of them are guesses: the working behind <see cref="TriangleSheet"/>, step by step.
+/// </summary>
 /// <remarks>The binomial law with one in three, ISO 4120:2021; functions that every spreadsheet program has.</remarks>
 internal static class GuessesSheet
 {
@@ -30,7 +32,13 @@ internal static class GuessesSheet
         for (var row = First; row <= last; row++)
         {
             sheet.Cell(row, 1).SetValue(row - First);
-            sheet.Cell(row, 2).SetFormulaA1(FormattableString.Invariant($"IF(A{row}>{TriangleSheet.Answers},0,COMBIN({TriangleSheet.Answers},A{row})*(1/3)^A{row}*(2/3)^({TriangleSheet.Answers}-A{row}))"));
+            sheet
+                .Cell(row, 2)
+                .SetFormulaA1(
+                    FormattableString.Invariant(
+                        $"IF(A{row}>{TriangleSheet.Answers},0,COMBIN({TriangleSheet.Answers},A{row})*(1/3)^A{row}*(2/3)^({TriangleSheet.Answers}-A{row}))"
+                    )
+                );
             sheet.Cell(row, 3).SetFormulaA1(FormattableString.Invariant($"B{row}+C{row + 1}"));
             sheet.Range(row, 2, row, 3).Style.NumberFormat.Format = "0.0000";
             sheet.Range(row, 1, row, 3).AsTableRow();

@@ -19,7 +19,12 @@ internal static class RatingsSheet
         sheet.AsPage();
         sheet.Range(1, 1, 1, last).AsTitle();
         sheet.Cell(1, 1).SetText($" Scales: {pack.Lesson.Title}");
-        sheet.Cell(2, 1).SetText($"Type the numbers of the sheets, {Descriptor.Least} to {Descriptor.Most}, into the framed cells below; means and spreads follow. Leave empty what nobody wrote.").AsQuiet();
+        sheet
+            .Cell(2, 1)
+            .SetText(
+                $"Type the numbers of the sheets, {Descriptor.Least} to {Descriptor.Most}, into the framed cells below; means and spreads follow. Leave empty what nobody wrote."
+            )
+            .AsQuiet();
         sheet.Column(1).Width = 24;
         sheet.Column(2).Width = 10;
         for (var column = FirstDescriptor; column <= last; column++)
@@ -45,9 +50,18 @@ internal static class RatingsSheet
                     sheet.Cell(row, column).Style = entry.Style;
             }
         }
-        sheet.Range(typed, FirstDescriptor, typed + tasting.Breads.Count * seats - 1, last).SetDataValidation().WholeNumber.Between(Descriptor.Least, Descriptor.Most);
+        sheet
+            .Range(typed, FirstDescriptor, typed + tasting.Breads.Count * seats - 1, last)
+            .SetDataValidation()
+            .WholeNumber.Between(Descriptor.Least, Descriptor.Most);
         sheet.TabColor = Palette.Crust;
-        sheet.SetUpPage(sheet.Range(1, 1, typed + tasting.Breads.Count * seats - 1, last), XLPageOrientation.Landscape, pack.Class.Paper, pack.Class.Name, pack.Lesson.Title);
+        sheet.SetUpPage(
+            sheet.Range(1, 1, typed + tasting.Breads.Count * seats - 1, last),
+            XLPageOrientation.Landscape,
+            pack.Class.Paper,
+            pack.Class.Name,
+            pack.Lesson.Title
+        );
 
         void Heads(int row, string first, string second)
         {
@@ -65,7 +79,10 @@ internal static class RatingsSheet
             {
                 var letter = CellAddress.ColumnLetters(column);
                 var cells = FormattableString.Invariant($"{letter}{from}:{letter}{to}");
-                sheet.Cell(row, column).SetFormulaA1(FormattableString.Invariant($"IF(COUNT({cells})<{least},\"\",{function}({cells}))")).Style.NumberFormat.Format = "0.0";
+                sheet
+                    .Cell(row, column)
+                    .SetFormulaA1(FormattableString.Invariant($"IF(COUNT({cells})<{least},\"\",{function}({cells}))"))
+                    .Style.NumberFormat.Format = "0.0";
             }
             sheet.Range(row, 1, row, last).AsTableRow();
         }

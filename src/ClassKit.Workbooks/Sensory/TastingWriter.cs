@@ -4,7 +4,9 @@ using ClosedXML.Excel;
 
 namespace ClassKit.Workbooks.Sensory;
 
-/// <summary>Makes the workbook that works a tasting out: the instructor types what the sheets say, and what the class found comes out.</summary>
+/// <summary>
+/// Makes the workbook that works a tasting out: the instructor types what the sheets say, and what the class found comes out.
+/// </summary>
 public static class TastingWriter
 {
     /// <summary>The workbook as the bytes of an .xlsx file; the same for the same arguments, always and everywhere.</summary>

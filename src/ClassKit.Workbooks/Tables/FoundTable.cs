@@ -12,8 +12,11 @@ internal sealed class FoundTable
     private FoundTable(SheetSnapshot sheet, int head)
     {
         _sheet = sheet;
-        _columns = sheet.Cells.Where(cell => cell.Key.Row == head && cell.Value.Stored.IsText).OrderBy(cell => cell.Key.Column)
-            .DistinctBy(cell => cell.Value.Stored.Text.Trim()).ToDictionary(cell => cell.Value.Stored.Text.Trim(), cell => cell.Key.Column);
+        _columns = sheet
+            .Cells.Where(cell => cell.Key.Row == head && cell.Value.Stored.IsText)
+            .OrderBy(cell => cell.Key.Column)
+            .DistinctBy(cell => cell.Value.Stored.Text.Trim())
+            .ToDictionary(cell => cell.Value.Stored.Text.Trim(), cell => cell.Key.Column);
         Rows = [.. sheet.Cells.Keys.Select(key => key.Row).Where(row => row > head).Distinct().Order()];
     }
 
@@ -23,8 +26,12 @@ internal sealed class FoundTable
     /// <summary>The table whose head has all of these words, if the sheet has one.</summary>
     public static FoundTable? In(SheetSnapshot sheet, IReadOnlyList<string> heads)
     {
-        var rows = sheet.Cells.Where(cell => cell.Value.Stored.IsText && heads.Contains(cell.Value.Stored.Text.Trim())).GroupBy(cell => cell.Key.Row)
-            .Where(row => row.Select(cell => cell.Value.Stored.Text.Trim()).Distinct().Count() == heads.Count).Select(row => row.Key).ToList();
+        var rows = sheet
+            .Cells.Where(cell => cell.Value.Stored.IsText && heads.Contains(cell.Value.Stored.Text.Trim()))
+            .GroupBy(cell => cell.Key.Row)
+            .Where(row => row.Select(cell => cell.Value.Stored.Text.Trim()).Distinct().Count() == heads.Count)
+            .Select(row => row.Key)
+            .ToList();
         return rows.Count == 0 ? null : new(sheet, rows.Min());
     }
 

@@ -10,13 +10,16 @@ internal static class TermFormulas
     public static string Work(TermGrid.WorkColumns work, int row, GradeRule rule)
     {
         var absent = $"IF({Last(work, row)}=\"{TermMarksSheet.Absent}\",{(rule.Absence == AbsenceRule.Zero ? "0" : "\"\"")},\"\")";
-        if (work.Sittings is [var only]) return $"IF(ISNUMBER({Mark(only, row)}),{Sitting(work, only, row)},{absent})";
+        if (work.Sittings is [var only])
+            return $"IF(ISNUMBER({Mark(only, row)}),{Sitting(work, only, row)},{absent})";
         var (first, last) = (work.Sittings[0].Share, work.Sittings[^1].Share);
         var all = TermGrid.Along(first, last, row);
         return rule.Resit.Choice switch
         {
             ResitChoice.Better => $"IF(COUNT({all})>0,MAX({all}),{absent})",
-            ResitChoice.Replaces => work.Sittings.Aggregate(absent, (otherwise, sat) => $"IF(ISNUMBER({TermGrid.Cell(sat.Share, row)}),{TermGrid.Cell(sat.Share, row)},{otherwise})"),
+            ResitChoice.Replaces => work.Sittings.Aggregate(absent, (otherwise, sat) =>
+                $"IF(ISNUMBER({TermGrid.Cell(sat.Share, row)}),{TermGrid.Cell(sat.Share, row)},{otherwise})"
+            ),
         };
     }
 
@@ -26,9 +29,13 @@ internal static class TermFormulas
         var own = $"{TermGrid.MarksSheet}!{TermGrid.Cell(sat.Mark, TermGrid.WeightRow, isRowFixed: true)}";
         var outOf = sat.OutOf is { } other ? $"IF(N({OnMarks(other, row)})>0,{OnMarks(other, row)},{own})" : own;
         var share = $"{Mark(sat, row)}/{outOf}";
-        if (sat.Late is { } late) share += $"*(1-IF({OnMarks(late, row)}=\"{TermMarksSheet.Late}\",{TermRuleSheet.Late},0))";
-        if (sat.Sitting == 1) return share;
-        var earlier = work.Sittings.TakeWhile(other => other != sat).Select(other => $"ISNUMBER({Mark(other, row)}),{Mark(other, row)}=\"{TermMarksSheet.Absent}\"");
+        if (sat.Late is { } late)
+            share += $"*(1-IF({OnMarks(late, row)}=\"{TermMarksSheet.Late}\",{TermRuleSheet.Late},0))";
+        if (sat.Sitting == 1)
+            return share;
+        var earlier = work
+            .Sittings.TakeWhile(other => other != sat)
+            .Select(other => $"ISNUMBER({Mark(other, row)}),{Mark(other, row)}=\"{TermMarksSheet.Absent}\"");
         return $"IF(OR({string.Join(',', earlier)}),MIN({TermRuleSheet.Cap},{share}),{share})";
     }
 
@@ -58,7 +65,8 @@ internal static class TermFormulas
     /// <summary>A percentage, rounded as the rule says.</summary>
     public static string Rounded(string percent, Rounding rounding)
     {
-        if (rounding.Step is null) return $"IF({percent}=\"\",\"\",ROUND({percent},{Rounding.Digits}))";
+        if (rounding.Step is null)
+            return $"IF({percent}=\"\",\"\",ROUND({percent},{Rounding.Digits}))";
         var steps = $"ROUND({percent}/{TermRuleSheet.Step},{Rounding.Digits})";
         var whole = rounding.Tie switch
         {
@@ -71,13 +79,19 @@ internal static class TermFormulas
 
     private static string Alike(string works, int drop)
     {
-        var dropped = string.Concat(Enumerable.Range(1, drop).Select(place => string.Create(CultureInfo.InvariantCulture, $"-IF(COUNT({works})>{place},SMALL({works},{place}),0)")));
+        var dropped = string.Concat(
+            Enumerable
+                .Range(1, drop)
+                .Select(place => string.Create(CultureInfo.InvariantCulture, $"-IF(COUNT({works})>{place},SMALL({works},{place}),0)"))
+        );
         return string.Create(CultureInfo.InvariantCulture, $"(SUM({works}){dropped})/MAX(1,COUNT({works})-{drop})");
     }
 
     /// <summary>The last thing that was said of a work.</summary>
-    private static string Last(TermGrid.WorkColumns work, int row) => work.Sittings.Skip(1).Aggregate(
-        Mark(work.Sittings[0], row), (earlier, sat) => $"IF({Mark(sat, row)}<>\"\",{Mark(sat, row)},{earlier})");
+    private static string Last(TermGrid.WorkColumns work, int row) =>
+        work
+            .Sittings.Skip(1)
+            .Aggregate(Mark(work.Sittings[0], row), (earlier, sat) => $"IF({Mark(sat, row)}<>\"\",{Mark(sat, row)},{earlier})");
 
     private static string OnMarks(int column, int row) => $"{TermGrid.MarksSheet}!{TermGrid.Cell(column, row)}";
 }

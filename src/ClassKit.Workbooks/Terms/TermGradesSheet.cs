@@ -14,14 +14,24 @@ internal static class TermGradesSheet
         var lastCategory = TermGrid.FirstColumn + rule.Categories.Count - 1;
         var (percent, rounded, average) = (lastCategory + 1, lastCategory + 2, lastCategory + 3);
         var grade = average + rule.Lines.Count + 1;
-        var sheet = new TermSheet(workbook, TermGrid.GradesSheet, "Grades", $"By the rule “{rule.Title}”. Weights and marks can be changed: everything here follows. An empty category leaves its weight to the others.", grid, grade);
+        var sheet = new TermSheet(
+            workbook,
+            TermGrid.GradesSheet,
+            "Grades",
+            $"By the rule “{rule.Title}”. Weights and marks can be changed: everything here follows. An empty category leaves its weight to the others.",
+            grid,
+            grade
+        );
         sheet.Weights("Weight");
         foreach (var (index, block) in grid.Blocks.Index())
         {
             var column = TermGrid.FirstColumn + index;
             sheet.Head(column, block.Category.Name, 14);
-            sheet.At(TermGrid.WeightRow, column).SetNumber(block.Category.Weight).Style.NumberFormat.Format = FormatOf(block.Category.Weight);
-            if (block.First <= block.Last) sheet.Formulas(column, "0.00 %", row => OnShares(block.Result, row));
+            sheet.At(TermGrid.WeightRow, column).SetNumber(block.Category.Weight).Style.NumberFormat.Format = FormatOf(
+                block.Category.Weight
+            );
+            if (block.First <= block.Last)
+                sheet.Formulas(column, "0.00 %", row => OnShares(block.Result, row));
         }
         sheet.Head(percent, "Result, %");
         sheet.Formulas(percent, "0.00", row => TermFormulas.Percent(TermGrid.FirstColumn, lastCategory, row));
@@ -37,32 +47,52 @@ internal static class TermGradesSheet
         }
         sheet.Head(grade, "Grade", 16);
         var held = Enumerable.Range(0, rule.Lines.Count).ToList();
-        sheet.Formulas(grade, "@", row => Named(rounded, row, rule, held.Count == 0 ? Place(rounded, row, rule) : $"MIN({string.Join(',', held.Select(line => Held(rule, line, average + 1 + line, row)).Prepend(Place(rounded, row, rule)))})"));
-        for (var row = TermGrid.FirstRow; row <= grid.LastRow; row++) sheet.At(row, grade).Style.Font.Bold = true;
+        sheet.Formulas(grade, "@", row =>
+            Named(
+                rounded,
+                row,
+                rule,
+                held.Count == 0
+                    ? Place(rounded, row, rule)
+                    : $"MIN({string.Join(',', held.Select(line => Held(rule, line, average + 1 + line, row)).Prepend(Place(rounded, row, rule)))})"
+            )
+        );
+        for (var row = TermGrid.FirstRow; row <= grid.LastRow; row++)
+            sheet.At(row, grade).Style.Font.Bold = true;
         sheet.Finish();
     }
 
     /// <summary>A share reads as percent; weights that are no shares stay what they are.</summary>
-    private static string FormatOf(decimal weight) => weight > 1 ? "General" : decimal.Round(weight, 2) == weight ? "0 %" : "0.00 %";
+    private static string FormatOf(decimal weight) =>
+        weight > 1 ? "General"
+        : decimal.Round(weight, 2) == weight ? "0 %"
+        : "0.00 %";
 
     private static string Reached(TermGrid grid, PassLine line, int row)
     {
-        if (line.Criterion is null) return OnShares(grid.Blocks.First(block => block.Category.Name == line.Category).Result, row);
+        if (line.Criterion is null)
+            return OnShares(grid.Blocks.First(block => block.Category.Name == line.Category).Result, row);
         var (first, last) = grid.CriterionColumns[line];
-        if (last < first) return "\"\"";
+        if (last < first)
+            return "\"\"";
         var shares = $"{TermGrid.SharesSheet}!{TermGrid.Along(first, last, row)}";
         return $"IF(COUNT({shares})=0,\"\",AVERAGE({shares}))";
     }
 
-    private static string Place(int rounded, int row, GradeRule rule) => $"MATCH({TermGrid.Cell(rounded, row)},{TermRuleSheet.Froms(rule.Scale)},1)";
+    private static string Place(int rounded, int row, GradeRule rule) =>
+        $"MATCH({TermGrid.Cell(rounded, row)},{TermRuleSheet.Froms(rule.Scale)},1)";
 
     private static string Held(GradeRule rule, int line, int column, int row)
     {
         var reached = TermGrid.Cell(column, row);
-        return string.Create(CultureInfo.InvariantCulture, $"IF(ISNUMBER({reached}),IF(ROUND(100*{reached},{Rounding.Digits})<{TermRuleSheet.AtLeast(rule, line)},{TermRuleSheet.Ceiling(rule, line)},{rule.Scale.Steps.Count}),{rule.Scale.Steps.Count})");
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"IF(ISNUMBER({reached}),IF(ROUND(100*{reached},{Rounding.Digits})<{TermRuleSheet.AtLeast(rule, line)},{TermRuleSheet.Ceiling(rule, line)},{rule.Scale.Steps.Count}),{rule.Scale.Steps.Count})"
+        );
     }
 
-    private static string Named(int rounded, int row, GradeRule rule, string place) => $"IF({TermGrid.Cell(rounded, row)}=\"\",\"\",INDEX({TermRuleSheet.Names(rule.Scale)},{place}))";
+    private static string Named(int rounded, int row, GradeRule rule, string place) =>
+        $"IF({TermGrid.Cell(rounded, row)}=\"\",\"\",INDEX({TermRuleSheet.Names(rule.Scale)},{place}))";
 
     private static string OnShares(int column, int row)
     {

@@ -34,15 +34,21 @@ internal sealed class TermGrid
                 for (var sitting = 1; sitting <= attempts[work.Id].Select(attempt => attempt.Sitting).DefaultIfEmpty(1).Max(); sitting++)
                 {
                     var marks = attempts[work.Id].Where(attempt => attempt.Sitting == sitting).Select(attempt => attempt.Mark).ToList();
-                    sittings.Add(new(
-                        sitting, mark++, marks.Exists(one => one.Lateness != Lateness.InTime) ? mark++ : null,
-                        marks.Exists(one => one.State == MarkState.Marked && one.OutOf != work.OutOf) ? mark++ : null));
+                    sittings.Add(
+                        new(
+                            sitting,
+                            mark++,
+                            marks.Exists(one => one.Lateness != Lateness.InTime) ? mark++ : null,
+                            marks.Exists(one => one.State == MarkState.Marked && one.OutOf != work.OutOf) ? mark++ : null
+                        )
+                    );
                 }
                 Works.Add(new(work, share++, sittings));
             }
             Blocks.Add(new(category, first, share - 1, share++));
         }
-        foreach (var sat in Works.Where(work => work.Sittings.Count > 1).SelectMany(work => work.Sittings)) sat.Share = share++;
+        foreach (var sat in Works.Where(work => work.Sittings.Count > 1).SelectMany(work => work.Sittings))
+            sat.Share = share++;
         foreach (var line in term.Rule.Lines.Where(line => line.Criterion is not null))
         {
             CriterionColumns[line] = (share, share + Works.Count(work => work.Work.Category == line.Category) - 1);
@@ -58,7 +64,9 @@ internal sealed class TermGrid
 
     public List<CategoryBlock> Blocks { get; } = [];
 
-    /// <summary>First and last column, on the sheet of shares, of what a criterion earned in each work; last before first where there is no work.</summary>
+    /// <summary>
+    /// First and last column, on the sheet of shares, of what a criterion earned in each work; last before first where there is no work.
+    /// </summary>
     public Dictionary<PassLine, (int First, int Last)> CriterionColumns { get; } = [];
 
     public int LastRow { get; }
@@ -70,7 +78,8 @@ internal sealed class TermGrid
     public static string Cell(int column, int row, bool isRowFixed = false) =>
         string.Create(CultureInfo.InvariantCulture, $"{CellAddress.ColumnLetters(column)}{(isRowFixed ? "$" : "")}{row}");
 
-    public static string Along(int first, int last, int row, bool isRowFixed = false) => $"{Cell(first, row, isRowFixed)}:{Cell(last, row, isRowFixed)}";
+    public static string Along(int first, int last, int row, bool isRowFixed = false) =>
+        $"{Cell(first, row, isRowFixed)}:{Cell(last, row, isRowFixed)}";
 
     /// <summary>The columns of one sitting.</summary>
     internal sealed record SittingColumns(int Sitting, int Mark, int? Late, int? OutOf)
@@ -82,6 +91,8 @@ internal sealed class TermGrid
     /// <summary>The columns of one work: its share on the sheet of shares, its sittings on the sheet of marks.</summary>
     internal sealed record WorkColumns(Assignment Work, int Share, IReadOnlyList<SittingColumns> Sittings);
 
-    /// <summary>The works of a category, side by side on the sheet of shares, and its result behind them; last before first where there is no work.</summary>
+    /// <summary>
+    /// The works of a category, side by side on the sheet of shares, and its result behind them; last before first where there is no work.
+    /// </summary>
     internal sealed record CategoryBlock(Category Category, int First, int Last, int Result);
 }

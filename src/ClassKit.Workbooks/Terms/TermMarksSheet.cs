@@ -16,7 +16,14 @@ internal static class TermMarksSheet
 
     public static void Write(XLWorkbook workbook, TermGrid grid)
     {
-        var sheet = new TermSheet(workbook, TermGrid.MarksSheet, "Marks", $"Points, or {Absent}, {Excused}, {NotDue}; an empty cell is no mark yet. Beside late work stands `{Late}`. What you type here changes the grades on the first sheet.", grid, grid.LastMarkColumn);
+        var sheet = new TermSheet(
+            workbook,
+            TermGrid.MarksSheet,
+            "Marks",
+            $"Points, or {Absent}, {Excused}, {NotDue}; an empty cell is no mark yet. Beside late work stands `{Late}`. What you type here changes the grades on the first sheet.",
+            grid,
+            grid.LastMarkColumn
+        );
         sheet.Weights("Out of");
         foreach (var work in grid.Works)
         {
@@ -24,9 +31,12 @@ internal static class TermMarksSheet
             {
                 sheet.Head(sat.Mark, work.Work.Title + (sat.Sitting == 1 ? "" : $", sitting {sat.Sitting}"));
                 sheet.At(TermGrid.WeightRow, sat.Mark).SetNumber(work.Work.OutOf);
-                if (sat.Late is { } late) sheet.Head(late, "late?");
-                if (sat.OutOf is { } outOf) sheet.Head(outOf, "out of, if other");
-                for (var row = TermGrid.FirstRow; row <= grid.LastRow; row++) sheet.At(row, sat.Mark).AsEntry();
+                if (sat.Late is { } late)
+                    sheet.Head(late, "late?");
+                if (sat.OutOf is { } outOf)
+                    sheet.Head(outOf, "out of, if other");
+                for (var row = TermGrid.FirstRow; row <= grid.LastRow; row++)
+                    sheet.At(row, sat.Mark).AsEntry();
             }
         }
         foreach (var (index, student) in grid.Term.Class.Students.Index())
@@ -45,11 +55,20 @@ internal static class TermMarksSheet
         var cell = sheet.At(row, columns.Mark);
         if (mark.State != MarkState.Marked)
         {
-            cell.SetText(mark.State switch { MarkState.Absent => Absent, MarkState.Excused => Excused, _ => NotDue }).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
+            cell.SetText(
+                mark.State switch
+                {
+                    MarkState.Absent => Absent,
+                    MarkState.Excused => Excused,
+                    _ => NotDue,
+                }
+            ).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
             return;
         }
         cell.SetNumber(mark.Points);
-        if (mark.Lateness != Lateness.InTime) sheet.At(row, columns.Late!.Value).SetText(mark.Lateness == Lateness.Late ? Late : Settled);
-        if (mark.OutOf != work.OutOf) sheet.At(row, columns.OutOf!.Value).SetNumber(mark.OutOf);
+        if (mark.Lateness != Lateness.InTime)
+            sheet.At(row, columns.Late!.Value).SetText(mark.Lateness == Lateness.Late ? Late : Settled);
+        if (mark.OutOf != work.OutOf)
+            sheet.At(row, columns.OutOf!.Value).SetNumber(mark.OutOf);
     }
 }

@@ -12,7 +12,14 @@ internal static class TermSharesSheet
 
     public static void Write(XLWorkbook workbook, TermGrid grid, IReadOnlyList<TermGrade> grades)
     {
-        var sheet = new TermSheet(workbook, TermGrid.SharesSheet, "Shares", "What every work comes to, computed from the marks; the lowest are dropped in the category's result. Nothing is typed here but what criteria earned.", grid, grid.LastShareColumn);
+        var sheet = new TermSheet(
+            workbook,
+            TermGrid.SharesSheet,
+            "Shares",
+            "What every work comes to, computed from the marks; the lowest are dropped in the category's result. Nothing is typed here but what criteria earned.",
+            grid,
+            grid.LastShareColumn
+        );
         sheet.Weights("Counts");
         foreach (var work in grid.Works)
         {
@@ -23,15 +30,19 @@ internal static class TermSharesSheet
             foreach (var sat in work.Sittings.Where(sat => sat.Share > 0))
             {
                 sheet.Head(sat.Share, $"{work.Work.Title}, sitting {sat.Sitting}");
-                sheet.Formulas(sat.Share, Percent, row => $"IF(ISNUMBER({TermFormulas.Mark(sat, row)}),{TermFormulas.Sitting(work, sat, row)},\"\")");
+                sheet.Formulas(sat.Share, Percent, row =>
+                    $"IF(ISNUMBER({TermFormulas.Mark(sat, row)}),{TermFormulas.Sitting(work, sat, row)},\"\")"
+                );
             }
         }
         foreach (var block in grid.Blocks)
         {
             sheet.Head(block.Result, block.Category.Name, 14);
-            if (block.First <= block.Last) sheet.Formulas(block.Result, Percent, row => TermFormulas.Category(block, row));
+            if (block.First <= block.Last)
+                sheet.Formulas(block.Result, Percent, row => TermFormulas.Category(block, row));
         }
-        foreach (var (line, (first, _)) in grid.CriterionColumns) WriteCriterion(sheet, grid, grades, line, first);
+        foreach (var (line, (first, _)) in grid.CriterionColumns)
+            WriteCriterion(sheet, grid, grades, line, first);
         sheet.Finish();
     }
 
@@ -42,8 +53,13 @@ internal static class TermSharesSheet
             sheet.Head(first + at, $"{line.Criterion}: {work.Work.Title}");
             foreach (var (index, grade) in grades.Index())
             {
-                var reached = CriterionShares.Reached(grade.Works.First(one => one.Assignment == work.Work), line.Criterion!, grid.Term.Rule.Resit.Choice);
-                if (reached is { } share) sheet.At(TermGrid.FirstRow + index, first + at).SetNumber(share).Style.NumberFormat.Format = Percent;
+                var reached = CriterionShares.Reached(
+                    grade.Works.First(one => one.Assignment == work.Work),
+                    line.Criterion!,
+                    grid.Term.Rule.Resit.Choice
+                );
+                if (reached is { } share)
+                    sheet.At(TermGrid.FirstRow + index, first + at).SetNumber(share).Style.NumberFormat.Format = Percent;
             }
         }
     }

@@ -36,7 +36,10 @@ internal sealed class TermSheet
             var row = TermGrid.FirstRow + index;
             _sheet.Cell(row, 1).SetText(student.Shown).Wrapped();
             _sheet.Cell(row, 2).SetText(student.Id).Wrapped().AsQuiet();
-            _sheet.Row(row).Height = Math.Max(18, Math.Max(TextHeight.Of(student.Shown, GridHead.NameWidth), TextHeight.Of(student.Id, IdWidth)));
+            _sheet.Row(row).Height = Math.Max(
+                18,
+                Math.Max(TextHeight.Of(student.Shown, GridHead.NameWidth), TextHeight.Of(student.Id, IdWidth))
+            );
             _sheet.Range(row, 1, row, last).AsTableRow();
         }
     }
@@ -68,7 +71,13 @@ internal sealed class TermSheet
     public void Finish()
     {
         _sheet.SheetView.Freeze(TermGrid.WeightRow, 1);
-        _sheet.SetUpPage(_sheet.Range(1, 1, _grid.LastRow, _last), XLPageOrientation.Landscape, _grid.Term.Class.Paper, _grid.Term.Class.Cohort, _grid.Term.Title);
+        _sheet.SetUpPage(
+            _sheet.Range(1, 1, _grid.LastRow, _last),
+            XLPageOrientation.Landscape,
+            _grid.Term.Class.Paper,
+            _grid.Term.Class.Cohort,
+            _grid.Term.Title
+        );
         _sheet.PageSetup.SetRowsToRepeatAtTop(TermGrid.HeadRow, TermGrid.WeightRow);
     }
 }

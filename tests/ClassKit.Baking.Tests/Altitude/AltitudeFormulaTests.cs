@@ -12,7 +12,8 @@ public sealed class AltitudeFormulaTests
     [Fact]
     public void At_5000_feet_the_middle_of_the_published_ranges_can_be_had()
     {
-        // Table of Colorado State University Extension and USDA, 5000 ft: powder less 1/8 to 1/4, sugar less 1/2 to 2 tbsp and liquid more 2 to 4 tbsp a cup of 16
+        // Table of Colorado State University Extension and USDA, 5000 ft: powder less 1/8 to 1/4, sugar less 1/2 to 2 tbsp and liquid more
+        // 2 to 4 tbsp a cup of 16
         var changed = AltitudeFormula.For(Doughs.Muffins, 5000 * 0.3048, place: 0.5).Value;
         Assert.Equal(2.5 * (1 - 3 / 16.0), Of(changed, "baking_powder").Chosen, 1e-9);
         Assert.Equal(18 * (1 - 1.25 / 16), Of(changed, "sugar").Chosen, 1e-9);
@@ -24,7 +25,10 @@ public sealed class AltitudeFormulaTests
         Assert.Equal(20, changed.Adjusted.Lines.Single(line => line.Ingredient.Id == "whole_egg").Percent, 1e-9);
     }
 
-    /// <summary>One change at a time, and the leavening first (Colorado State University, 12 December 2002); a small scale shows 0.1 g, a tenth of a per cent of 100 g of flour.</summary>
+    /// <summary>
+    /// One change at a time, and the leavening first (Colorado State University, 12 December 2002); a small scale shows 0.1 g, a tenth of a
+    /// per cent of 100 g of flour.
+    /// </summary>
     [Fact]
     public void A_first_trial_changes_the_leavening_alone_by_the_least_that_is_published()
     {
@@ -32,7 +36,9 @@ public sealed class AltitudeFormulaTests
         Assert.Equal(2.2, Of(changed, "baking_powder").Chosen, 1e-9); // 2.5 × 7/8 = 2.19
         Assert.Equal(18, Of(changed, "sugar").Chosen);
         Assert.Equal(95, Of(changed, "buttermilk").Chosen);
-        Assert.All(changed.Adjusted.Lines.Zip(Doughs.Muffins.Lines).Where(pair => pair.First.Percent != pair.Second.Percent), pair => Assert.Equal(IngredientRole.ChemicalLeavening, pair.First.Ingredient.Role));
+        Assert.All(changed.Adjusted.Lines.Zip(Doughs.Muffins.Lines).Where(pair => pair.First.Percent != pair.Second.Percent), pair =>
+            Assert.Equal(IngredientRole.ChemicalLeavening, pair.First.Ingredient.Role)
+        );
     }
 
     /// <summary>By hand, 6000 ft, half way from 5000 ft (powder less 1/8 to 1/4) to 7000 ft (1/4): 3/16 to 1/4.</summary>
@@ -63,12 +69,17 @@ public sealed class AltitudeFormulaTests
     [Fact]
     public void Another_table_changes_the_flour_too_and_it_is_still_100_percent()
     {
-        // the other table, common practice, 7000 ft: flour more 3 to 4 tbsp a cup, powder less 1/4 to 1/2, sugar less 2 to 4 tbsp, liquid more 3 to 4 tbsp
+        // the other table, common practice, 7000 ft: flour more 3 to 4 tbsp a cup, powder less 1/4 to 1/2, sugar less 2 to 4 tbsp, liquid
+        // more 3 to 4 tbsp
         var changed = AltitudeFormula.For(Doughs.Muffins, 7000 * 0.3048, AltitudeTable.CookBook, 0.5).Value;
         Assert.Equal(100 * (1 + 3.5 / 16), Of(changed, "ap_flour").Chosen, 1e-9);
         Assert.Equal(18 * (1 - 3 / 16.0), Of(changed, "sugar").Chosen, 1e-9);
         Assert.Equal(100, changed.Adjusted.FlourPercent, 1e-9);
-        Assert.Equal(2.5 * (1 - 3 / 8.0) / (1 + 3.5 / 16), changed.Adjusted.Lines.Single(line => line.Ingredient.Id == "baking_powder").Percent, 1e-9);
+        Assert.Equal(
+            2.5 * (1 - 3 / 8.0) / (1 + 3.5 / 16),
+            changed.Adjusted.Lines.Single(line => line.Ingredient.Id == "baking_powder").Percent,
+            1e-9
+        );
     }
 
     [Theory]
@@ -96,7 +107,9 @@ public sealed class AltitudeFormulaTests
         var buns = AltitudeFormula.For(Doughs.Buns, Denver).Value;
         var popovers = AltitudeFormula.For(Doughs.Popovers, Denver).Value;
         Assert.Equal(Doughs.Buns.Lines, buns.Adjusted.Lines);
-        Assert.Contains(buns.Advice, advice => advice.Code == "rises-sooner" && advice.Message.Contains("1.21 times", StringComparison.Ordinal)); // 101 325 / 83 430 Pa, US Standard Atmosphere 1976
+        Assert.Contains(buns.Advice, advice =>
+            advice.Code == "rises-sooner" && advice.Message.Contains("1.21 times", StringComparison.Ordinal)
+        ); // 101 325 / 83 430 Pa, US Standard Atmosphere 1976
         Assert.Contains(popovers.Advice, advice => advice.Code == "boils-cooler");
     }
 
@@ -104,7 +117,8 @@ public sealed class AltitudeFormulaTests
     [InlineData(-2000)]
     [InlineData(50_000)]
     [InlineData(double.NaN)]
-    public void Where_nobody_bakes_is_explained(double metres) => Assert.Equal("altitude-out-of-range", AltitudeFormula.For(Doughs.Muffins, metres).Why!.Code);
+    public void Where_nobody_bakes_is_explained(double metres) =>
+        Assert.Equal("altitude-out-of-range", AltitudeFormula.For(Doughs.Muffins, metres).Why!.Code);
 
     private static AdjustedLine Of(AltitudeFormula changed, string id) => changed.Lines.Single(line => line.Ingredient.Id == id);
 }

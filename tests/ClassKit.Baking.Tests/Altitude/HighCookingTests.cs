@@ -11,7 +11,10 @@ public sealed class HighCookingTests
 {
     private const double FiveThousandFeet = 1524;
 
-    /// <summary>University of Wyoming Extension, B-734, "Adjusting deep fat frying temperatures": 3 °F for each 1,000 ft; doughnuts at 370 °F are fried at 355 °F at 5,000 ft.</summary>
+    /// <summary>
+    /// University of Wyoming Extension, B-734, "Adjusting deep fat frying temperatures": 3 °F for each 1,000 ft; doughnuts at 370 °F are
+    /// fried at 355 °F at 5,000 ft.
+    /// </summary>
     [Theory]
     [InlineData(370, 5000, 355)]
     [InlineData(356, 7000, 335)]
@@ -39,7 +42,15 @@ public sealed class HighCookingTests
 
     [Fact]
     public void What_an_oven_bakes_as_well_keeps_its_table() =>
-        Assert.NotEmpty(AltitudeFormula.For(Doughs.Muffins, FiveThousandFeet, heats: [new(CookingWay.BoilingWater, null), new(CookingWay.Oven, Temperature.FromCelsius(200))]).Value.Lines);
+        Assert.NotEmpty(
+            AltitudeFormula
+                .For(
+                    Doughs.Muffins,
+                    FiveThousandFeet,
+                    heats: [new(CookingWay.BoilingWater, null), new(CookingWay.Oven, Temperature.FromCelsius(200))]
+                )
+                .Value.Lines
+        );
 
     /// <summary>A shell has to dry before it stands; a pocket falls again whatever dries. Common practice, no source.</summary>
     [Theory]
@@ -67,5 +78,12 @@ public sealed class HighCookingTests
     }
 
     private static AltitudeFormula In(BakersFormula formula, CookingWay way, CrumbStructure? structure = null) =>
-        AltitudeFormula.For(formula, FiveThousandFeet, heats: [new(way, way == CookingWay.Fryer ? Temperature.FromCelsius(180) : null)], structure: structure).Value;
+        AltitudeFormula
+            .For(
+                formula,
+                FiveThousandFeet,
+                heats: [new(way, way == CookingWay.Fryer ? Temperature.FromCelsius(180) : null)],
+                structure: structure
+            )
+            .Value;
 }

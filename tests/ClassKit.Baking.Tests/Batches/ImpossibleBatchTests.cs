@@ -27,16 +27,23 @@ public sealed class ImpossibleBatchTests
         var formula = Doughs.Of("mixed", Leavening.Yeast, ("bread_flour", 80), ("whole_wheat_flour", 30), ("water", 65));
         Assert.Equal(
             "The flours of mixed add up to 110 %. All flour together is 100 %: divide every percentage by the flours' sum.",
-            Scaling.FromFlour(formula, Some, Scales.Common).Why!.ToString());
+            Scaling.FromFlour(formula, Some, Scales.Common).Why!.ToString()
+        );
     }
 
     [Fact]
     public void Hydration_beyond_sense_is_explained() =>
-        Assert.Equal("not-a-dough", Scaling.FromFlour(Doughs.Of("soup", Leavening.Steam, ("bread_flour", 100), ("water", 670)), Some, Scales.Common).Why!.Code);
+        Assert.Equal(
+            "not-a-dough",
+            Scaling.FromFlour(Doughs.Of("soup", Leavening.Steam, ("bread_flour", 100), ("water", 670)), Some, Scales.Common).Why!.Code
+        );
 
     [Fact]
     public void A_negative_percentage_is_explained() =>
-        Assert.Equal("bad-percentage", Scaling.FromFlour(Doughs.Of("odd", Leavening.Yeast, ("bread_flour", 100), ("water", -5)), Some, Scales.Common).Why!.Code);
+        Assert.Equal(
+            "bad-percentage",
+            Scaling.FromFlour(Doughs.Of("odd", Leavening.Yeast, ("bread_flour", 100), ("water", -5)), Some, Scales.Common).Why!.Code
+        );
 
     [Theory]
     [InlineData(0)]
@@ -58,7 +65,10 @@ public sealed class ImpossibleBatchTests
 
     [Fact]
     public void An_ingredient_that_is_not_there_limits_nothing() =>
-        Assert.Equal("not-in-formula", Scaling.FromIngredient(Doughs.Worksheet, IngredientCatalog.Get("honey"), Some, Scales.Common).Why!.Code);
+        Assert.Equal(
+            "not-in-formula",
+            Scaling.FromIngredient(Doughs.Worksheet, IngredientCatalog.Get("honey"), Some, Scales.Common).Why!.Code
+        );
 
     [Fact]
     public void A_scale_has_a_division() =>

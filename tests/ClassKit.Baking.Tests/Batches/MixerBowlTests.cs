@@ -24,5 +24,6 @@ public sealed class MixerBowlTests
     public void No_dough_needs_no_bowl() => Assert.Equal("no-dough", MixerBowl.Divide(default, Mass.FromGrams(500)).Why!.Code);
 
     [Fact]
-    public void A_thimble_for_a_bowl_is_noticed() => Assert.Equal("too-many-batches", MixerBowl.Divide(Mass.FromKilograms(500), Mass.FromGrams(1)).Why!.Code);
+    public void A_thimble_for_a_bowl_is_noticed() =>
+        Assert.Equal("too-many-batches", MixerBowl.Divide(Mass.FromKilograms(500), Mass.FromGrams(1)).Why!.Code);
 }

@@ -24,7 +24,18 @@ public sealed class BakingPowderTests
         // 30 g of soda, 30/0.72 = 41.67 g of SAPP, starch to 112.2 g: 30 × 0.5239 / 112.2, calculated
         var acid = LeaveningAcid.SodiumAcidPyrophosphate.For(Mass.FromGrams(30)).Value;
         Assert.Equal(41.67, acid.Grams, 0.005);
-        Assert.Equal(0.140, BakingPowder.AvailableShare(Mass.FromGrams(30), acid, LeaveningAcid.SodiumAcidPyrophosphate, Mass.FromGrams(112.2) - Mass.FromGrams(30) - acid).Value, 0.0005);
+        Assert.Equal(
+            0.140,
+            BakingPowder
+                .AvailableShare(
+                    Mass.FromGrams(30),
+                    acid,
+                    LeaveningAcid.SodiumAcidPyrophosphate,
+                    Mass.FromGrams(112.2) - Mass.FromGrams(30) - acid
+                )
+                .Value,
+            0.0005
+        );
     }
 
     [Fact]
@@ -50,16 +61,20 @@ public sealed class BakingPowderTests
         Assert.Equal("no-available-gas", BakingPowder.InPlaceOfSoda(Mass.FromGrams(1), share).Why!.Code);
 
     [Fact]
-    public void Nothing_is_no_powder() => Assert.Equal("no-powder", BakingPowder.AvailableShare(default, default, LeaveningAcid.CreamOfTartar, default).Why!.Code);
+    public void Nothing_is_no_powder() =>
+        Assert.Equal("no-powder", BakingPowder.AvailableShare(default, default, LeaveningAcid.CreamOfTartar, default).Why!.Code);
 
     [Theory]
-    // 21 CFR 137.180: at least 0.5 % of carbon dioxide, at most 4.5 parts of acid and soda. By hand: 1.2 g of soda give 0.6287 g of gas in 104.2 g, 0.603 %
+    // 21 CFR 137.180: at least 0.5 % of carbon dioxide, at most 4.5 parts of acid and soda. By hand: 1.2 g of soda give 0.6287 g of gas in
+    // 104.2 g, 0.603 %
     [InlineData(1.2, 1.5, true, true)]
     [InlineData(0.9, 1.125, false, true)]
     [InlineData(2.1, 2.625, true, false)]
     public void Self_rising_flour_is_held_against_the_law(double soda, double acid, bool gas, bool limit)
     {
-        var flour = SelfRisingFlour.Of(Mass.FromGrams(100), Mass.FromGrams(soda), Mass.FromGrams(acid), LeaveningAcid.MonocalciumPhosphate, Mass.FromGrams(1.5)).Value;
+        var flour = SelfRisingFlour
+            .Of(Mass.FromGrams(100), Mass.FromGrams(soda), Mass.FromGrams(acid), LeaveningAcid.MonocalciumPhosphate, Mass.FromGrams(1.5))
+            .Value;
         Assert.Equal((gas, limit), (flour.HasGasEnough, flour.IsWithinLimit));
     }
 }

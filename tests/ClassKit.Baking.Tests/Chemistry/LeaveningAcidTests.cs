@@ -6,7 +6,8 @@ namespace ClassKit.Baking.Tests.Chemistry;
 public sealed class LeaveningAcidTests
 {
     [Theory]
-    // By the definition of AACC 02-32, acid = 100 × soda / value; values as at E. J. Pyler and L. A. Gorton, "Baking Science and Technology", 4th edition, 2008, from memory
+    // By the definition of AACC 02-32, acid = 100 × soda / value; values as at E. J. Pyler and L. A. Gorton, "Baking Science and
+    // Technology", 4th edition, 2008, from memory
     [InlineData("mcp", 1.250)]
     [InlineData("sapp", 1.389)]
     [InlineData("salp", 1.000)]
@@ -24,8 +25,7 @@ public sealed class LeaveningAcidTests
     }
 
     [Fact]
-    public void Lactic_acid_neutralises_93_3_of_soda() =>
-        Assert.Equal(93.3, LeaveningAcid.LacticAcid.NeutralizingValue, 0.05); // calculated from IUPAC atomic weights: 100 × 84.006 / 90.078
+    public void Lactic_acid_neutralises_93_3_of_soda() => Assert.Equal(93.3, LeaveningAcid.LacticAcid.NeutralizingValue, 0.05); // calculated from IUPAC atomic weights: 100 × 84.006 / 90.078
 
     [Theory]
     // H. McGee, On Food and Cooking (2004), "The acid components of baking powders"
@@ -43,9 +43,11 @@ public sealed class LeaveningAcidTests
     }
 
     [Fact]
-    public void The_acid_tells_its_steps() => Assert.Equal(
-        "acid = 100 × soda / neutralising value = 100 × 1 g / 80 = 1.25 g",
-        LeaveningAcid.MonocalciumPhosphate.For(Mass.FromGrams(1)).Explanation!.Steps[0].ToString());
+    public void The_acid_tells_its_steps() =>
+        Assert.Equal(
+            "acid = 100 × soda / neutralising value = 100 × 1 g / 80 = 1.25 g",
+            LeaveningAcid.MonocalciumPhosphate.For(Mass.FromGrams(1)).Explanation!.Steps[0].ToString()
+        );
 
     [Fact]
     public void A_kitchen_rule_is_no_stoichiometry()

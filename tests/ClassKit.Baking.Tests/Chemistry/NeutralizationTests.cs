@@ -12,7 +12,11 @@ public sealed class NeutralizationTests
         // Calculated from IUPAC atomic weights: 5 × 44.009 / 84.006; as ideal gas at 25 °C, 101325 Pa: 1.456 L
         var mixed = Neutralization.Of(Mass.FromGrams(5), Mass.FromGrams(100), LeaveningAcid.CreamOfTartar).Value;
         Assert.Equal(2.619, mixed.CarbonDioxide.Grams, 0.0005);
-        Assert.Equal(1.456, CarbonDioxide.DryVolume(mixed.CarbonDioxide, Temperature.FromCelsius(25), Pressure.Standard).Value.Litres, 0.0005);
+        Assert.Equal(
+            1.456,
+            CarbonDioxide.DryVolume(mixed.CarbonDioxide, Temperature.FromCelsius(25), Pressure.Standard).Value.Litres,
+            0.0005
+        );
         Assert.Equal(0, mixed.SodaLeft.Grams);
     }
 
@@ -22,7 +26,13 @@ public sealed class NeutralizationTests
     [InlineData(25, 291.2)]
     [InlineData(30, 296.1)]
     public void A_gram_of_soda_fills_a_glass(double celsius, double millilitres) =>
-        Assert.Equal(millilitres, CarbonDioxide.DryVolume(Mass.FromGrams(BakingSoda.CarbonDioxideByAcid), Temperature.FromCelsius(celsius), Pressure.Standard).Value.Millilitres, 0.1);
+        Assert.Equal(
+            millilitres,
+            CarbonDioxide
+                .DryVolume(Mass.FromGrams(BakingSoda.CarbonDioxideByAcid), Temperature.FromCelsius(celsius), Pressure.Standard)
+                .Value.Millilitres,
+            0.1
+        );
 
     [Fact]
     public void A_cup_of_yogurt_neutralises_two_grams_of_soda()
@@ -39,8 +49,7 @@ public sealed class NeutralizationTests
     }
 
     [Fact]
-    public void Heat_alone_gives_half_the_gas() =>
-        Assert.Equal(0.2619, BakingSoda.CarbonDioxideByHeat, 0.00005); // 2 NaHCO3 → Na2CO3 + H2O + CO2, IUPAC atomic weights
+    public void Heat_alone_gives_half_the_gas() => Assert.Equal(0.2619, BakingSoda.CarbonDioxideByHeat, 0.00005); // 2 NaHCO3 → Na2CO3 + H2O + CO2, IUPAC atomic weights
 
     [Fact]
     public void The_steps_give_back_what_was_mixed()
@@ -53,12 +62,15 @@ public sealed class NeutralizationTests
 
     [Fact]
     public void Masses_balance_whatever_is_mixed() =>
-        Gen.Select(Gen.Double[0, 100], Gen.Double[0, 100], Doughs.AnyOf([.. LeaveningAcid.All])).Sample((soda, acid, kind) =>
-        {
-            var mixed = Neutralization.Of(Mass.FromGrams(soda), Mass.FromGrams(acid), kind).Value;
-            Assert.Equal(soda, (mixed.SodaUsed + mixed.SodaLeft).Grams, 1e-9);
-            Assert.Equal(acid, (mixed.AcidUsed + mixed.AcidLeft).Grams, 1e-9);
-            Assert.True(mixed.SodaLeft.Grams < 1e-9 || mixed.AcidLeft.Grams < 1e-9);
-            Assert.True(mixed.SodaLeft.Grams > -1e-9 && mixed.AcidLeft.Grams > -1e-9);
-        });
+        Gen.Select(Gen.Double[0, 100], Gen.Double[0, 100], Doughs.AnyOf([.. LeaveningAcid.All]))
+            .Sample(
+                (soda, acid, kind) =>
+                {
+                    var mixed = Neutralization.Of(Mass.FromGrams(soda), Mass.FromGrams(acid), kind).Value;
+                    Assert.Equal(soda, (mixed.SodaUsed + mixed.SodaLeft).Grams, 1e-9);
+                    Assert.Equal(acid, (mixed.AcidUsed + mixed.AcidLeft).Grams, 1e-9);
+                    Assert.True(mixed.SodaLeft.Grams < 1e-9 || mixed.AcidLeft.Grams < 1e-9);
+                    Assert.True(mixed.SodaLeft.Grams > -1e-9 && mixed.AcidLeft.Grams > -1e-9);
+                }
+            );
 }

@@ -16,6 +16,5 @@ public sealed class SodiumTests
     }
 
     [Fact]
-    public void Table_salt_is_not_quite_pure() =>
-        Assert.InRange(IngredientCatalog.Get("salt").SodiumShare!.Value, 0.95 * 0.39339, 0.39339); // NaCl: 22.990 / 58.440
+    public void Table_salt_is_not_quite_pure() => Assert.InRange(IngredientCatalog.Get("salt").SodiumShare!.Value, 0.95 * 0.39339, 0.39339); // NaCl: 22.990 / 58.440
 }

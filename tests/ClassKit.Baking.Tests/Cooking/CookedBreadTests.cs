@@ -10,14 +10,39 @@ public sealed class CookedBreadTests
 {
     private static readonly Temperature Room = Temperature.FromCelsius(26);
 
-    /// <summary>8 % sugar and 1 % instant yeast, ten minutes in the steamer: Rubenthaler, Huang, Pomeranz, Cereal Chem. 67 (1990) 471; water from memory.</summary>
-    private static readonly BakersFormula SteamedBread = Doughs.Of("steamed_bread", Leavening.Yeast, ("ap_flour", 100), ("water", 50), ("sugar", 8), ("instant_yeast", 1));
+    /// <summary>
+    /// 8 % sugar and 1 % instant yeast, ten minutes in the steamer: Rubenthaler, Huang, Pomeranz, Cereal Chem. 67 (1990) 471; water from
+    /// memory.
+    /// </summary>
+    private static readonly BakersFormula SteamedBread = Doughs.Of(
+        "steamed_bread",
+        Leavening.Yeast,
+        ("ap_flour", 100),
+        ("water", 50),
+        ("sugar", 8),
+        ("instant_yeast", 1)
+    );
 
-    private static readonly BakersFormula Round = Doughs.Of("round", Leavening.Steam, ("whole_wheat_flour", 100), ("water", 70), ("salt", 1));
+    private static readonly BakersFormula Round = Doughs.Of(
+        "round",
+        Leavening.Steam,
+        ("whole_wheat_flour", 100),
+        ("water", 70),
+        ("salt", 1)
+    );
 
-    private static readonly BakersFormula Fritter = Doughs.Of("fritter", Leavening.Chemical, ("ap_flour", 100), ("whole_milk", 70), ("whole_egg", 30), ("baking_powder", 4));
+    private static readonly BakersFormula Fritter = Doughs.Of(
+        "fritter",
+        Leavening.Chemical,
+        ("ap_flour", 100),
+        ("whole_milk", 70),
+        ("whole_egg", 30),
+        ("baking_powder", 4)
+    );
 
-    /// <summary>Southern steamed bread about 3.0 mL/g, Guangdong 2.6 to 3.4, northern below 2.5: Huang and Miskelly, Steamed Breads, table 2.1.</summary>
+    /// <summary>
+    /// Southern steamed bread about 3.0 mL/g, Guangdong 2.6 to 3.4, northern below 2.5: Huang and Miskelly, Steamed Breads, table 2.1.
+    /// </summary>
     [Fact]
     public void A_steamed_bread_comes_to_as_much_as_has_been_measured_and_far_less_than_a_baked_one()
     {
@@ -28,7 +53,9 @@ public sealed class CookedBreadTests
         Assert.True(steamed.Typical < Of(SteamedBread, Rise, Hot(CookingWay.Oven, 15, 200)).Held.SpecificVolume.Typical);
     }
 
-    /// <summary>Common practice, no source: a steamed bun weighs what it did, to a gram or two; a baked one of 60 g loses some 6 g.</summary>
+    /// <summary>
+    /// Common practice, no source: a steamed bun weighs what it did, to a gram or two; a baked one of 60 g loses some 6 g.
+    /// </summary>
     [Fact]
     public void A_steamed_bun_keeps_its_mass_and_a_baked_one_does_not()
     {
@@ -39,7 +66,10 @@ public sealed class CookedBreadTests
         Assert.True(steamed.High < Of(SteamedBread, Rise, Hot(CookingWay.Oven, 15, 200)).Held.Holding.MassLoss.Low);
     }
 
-    /// <summary>Wheat doughnuts took up 26 g of oil for 100 g, soya ones 8 to 11 (soya doughnuts with a coating, a paper read at second hand): the band holds both.</summary>
+    /// <summary>
+    /// Wheat doughnuts took up 26 g of oil for 100 g, soya ones 8 to 11 (soya doughnuts with a coating, a paper read at second hand): the
+    /// band holds both.
+    /// </summary>
     [Fact]
     public void What_is_fried_takes_up_fat_for_the_water_that_it_loses()
     {
@@ -67,18 +97,26 @@ public sealed class CookedBreadTests
         Assert.Equal((rise, loss), (holding.IsPredicted, holding.IsLossPredicted));
     }
 
-    /// <summary>Common practice, no source: rings that are boiled for a minute gain a little, and lose it in the oven with the rest.</summary>
+    /// <summary>
+    /// Common practice, no source: rings that are boiled for a minute gain a little, and lose it in the oven with the rest.
+    /// </summary>
     [Fact]
     public void Boiling_before_baking_widens_the_loss_of_an_oven_only_if_it_takes_its_time()
     {
         var baked = Of(SteamedBread, Rise, Hot(CookingWay.Oven, 18, 220)).Held.Holding.MassLoss;
 
-        Assert.Equal(baked, Of(SteamedBread, Rise, Hot(CookingWay.BoilingWater, 1, 100), Hot(CookingWay.Oven, 18, 220)).Held.Holding.MassLoss);
+        Assert.Equal(
+            baked,
+            Of(SteamedBread, Rise, Hot(CookingWay.BoilingWater, 1, 100), Hot(CookingWay.Oven, 18, 220)).Held.Holding.MassLoss
+        );
         var boiled = Of(SteamedBread, Rise, Hot(CookingWay.BoilingWater, 4, 100), Hot(CookingWay.Oven, 18, 220)).Held.Holding.MassLoss;
         Assert.True(boiled.Low < baked.Low && boiled.High == baked.High);
     }
 
-    /// <summary>Steam is no hotter than boiling water, and at 2500 m that is 91.6 °C (US Standard Atmosphere 1976 and IAPWS-IF97, as in references): a bun gets no hotter either.</summary>
+    /// <summary>
+    /// Steam is no hotter than boiling water, and at 2500 m that is 91.6 °C (US Standard Atmosphere 1976 and IAPWS-IF97, as in references):
+    /// a bun gets no hotter either.
+    /// </summary>
     [Theory]
     [InlineData(101325, 100)]
     [InlineData(74682.5, 91.64)]
@@ -91,11 +129,18 @@ public sealed class CookedBreadTests
         Assert.True(course[^1].Dough.Celsius > 80);
     }
 
-    private static BakeStage[] Rise => [new("First rise", new(35, 40, 45), Temperature.FromCelsius(30), false), new("Shape", new(5, 5, 5), Temperature.FromCelsius(28), false, true), new("Proof", new(35, 40, 45), Temperature.FromCelsius(32), false)];
+    private static BakeStage[] Rise =>
+        [
+            new("First rise", new(35, 40, 45), Temperature.FromCelsius(30), false),
+            new("Shape", new(5, 5, 5), Temperature.FromCelsius(28), false, true),
+            new("Proof", new(35, 40, 45), Temperature.FromCelsius(32), false),
+        ];
 
-    private static BakeStage Hot(CookingWay way, double minutes, double celsius) => new($"{way}", new(minutes, minutes, minutes), Temperature.FromCelsius(celsius), true) { Way = way };
+    private static BakeStage Hot(CookingWay way, double minutes, double celsius) =>
+        new($"{way}", new(minutes, minutes, minutes), Temperature.FromCelsius(celsius), true) { Way = way };
 
-    private static GasBudget Of(BakersFormula formula, BakeStage[] bench, params BakeStage[] hot) => Of(formula, bench, Pressure.Standard, hot);
+    private static GasBudget Of(BakersFormula formula, BakeStage[] bench, params BakeStage[] hot) =>
+        Of(formula, bench, Pressure.Standard, hot);
 
     private static GasBudget Of(BakersFormula formula, BakeStage[] bench, Pressure pressure, params BakeStage[] hot) =>
         GasBudget.Of(formula, Mass.FromGrams(60), [.. bench, .. hot], Room, pressure, GasBudgetSettings.Default).Value;

@@ -31,7 +31,8 @@ public sealed class CostingTests
     [Fact]
     public void A_batch_costs_what_its_lines_cost()
     {
-        // By hand: 1000 g of flour at 1.20/kg, 670 g of water for nothing, 20 g of salt at 0.90/kg, 10 g of yeast at 9.00/kg with a tenth thrown away
+        // By hand: 1000 g of flour at 1.20/kg, 670 g of water for nothing, 20 g of salt at 0.90/kg, 10 g of yeast at 9.00/kg with a tenth
+        // thrown away
         var batch = Scaling.FromFlour(Doughs.Worksheet, Mass.FromGrams(1000), Scales.Common).Value;
         var prices = new Dictionary<string, PurchaseUnit>
         {
@@ -52,7 +53,10 @@ public sealed class CostingTests
     public void An_ingredient_without_a_price_is_named()
     {
         var batch = Scaling.FromFlour(Doughs.Worksheet, Mass.FromGrams(1000), Scales.Common).Value;
-        Assert.Equal("Bread flour has no price. Give how it is sold, even if it costs nothing.", BatchCost.Of(batch, 4, new Dictionary<string, PurchaseUnit>()).Why!.ToString());
+        Assert.Equal(
+            "Bread flour has no price. Give how it is sold, even if it costs nothing.",
+            BatchCost.Of(batch, 4, new Dictionary<string, PurchaseUnit>()).Why!.ToString()
+        );
     }
 
     [Fact]
@@ -67,7 +71,8 @@ public sealed class CostingTests
     [InlineData(0)]
     [InlineData(-5)]
     [InlineData(101)]
-    public void A_share_that_no_price_can_have_is_explained(double percent) => Assert.Equal("bad-target", SellingPrice.For(new(1), percent).Why!.Code);
+    public void A_share_that_no_price_can_have_is_explained(double percent) =>
+        Assert.Equal("bad-target", SellingPrice.For(new(1), percent).Why!.Code);
 
     private static PurchaseUnit Unit(decimal perKilogram) => new("kg", Mass.FromKilograms(1), new(perKilogram));
 }

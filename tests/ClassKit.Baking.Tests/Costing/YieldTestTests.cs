@@ -28,7 +28,8 @@ public sealed class YieldTestTests
     }
 
     [Fact]
-    public void Carrots_yield_eight_tenths() => Assert.Equal(0.8, YieldTest.Of(Mass.FromKilograms(1), Mass.FromGrams(800)).Value.Share, 1e-12); // the same chapter
+    public void Carrots_yield_eight_tenths() =>
+        Assert.Equal(0.8, YieldTest.Of(Mass.FromKilograms(1), Mass.FromGrams(800)).Value.Share, 1e-12); // the same chapter
 
     [Fact]
     public void Two_pounds_of_sliced_onion_cost_54_cents_and_not_48()
@@ -40,11 +41,14 @@ public sealed class YieldTestTests
 
     [Fact]
     public void What_is_bought_for_a_use_leaves_that_use() =>
-        Gen.Select(Gen.Double[0.1, 100], Gen.Double[0.05, 1.5], Gen.Double[0.1, 100]).Sample((bought, share, wanted) =>
-        {
-            var test = YieldTest.Of(Mass.FromKilograms(bought), Mass.FromKilograms(bought * share)).Value;
-            Assert.Equal(wanted, test.ToBuy(Mass.FromKilograms(wanted)).Value.Kilograms * test.Share, wanted * 1e-12);
-        });
+        Gen.Select(Gen.Double[0.1, 100], Gen.Double[0.05, 1.5], Gen.Double[0.1, 100])
+            .Sample(
+                (bought, share, wanted) =>
+                {
+                    var test = YieldTest.Of(Mass.FromKilograms(bought), Mass.FromKilograms(bought * share)).Value;
+                    Assert.Equal(wanted, test.ToBuy(Mass.FromKilograms(wanted)).Value.Kilograms * test.Share, wanted * 1e-12);
+                }
+            );
 
     [Fact]
     public void Trimming_everything_away_is_explained()

@@ -10,7 +10,9 @@ public sealed class DoughTemperatureTests
     public void Three_factors_as_a_baking_institute_teaches_them()
     {
         // teaching material of a baking institute, common practice: 75 °F, flour 65, room 65, friction 8 → 87 °F
-        var liquid = DoughTemperature.LiquidFor(F(75), [Factor("flour", 65), Factor("room", 65)], TemperatureDifference.FromFahrenheitDegrees(8)).Value;
+        var liquid = DoughTemperature
+            .LiquidFor(F(75), [Factor("flour", 65), Factor("room", 65)], TemperatureDifference.FromFahrenheitDegrees(8))
+            .Value;
         Assert.Equal(87, liquid.Temperature.Fahrenheit, 1e-9);
     }
 
@@ -18,7 +20,9 @@ public sealed class DoughTemperatureTests
     public void Three_factors_as_a_trade_journal_works_them()
     {
         // Pizza Today, June 2018: 80 °F, flour 65, room 75, friction 35 → 65 °F
-        var liquid = DoughTemperature.LiquidFor(F(80), [Factor("flour", 65), Factor("room", 75)], TemperatureDifference.FromFahrenheitDegrees(35)).Value;
+        var liquid = DoughTemperature
+            .LiquidFor(F(80), [Factor("flour", 65), Factor("room", 75)], TemperatureDifference.FromFahrenheitDegrees(35))
+            .Value;
         Assert.Equal(65, liquid.Temperature.Fahrenheit, 1e-9);
     }
 
@@ -36,7 +40,13 @@ public sealed class DoughTemperatureTests
     public void A_preferment_makes_four_factors()
     {
         // By hand from the institute's rule (× 4 with a preferment): 4 × 75 - (65 + 65 + 70) - 8 = 92 °F
-        var liquid = DoughTemperature.LiquidFor(F(75), [Factor("flour", 65), Factor("room", 65), Factor("preferment", 70)], TemperatureDifference.FromFahrenheitDegrees(8)).Value;
+        var liquid = DoughTemperature
+            .LiquidFor(
+                F(75),
+                [Factor("flour", 65), Factor("room", 65), Factor("preferment", 70)],
+                TemperatureDifference.FromFahrenheitDegrees(8)
+            )
+            .Value;
         Assert.Equal(92, liquid.Temperature.Fahrenheit, 1e-9);
     }
 
@@ -50,14 +60,21 @@ public sealed class DoughTemperatureTests
 
     [Fact]
     public void Water_of_the_computed_temperature_brings_the_dough_to_the_desired_one() =>
-        Gen.Select(Gen.Double[15, 32], Gen.Double[5, 35], Gen.Double[5, 35], Gen.Double[0, 15]).Sample((desired, flour, room, friction) =>
-        {
-            TemperatureFactor[] others = [new("flour", Temperature.FromCelsius(flour)), new("room", Temperature.FromCelsius(room))];
-            var rub = TemperatureDifference.FromKelvins(friction);
-            var answer = DoughTemperature.LiquidFor(Temperature.FromCelsius(desired), others, rub, withYeast: false);
-            Assert.True(answer.IsPossible);
-            Assert.Equal(desired, DoughTemperature.Expected([.. others, new("water", answer.Value.Temperature)], rub).Value.Celsius, 1e-9);
-        });
+        Gen.Select(Gen.Double[15, 32], Gen.Double[5, 35], Gen.Double[5, 35], Gen.Double[0, 15])
+            .Sample(
+                (desired, flour, room, friction) =>
+                {
+                    TemperatureFactor[] others = [new("flour", Temperature.FromCelsius(flour)), new("room", Temperature.FromCelsius(room))];
+                    var rub = TemperatureDifference.FromKelvins(friction);
+                    var answer = DoughTemperature.LiquidFor(Temperature.FromCelsius(desired), others, rub, withYeast: false);
+                    Assert.True(answer.IsPossible);
+                    Assert.Equal(
+                        desired,
+                        DoughTemperature.Expected([.. others, new("water", answer.Value.Temperature)], rub).Value.Celsius,
+                        1e-9
+                    );
+                }
+            );
 
     [Fact]
     public void Water_that_kills_yeast_is_no_answer()
@@ -65,7 +82,11 @@ public sealed class DoughTemperatureTests
         // 55 °C to 60 °C is thermal death: A. Gardiner and S. Wilson, The Inquisitive Cook, 1998. 3 × 32 - 20 - 18 = 58 °C
         TemperatureFactor[] cold = [new("flour", Temperature.FromCelsius(18)), new("room", Temperature.FromCelsius(20))];
         Assert.Equal("yeast-would-die", DoughTemperature.LiquidFor(Temperature.FromCelsius(32), cold, default).Why!.Code);
-        Assert.Equal(58, DoughTemperature.LiquidFor(Temperature.FromCelsius(32), cold, default, withYeast: false).Value.Temperature.Celsius, 1e-9);
+        Assert.Equal(
+            58,
+            DoughTemperature.LiquidFor(Temperature.FromCelsius(32), cold, default, withYeast: false).Value.Temperature.Celsius,
+            1e-9
+        );
     }
 
     [Fact]
@@ -103,7 +124,13 @@ public sealed class DoughTemperatureTests
     [Fact]
     public void The_answer_tells_its_steps()
     {
-        var steps = DoughTemperature.LiquidFor(Temperature.FromCelsius(26), [new("flour", Temperature.FromCelsius(21)), new("room", Temperature.FromCelsius(22))], TemperatureDifference.FromKelvins(4)).Value.Explanation.Steps;
+        var steps = DoughTemperature
+            .LiquidFor(
+                Temperature.FromCelsius(26),
+                [new("flour", Temperature.FromCelsius(21)), new("room", Temperature.FromCelsius(22))],
+                TemperatureDifference.FromKelvins(4)
+            )
+            .Value.Explanation.Steps;
         Assert.Equal("liquid = total - known factors - friction = 78 °C - 43 °C - 4 °C = 31 °C (88 °F)", steps[^1].ToString());
     }
 

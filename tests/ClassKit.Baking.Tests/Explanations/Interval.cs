@@ -7,7 +7,8 @@ internal readonly record struct Interval(double Low, double High)
 
     public Interval Root() => new(Math.Sqrt(Math.Max(0, Low)), Math.Sqrt(Math.Max(0, High)));
 
-    public Interval Pow(Interval exponent) => Hull(Math.Pow(Low, exponent.Low), Math.Pow(Low, exponent.High), Math.Pow(High, exponent.Low), Math.Pow(High, exponent.High));
+    public Interval Pow(Interval exponent) =>
+        Hull(Math.Pow(Low, exponent.Low), Math.Pow(Low, exponent.High), Math.Pow(High, exponent.Low), Math.Pow(High, exponent.High));
 
     public Interval Least(Interval other) => new(Math.Min(Low, other.Low), Math.Min(High, other.High));
 
@@ -15,7 +16,8 @@ internal readonly record struct Interval(double Low, double High)
 
     public static Interval operator -(Interval left, Interval right) => new(left.Low - right.High, left.High - right.Low);
 
-    public static Interval operator *(Interval left, Interval right) => Hull(left.Low * right.Low, left.Low * right.High, left.High * right.Low, left.High * right.High);
+    public static Interval operator *(Interval left, Interval right) =>
+        Hull(left.Low * right.Low, left.Low * right.High, left.High * right.Low, left.High * right.High);
 
     public static Interval operator /(Interval left, Interval right)
     {

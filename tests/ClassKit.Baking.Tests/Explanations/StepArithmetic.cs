@@ -44,7 +44,8 @@ internal sealed partial class StepArithmetic
 
     private readonly bool _isResult;
 
-    private StepArithmetic(string text, bool isResult) => (_isResult, _tokens) = (isResult, [.. Token().Matches(text).Select(match => match.Value.Trim()).Where(token => token.Length > 0)]);
+    private StepArithmetic(string text, bool isResult) =>
+        (_isResult, _tokens) = (isResult, [.. Token().Matches(text).Select(match => match.Value.Trim()).Where(token => token.Length > 0)]);
 
     /// <summary>What the text comes to. Whole numbers without a unit, such as pieces and the 100 of a percentage, are exact.</summary>
     public static Interval Of(string text) => Of(text, isResult: false);
@@ -107,12 +108,16 @@ internal sealed partial class StepArithmetic
         Assert.Matches("^[0-9]", token);
         var digits = token.Replace(",", "", StringComparison.Ordinal);
         var value = double.Parse(digits, CultureInfo.InvariantCulture);
-        var decimals = digits.Contains('.', StringComparison.Ordinal) ? digits.Length - digits.IndexOf('.', StringComparison.Ordinal) - 1 : 0;
+        var decimals = digits.Contains('.', StringComparison.Ordinal)
+            ? digits.Length - digits.IndexOf('.', StringComparison.Ordinal) - 1
+            : 0;
         var isExact = !_isResult && decimals == 0 && !(Peek() is { } behind && Units.ContainsKey(behind));
         var printed = Math.Max(decimals, value == 0 ? LeastDigits : LeastDigits - 1 - (int)Math.Floor(Math.Log10(value)));
         var half = isExact ? 0 : 0.5 * Math.Pow(10, -printed);
         Interval number = new(value - half, value + half);
-        return Peek() is { } unit && Units.TryGetValue(unit, out var factor) && Next() == unit ? number * new Interval(factor, factor) : number;
+        return Peek() is { } unit && Units.TryGetValue(unit, out var factor) && Next() == unit
+            ? number * new Interval(factor, factor)
+            : number;
     }
 
     private string? Peek() => _at < _tokens.Count ? _tokens[_at] : null;
@@ -123,7 +128,9 @@ internal sealed partial class StepArithmetic
         return _tokens[_at++];
     }
 
-    [GeneratedRegex(@"mmol/\(h g\)|mmol/h|g/mol|L/mol|g/mL|mL/g|L/g|the lesser of|and|[0-9][0-9,]*(?:\.[0-9]+)?|mmol|mol|kPa|hPa|Pa|°C|kg|mg|mL|min|[gLKmhR%]|[-+×/^√()]|\s+")]
+    [GeneratedRegex(
+        @"mmol/\(h g\)|mmol/h|g/mol|L/mol|g/mL|mL/g|L/g|the lesser of|and|[0-9][0-9,]*(?:\.[0-9]+)?|mmol|mol|kPa|hPa|Pa|°C|kg|mg|mL|min|[gLKmhR%]|[-+×/^√()]|\s+"
+    )]
     private static partial Regex Token();
 
     [GeneratedRegex(@"\s\([^)]*\)$")]

@@ -14,5 +14,6 @@ public sealed class StepArithmeticTests
     [InlineData("12 mmol × R × 300 K / 100,000 Pa", "299.32 mL", true)]
     [InlineData("101,325 Pa × (1 - 0.0065 × 1,500 / 288.15) ^ 5.255880", "84,556 Pa", true)]
     [InlineData("3 mmol + √(3 mmol ^ 2 + 4 mmol × 4 mmol)", "8 mmol", true)]
-    public void A_line_is_right_or_not(string numbers, string result, bool right) => Assert.Equal(right, StepArithmetic.Of(numbers).Meets(StepArithmetic.Result(result)));
+    public void A_line_is_right_or_not(string numbers, string result, bool right) =>
+        Assert.Equal(right, StepArithmetic.Of(numbers).Meets(StepArithmetic.Result(result)));
 }

@@ -12,7 +12,9 @@ public sealed class HoldingRuleTests
         var soup = Temperature.FromFahrenheit(137);
         Assert.True(HoldingRule.FoodCode.Allows(soup));
         Assert.False(HoldingRule.OneHundredAndForty.Allows(soup));
-        Assert.All(HoldingRule.All, rule => Assert.True(rule.Allows(Temperature.FromCelsius(4)) && !rule.Allows(Temperature.FromCelsius(21))));
+        Assert.All(HoldingRule.All, rule =>
+            Assert.True(rule.Allows(Temperature.FromCelsius(4)) && !rule.Allows(Temperature.FromCelsius(21)))
+        );
         Assert.Equal(HoldingRule.FoodCode, HoldingRule.All[0]);
     }
 
@@ -24,7 +26,8 @@ public sealed class HoldingRuleTests
     [InlineData(135, 57)]
     [InlineData(145, 63)]
     [InlineData(165, 74)]
-    public void The_codes_degrees_agree(double fahrenheit, double celsius) => Assert.Equal(celsius, Temperature.FromFahrenheit(fahrenheit).Celsius, 0.5);
+    public void The_codes_degrees_agree(double fahrenheit, double celsius) =>
+        Assert.Equal(celsius, Temperature.FromFahrenheit(fahrenheit).Celsius, 0.5);
 
     [Theory]
     // FDA Food Code 3-501.19: 4 h, or 6 h if cold to begin with and never above 70 °F (21 °C), as adopted in Wisconsin, ATCP 75
@@ -39,8 +42,19 @@ public sealed class HoldingRuleTests
     public void What_needs_no_clock_is_explained()
     {
         Assert.Equal("under-control", TimeControl.MinutesUntilDiscarded(Temperature.FromCelsius(3), Temperature.FromCelsius(4)).Why!.Code);
-        Assert.Equal("under-control", TimeControl.MinutesUntilDiscarded(Temperature.FromFahrenheit(137), Temperature.FromFahrenheit(137)).Why!.Code);
-        Assert.Equal(240, TimeControl.MinutesUntilDiscarded(Temperature.FromFahrenheit(137), Temperature.FromFahrenheit(137), HoldingRule.OneHundredAndForty).Value);
-        Assert.Equal("warmest-below-start", TimeControl.MinutesUntilDiscarded(Temperature.FromCelsius(24), Temperature.FromCelsius(10)).Why!.Code);
+        Assert.Equal(
+            "under-control",
+            TimeControl.MinutesUntilDiscarded(Temperature.FromFahrenheit(137), Temperature.FromFahrenheit(137)).Why!.Code
+        );
+        Assert.Equal(
+            240,
+            TimeControl
+                .MinutesUntilDiscarded(Temperature.FromFahrenheit(137), Temperature.FromFahrenheit(137), HoldingRule.OneHundredAndForty)
+                .Value
+        );
+        Assert.Equal(
+            "warmest-below-start",
+            TimeControl.MinutesUntilDiscarded(Temperature.FromCelsius(24), Temperature.FromCelsius(10)).Why!.Code
+        );
     }
 }

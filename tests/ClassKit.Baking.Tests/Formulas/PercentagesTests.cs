@@ -21,7 +21,8 @@ public sealed class PercentagesTests
     [InlineData(64, "vegetable_oil", 16, 25)]
     [InlineData(15, "sugar", 26, 173.33)]
     [InlineData(15, "whole_egg", 12, 80)]
-    public void Ounces_become_percentages(double flour, string id, double ounces, double percent) => Assert.Equal(percent, PercentOf(flour, id, ounces), 0.005);
+    public void Ounces_become_percentages(double flour, string id, double ounces, double percent) =>
+        Assert.Equal(percent, PercentOf(flour, id, ounces), 0.005);
 
     [Theory]
     // The same key truncates these two: 23.958 is printed as 23.95 and 5.729 as 5.72
@@ -43,22 +44,43 @@ public sealed class PercentagesTests
 
     [Fact]
     public void Percentages_of_a_batch_are_those_of_its_formula() =>
-        Gen.Select(Gen.Double[1, 10_000], Doughs.AnyOf(Doughs.Buns, Doughs.Muffins, Doughs.ThreeFlours)).Sample((flour, formula) =>
-        {
-            var batch = Scaling.FromFlour(formula, Mass.FromGrams(flour), Scales.Common).Value;
-            var back = Percentages.FromWeights("b", "B", formula.Leavening, [.. batch.Lines.Select(line => new WeighedIngredient(line.Ingredient, line.Exact))]).Value;
-            Assert.All(formula.Lines.Zip(back.Lines), pair => Assert.Equal(pair.First.Percent, pair.Second.Percent, pair.First.Percent * 1e-12));
-        });
+        Gen.Select(Gen.Double[1, 10_000], Doughs.AnyOf(Doughs.Buns, Doughs.Muffins, Doughs.ThreeFlours))
+            .Sample(
+                (flour, formula) =>
+                {
+                    var batch = Scaling.FromFlour(formula, Mass.FromGrams(flour), Scales.Common).Value;
+                    var back = Percentages
+                        .FromWeights(
+                            "b",
+                            "B",
+                            formula.Leavening,
+                            [.. batch.Lines.Select(line => new WeighedIngredient(line.Ingredient, line.Exact))]
+                        )
+                        .Value;
+                    Assert.All(formula.Lines.Zip(back.Lines), pair =>
+                        Assert.Equal(pair.First.Percent, pair.Second.Percent, pair.First.Percent * 1e-12)
+                    );
+                }
+            );
 
     [Fact]
-    public void Without_flour_there_are_no_percentages() => Assert.Equal("no-flour", Percentages.FromWeights("c", "Custard", Leavening.Steam, [Of("whole_milk", 500)]).Why!.Code);
+    public void Without_flour_there_are_no_percentages() =>
+        Assert.Equal("no-flour", Percentages.FromWeights("c", "Custard", Leavening.Steam, [Of("whole_milk", 500)]).Why!.Code);
 
     [Fact]
-    public void A_mass_of_nothing_is_explained() => Assert.Equal("bad-mass", Percentages.FromWeights("c", "C", Leavening.Steam, [Of("bread_flour", 500), Of("salt", 0)]).Why!.Code);
+    public void A_mass_of_nothing_is_explained() =>
+        Assert.Equal("bad-mass", Percentages.FromWeights("c", "C", Leavening.Steam, [Of("bread_flour", 500), Of("salt", 0)]).Why!.Code);
 
-    private static double PercentOf(double flour, string id, double ounces) => Percentages
-        .FromWeights("f", "F", Leavening.Yeast, [new(IngredientCatalog.Get("ap_flour"), Mass.FromOunces(flour)), new(IngredientCatalog.Get(id), Mass.FromOunces(ounces))])
-        .Value.Lines[1].Percent;
+    private static double PercentOf(double flour, string id, double ounces) =>
+        Percentages
+            .FromWeights(
+                "f",
+                "F",
+                Leavening.Yeast,
+                [new(IngredientCatalog.Get("ap_flour"), Mass.FromOunces(flour)), new(IngredientCatalog.Get(id), Mass.FromOunces(ounces))]
+            )
+            .Value.Lines[1]
+            .Percent;
 
     private static WeighedIngredient Of(string id, double grams) => new(IngredientCatalog.Get(id), Mass.FromGrams(grams));
 }

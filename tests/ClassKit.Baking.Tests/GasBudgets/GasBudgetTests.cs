@@ -56,22 +56,28 @@ public sealed class GasBudgetTests
     [Fact]
     public void Yeast_makes_no_more_gas_than_there_is_sugar()
     {
-        // Gay-Lussac; flour sugars by Saunders, Ng and Kline, Cereal Chem. 49 (1972) 86: 1.7 % and up to 5.5 % of dry flour. By hand for 100 g of flour with 6 g of sugar:
-        // ((5.9988 + 0.055 × 88.08) × 0.5143 + 0.017 × 88.08 × 0.4886) / 44.009 = 0.1434 mol
+        // Gay-Lussac; flour sugars by Saunders, Ng and Kline, Cereal Chem. 49 (1972) 86: 1.7 % and up to 5.5 % of dry flour. By hand for
+        // 100 g of flour with 6 g of sugar: ((5.9988 + 0.055 × 88.08) × 0.5143 + 0.017 × 88.08 × 0.4886) / 44.009 = 0.1434 mol
         BakeStage[] aWeek = [new("Forgotten", new(10_000, 10_000, 10_000), Temperature.FromCelsius(28), false)];
-        var yeast = GasBudget.Of(Doughs.Buns, Mass.FromGrams(Doughs.Buns.TotalPercent), aWeek, Room, Pressure.Standard, GasBudgetSettings.Default).Value.Sources.Single(source => source.Kind == GasSourceKind.Yeast);
+        var yeast = GasBudget
+            .Of(Doughs.Buns, Mass.FromGrams(Doughs.Buns.TotalPercent), aWeek, Room, Pressure.Standard, GasBudgetSettings.Default)
+            .Value.Sources.Single(source => source.Kind == GasSourceKind.Yeast);
         Assert.Equal(0.1434, yeast.SetAmount.High.Moles, 0.0002);
     }
 
     [Fact]
     public void Everything_is_in_proportion_to_the_dough() =>
-        Gen.Select(Gen.Double[1, 1000], Doughs.AnyOf(Doughs.Buns, Doughs.Muffins, Doughs.Popovers)).Sample((grams, formula) =>
-        {
-            var one = Of(formula, Mass.FromGrams(1));
-            var many = Of(formula, Mass.FromGrams(grams));
-            Assert.Equal(one.AtSet.Typical.Litres * grams, many.AtSet.Typical.Litres, grams * 1e-9);
-            Assert.Equal(one.Steam.ShareOfWater, many.Steam.ShareOfWater, 1e-12);
-        }, iter: 20);
+        Gen.Select(Gen.Double[1, 1000], Doughs.AnyOf(Doughs.Buns, Doughs.Muffins, Doughs.Popovers))
+            .Sample(
+                (grams, formula) =>
+                {
+                    var one = Of(formula, Mass.FromGrams(1));
+                    var many = Of(formula, Mass.FromGrams(grams));
+                    Assert.Equal(one.AtSet.Typical.Litres * grams, many.AtSet.Typical.Litres, grams * 1e-9);
+                    Assert.Equal(one.Steam.ShareOfWater, many.Steam.ShareOfWater, 1e-12);
+                },
+                iter: 20
+            );
 
     [Fact]
     public void Higher_up_the_same_gas_takes_more_room()
@@ -121,14 +127,29 @@ public sealed class GasBudgetTests
     [Fact]
     public void A_mixed_leavening_shows_every_source()
     {
-        var puffed = Doughs.Of("yeasted_soda_bread", Leavening.Yeast, ("ap_flour", 100), ("buttermilk", 70), ("instant_yeast", 1), ("baking_soda", 0.5), ("salt", 2));
-        Assert.Equal([GasSourceKind.Air, GasSourceKind.Yeast, GasSourceKind.Soda], Of(puffed, Mass.FromGrams(100)).Sources.Select(source => source.Kind));
+        var puffed = Doughs.Of(
+            "yeasted_soda_bread",
+            Leavening.Yeast,
+            ("ap_flour", 100),
+            ("buttermilk", 70),
+            ("instant_yeast", 1),
+            ("baking_soda", 0.5),
+            ("salt", 2)
+        );
+        Assert.Equal(
+            [GasSourceKind.Air, GasSourceKind.Yeast, GasSourceKind.Soda],
+            Of(puffed, Mass.FromGrams(100)).Sources.Select(source => source.Kind)
+        );
     }
 
     [Fact]
     public void Every_source_tells_how_its_gas_becomes_a_volume()
     {
-        foreach (var source in new[] { Doughs.Buns, Doughs.Muffins, Doughs.Popovers }.SelectMany(formula => Of(formula, Mass.FromGrams(60)).Sources))
+        foreach (
+            var source in new[] { Doughs.Buns, Doughs.Muffins, Doughs.Popovers }.SelectMany(formula =>
+                Of(formula, Mass.FromGrams(60)).Sources
+            )
+        )
         {
             Assert.EndsWith(" mL", source.Explanation.Steps[^1].Result, StringComparison.Ordinal);
             Assert.NotEqual("", source.Explanation.Model);
@@ -138,10 +159,15 @@ public sealed class GasBudgetTests
     [Fact]
     public void Much_of_a_muffins_first_gas_is_still_in_its_water()
     {
-        // 117 g of water hold 0.0007 × 117 / 18.015 = 4.5 mmol under 100 kPa at 20 °C (CRC), of the 12 mmol or so that soda and powder give before the oven
-        var sources = Of(Doughs.Muffins, Mass.FromGrams(Doughs.Muffins.TotalPercent)).Sources.Where(source => source.Kind != GasSourceKind.Air).ToList();
+        // 117 g of water hold 0.0007 × 117 / 18.015 = 4.5 mmol under 100 kPa at 20 °C (CRC), of the 12 mmol or so that soda and powder give
+        // before the oven
+        var sources = Of(Doughs.Muffins, Mass.FromGrams(Doughs.Muffins.TotalPercent))
+            .Sources.Where(source => source.Kind != GasSourceKind.Air)
+            .ToList();
         var made = sources.Sum(source => source.BenchAmount.Typical.Moles);
-        var inBubbles = sources.Sum(source => source.OnBench.Typical.Litres) / GasCell.VolumeOf(AmountOfSubstance.FromMoles(1), Room, Pressure.Standard).Value.Litres;
+        var inBubbles =
+            sources.Sum(source => source.OnBench.Typical.Litres)
+            / GasCell.VolumeOf(AmountOfSubstance.FromMoles(1), Room, Pressure.Standard).Value.Litres;
         Assert.InRange(made - inBubbles, 0.002, 0.0045);
     }
 
@@ -158,7 +184,19 @@ public sealed class GasBudgetTests
     [Fact]
     public void Without_flour_or_dough_there_is_no_budget()
     {
-        Assert.Equal("no-flour", GasBudget.Of(Doughs.Of("custard", Leavening.Steam, ("whole_milk", 100)), Mass.FromGrams(60), [], Room, Pressure.Standard, GasBudgetSettings.Default).Why!.Code);
+        Assert.Equal(
+            "no-flour",
+            GasBudget
+                .Of(
+                    Doughs.Of("custard", Leavening.Steam, ("whole_milk", 100)),
+                    Mass.FromGrams(60),
+                    [],
+                    Room,
+                    Pressure.Standard,
+                    GasBudgetSettings.Default
+                )
+                .Why!.Code
+        );
         Assert.Equal("no-dough", GasBudget.Of(Doughs.Buns, default, [], Room, Pressure.Standard, GasBudgetSettings.Default).Why!.Code);
     }
 
@@ -166,19 +204,27 @@ public sealed class GasBudgetTests
     public void A_bench_at_the_boil_is_explained()
     {
         BakeStage[] stages = [new("Scald", new(5, 5, 5), Temperature.FromCelsius(100), false)];
-        Assert.StartsWith("Scald: ", GasBudget.Of(Doughs.Buns, Mass.FromGrams(60), stages, Room, Pressure.Standard, GasBudgetSettings.Default).Why!.Message, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "Scald: ",
+            GasBudget.Of(Doughs.Buns, Mass.FromGrams(60), stages, Room, Pressure.Standard, GasBudgetSettings.Default).Why!.Message,
+            StringComparison.Ordinal
+        );
     }
 
-    private static GasBudget Of(BakersFormula formula, Mass dough) => GasBudget.Of(formula, dough, Stages(formula), Room, Pressure.Standard, GasBudgetSettings.Default).Value;
+    private static GasBudget Of(BakersFormula formula, Mass dough) =>
+        GasBudget.Of(formula, dough, Stages(formula), Room, Pressure.Standard, GasBudgetSettings.Default).Value;
 
-    private static BakeStage[] Stages(BakersFormula formula) => formula.Leavening switch
-    {
-        Leavening.Steam => [Bench("Rest", 30, 24), Oven("Bake hot", 20, 220), Oven("Dry", 15, 175)],
-        Leavening.Yeast => [Bench("First rise", 45, 28), Bench("Second rise", 30, 28), Oven("Bake", 19, 190)],
-        Leavening.Chemical => [Bench("Fill", 3, 24), Oven("Bake", 17, 200)],
-    };
+    private static BakeStage[] Stages(BakersFormula formula) =>
+        formula.Leavening switch
+        {
+            Leavening.Steam => [Bench("Rest", 30, 24), Oven("Bake hot", 20, 220), Oven("Dry", 15, 175)],
+            Leavening.Yeast => [Bench("First rise", 45, 28), Bench("Second rise", 30, 28), Oven("Bake", 19, 190)],
+            Leavening.Chemical => [Bench("Fill", 3, 24), Oven("Bake", 17, 200)],
+        };
 
-    private static BakeStage Bench(string name, double minutes, double celsius) => new(name, new(minutes, minutes, minutes), Temperature.FromCelsius(celsius), false);
+    private static BakeStage Bench(string name, double minutes, double celsius) =>
+        new(name, new(minutes, minutes, minutes), Temperature.FromCelsius(celsius), false);
 
-    private static BakeStage Oven(string name, double minutes, double celsius) => new(name, new(minutes, minutes, minutes), Temperature.FromCelsius(celsius), true);
+    private static BakeStage Oven(string name, double minutes, double celsius) =>
+        new(name, new(minutes, minutes, minutes), Temperature.FromCelsius(celsius), true);
 }

@@ -21,12 +21,21 @@ public sealed class MoreLeaveningTests
         Assert.Equal(0, ammonia.BenchAmount.High.Moles);
     }
 
-    /// <summary>KHCO3 100.114 g/mol for NaHCO3 84.006: as many molecules, from a sixth less gas for a gram. Cream of tartar 2.24 to 1 of soda: 4 g of it are more than enough.</summary>
+    /// <summary>
+    /// KHCO3 100.114 g/mol for NaHCO3 84.006: as many molecules, from a sixth less gas for a gram. Cream of tartar 2.24 to 1 of soda: 4 g
+    /// of it are more than enough.
+    /// </summary>
     [Fact]
     public void Potassium_bicarbonate_meets_acid_molecule_for_molecule() =>
-        Assert.Equal(1.0 / 100.114, Source(GasSourceKind.Soda, ("potassium_bicarbonate", 1), ("cream_of_tartar", 4)).SetAmount.Typical.Moles, 1e-5);
+        Assert.Equal(
+            1.0 / 100.114,
+            Source(GasSourceKind.Soda, ("potassium_bicarbonate", 1), ("cream_of_tartar", 4)).SetAmount.Typical.Moles,
+            1e-5
+        );
 
-    /// <summary>21 CFR 137.180: self-rising flour gives at least 0.5 % of its mass in carbon dioxide: 0.5 g from 100 g, 11.36 mmol.</summary>
+    /// <summary>
+    /// 21 CFR 137.180: self-rising flour gives at least 0.5 % of its mass in carbon dioxide: 0.5 g from 100 g, 11.36 mmol.
+    /// </summary>
     [Fact]
     public void Self_rising_flour_brings_its_own_powder()
     {
@@ -40,7 +49,10 @@ public sealed class MoreLeaveningTests
     [Fact]
     public void A_phosphate_powder_is_ahead_of_a_double_acting_one_on_the_bench_and_not_in_the_end()
     {
-        var (phosphate, doubled) = (Source(GasSourceKind.BakingPowder, ("phosphate_powder", 3)), Source(GasSourceKind.BakingPowder, ("baking_powder", 3)));
+        var (phosphate, doubled) = (
+            Source(GasSourceKind.BakingPowder, ("phosphate_powder", 3)),
+            Source(GasSourceKind.BakingPowder, ("baking_powder", 3))
+        );
 
         Assert.True(phosphate.BenchAmount.Low > doubled.BenchAmount.High);
         Assert.Equal(doubled.SetAmount, phosphate.SetAmount);
@@ -50,14 +62,20 @@ public sealed class MoreLeaveningTests
     [Fact]
     public void Mixed_leavenings_add_up()
     {
-        var mixed = Budget(Doughs.Of("mixed", Leavening.Yeast, ("ap_flour", 100), ("water", 60), ("instant_yeast", 1), ("baking_powder", 2)), 163);
+        var mixed = Budget(
+            Doughs.Of("mixed", Leavening.Yeast, ("ap_flour", 100), ("water", 60), ("instant_yeast", 1), ("baking_powder", 2)),
+            163
+        );
 
         Assert.Equal([GasSourceKind.Air, GasSourceKind.Yeast, GasSourceKind.BakingPowder], mixed.Sources.Select(source => source.Kind));
         // 2 g of powder, 12 % of it at the least, US trade minimum: 0.24 g.
         Assert.Equal(0.24 / 44.009, mixed.Sources[2].SetAmount.Low.Moles, 1e-6);
     }
 
-    /// <summary>By hand, in the Guild's layout: 45 of a starter at 80 % are 25 of flour and 20 of water; with 75 of flour and 48 of water the dough has 68 % of water.</summary>
+    /// <summary>
+    /// By hand, in the Guild's layout: 45 of a starter at 80 % are 25 of flour and 20 of water; with 75 of flour and 48 of water the dough
+    /// has 68 % of water.
+    /// </summary>
     [Fact]
     public void The_flour_of_a_starter_is_inside_the_hundred_per_cent()
     {
@@ -76,11 +94,27 @@ public sealed class MoreLeaveningTests
         Assert.False(Budget(Rye, 100).Held.Holding.IsPredicted);
         var rice = Budget(Doughs.Of("rice", Leavening.Yeast, ("rice_flour", 100), ("water", 90), ("instant_yeast", 1.5)), 100);
         Assert.Equal((true, false), (rice.IsGasPredicted, rice.Held.Holding.IsPredicted));
-        // Muffins of rice alone have been measured (Korean J. Food Preserv. 31 (2024) 256), batters of mixed flours without gluten, with and without gums, in no publication that was found.
-        Assert.False(Budget(Doughs.Of("rice_muffins", Leavening.Chemical, ("rice_flour", 100), ("whole_milk", 80), ("whole_egg", 40), ("baking_powder", 4)), 100).Held.Holding.IsPredicted);
+        // Muffins of rice alone have been measured (Korean J. Food Preserv. 31 (2024) 256), batters of mixed flours without gluten, with
+        // and without gums, in no publication that was found.
+        Assert.False(
+            Budget(
+                Doughs.Of(
+                    "rice_muffins",
+                    Leavening.Chemical,
+                    ("rice_flour", 100),
+                    ("whole_milk", 80),
+                    ("whole_egg", 40),
+                    ("baking_powder", 4)
+                ),
+                100
+            ).Held.Holding.IsPredicted
+        );
     }
 
-    /// <summary>Published specific gravities: 0.80 for layer cakes to 0.90 for pound cakes, 0.50 for a génoise, 0.46 to 0.48 for a sponge (Bake magazine, article 11566; Baking Business, Bakers Dictionary).</summary>
+    /// <summary>
+    /// Published specific gravities: 0.80 for layer cakes to 0.90 for pound cakes, 0.50 for a génoise, 0.46 to 0.48 for a sponge (Bake
+    /// magazine, article 11566; Baking Business, Bakers Dictionary).
+    /// </summary>
     [Theory]
     [InlineData(0.85)]
     [InlineData(0.50)]
@@ -95,12 +129,18 @@ public sealed class MoreLeaveningTests
         Assert.True(air.Low < air.Typical && air.Typical < air.High);
     }
 
-    /// <summary>A foam has nothing but air, and a batter of 0.48 is 2.6 times what it would be without: 1 / 0.48 over some 0.8 mL/g.</summary>
+    /// <summary>
+    /// A foam has nothing but air, and a batter of 0.48 is 2.6 times what it would be without: 1 / 0.48 over some 0.8 mL/g.
+    /// </summary>
     [Fact]
     public void A_foam_rises_by_its_air_and_has_no_hollow()
     {
         var cake = Doughs.Of("sponge", Leavening.Steam, ("cake_flour", 100), ("whole_egg", 160), ("sugar", 100));
-        var settings = GasBudgetSettings.Default with { AirShare = BatterAir.ShareOf(cake, BatterAir.FoamSpecificGravity), Holding = GasHolding.AsWritten(CrumbStructure.Foam, cake) };
+        var settings = GasBudgetSettings.Default with
+        {
+            AirShare = BatterAir.ShareOf(cake, BatterAir.FoamSpecificGravity),
+            Holding = GasHolding.AsWritten(CrumbStructure.Foam, cake),
+        };
         var budget = GasBudget.Of(cake, Mass.FromGrams(100), Baked, Temperature.FromCelsius(24), Pressure.Standard, settings).Value;
 
         Assert.InRange(budget.GasFreeVolume.Millilitres + budget.Held.OnBench.Typical.Millilitres, 100 / 0.55, 100 / 0.45);
@@ -108,11 +148,18 @@ public sealed class MoreLeaveningTests
         Assert.True(budget.Held.Baked.Typical > budget.Held.OnBench.Typical);
     }
 
-    private static BakersFormula Rye => new("rye", "Rye", Leavening.Yeast,
-    [
-        new(IngredientCatalog.Get("rye_flour"), 75), new(IngredientCatalog.Get("water"), 48),
-        new(Pantry.Shipped.Called("Rye sourdough starter, 80 %").Single(), 45), new(IngredientCatalog.Get("salt"), 1.8),
-    ]);
+    private static BakersFormula Rye =>
+        new(
+            "rye",
+            "Rye",
+            Leavening.Yeast,
+            [
+                new(IngredientCatalog.Get("rye_flour"), 75),
+                new(IngredientCatalog.Get("water"), 48),
+                new(Pantry.Shipped.Called("Rye sourdough starter, 80 %").Single(), 45),
+                new(IngredientCatalog.Get("salt"), 1.8),
+            ]
+        );
 
     /// <summary>In 100 g of flour with water and what is said.</summary>
     private static GasSource Source(GasSourceKind kind, params (string Ingredient, double Percent)[] leavening)
@@ -121,5 +168,8 @@ public sealed class MoreLeaveningTests
         return Budget(formula, formula.TotalPercent).Sources.Single(source => source.Kind == kind);
     }
 
-    private static GasBudget Budget(BakersFormula formula, double grams) => GasBudget.Of(formula, Mass.FromGrams(grams), Baked, Temperature.FromCelsius(24), Pressure.Standard, GasBudgetSettings.Default).Value;
+    private static GasBudget Budget(BakersFormula formula, double grams) =>
+        GasBudget
+            .Of(formula, Mass.FromGrams(grams), Baked, Temperature.FromCelsius(24), Pressure.Standard, GasBudgetSettings.Default)
+            .Value;
 }

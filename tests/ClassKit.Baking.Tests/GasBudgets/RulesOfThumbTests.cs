@@ -8,7 +8,9 @@ namespace ClassKit.Baking.Tests.GasBudgets;
 public sealed class RulesOfThumbTests
 {
     /// <summary>A dough with 2 % of instant yeast doubles in one to two hours at room temperature. Common practice, no source.</summary>
-    /// <remarks>The rate of yeast is known as a range only, and its middle is quick: what bakers say lies between the range's two ends.</remarks>
+    /// <remarks>
+    /// The rate of yeast is known as a range only, and its middle is quick: what bakers say lies between the range's two ends.
+    /// </remarks>
     [Theory]
     [InlineData(20)]
     [InlineData(21)]
@@ -23,10 +25,14 @@ public sealed class RulesOfThumbTests
         Assert.True(Doubled(band => band.Low) >= 60);
 
         double Doubled(Func<Band<Volume>, Volume> end) =>
-            budget.Course.First(point => (budget.GasFreeVolume + end(point.Held)) >= (budget.GasFreeVolume + end(budget.Course[0].Held)) * 2).Minute;
+            budget
+                .Course.First(point => (budget.GasFreeVolume + end(point.Held)) >= (budget.GasFreeVolume + end(budget.Course[0].Held)) * 2)
+                .Minute;
     }
 
-    /// <summary>A wet sponge mixed with water near 38 °C (100 °F) foams in about a quarter of an hour. Common practice, no source.</summary>
+    /// <summary>
+    /// A wet sponge mixed with water near 38 °C (100 °F) foams in about a quarter of an hour. Common practice, no source.
+    /// </summary>
     [Fact]
     public void A_warm_wet_sponge_foams_in_a_quarter_of_an_hour()
     {
@@ -37,7 +43,10 @@ public sealed class RulesOfThumbTests
         Assert.True(Gained(budget, 5) < 0.02);
     }
 
-    /// <summary>About 2.8 % of baking powder lifts a yogurt dough at once. Common practice, no source: lifts as a hand feels it, by a tenth and more.</summary>
+    /// <summary>
+    /// About 2.8 % of baking powder lifts a yogurt dough at once. Common practice, no source: lifts as a hand feels it, by a tenth and
+    /// more.
+    /// </summary>
     [Fact]
     public void Baking_powder_lifts_a_yogurt_dough_at_once()
     {
@@ -47,11 +56,21 @@ public sealed class RulesOfThumbTests
         Assert.True(Volume(budget, budget.Course[^1]) > 1.1 * budget.GasFreeVolume.Millilitres);
     }
 
-    private static GasBudget Bench(BakersFormula formula, double celsius, double minutes) => GasBudget.Of(
-        formula, Mass.FromGrams(formula.TotalPercent), [new("Rise", new(minutes, minutes, minutes), Temperature.FromCelsius(celsius), false)], Temperature.FromCelsius(celsius), Pressure.Standard, GasBudgetSettings.Default).Value;
+    private static GasBudget Bench(BakersFormula formula, double celsius, double minutes) =>
+        GasBudget
+            .Of(
+                formula,
+                Mass.FromGrams(formula.TotalPercent),
+                [new("Rise", new(minutes, minutes, minutes), Temperature.FromCelsius(celsius), false)],
+                Temperature.FromCelsius(celsius),
+                Pressure.Standard,
+                GasBudgetSettings.Default
+            )
+            .Value;
 
     private static double Volume(GasBudget budget, GasPoint point) => (budget.GasFreeVolume + point.Held.Typical).Millilitres;
 
     /// <summary>By how much of its volume as mixed it has grown after some minutes.</summary>
-    private static double Gained(GasBudget budget, double minute) => Volume(budget, budget.Course.First(point => point.Minute >= minute)) / Volume(budget, budget.Course[0]) - 1;
+    private static double Gained(GasBudget budget, double minute) =>
+        Volume(budget, budget.Course.First(point => point.Minute >= minute)) / Volume(budget, budget.Course[0]) - 1;
 }

@@ -10,9 +10,19 @@ public sealed class SettingTemperatureTests
     private static readonly Band<Temperature> Lean = GasBudgetSettings.Default.SetTemperature;
 
     private static readonly BakersFormula Cake = Doughs.Of(
-        "butter_cakes", Leavening.Chemical, ("cake_flour", 100), ("sugar", 100), ("unsalted_butter", 50), ("whole_egg", 50), ("whole_milk", 70), ("baking_powder", 4.5));
+        "butter_cakes",
+        Leavening.Chemical,
+        ("cake_flour", 100),
+        ("sugar", 100),
+        ("unsalted_butter", 50),
+        ("whole_egg", 50),
+        ("whole_milk", 70),
+        ("baking_powder", 4.5)
+    );
 
-    /// <summary>H. McGee, On Food and Cooking (2004), from memory: cakes set from 80 °C, those with as much sugar as flour and more near 100 °C.</summary>
+    /// <summary>
+    /// H. McGee, On Food and Cooking (2004), from memory: cakes set from 80 °C, those with as much sugar as flour and more near 100 °C.
+    /// </summary>
     [Fact]
     public void A_cake_with_as_much_sugar_as_flour_sets_between_87_and_100_degrees()
     {
@@ -23,7 +33,14 @@ public sealed class SettingTemperatureTests
     }
 
     [Fact]
-    public void A_lean_dough_sets_where_lean_doughs_do() => Assert.Equal(Lean.Typical.Celsius, SettingTemperature.Of(Doughs.Of("lean", Leavening.Yeast, ("bread_flour", 100), ("water", 65)), Lean, Pressure.Standard).Typical.Celsius, 1e-9);
+    public void A_lean_dough_sets_where_lean_doughs_do() =>
+        Assert.Equal(
+            Lean.Typical.Celsius,
+            SettingTemperature
+                .Of(Doughs.Of("lean", Leavening.Yeast, ("bread_flour", 100), ("water", 65)), Lean, Pressure.Standard)
+                .Typical.Celsius,
+            1e-9
+        );
 
     [Fact]
     public void More_sugar_sets_later_and_never_above_the_boiling_point()
@@ -32,10 +49,16 @@ public sealed class SettingTemperatureTests
         var high = SettingTemperature.Of(Cake, Lean, Pressure.FromPascals(78_500));
         Assert.True(high.High.Celsius < Saturation.BoilingPoint(Pressure.FromPascals(78_500)).Celsius);
         Assert.True(high.Low.Celsius <= high.Typical.Celsius && high.Typical.Celsius <= high.High.Celsius);
-        Assert.True(SettingTemperature.Of(Doughs.Muffins, Lean, Pressure.Standard).Typical.Celsius < SettingTemperature.Of(Cake, Lean, Pressure.Standard).Typical.Celsius);
+        Assert.True(
+            SettingTemperature.Of(Doughs.Muffins, Lean, Pressure.Standard).Typical.Celsius
+                < SettingTemperature.Of(Cake, Lean, Pressure.Standard).Typical.Celsius
+        );
     }
 
-    /// <summary>By hand: at a density of 1.15 g/mL to 1.25 g/mL without gas, a specific gravity of 0.80 to 0.90 is 22 % to 36 % air (“Measuring specific gravity for cakes”, Bake magazine).</summary>
+    /// <summary>
+    /// By hand: at a density of 1.15 g/mL to 1.25 g/mL without gas, a specific gravity of 0.80 to 0.90 is 22 % to 36 % air (“Measuring
+    /// specific gravity for cakes”, Bake magazine).
+    /// </summary>
     [Fact]
     public void A_creamed_batter_is_a_quarter_to_a_third_air()
     {

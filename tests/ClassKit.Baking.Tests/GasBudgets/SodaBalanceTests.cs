@@ -4,7 +4,10 @@ using ClassKit.Baking.Quantities;
 
 namespace ClassKit.Baking.Tests.GasBudgets;
 
-/// <summary>Soda that no acid meets. Lactic acid takes 84.006 / 90.078 = 0.9326 g of soda a gram (IUPAC weights), cream of tartar 0.446 (Smith and Hong-Shum, Food Additives Data Book: 2.24 to 1).</summary>
+/// <summary>
+/// Soda that no acid meets. Lactic acid takes 84.006 / 90.078 = 0.9326 g of soda a gram (IUPAC weights), cream of tartar 0.446 (Smith and
+/// Hong-Shum, Food Additives Data Book: 2.24 to 1).
+/// </summary>
 public sealed class SodaBalanceTests
 {
     /// <summary>95 g of buttermilk of 0.85 % are 0.8075 g of lactic acid, and meet 0.753 g of soda.</summary>
@@ -20,7 +23,11 @@ public sealed class SodaBalanceTests
     }
 
     [Fact]
-    public void Without_acid_all_of_it_is_left() => Assert.Equal((1.5, true), (Of(("water", 60), ("baking_soda", 1.5)).Left.Low.Grams, Of(("water", 60), ("baking_soda", 1.5)).IsTasted));
+    public void Without_acid_all_of_it_is_left() =>
+        Assert.Equal(
+            (1.5, true),
+            (Of(("water", 60), ("baking_soda", 1.5)).Left.Low.Grams, Of(("water", 60), ("baking_soda", 1.5)).IsTasted)
+        );
 
     /// <summary>Powder brings its own acid, and 2.24 g of cream of tartar meet a gram.</summary>
     [Fact]

@@ -8,7 +8,8 @@ namespace ClassKit.Baking.Tests.Household;
 public sealed class HouseholdMeasuresTests
 {
     [Theory]
-    // USDA SR28 household weights: 125 g, 200 g and 244 g to the cup, 50 g to the egg, 4.6 g and 6 g to the teaspoon; packets of dry yeast: 7 g are 2 1/4 tsp
+    // USDA SR28 household weights: 125 g, 200 g and 244 g to the cup, 50 g to the egg, 4.6 g and 6 g to the teaspoon; packets of dry yeast:
+    // 7 g are 2 1/4 tsp
     [InlineData("ap_flour", 218.75, "1 3/4 cups")]
     [InlineData("ap_flour", 93.75, "3/4 cup")]
     [InlineData("ap_flour", 125, "1 cup")]
@@ -49,17 +50,22 @@ public sealed class HouseholdMeasuresTests
     }
 
     [Fact]
-    public void A_pinch_too_small_for_spoons_has_no_measure() => Assert.Null(HouseholdMeasures.For(IngredientCatalog.Get("salt"), Mass.FromGrams(0.3)));
+    public void A_pinch_too_small_for_spoons_has_no_measure() =>
+        Assert.Null(HouseholdMeasures.For(IngredientCatalog.Get("salt"), Mass.FromGrams(0.3)));
 
     [Fact]
-    public void Cups_of_an_ingredient_without_household_weights_are_unknown() => Assert.Null(HouseholdMeasures.For(IngredientCatalog.Get("greek_yogurt"), Mass.FromGrams(100)));
+    public void Cups_of_an_ingredient_without_household_weights_are_unknown() =>
+        Assert.Null(HouseholdMeasures.For(IngredientCatalog.Get("greek_yogurt"), Mass.FromGrams(100)));
 
     [Fact]
     public void Measures_from_a_quarter_cup_up_are_within_a_sixteenth() =>
-        Gen.Select(Gen.Double[0.25, 20], Doughs.AnyOf("ap_flour", "whole_milk", "sugar", "unsalted_butter", "honey", "buttermilk")).Sample((cups, id) =>
-        {
-            var ingredient = IngredientCatalog.Get(id);
-            var measure = HouseholdMeasures.For(ingredient, HouseholdMeasures.OfCups(ingredient, cups)!.Value)!;
-            Assert.True(Math.Abs(measure.Error) <= 0.0625, $"{cups} cups: {measure}");
-        });
+        Gen.Select(Gen.Double[0.25, 20], Doughs.AnyOf("ap_flour", "whole_milk", "sugar", "unsalted_butter", "honey", "buttermilk"))
+            .Sample(
+                (cups, id) =>
+                {
+                    var ingredient = IngredientCatalog.Get(id);
+                    var measure = HouseholdMeasures.For(ingredient, HouseholdMeasures.OfCups(ingredient, cups)!.Value)!;
+                    Assert.True(Math.Abs(measure.Error) <= 0.0625, $"{cups} cups: {measure}");
+                }
+            );
 }

@@ -37,13 +37,17 @@ public sealed class KitchenFractionTests
     [InlineData(0, 4, "0")]
     [InlineData(1.96, 4, "2")]
     [InlineData(0.125, 4, "1/4")]
-    public void Numbers_are_shown_in_lowest_terms(double value, int denominator, string text) => Assert.Equal(text, KitchenFraction.Show(value, denominator));
+    public void Numbers_are_shown_in_lowest_terms(double value, int denominator, string text) =>
+        Assert.Equal(text, KitchenFraction.Show(value, denominator));
 
     [Fact]
     public void What_is_shown_is_read_back() =>
-        Gen.Select(Gen.Int[0, 1000], Doughs.AnyOf(2, 3, 4, 8)).Sample((parts, denominator) =>
-        {
-            Assert.True(KitchenFraction.TryParse(KitchenFraction.Show((double)parts / denominator, denominator), out var read));
-            Assert.Equal((double)parts / denominator, read, 1e-12);
-        });
+        Gen.Select(Gen.Int[0, 1000], Doughs.AnyOf(2, 3, 4, 8))
+            .Sample(
+                (parts, denominator) =>
+                {
+                    Assert.True(KitchenFraction.TryParse(KitchenFraction.Show((double)parts / denominator, denominator), out var read));
+                    Assert.Equal((double)parts / denominator, read, 1e-12);
+                }
+            );
 }

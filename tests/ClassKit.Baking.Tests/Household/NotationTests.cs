@@ -55,15 +55,17 @@ public sealed class NotationTests
     [InlineData(2.25 * 4.92892159375, "2 1/4 tsp")]
     [InlineData(14.78676478125, "1 tbsp")]
     [InlineData(0, "0 tsp")]
-    public void Volumes_are_shown(double millilitres, string text) => Assert.Equal(text, VolumeNotation.Show(Volume.FromMillilitres(millilitres)));
+    public void Volumes_are_shown(double millilitres, string text) =>
+        Assert.Equal(text, VolumeNotation.Show(Volume.FromMillilitres(millilitres)));
 
     [Fact]
     public void Shown_volumes_read_back_close() =>
-        Gen.Double[1, 5000].Sample(millilitres =>
-        {
-            Assert.True(VolumeNotation.TryParse(VolumeNotation.Show(Volume.FromMillilitres(millilitres)), out var back));
-            Assert.Equal(millilitres, back.Millilitres, Math.Max(0.31, millilitres * 0.251));
-        });
+        Gen.Double[1, 5000]
+            .Sample(millilitres =>
+            {
+                Assert.True(VolumeNotation.TryParse(VolumeNotation.Show(Volume.FromMillilitres(millilitres)), out var back));
+                Assert.Equal(millilitres, back.Millilitres, Math.Max(0.31, millilitres * 0.251));
+            });
 
     [Theory]
     [InlineData("390 g", 390)]
@@ -110,7 +112,8 @@ public sealed class NotationTests
     [InlineData(135, "57 °C (135 °F)")]
     [InlineData(165, "74 °C (165 °F)")]
     [InlineData(350, "177 °C (350 °F)")]
-    public void Temperatures_are_shown_in_both(double fahrenheit, string text) => Assert.Equal(text, TemperatureNotation.Show(Temperature.FromFahrenheit(fahrenheit)));
+    public void Temperatures_are_shown_in_both(double fahrenheit, string text) =>
+        Assert.Equal(text, TemperatureNotation.Show(Temperature.FromFahrenheit(fahrenheit)));
 
     [Fact]
     public void An_oven_is_set_to_what_its_dial_shows() => Assert.Equal((190, 375), TemperatureNotation.Dial(Temperature.FromCelsius(190))); // 374 °F by NIST SP 811

@@ -26,7 +26,8 @@ public sealed class PoundsAndOuncesTests
     [InlineData(5.99, "6 oz")]
     [InlineData(15.95, "1 lb")]
     [InlineData(32.0, "2 lb")]
-    public void Ounces_go_to_the_nearest_quarter(double ounces, string text) => Assert.Equal(text, PoundsAndOunces.Show(Mass.FromOunces(ounces)));
+    public void Ounces_go_to_the_nearest_quarter(double ounces, string text) =>
+        Assert.Equal(text, PoundsAndOunces.Show(Mass.FromOunces(ounces)));
 
     [Theory]
     [InlineData("4 lb 5 1/2 oz", 69.5)]

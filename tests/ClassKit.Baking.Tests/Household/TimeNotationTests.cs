@@ -32,20 +32,34 @@ public sealed class TimeNotationTests
     public void Other_texts_are_no_times(string text) => Assert.False(TimeNotation.TryParse(text, out _));
 
     [Fact]
-    public void Times_read_back_as_they_were_written() => Gen.Int[0, 20_000].Sample(minutes =>
-    {
-        Assert.True(TimeNotation.TryParse(TimeNotation.Show(TimeSpan.FromMinutes(minutes)), out var back));
-        Assert.Equal(minutes, back.TotalMinutes, 1e-9);
-    });
+    public void Times_read_back_as_they_were_written() =>
+        Gen.Int[0, 20_000]
+            .Sample(minutes =>
+            {
+                Assert.True(TimeNotation.TryParse(TimeNotation.Show(TimeSpan.FromMinutes(minutes)), out var back));
+                Assert.Equal(minutes, back.TotalMinutes, 1e-9);
+            });
 
     [Fact]
-    public void Masses_read_back_as_they_were_written() => Gen.Double[0.01, 99_999].Sample(grams =>
-    {
-        var text = MassNotation.Show(Mass.FromGrams(grams));
-        Assert.True(MassNotation.TryParse(text, out var back));
-        Assert.Equal(grams, back.Grams, grams switch { < 1 => 0.0005, < 10 => 0.005, < 100 => 0.05, _ => 0.5 } * 1.001);
-        Assert.Equal(text, MassNotation.Show(back));
-    });
+    public void Masses_read_back_as_they_were_written() =>
+        Gen.Double[0.01, 99_999]
+            .Sample(grams =>
+            {
+                var text = MassNotation.Show(Mass.FromGrams(grams));
+                Assert.True(MassNotation.TryParse(text, out var back));
+                Assert.Equal(
+                    grams,
+                    back.Grams,
+                    grams switch
+                    {
+                        < 1 => 0.0005,
+                        < 10 => 0.005,
+                        < 100 => 0.05,
+                        _ => 0.5,
+                    } * 1.001
+                );
+                Assert.Equal(text, MassNotation.Show(back));
+            });
 
     [Theory]
     [InlineData(390, "390 g")]

@@ -52,16 +52,20 @@ public sealed class IngredientCatalogTests
     [InlineData("baking_soda", 4.6)]
     [InlineData("cream_of_tartar", 3.0)]
     [InlineData("sugar", 4.2)]
-    public void A_teaspoon_weighs_what_the_usda_weighed(string id, double grams) => Assert.Equal(grams, IngredientCatalog.Get(id).GramsPerTeaspoon);
+    public void A_teaspoon_weighs_what_the_usda_weighed(string id, double grams) =>
+        Assert.Equal(grams, IngredientCatalog.Get(id).GramsPerTeaspoon);
 
     [Fact]
     public void Ids_are_unique_and_found()
     {
         Assert.Equal(IngredientCatalog.All.Count, IngredientCatalog.All.DistinctBy(ingredient => ingredient.Id).Count());
-        Assert.All(IngredientCatalog.All, ingredient => Assert.True(IngredientCatalog.TryFind(ingredient.Id, out var found) && ReferenceEquals(found, ingredient)));
+        Assert.All(IngredientCatalog.All, ingredient =>
+            Assert.True(IngredientCatalog.TryFind(ingredient.Id, out var found) && ReferenceEquals(found, ingredient))
+        );
         Assert.False(IngredientCatalog.TryFind("sawdust", out _));
     }
 
     [Fact]
-    public void Shares_of_water_are_shares() => Assert.All(IngredientCatalog.All, ingredient => Assert.InRange(ingredient.WaterShare, 0, 1));
+    public void Shares_of_water_are_shares() =>
+        Assert.All(IngredientCatalog.All, ingredient => Assert.InRange(ingredient.WaterShare, 0, 1));
 }

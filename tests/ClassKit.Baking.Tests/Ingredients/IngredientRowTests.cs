@@ -4,12 +4,20 @@ namespace ClassKit.Baking.Tests.Ingredients;
 
 public sealed class IngredientRowTests
 {
-    private static readonly Dictionary<string, string> Sound = new() { ["name"] = "Emmer flour", ["kind"] = "flour", ["water"] = "12,5", ["source"] = "its label", ["allergens"] = "emmer" };
+    private static readonly Dictionary<string, string> Sound = new()
+    {
+        ["name"] = "Emmer flour",
+        ["kind"] = "flour",
+        ["water"] = "12,5",
+        ["source"] = "its label",
+        ["allergens"] = "emmer",
+    };
 
     private static (Ingredient? Ingredient, IReadOnlyList<IngredientFault> Faults) Read(params (string Column, string Text)[] cells)
     {
         var row = new Dictionary<string, string>(Sound);
-        foreach (var (column, text) in cells) row[column] = text;
+        foreach (var (column, text) in cells)
+            row[column] = text;
         return IngredientRow.Read(column => row.GetValueOrDefault(column, ""));
     }
 

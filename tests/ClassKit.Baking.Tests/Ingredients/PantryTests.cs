@@ -13,7 +13,10 @@ public sealed class PantryTests
     public void An_ingredient_is_found_by_id_by_name_and_by_a_name_that_is_its_alone(string text, string? id) =>
         Assert.Equal(id, Pantry.Shipped.Called(text) is [var only] ? only.Id : null);
 
-    /// <summary>Flour of 11.92 % water (USDA SR28, NDB 20081): at 100 % hydration 111.92 g of water in 200 g, at 60 % 71.92 g in 160 g. Hydration is water over flour, as bakers count it.</summary>
+    /// <summary>
+    /// Flour of 11.92 % water (USDA SR28, NDB 20081): at 100 % hydration 111.92 g of water in 200 g, at 60 % 71.92 g in 160 g. Hydration is
+    /// water over flour, as bakers count it.
+    /// </summary>
     [Theory]
     [InlineData("Sourdough starter, 100 %", 0.5596)]
     [InlineData("levain (60 % hydration)", 0.4495)]
@@ -30,7 +33,8 @@ public sealed class PantryTests
     [InlineData("Bread flour sourdough starter, 100 %", "bread_flour")]
     [InlineData("spelt starter, 60 %", "spelt_flour")]
     [InlineData("Levain (125 % hydration)", "ap_flour")]
-    public void A_starter_is_fed_with_the_flour_in_its_name(string name, string flour) => Assert.Equal(flour, Assert.Single(Pantry.Shipped.Called(name)).StarterOf!.Id);
+    public void A_starter_is_fed_with_the_flour_in_its_name(string name, string flour) =>
+        Assert.Equal(flour, Assert.Single(Pantry.Shipped.Called(name)).StarterOf!.Id);
 
     [Theory]
     [InlineData("Butter sourdough starter, 100 %")]
@@ -38,12 +42,23 @@ public sealed class PantryTests
     public void Nothing_but_flour_feeds_a_starter(string name) => Assert.Empty(Pantry.Shipped.Called(name));
 
     [Fact]
-    public void A_starter_of_rye_declares_rye() => Assert.Equal("rye", Assert.Single(Assert.Single(Pantry.Shipped.Called("Rye sourdough starter, 80 %")).Allergens).Name);
+    public void A_starter_of_rye_declares_rye() =>
+        Assert.Equal("rye", Assert.Single(Assert.Single(Pantry.Shipped.Called("Rye sourdough starter, 80 %")).Allergens).Name);
 
     [Fact]
     public void Ones_own_stand_in_the_place_of_those_that_ship_and_behind_them()
     {
-        var own = Pantry.Shipped.With([IngredientCatalog.Get("spelt_flour") with { WaterShare = 0.14 }, IngredientCatalog.Get("salt") with { Id = "smoked_salt", Name = "Smoked salt" }]);
+        var own = Pantry.Shipped.With([
+            IngredientCatalog.Get("spelt_flour") with
+            {
+                WaterShare = 0.14,
+            },
+            IngredientCatalog.Get("salt") with
+            {
+                Id = "smoked_salt",
+                Name = "Smoked salt",
+            },
+        ]);
 
         Assert.Equal(0.14, Assert.Single(own.Called("Spelt flour, whole grain")).WaterShare);
         Assert.Equal("smoked_salt", own.All[^1].Id);

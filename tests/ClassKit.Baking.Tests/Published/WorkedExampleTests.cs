@@ -31,7 +31,14 @@ public sealed class WorkedExampleTests
     [InlineData(5, 1, 20)]
     public void Weights_become_percentages(double flour, double other, double percent)
     {
-        var formula = Percentages.FromWeights("f", "F", Leavening.Chemical, [Of("ap_flour", Mass.FromOunces(flour)), Of("unsalted_butter", Mass.FromOunces(other))]).Value;
+        var formula = Percentages
+            .FromWeights(
+                "f",
+                "F",
+                Leavening.Chemical,
+                [Of("ap_flour", Mass.FromOunces(flour)), Of("unsalted_butter", Mass.FromOunces(other))]
+            )
+            .Value;
         Assert.Equal(percent, formula.Lines[1].Percent, 0.005);
     }
 
@@ -49,20 +56,32 @@ public sealed class WorkedExampleTests
     public void A_forum_quotes_88_F()
     {
         // common practice, no source: dough 78, flour 60, room 70, friction 8 min × 2
-        var liquid = DoughTemperature.LiquidFor(
-            Temperature.FromFahrenheit(78),
-            [new("flour", Temperature.FromFahrenheit(60)), new("room", Temperature.FromFahrenheit(70))],
-            TemperatureDifference.FromFahrenheitDegrees(16)).Value;
+        var liquid = DoughTemperature
+            .LiquidFor(
+                Temperature.FromFahrenheit(78),
+                [new("flour", Temperature.FromFahrenheit(60)), new("room", Temperature.FromFahrenheit(70))],
+                TemperatureDifference.FromFahrenheitDegrees(16)
+            )
+            .Value;
         Assert.Equal(88, liquid.Temperature.Fahrenheit, 1e-9);
     }
 
     [Fact]
     public void Ice_from_the_freezer_takes_up_more_heat()
     {
-        // forum.arduino.cc, topic 522736: 30 L from 25 °C to 20 °C with ice of -18 °C on top: 628 050 J over (37.944 + 334 + 83.74) J/g = 1378 g. There L/c is 334/4.187 = 79.8.
-        var added = Ice.For(Mass.FromKilograms(30), Temperature.FromCelsius(25), Temperature.FromCelsius(20), IceModel.Added, Temperature.FromCelsius(-18)).Value;
+        // forum.arduino.cc, topic 522736: 30 L from 25 °C to 20 °C with ice of -18 °C on top: 628 050 J over (37.944 + 334 + 83.74) J/g =
+        // 1378 g. There L/c is 334/4.187 = 79.8.
+        var added = Ice.For(
+            Mass.FromKilograms(30),
+            Temperature.FromCelsius(25),
+            Temperature.FromCelsius(20),
+            IceModel.Added,
+            Temperature.FromCelsius(-18)
+        ).Value;
         Assert.Equal(1378.26, added.Ice.Grams, 4.0);
-        Assert.True(added.Ice < Ice.For(Mass.FromKilograms(30), Temperature.FromCelsius(25), Temperature.FromCelsius(20), IceModel.Added).Value.Ice);
+        Assert.True(
+            added.Ice < Ice.For(Mass.FromKilograms(30), Temperature.FromCelsius(25), Temperature.FromCelsius(20), IceModel.Added).Value.Ice
+        );
     }
 
     [Theory]
@@ -74,7 +93,11 @@ public sealed class WorkedExampleTests
 
     [Fact]
     public void The_usdas_yeasts_have_a_third_of_each_others_solids() =>
-        Assert.Equal(0.3266, (1 - IngredientCatalog.Get("fresh_yeast").WaterShare) / (1 - IngredientCatalog.Get("active_dry_yeast").WaterShare), 0.00005); // USDA SR26: 69.0 and 5.08 % water
+        Assert.Equal(
+            0.3266,
+            (1 - IngredientCatalog.Get("fresh_yeast").WaterShare) / (1 - IngredientCatalog.Get("active_dry_yeast").WaterShare),
+            0.00005
+        ); // USDA SR26: 69.0 and 5.08 % water
 
     [Theory]
     // bakers' rule, common practice, no source: 2 h at 80 °F, 1 h at 97 °F, 4 h at 63 °F; a doubling for every 17 °F
@@ -82,8 +105,19 @@ public sealed class WorkedExampleTests
     [InlineData(63, 240)]
     public void Seventeen_degrees_fahrenheit_halve_the_time(double fahrenheit, double minutes)
     {
-        var model = YeastGasModel.Default with { GrowthPerDegree = new(YeastGasModel.Default.GrowthPerDegree.Low, YeastGasModel.Default.GrowthPerDegree.Low, YeastGasModel.Default.GrowthPerDegree.Low) };
-        Assert.Equal(minutes, EquivalentSchedule.Minutes(120, Temperature.FromFahrenheit(80), Temperature.FromFahrenheit(fahrenheit), 1, model).Value.Typical, minutes * 0.01); // 97 °F is just above the optimum
+        var model = YeastGasModel.Default with
+        {
+            GrowthPerDegree = new(
+                YeastGasModel.Default.GrowthPerDegree.Low,
+                YeastGasModel.Default.GrowthPerDegree.Low,
+                YeastGasModel.Default.GrowthPerDegree.Low
+            ),
+        };
+        Assert.Equal(
+            minutes,
+            EquivalentSchedule.Minutes(120, Temperature.FromFahrenheit(80), Temperature.FromFahrenheit(fahrenheit), 1, model).Value.Typical,
+            minutes * 0.01
+        ); // 97 °F is just above the optimum
     }
 
     [Theory]
@@ -116,7 +150,8 @@ public sealed class WorkedExampleTests
     [InlineData(2, MolarMass.FumaricAcid, 144.7)]
     [InlineData(1, MolarMass.AceticAcid, 139.9)]
     [InlineData(3, MolarMass.SodiumAluminiumSulphate, 104.1)]
-    public void Organic_acids(double hydrogens, double molarMass, double value) => Assert.Equal(value, LeaveningAcid.Stoichiometric(hydrogens, molarMass), 0.06);
+    public void Organic_acids(double hydrogens, double molarMass, double value) =>
+        Assert.Equal(value, LeaveningAcid.Stoichiometric(hydrogens, molarMass), 0.06);
 
     [Theory]
     // IUPAC atomic weights, summed by hand
@@ -140,7 +175,11 @@ public sealed class WorkedExampleTests
     public void Carbonates(string id, double byAcid, double byHeat, double ammonia)
     {
         var carbonate = Carbonate.All.Single(carbonate => carbonate.Id == id);
-        Assert.Equal([byAcid, byHeat, ammonia], [carbonate.CarbonDioxideByAcid, carbonate.CarbonDioxideByHeat, carbonate.AmmoniaByHeat], (expected, actual) => Math.Abs(expected - actual) < 0.00006);
+        Assert.Equal(
+            [byAcid, byHeat, ammonia],
+            [carbonate.CarbonDioxideByAcid, carbonate.CarbonDioxideByHeat, carbonate.AmmoniaByHeat],
+            (expected, actual) => Math.Abs(expected - actual) < 0.00006
+        );
     }
 
     [Fact]
@@ -157,14 +196,26 @@ public sealed class WorkedExampleTests
         // drak.biz/guide/carbon-dioxide/data: standard density 1.977 kg/m³, molar volume 22.263 m³/kmol against the ideal 22.414
         var ideal = CarbonDioxide.DryVolume(Mass.FromGrams(1.977), Temperature.FromCelsius(0), Pressure.Standard).Value;
         Assert.Equal(1, ideal.Litres, 0.0075);
-        Assert.Equal(22.414, CarbonDioxide.DryVolume(Mass.FromGrams(MolarMass.CarbonDioxide), Temperature.FromCelsius(0), Pressure.Standard).Value.Litres, 0.0005);
+        Assert.Equal(
+            22.414,
+            CarbonDioxide.DryVolume(Mass.FromGrams(MolarMass.CarbonDioxide), Temperature.FromCelsius(0), Pressure.Standard).Value.Litres,
+            0.0005
+        );
     }
 
     [Fact]
     public void The_law_asks_for_gas()
     {
         // 21 CFR 137.180; Food and Drug Regulations C.R.C. c. 870, B.03.002; Sosland Publishing, Bakers Dictionary, "Baking powder"
-        Assert.Equal([0.005, 0.045, 0.10, 0.12], [SelfRisingFlour.MinimumCarbonDioxideShare, SelfRisingFlour.MaximumLeaveningPerFlour, BakingPowder.CanadianMinimumShare, BakingPowder.UnitedStatesMinimumShare]);
+        Assert.Equal(
+            [0.005, 0.045, 0.10, 0.12],
+            [
+                SelfRisingFlour.MinimumCarbonDioxideShare,
+                SelfRisingFlour.MaximumLeaveningPerFlour,
+                BakingPowder.CanadianMinimumShare,
+                BakingPowder.UnitedStatesMinimumShare,
+            ]
+        );
     }
 
     [Theory]
@@ -183,7 +234,8 @@ public sealed class WorkedExampleTests
     }
 
     [Theory]
-    // US Standard Atmosphere (NASA 1976), in two reprints, of which one calls its feet geopotential; they are not, psia; 1 psi = 6894.757 Pa (NIST SP 811)
+    // US Standard Atmosphere (NASA 1976), in two reprints, of which one calls its feet geopotential; they are not, psia; 1 psi = 6894.757
+    // Pa (NIST SP 811)
     [InlineData(1000, 14.175, 0.005)]
     [InlineData(2000, 13.664, 0.005)]
     [InlineData(3000, 13.173, 0.005)]
@@ -213,12 +265,14 @@ public sealed class WorkedExampleTests
     [InlineData("salted_butter", 15.87)]
     [InlineData("salt", 0.2)]
     [InlineData("sugar", 0.02)]
-    public void Water_in_what_else_the_usda_lists(string id, double percent) => Assert.Equal(percent, IngredientCatalog.Get(id).WaterShare * 100, 1e-9);
+    public void Water_in_what_else_the_usda_lists(string id, double percent) =>
+        Assert.Equal(percent, IngredientCatalog.Get(id).WaterShare * 100, 1e-9);
 
     [Fact]
     public void Household_weights_need_not_add_up()
     {
-        // USDA SR28: salt 6.0 g/tsp, but 292 g/cup and not 48 × 6. Its yeast (7.2 g a packet, 9.0 g for the 2 1/4 tsp in it) is too far off for a card: 7 g, as packets say
+        // USDA SR28: salt 6.0 g/tsp, but 292 g/cup and not 48 × 6. Its yeast (7.2 g a packet, 9.0 g for the 2 1/4 tsp in it) is too far off
+        // for a card: 7 g, as packets say
         var yeast = IngredientCatalog.Get("active_dry_yeast");
         Assert.Equal(7, yeast.Piece!.Grams);
         Assert.Equal(7.0, HouseholdMeasures.OfTeaspoons(yeast, 2.25)!.Value.Grams, 1e-9);
@@ -257,7 +311,8 @@ public sealed class WorkedExampleTests
         Assert.Equal(pounds, Math.Round(Mass.FromOunces(ounces).Pounds, 2, MidpointRounding.AwayFromZero), 1e-9);
 
     [Theory]
-    // Armed Forces Recipe Service, A-1: 348 portions of 100; 102 lb on hand of 30 lb; college slides on costing, author and year not known: 18 of 8; college slides on yields, author and year not known: 156 of 85 oz
+    // Armed Forces Recipe Service, A-1: 348 portions of 100; 102 lb on hand of 30 lb; college slides on costing, author and year not known:
+    // 18 of 8; college slides on yields, author and year not known: 156 of 85 oz
     [InlineData(100, 348, 3.48)]
     [InlineData(30, 102, 3.40)]
     [InlineData(8, 18, 2.25)]
@@ -266,7 +321,8 @@ public sealed class WorkedExampleTests
         Assert.Equal(factor, PortionFactor.Of(portions, Mass.FromPounds(1), wanted, Mass.FromPounds(1)).Value, 0.0005);
 
     [Theory]
-    // BC Cook Articulation Committee, "Yield Testing", example 12: salmon 7.75 kg with 2.75 kg of waste, tuna 750 with 300 drained (waste from memory); college slides on yields, author and year not known: 22 of 24
+    // BC Cook Articulation Committee, "Yield Testing", example 12: salmon 7.75 kg with 2.75 kg of waste, tuna 750 with 300 drained (waste
+    // from memory); college slides on yields, author and year not known: 22 of 24
     [InlineData(7.75, 5.00, 64.5)]
     [InlineData(0.750, 0.450, 60)]
     [InlineData(24, 22, 91.7)]
@@ -274,18 +330,27 @@ public sealed class WorkedExampleTests
         Assert.Equal(percent, YieldTest.Of(Mass.FromKilograms(bought), Mass.FromKilograms(used)).Value.Share * 100, 0.05);
 
     [Theory]
-    // college slides on yields, author and year not known: 3 lb at .917 need 3.27 lb; college slides on costing, author and year not known: 10 lb at 75 % need 13.33 lb
+    // college slides on yields, author and year not known: 3 lb at .917 need 3.27 lb; college slides on costing, author and year not known:
+    // 10 lb at 75 % need 13.33 lb
     [InlineData(91.7, 3, 3.27)]
     [InlineData(75, 10, 13.33)]
     public void What_to_buy(double yield, double pounds, double buy) =>
-        Assert.Equal(buy, YieldTest.Of(Mass.FromGrams(100), Mass.FromGrams(yield)).Value.ToBuy(Mass.FromPounds(pounds)).Value.Pounds, 0.005);
+        Assert.Equal(
+            buy,
+            YieldTest.Of(Mass.FromGrams(100), Mass.FromGrams(yield)).Value.ToBuy(Mass.FromPounds(pounds)).Value.Pounds,
+            0.005
+        );
 
     [Theory]
-    // college slides on costing, author and year not known: 15 lb of mangoes for 25.00, a 45-kg sack for 20.00 (per kg); college slides on recipe costing, author and year not known: 20 lb of flour for 10.50
+    // college slides on costing, author and year not known: 15 lb of mangoes for 25.00, a 45-kg sack for 20.00 (per kg); college slides on
+    // recipe costing, author and year not known: 20 lb of flour for 10.50
     [InlineData(15, 25.00, 1.67)]
     [InlineData(20, 10.50, 0.53)]
     public void Price_of_a_pound(double pounds, double price, double perPound) =>
-        Assert.Equal((decimal)perPound, new PurchaseUnit("case", Mass.FromPounds(pounds), new((decimal)price)).CostOf(Mass.FromPounds(1)).Value.Rounded.Amount);
+        Assert.Equal(
+            (decimal)perPound,
+            new PurchaseUnit("case", Mass.FromPounds(pounds), new((decimal)price)).CostOf(Mass.FromPounds(1)).Value.Rounded.Amount
+        );
 
     [Fact]
     public void Apples_at_75_percent_cost_7_47_where_the_course_carries_a_rounded_factor()

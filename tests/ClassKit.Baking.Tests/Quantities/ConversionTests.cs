@@ -15,7 +15,8 @@ public sealed class ConversionTests
 
     [Theory]
     [InlineData(1, 14.78676478125)]
-    public void A_tablespoon(double tablespoons, double millilitres) => Assert.Equal(millilitres, Volume.FromTablespoons(tablespoons).Millilitres, 1e-12);
+    public void A_tablespoon(double tablespoons, double millilitres) =>
+        Assert.Equal(millilitres, Volume.FromTablespoons(tablespoons).Millilitres, 1e-12);
 
     [Fact]
     public void A_teaspoon() => Assert.Equal(4.92892159375, Volume.FromTeaspoons(1).Millilitres, 1e-12);
@@ -25,14 +26,22 @@ public sealed class ConversionTests
     {
         // OpenFormula's CONVERT(1;"cup";"tsp") = 48 as well
         var cup = Volume.FromCups(1);
-        Assert.Equal([48, 16, 8], [Math.Round(cup.Teaspoons, 9, MidpointRounding.ToEven), Math.Round(cup.Tablespoons, 9, MidpointRounding.ToEven), Math.Round(cup.FluidOunces, 9, MidpointRounding.ToEven)]);
+        Assert.Equal(
+            [48, 16, 8],
+            [
+                Math.Round(cup.Teaspoons, 9, MidpointRounding.ToEven),
+                Math.Round(cup.Tablespoons, 9, MidpointRounding.ToEven),
+                Math.Round(cup.FluidOunces, 9, MidpointRounding.ToEven),
+            ]
+        );
     }
 
     [Theory]
     [InlineData(350, 176.6667)]
     [InlineData(-40, -40)]
     [InlineData(212, 100)]
-    public void Fahrenheit_to_celsius(double fahrenheit, double celsius) => Assert.Equal(celsius, Temperature.FromFahrenheit(fahrenheit).Celsius, 0.00005);
+    public void Fahrenheit_to_celsius(double fahrenheit, double celsius) =>
+        Assert.Equal(celsius, Temperature.FromFahrenheit(fahrenheit).Celsius, 0.00005);
 
     [Fact]
     public void A_hundred_and_eighty_celsius_is_356_fahrenheit() => Assert.Equal(356, Temperature.FromCelsius(180).Fahrenheit, 1e-9);
@@ -46,20 +55,21 @@ public sealed class ConversionTests
 
     [Fact]
     public void Conversions_come_back_to_a_part_in_a_million_million() =>
-        Gen.Double[1e-3, 1e6].Sample(value =>
-        {
-            var tolerance = value * 1e-12;
-            Assert.Equal(value, Mass.FromPounds(value).Pounds, tolerance);
-            Assert.Equal(value, Mass.FromOunces(value).Ounces, tolerance);
-            Assert.Equal(value, Mass.FromKilograms(value).Kilograms, tolerance);
-            Assert.Equal(value, Volume.FromCups(value).Cups, tolerance);
-            Assert.Equal(value, Volume.FromTablespoons(value).Tablespoons, tolerance);
-            Assert.Equal(value, Volume.FromTeaspoons(value).Teaspoons, tolerance);
-            Assert.Equal(value, TemperatureDifference.FromFahrenheitDegrees(value).FahrenheitDegrees, tolerance);
-            Assert.Equal(value, Energy.FromBtu(value).Btu, tolerance);
-            Assert.Equal(value, AmountOfSubstance.FromMoles(value).Millimoles / 1000, tolerance);
-            Assert.Equal(value, Pressure.FromMegapascals(value).Megapascals, tolerance);
-        });
+        Gen.Double[1e-3, 1e6]
+            .Sample(value =>
+            {
+                var tolerance = value * 1e-12;
+                Assert.Equal(value, Mass.FromPounds(value).Pounds, tolerance);
+                Assert.Equal(value, Mass.FromOunces(value).Ounces, tolerance);
+                Assert.Equal(value, Mass.FromKilograms(value).Kilograms, tolerance);
+                Assert.Equal(value, Volume.FromCups(value).Cups, tolerance);
+                Assert.Equal(value, Volume.FromTablespoons(value).Tablespoons, tolerance);
+                Assert.Equal(value, Volume.FromTeaspoons(value).Teaspoons, tolerance);
+                Assert.Equal(value, TemperatureDifference.FromFahrenheitDegrees(value).FahrenheitDegrees, tolerance);
+                Assert.Equal(value, Energy.FromBtu(value).Btu, tolerance);
+                Assert.Equal(value, AmountOfSubstance.FromMoles(value).Millimoles / 1000, tolerance);
+                Assert.Equal(value, Pressure.FromMegapascals(value).Megapascals, tolerance);
+            });
 
     [Theory]
     [InlineData(double.NaN)]

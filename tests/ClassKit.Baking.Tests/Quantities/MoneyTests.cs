@@ -11,5 +11,6 @@ public sealed class MoneyTests
     [InlineData(1.005, 1.01)]
     [InlineData(2.675, 2.68)]
     [InlineData(-1.005, -1.01)]
-    public void Half_a_cent_goes_away_from_zero(double amount, double rounded) => Assert.Equal((decimal)rounded, new Money((decimal)amount).Rounded.Amount); // by hand
+    public void Half_a_cent_goes_away_from_zero(double amount, double rounded) =>
+        Assert.Equal((decimal)rounded, new Money((decimal)amount).Rounded.Amount); // by hand
 }

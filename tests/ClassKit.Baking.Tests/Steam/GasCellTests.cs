@@ -44,19 +44,31 @@ public sealed class GasCellTests
 
     [Fact]
     public void Cooling_undoes_expanding() =>
-        Gen.Select(Gen.Double[0, 95], Gen.Double[0, 95]).Sample((from, to) =>
-        {
-            var there = GasCell.Expansion(Temperature.FromCelsius(from), Temperature.FromCelsius(to), Pressure.Standard).Value;
-            var back = GasCell.Expansion(Temperature.FromCelsius(to), Temperature.FromCelsius(from), Pressure.Standard).Value;
-            Assert.Equal(1, there * back, 1e-12);
-        });
+        Gen.Select(Gen.Double[0, 95], Gen.Double[0, 95])
+            .Sample(
+                (from, to) =>
+                {
+                    var there = GasCell.Expansion(Temperature.FromCelsius(from), Temperature.FromCelsius(to), Pressure.Standard).Value;
+                    var back = GasCell.Expansion(Temperature.FromCelsius(to), Temperature.FromCelsius(from), Pressure.Standard).Value;
+                    Assert.Equal(1, there * back, 1e-12);
+                }
+            );
 
     [Fact]
     public void A_bubble_grows_by_as_much_as_its_volumes_differ() =>
-        Gen.Select(Gen.Double[0, 90], Gen.Double[0, 90], Gen.Double[1e-4, 1]).Sample((from, to, moles) =>
-        {
-            var before = GasCell.VolumeOf(AmountOfSubstance.FromMoles(moles), Temperature.FromCelsius(from), Pressure.Standard).Value;
-            var after = GasCell.VolumeOf(AmountOfSubstance.FromMoles(moles), Temperature.FromCelsius(to), Pressure.Standard).Value;
-            Assert.Equal(GasCell.Expansion(Temperature.FromCelsius(from), Temperature.FromCelsius(to), Pressure.Standard).Value, after / before, 1e-9);
-        });
+        Gen.Select(Gen.Double[0, 90], Gen.Double[0, 90], Gen.Double[1e-4, 1])
+            .Sample(
+                (from, to, moles) =>
+                {
+                    var before = GasCell
+                        .VolumeOf(AmountOfSubstance.FromMoles(moles), Temperature.FromCelsius(from), Pressure.Standard)
+                        .Value;
+                    var after = GasCell.VolumeOf(AmountOfSubstance.FromMoles(moles), Temperature.FromCelsius(to), Pressure.Standard).Value;
+                    Assert.Equal(
+                        GasCell.Expansion(Temperature.FromCelsius(from), Temperature.FromCelsius(to), Pressure.Standard).Value,
+                        after / before,
+                        1e-9
+                    );
+                }
+            );
 }

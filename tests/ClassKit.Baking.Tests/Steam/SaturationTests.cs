@@ -43,11 +43,12 @@ public sealed class SaturationTests
 
     [Fact]
     public void The_two_directions_of_the_line_agree() =>
-        Gen.Double[0.01, 370].Sample(celsius =>
-        {
-            var there = Saturation.PressureAt(Temperature.FromCelsius(celsius));
-            Assert.Equal(celsius, Saturation.BoilingPoint(there).Celsius, 1e-6);
-        });
+        Gen.Double[0.01, 370]
+            .Sample(celsius =>
+            {
+                var there = Saturation.PressureAt(Temperature.FromCelsius(celsius));
+                Assert.Equal(celsius, Saturation.BoilingPoint(there).Celsius, 1e-6);
+            });
 
     [Fact]
     public void Off_the_line_there_is_no_answer()
@@ -58,21 +59,25 @@ public sealed class SaturationTests
     }
 
     [Fact]
-    public void Another_equation_for_the_same_line_agrees_to_a_hundredth_of_a_percent() => Gen.Double[1, 350].Sample(celsius =>
-    {
-        // W. Wagner, A. Pruss, IAPWS SR1-86(1992), equation 1: coefficients from memory
-        double[] a = [-7.85951783, 1.84408259, -11.7866497, 22.6807411, -15.9618719, 1.80122502];
-        double[] powers = [1, 1.5, 3, 3.5, 4, 7.5];
-        var kelvin = celsius + 273.15;
-        var far = 1 - kelvin / 647.096;
-        var megapascals = 22.064 * Math.Exp(647.096 / kelvin * a.Zip(powers, (factor, power) => factor * Math.Pow(far, power)).Sum());
-        Assert.Equal(megapascals, Saturation.PressureAt(Temperature.FromCelsius(celsius)).Megapascals, megapascals * 2e-4);
-    });
+    public void Another_equation_for_the_same_line_agrees_to_a_hundredth_of_a_percent() =>
+        Gen.Double[1, 350]
+            .Sample(celsius =>
+            {
+                // W. Wagner, A. Pruss, IAPWS SR1-86(1992), equation 1: coefficients from memory
+                double[] a = [-7.85951783, 1.84408259, -11.7866497, 22.6807411, -15.9618719, 1.80122502];
+                double[] powers = [1, 1.5, 3, 3.5, 4, 7.5];
+                var kelvin = celsius + 273.15;
+                var far = 1 - kelvin / 647.096;
+                var megapascals =
+                    22.064 * Math.Exp(647.096 / kelvin * a.Zip(powers, (factor, power) => factor * Math.Pow(far, power)).Sum());
+                Assert.Equal(megapascals, Saturation.PressureAt(Temperature.FromCelsius(celsius)).Megapascals, megapascals * 2e-4);
+            });
 
     [Theory]
     // Table of Colorado State University Extension and USDA, °F over feet
     [InlineData(2000, 208.4)]
     [InlineData(5000, 203.0)]
     [InlineData(10_000, 194.0)]
-    public void A_kitchen_knows_where_its_water_boils(double feet, double fahrenheit) => Assert.Equal(fahrenheit, BoilingWater.At(feet * 0.3048).Value.Fahrenheit, 0.4);
+    public void A_kitchen_knows_where_its_water_boils(double feet, double fahrenheit) =>
+        Assert.Equal(fahrenheit, BoilingWater.At(feet * 0.3048).Value.Fahrenheit, 0.4);
 }

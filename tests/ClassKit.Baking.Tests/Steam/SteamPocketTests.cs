@@ -22,10 +22,13 @@ public sealed class SteamPocketTests
 
     [Fact]
     public void Filling_a_hollow_with_the_steam_of_its_water_fits() =>
-        Gen.Select(Gen.Double[0.001, 10], Gen.Double[0, 4000]).Sample((litres, metres) =>
-        {
-            var pressure = StandardAtmosphere.PressureAt(metres).Value;
-            var water = SteamPocket.WaterToFill(Volume.FromLitres(litres), pressure).Value;
-            Assert.Equal(litres, SteamPocket.SteamFrom(water, pressure).Value.Litres, litres * 1e-12);
-        });
+        Gen.Select(Gen.Double[0.001, 10], Gen.Double[0, 4000])
+            .Sample(
+                (litres, metres) =>
+                {
+                    var pressure = StandardAtmosphere.PressureAt(metres).Value;
+                    var water = SteamPocket.WaterToFill(Volume.FromLitres(litres), pressure).Value;
+                    Assert.Equal(litres, SteamPocket.SteamFrom(water, pressure).Value.Litres, litres * 1e-12);
+                }
+            );
 }

@@ -11,5 +11,9 @@ public sealed class SteamRegionTests
     [InlineData(0.0035, 700, 0.923015898e2)]
     [InlineData(30, 700, 0.542946619e-2)]
     public void Specific_volume_is_that_of_table_15(double megapascals, double kelvin, double cubicMetresPerKilogram) =>
-        Assert.Equal(cubicMetresPerKilogram, SteamRegion.SpecificVolume(Pressure.FromMegapascals(megapascals), Temperature.FromKelvin(kelvin)), cubicMetresPerKilogram * 1e-8);
+        Assert.Equal(
+            cubicMetresPerKilogram,
+            SteamRegion.SpecificVolume(Pressure.FromMegapascals(megapascals), Temperature.FromKelvin(kelvin)),
+            cubicMetresPerKilogram * 1e-8
+        );
 }

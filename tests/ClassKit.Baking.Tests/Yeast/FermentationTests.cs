@@ -21,12 +21,24 @@ public sealed class FermentationTests
 
     [Fact]
     public void A_tenth_of_a_mole_of_glucose_gives_nearly_five_litres() =>
-        Assert.Equal(4.975, CarbonDioxide.DryVolume(Mass.FromGrams(18.0156 * Fermentation.CarbonDioxidePerHexose), Temperature.FromCelsius(30), Pressure.Standard).Value.Litres, 0.005);
+        Assert.Equal(
+            4.975,
+            CarbonDioxide
+                .DryVolume(Mass.FromGrams(18.0156 * Fermentation.CarbonDioxidePerHexose), Temperature.FromCelsius(30), Pressure.Standard)
+                .Value.Litres,
+            0.005
+        );
 
     [Theory]
     [InlineData(0, 248.8)]
     [InlineData(25, 271.6)]
     [InlineData(30, 276.2)]
     public void A_gram_of_glucose_makes_a_quarter_litre_of_gas(double celsius, double millilitres) =>
-        Assert.Equal(millilitres, CarbonDioxide.DryVolume(Mass.FromGrams(Fermentation.CarbonDioxidePerHexose), Temperature.FromCelsius(celsius), Pressure.Standard).Value.Millilitres, 0.1);
+        Assert.Equal(
+            millilitres,
+            CarbonDioxide
+                .DryVolume(Mass.FromGrams(Fermentation.CarbonDioxidePerHexose), Temperature.FromCelsius(celsius), Pressure.Standard)
+                .Value.Millilitres,
+            0.1
+        );
 }

@@ -14,12 +14,18 @@ public sealed class ProofTimeTests
     [Fact]
     public void Doubling_takes_the_gas_of_one_dough_volume()
     {
-        // Identity: gas at the rate found, over the time found less the lag and without what the water keeps, fills one more gas-free volume
+        // Identity: gas at the rate found, over the time found less the lag and without what the water keeps, fills one more gas-free
+        // volume
         var minutes = ProofTime.Minutes(Doughs.Buns, Proof, 2, Pressure.Standard, 1, YeastGasModel.Default).Value;
         var yeast = Mass.FromGrams(100 * 1.5 * 0.95 / Doughs.Buns.TotalPercent);
-        var moles = YeastGasModel.Default.MolesPerMinute(yeast, Proof, 6 * 0.9998).Typical * (minutes.Typical - YeastGasModel.Default.LagMinutes);
+        var moles =
+            YeastGasModel.Default.MolesPerMinute(yeast, Proof, 6 * 0.9998).Typical * (minutes.Typical - YeastGasModel.Default.LagMinutes);
         var inBubbles = moles - DissolvedCarbonDioxide.In(DoughWater.In(Doughs.Buns, Mass.FromGrams(100)), Proof, Pressure.Standard).Moles;
-        Assert.Equal(DoughVolume.GasFree(Doughs.Buns, Mass.FromGrams(100)).Litres, GasCell.VolumeOf(AmountOfSubstance.FromMoles(inBubbles), Proof, Pressure.Standard).Value.Litres, 1e-9);
+        Assert.Equal(
+            DoughVolume.GasFree(Doughs.Buns, Mass.FromGrams(100)).Litres,
+            GasCell.VolumeOf(AmountOfSubstance.FromMoles(inBubbles), Proof, Pressure.Standard).Value.Litres,
+            1e-9
+        );
         Assert.True(minutes.Low < minutes.Typical && minutes.Typical < minutes.High);
     }
 
@@ -35,7 +41,8 @@ public sealed class ProofTimeTests
     public void Higher_up_dough_rises_sooner() =>
         Assert.True(
             ProofTime.Minutes(Doughs.Buns, Proof, 2, StandardAtmosphere.PressureAt(2000).Value, 1, YeastGasModel.Default).Value.Typical
-            < ProofTime.Minutes(Doughs.Buns, Proof, 2, Pressure.Standard, 1, YeastGasModel.Default).Value.Typical);
+                < ProofTime.Minutes(Doughs.Buns, Proof, 2, Pressure.Standard, 1, YeastGasModel.Default).Value.Typical
+        );
 
     [Fact]
     public void What_cannot_rise_is_explained()

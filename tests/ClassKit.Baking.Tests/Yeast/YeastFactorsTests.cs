@@ -26,7 +26,11 @@ public sealed class YeastFactorsTests
     public void The_older_packet_of_a_quarter_ounce_was_two_thirds_of_an_ounce_of_cake()
     {
         // Common practice, no source
-        Assert.Equal(2 / 3.0, YeastFactors.OlderPackets.Convert(Mass.FromOunces(0.25), YeastKind.ActiveDry, YeastKind.Fresh).Value.Ounces, 1e-12);
+        Assert.Equal(
+            2 / 3.0,
+            YeastFactors.OlderPackets.Convert(Mass.FromOunces(0.25), YeastKind.ActiveDry, YeastKind.Fresh).Value.Ounces,
+            1e-12
+        );
     }
 
     [Fact]
@@ -35,6 +39,13 @@ public sealed class YeastFactorsTests
 
     [Fact]
     public void Converting_there_and_back_changes_nothing() =>
-        Gen.Select(Gen.Double[0.1, 1000], Doughs.AnyOf([.. YeastFactors.All]), Gen.Enum<YeastKind>(), Gen.Enum<YeastKind>()).Sample((grams, factors, from, to) =>
-            Assert.Equal(grams, factors.Convert(factors.Convert(Mass.FromGrams(grams), from, to).Value, to, from).Value.Grams, grams * 1e-12));
+        Gen.Select(Gen.Double[0.1, 1000], Doughs.AnyOf([.. YeastFactors.All]), Gen.Enum<YeastKind>(), Gen.Enum<YeastKind>())
+            .Sample(
+                (grams, factors, from, to) =>
+                    Assert.Equal(
+                        grams,
+                        factors.Convert(factors.Convert(Mass.FromGrams(grams), from, to).Value, to, from).Value.Grams,
+                        grams * 1e-12
+                    )
+            );
 }

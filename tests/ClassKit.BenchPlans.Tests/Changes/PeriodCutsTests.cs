@@ -26,7 +26,10 @@ public sealed class PeriodCutsTests
     [Fact]
     public void Two_breads_begun_before_are_one_change_and_the_rest_fits()
     {
-        var bench = Bakery.Simple(Bakery.Buns, 60, ovens: 2) with { Breads = [Bakery.Buns, Bakery.Buns with { Id = "rolls", Name = "Rolls" }] };
+        var bench = Bakery.Simple(Bakery.Buns, 60, ovens: 2) with
+        {
+            Breads = [Bakery.Buns, Bakery.Buns with { Id = "rolls", Name = "Rolls" }],
+        };
         var change = Assert.IsType<SeveralChanges>(Least(bench));
         Assert.Equal([new DoAhead(0, 2), new DoAhead(1, 2)], change.Changes);
         Assert.NotNull(Solver.Solve(new(change.Apply(bench), PlanGoal.Any, 1, 1)).Plan);
@@ -39,12 +42,18 @@ public sealed class PeriodCutsTests
         Assert.Equal((3, "Fill"), (after.StepsDoneBefore, after.Steps[0].Name));
     }
 
-    /// <summary>Two teams bake two breads of 35 min in 50 min: four loads, and three ovens with one place each. One bread can only be shown.</summary>
+    /// <summary>
+    /// Two teams bake two breads of 35 min in 50 min: four loads, and three ovens with one place each. One bread can only be shown.
+    /// </summary>
     [Fact]
     public void Where_nothing_keeps_one_bread_is_left_to_the_instructor()
     {
         var cake = new BenchBread("cake", "Cake", [Bakery.Hands("Mix", 5, 5), Bakery.Baked("Bake", 30, 30, 180)]);
-        var bench = Bakery.Simple(cake, 50, teams: 2) with { Breads = [cake, cake with { Id = "tart", Name = "Tart" }], Ovens = Bakery.Ovens(3, 1) };
+        var bench = Bakery.Simple(cake, 50, teams: 2) with
+        {
+            Breads = [cake, cake with { Id = "tart", Name = "Tart" }],
+            Ovens = Bakery.Ovens(3, 1),
+        };
         Assert.Equal(new LeaveToInstructor(0), Least(bench));
         Assert.Null(Least(bench with { Ovens = Bakery.Ovens(2, 1) }));
     }

@@ -5,7 +5,10 @@ using ClassKit.BenchPlans.Tempering;
 
 namespace ClassKit.BenchPlans.Tests.Checking;
 
-/// <summary>Walks through a plan minute by minute and says everything that is wrong with it. Reads the class's data only: shares no reasoning with what makes plans.</summary>
+/// <summary>
+/// Walks through a plan minute by minute and says everything that is wrong with it. Reads the class's data only: shares no reasoning with
+/// what makes plans.
+/// </summary>
 internal sealed class PlanChecker
 {
     private readonly BenchClass _bench;
@@ -16,7 +19,12 @@ internal sealed class PlanChecker
     private readonly IReadOnlyList<TakenOut> _taken;
 
     private PlanChecker(BenchClass bench, BenchPlan plan, IReadOnlyList<TakenOut>? taken) =>
-        (_bench, _plan, _told, _taken) = (bench, plan, OvenCourse.Of(plan with { Class = bench }), taken ?? TakenOut.Of(plan with { Class = bench }));
+        (_bench, _plan, _told, _taken) = (
+            bench,
+            plan,
+            OvenCourse.Of(plan with { Class = bench }),
+            taken ?? TakenOut.Of(plan with { Class = bench })
+        );
 
     /// <summary>Everything that is wrong.</summary>
     /// <param name="bench">The class.</param>
@@ -45,7 +53,9 @@ internal sealed class PlanChecker
     {
         for (var bread = 0; bread < _bench.Breads.Count; bread++)
         {
-            var makers = _bench.Breads[bread].LeftToInstructor ? [0] : (_bench.Breads[bread].Teams ?? Enumerable.Range(1, _bench.Teams)).ToArray();
+            var makers = _bench.Breads[bread].LeftToInstructor
+                ? [0]
+                : (_bench.Breads[bread].Teams ?? Enumerable.Range(1, _bench.Teams)).ToArray();
             foreach (var maker in makers)
             {
                 var steps = Of(maker, bread);
@@ -83,13 +93,20 @@ internal sealed class PlanChecker
                     Fault($"{load.Key} step {at} is in an oven or out of it, against the method");
                 if (planned.Oven is { } oven && (oven < 1 || oven > _bench.Ovens.Count))
                     Fault($"{load.Key} step {at} is in an oven that is not there");
-                if (asked.BakedWithinMinutes is { } within && (steps.LastOrDefault(step => step.Oven is not null) ?? steps[^1]).End - planned.Start > within)
+                if (
+                    asked.BakedWithinMinutes is { } within
+                    && (steps.LastOrDefault(step => step.Oven is not null) ?? steps[^1]).End - planned.Start > within
+                )
                     Fault($"{load.Key} is out of the refrigerator too long");
                 if (at == 0)
                     continue;
                 var (before, wait) = (bread.Steps[at - 1], planned.Start - steps[at - 1].End);
                 var staysIn = before.Oven is not null && asked.Oven is not null;
-                if (staysIn ? wait != 0 || planned.Oven != steps[at - 1].Oven : wait < before.Wait.MinMinutes || wait > before.Wait.MaxMinutes)
+                if (
+                    staysIn
+                        ? wait != 0 || planned.Oven != steps[at - 1].Oven
+                        : wait < before.Wait.MinMinutes || wait > before.Wait.MaxMinutes
+                )
                     Fault($"{load.Key} does not go on in time from step {at - 1} to step {at}");
             }
         }
@@ -106,11 +123,23 @@ internal sealed class PlanChecker
                 Fault($"{shown.Demonstration.Name} is shown outside the working time");
             if (shown.Demonstration.Before is { } before && _plan.Steps.Any(step => IsShownFor(step, before) && step.Start < end))
                 Fault($"{shown.Demonstration.Name} is shown after somebody has begun");
-            if (shown.Demonstration.After is { } after && !_plan.Steps.Any(step => step.Load.Bread == after.Bread && step.Step == after.Step && step.End <= shown.Start))
+            if (
+                shown.Demonstration.After is { } after
+                && !_plan.Steps.Any(step => step.Load.Bread == after.Bread && step.Step == after.Step && step.End <= shown.Start)
+            )
                 Fault($"{shown.Demonstration.Name} opens an oven or a bowl before anything in it is ready");
-            if (_plan.Steps.Any(step => step.Oven is not null && (step.Start > shown.Start && step.Start < end || step.End > shown.Start && step.End < end)))
+            if (
+                _plan.Steps.Any(step =>
+                    step.Oven is not null && (step.Start > shown.Start && step.Start < end || step.End > shown.Start && step.End < end)
+                )
+            )
                 Fault($"an oven is seen to while all watch {shown.Demonstration.Name}");
-            if (_plan.Steps.Any(step => _bench.Breads[step.Load.Bread].Steps[step.Step].IsPutIn && (step.Start > shown.Start && step.Start < end || step.End > shown.Start && step.End < end)))
+            if (
+                _plan.Steps.Any(step =>
+                    _bench.Breads[step.Load.Bread].Steps[step.Step].IsPutIn
+                    && (step.Start > shown.Start && step.Start < end || step.End > shown.Start && step.End < end)
+                )
+            )
                 Fault($"a steamer is seen to while all watch {shown.Demonstration.Name}");
             if (shown.Demonstration.Load is { } own && Of(0, own)[0].Start != shown.Start)
                 Fault($"{shown.Demonstration.Name} does not bake what it shows");
@@ -121,17 +150,28 @@ internal sealed class PlanChecker
     private bool IsShownFor(PlannedStep step, StepOfBread before)
     {
         var (bread, shown) = (_bench.Breads[step.Load.Bread], _bench.Breads[before.Bread]);
-        return step.Load.Bread == before.Bread ? step.Step == before.Step : bread.VariantOf == shown.Id && bread.Steps[step.Step].Name == shown.Steps[before.Step].Name;
+        return step.Load.Bread == before.Bread
+            ? step.Step == before.Step
+            : bread.VariantOf == shown.Id && bread.Steps[step.Step].Name == shown.Steps[before.Step].Name;
     }
 
-    /// <summary>What a step needs less cold than it is kept has stood out long enough as it begins, and no longer than a demonstration makes necessary.</summary>
+    /// <summary>
+    /// What a step needs less cold than it is kept has stood out long enough as it begins, and no longer than a demonstration makes
+    /// necessary.
+    /// </summary>
     private void ColdThingsComeOutInTime()
     {
         foreach (var step in _plan.Steps)
         {
             foreach (var heat in _bench.Breads[step.Load.Bread].Steps[step.Step].Heats.Where(heat => heat.StandsMinutes > 0))
             {
-                var mine = _taken.Where(each => each.For == new StepOfBread(step.Load.Bread, step.Step) && each.Heat == heat && each.Makers.Contains(step.Load.Maker)).ToArray();
+                var mine = _taken
+                    .Where(each =>
+                        each.For == new StepOfBread(step.Load.Bread, step.Step)
+                        && each.Heat == heat
+                        && each.Makers.Contains(step.Load.Maker)
+                    )
+                    .ToArray();
                 var latest = step.Start - heat.StandsMinutes;
                 if (mine.Length != 1 || mine[0].Start != step.Start)
                     Fault($"{heat.What} is not taken out for {step.Load}");
@@ -143,16 +183,27 @@ internal sealed class PlanChecker
         }
     }
 
-    /// <summary>Nothing is asked of the instructor's hands amid a demonstration: no dial, no refrigerator. At its first minute they are still free.</summary>
+    /// <summary>
+    /// Nothing is asked of the instructor's hands amid a demonstration: no dial, no refrigerator. At its first minute they are still free.
+    /// </summary>
     private void InstructorIsFree()
     {
-        var byHand = _taken.Select(taken => taken.Minute)
-            .Concat(_told.SelectMany(course => course.Spans.Where((span, at) => at == 0 || course.Spans[at - 1].Dial != span.Dial).Select(span => span.From).Append(course.Spans[^1].To)));
+        var byHand = _taken
+            .Select(taken => taken.Minute)
+            .Concat(
+                _told.SelectMany(course =>
+                    course
+                        .Spans.Where((span, at) => at == 0 || course.Spans[at - 1].Dial != span.Dial)
+                        .Select(span => span.From)
+                        .Append(course.Spans[^1].To)
+                )
+            );
         if (byHand.Any(minute => IsShowing(minute) && IsShowing(minute - 1) && !_plan.Demonstrations.Any(shown => shown.Start == minute)))
             Fault("the instructor is asked for elsewhere amid a demonstration");
     }
 
-    private bool IsShowing(int minute) => _plan.Demonstrations.Any(shown => shown.Start <= minute && minute < shown.Start + shown.Demonstration.Minutes);
+    private bool IsShowing(int minute) =>
+        _plan.Demonstrations.Any(shown => shown.Start <= minute && minute < shown.Start + shown.Demonstration.Minutes);
 
     private void HandsSuffice(int minute)
     {
@@ -162,7 +213,8 @@ internal sealed class PlanChecker
         for (var maker = 0; maker <= _bench.Teams; maker++)
         {
             var there = maker == 0 ? 1 : _bench.PeoplePerTeam;
-            var busy = _plan.Steps.Where(step => step.Load.Maker.Team == maker && step.Start <= minute && minute < step.End)
+            var busy = _plan
+                .Steps.Where(step => step.Load.Maker.Team == maker && step.Start <= minute && minute < step.End)
                 .Sum(step => Math.Min(there, _bench.Breads[step.Load.Bread].Steps[step.Step].People));
             if (busy > there)
                 Fault($"maker {maker} has too few hands");
@@ -184,7 +236,11 @@ internal sealed class PlanChecker
                 if (planned.Start <= minute && minute < until)
                     taken += asked.Uses.Where(use => use.Kind == count.Kind).Sum(use => use.Count);
             }
-            foreach (var shown in _plan.Demonstrations.Where(shown => shown.Start <= minute && minute < shown.Start + shown.Demonstration.Minutes))
+            foreach (
+                var shown in _plan.Demonstrations.Where(shown =>
+                    shown.Start <= minute && minute < shown.Start + shown.Demonstration.Minutes
+                )
+            )
                 taken += shown.Demonstration.Uses.Where(use => use.Kind == count.Kind).Sum(use => use.Count);
             if (taken > 0 && minute < count.HeatUpMinutes)
                 Fault($"the {count.Kind.Many} are not hot yet");
@@ -215,16 +271,27 @@ internal sealed class PlanChecker
                 if (inside.Any(KeepsTogether))
                     DoorStaysShut(oven, inside);
                 // What bakes may itself have been turned up or down; what comes new needs the heat ready.
-                var comesNew = inside.Any(step => step.Start == minute && (step.Step == 0 || _bench.Breads[step.Load.Bread].Steps[step.Step - 1].Oven is null));
+                var comesNew = inside.Any(step =>
+                    step.Start == minute && (step.Step == 0 || _bench.Breads[step.Load.Bread].Steps[step.Step - 1].Oven is null)
+                );
                 if (comesNew && heat is { } now && Math.Abs(now - dial) > 1e-3)
                     Fault($"oven {oven} cannot change its temperature in time");
                 heat ??= dial;
             }
             var on = uses[0].Start - _bench.Ovens.HeatUpMinutes;
             // Amid a demonstration nobody turns a dial: then before it.
-            OvenIsTold(oven, minute, dial, inside, isOn: heat is not null || minute >= on || (IsOn(oven, minute) && Enumerable.Range(minute, on - minute).All(IsShowing)));
+            OvenIsTold(
+                oven,
+                minute,
+                dial,
+                inside,
+                isOn: heat is not null || minute >= on || (IsOn(oven, minute) && Enumerable.Range(minute, on - minute).All(IsShowing))
+            );
             if (heat is { } from)
-                heat = from < dial ? Math.Min(dial, from + _bench.Ovens.WarmingPerMinute.Kelvins) : Math.Max(dial, from - _bench.Ovens.CoolingPerMinute.Kelvins);
+                heat =
+                    from < dial
+                        ? Math.Min(dial, from + _bench.Ovens.WarmingPerMinute.Kelvins)
+                        : Math.Max(dial, from - _bench.Ovens.CoolingPerMinute.Kelvins);
         }
     }
 
@@ -233,22 +300,42 @@ internal sealed class PlanChecker
     /// <summary>What the plan says of the oven is what is seen there.</summary>
     private void OvenIsTold(int oven, int minute, double dial, PlannedStep[] inside, bool isOn)
     {
-        var told = _told.FirstOrDefault(course => course.Oven == oven)?.Spans.Where(span => span.From <= minute && minute < span.To).ToArray() ?? [];
-        if (told.Length != (isOn ? 1 : 0) || (isOn && (Math.Abs(told[0].Dial.Celsius - dial) > 1e-9 || !told[0].Inside.ToHashSet().SetEquals(inside.Select(step => step.Load)))))
+        var told = _told
+            .FirstOrDefault(course => course.Oven == oven)
+            ?.Spans.Where(span => span.From <= minute && minute < span.To)
+            .ToArray()
+            ?? [];
+        if (
+            told.Length != (isOn ? 1 : 0)
+            || (
+                isOn
+                && (Math.Abs(told[0].Dial.Celsius - dial) > 1e-9 || !told[0].Inside.ToHashSet().SetEquals(inside.Select(step => step.Load)))
+            )
+        )
             Fault($"oven {oven} is not what the plan tells of it");
     }
 
     private void DoorStaysShut(int oven, PlannedStep[] inside)
     {
-        var bakes = inside.Select(step => string.Join(',', Of(step.Load.Maker.Team, step.Load.Bread)
-            .Where(each => SameBake(step, each.Step)).Select(each => $"{step.Load.Bread}.{each.Step}:{each.Start}-{each.End}"))).Distinct();
+        var bakes = inside
+            .Select(step =>
+                string.Join(
+                    ',',
+                    Of(step.Load.Maker.Team, step.Load.Bread)
+                        .Where(each => SameBake(step, each.Step))
+                        .Select(each => $"{step.Load.Bread}.{each.Step}:{each.Start}-{each.End}")
+                )
+            )
+            .Distinct();
         if (bakes.Count() > 1)
             Fault($"oven {oven} is opened while it must stay shut");
     }
 
     /// <summary>True of two steps with nothing but oven between them.</summary>
     private bool SameBake(PlannedStep step, int other) =>
-        Enumerable.Range(Math.Min(step.Step, other), Math.Abs(step.Step - other) + 1).All(at => _bench.Breads[step.Load.Bread].Steps[at].Oven is not null);
+        Enumerable
+            .Range(Math.Min(step.Step, other), Math.Abs(step.Step - other) + 1)
+            .All(at => _bench.Breads[step.Load.Bread].Steps[at].Oven is not null);
 
     private bool KeepsTogether(PlannedStep step)
     {

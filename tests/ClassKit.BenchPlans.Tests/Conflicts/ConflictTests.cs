@@ -11,19 +11,46 @@ namespace ClassKit.BenchPlans.Tests.Conflicts;
 /// <summary>Classes that cannot fit, for a reason that is known because they were made so.</summary>
 public sealed class ConflictTests
 {
-    private static readonly BenchBread Flat = new("flat", "Flatbreads",
-    [
-        Bakery.Hands("Mix", 5, 6), Bakery.Alone("Rest", 10, 20) with { Wait = new(0, 60) }, Bakery.Hands("Griddle", 12, 15) with { Uses = [new(Bakery.Griddle, 1)] },
-    ]);
+    private static readonly BenchBread Flat = new(
+        "flat",
+        "Flatbreads",
+        [
+            Bakery.Hands("Mix", 5, 6),
+            Bakery.Alone("Rest", 10, 20) with
+            {
+                Wait = new(0, 60),
+            },
+            Bakery.Hands("Griddle", 12, 15) with
+            {
+                Uses = [new(Bakery.Griddle, 1)],
+            },
+        ]
+    );
 
-    private static readonly BenchBread Loaf = new("loaf", "Loaves",
-    [
-        Bakery.Hands("Sponge", 5, 10) with { Wait = WaitWindow.None },
-        Bakery.Alone("Ripen", 60, 90) with { RiseAt = Temperature.FromCelsius(24), MayBeDoneAhead = true },
-        Bakery.Hands("Mix", 10, 12) with { Wait = WaitWindow.None },
-        Bakery.Alone("Proof", 60, 80) with { RiseAt = Temperature.FromCelsius(26) },
-        Bakery.Baked("Bake", 25, 30, 220, places: 2),
-    ]);
+    private static readonly BenchBread Loaf = new(
+        "loaf",
+        "Loaves",
+        [
+            Bakery.Hands("Sponge", 5, 10) with
+            {
+                Wait = WaitWindow.None,
+            },
+            Bakery.Alone("Ripen", 60, 90) with
+            {
+                RiseAt = Temperature.FromCelsius(24),
+                MayBeDoneAhead = true,
+            },
+            Bakery.Hands("Mix", 10, 12) with
+            {
+                Wait = WaitWindow.None,
+            },
+            Bakery.Alone("Proof", 60, 80) with
+            {
+                RiseAt = Temperature.FromCelsius(26),
+            },
+            Bakery.Baked("Bake", 25, 30, 220, places: 2),
+        ]
+    );
 
     [Fact]
     public void Too_few_griddles_are_named_and_one_more_is_offered()
@@ -59,7 +86,8 @@ public sealed class ConflictTests
     [Fact]
     public void A_warmer_rise_is_as_much_shorter_as_the_yeast_model_says()
     {
-        // 10 % more a degree (Sosland Publishing, Bake, "The science of fermentation"): 60 min at 26 °C are 60 / 1.1^6 = 33.9 min at 32 °C, planned as 34.
+        // 10 % more a degree (Sosland Publishing, Bake, "The science of fermentation"): 60 min at 26 °C are 60 / 1.1^6 = 33.9 min at 32 °C,
+        // planned as 34.
         var warm = new WarmTheRise(0, Temperature.FromCelsius(32), YeastGasModel.Default).Apply(Bakery.Simple(Loaf, 150)).Breads[0].Steps;
 
         Assert.Equal((34, 46), (warm[3].MinMinutes, warm[3].MaxMinutes));
@@ -70,7 +98,11 @@ public sealed class ConflictTests
     [Fact]
     public void An_oven_that_cannot_be_at_two_temperatures_is_named_with_what_may_not_wait()
     {
-        BenchBread Bread(string name, double celsius) => new(name, name, [Bakery.Hands("Mix", 5, 5) with { Wait = WaitWindow.None }, Bakery.Baked("Bake", 20, 20, celsius)]) { KeepsMinutes = 10 };
+        BenchBread Bread(string name, double celsius) =>
+            new(name, name, [Bakery.Hands("Mix", 5, 5) with { Wait = WaitWindow.None }, Bakery.Baked("Bake", 20, 20, celsius)])
+            {
+                KeepsMinutes = 10,
+            };
         var bench = new BenchClass(new(120, 0, 0, 0), 1, 4, [], Bakery.Ovens(1, 4), [Bread("Cool", 160), Bread("Hot", 230)], []);
         var planning = Planners.Usual.Plan(bench);
 
@@ -97,7 +129,10 @@ public sealed class ConflictTests
     [Fact]
     public void Demonstrations_that_leave_no_time_are_named()
     {
-        var bench = Bakery.Simple(new("quick", "Quick", [Bakery.Hands("Work", 30, 30)]), 50) with { Demonstrations = [new("Long talk", 25, null)] };
+        var bench = Bakery.Simple(new("quick", "Quick", [Bakery.Hands("Work", 30, 30)]), 50) with
+        {
+            Demonstrations = [new("Long talk", 25, null)],
+        };
         var planning = Planners.Usual.Plan(bench);
 
         Assert.Equal([RuleKind.Demonstrations, RuleKind.Period], Named(planning));
@@ -108,7 +143,10 @@ public sealed class ConflictTests
     public void Fewer_pieces_are_offered_where_a_load_takes_many_places()
     {
         // Four loads of two places in an oven of four: two bakes of 25 min after another, and every team waits 5 min at most.
-        var bread = new BenchBread("rolls", "Rolls", [Bakery.Hands("Shape", 5, 5), Bakery.Baked("Bake", 25, 25, 220, places: 2)]) { KeepsMinutes = 10 };
+        var bread = new BenchBread("rolls", "Rolls", [Bakery.Hands("Shape", 5, 5), Bakery.Baked("Bake", 25, 25, 220, places: 2)])
+        {
+            KeepsMinutes = 10,
+        };
         var bench = Bakery.Simple(bread, 90, teams: 4, places: 4);
         var planning = Planners.Usual.Plan(bench);
 

@@ -43,7 +43,16 @@ public sealed class FullClassTests
     {
         var plan = Planners.Usual.Plan(Bakery.Full(places: 4, burners: 4)).Plan!;
 
-        Assert.All(plan.Shifts, shift => Assert.All(Enumerable.Range(0, 3), bread =>
-            Assert.Single(shift.Makers.Select(maker => string.Join(' ', plan.StepsOf(new(maker, bread)).Select(step => $"{step.Start}-{step.End}"))).Distinct())));
+        Assert.All(plan.Shifts, shift =>
+            Assert.All(Enumerable.Range(0, 3), bread =>
+                Assert.Single(
+                    shift
+                        .Makers.Select(maker =>
+                            string.Join(' ', plan.StepsOf(new(maker, bread)).Select(step => $"{step.Start}-{step.End}"))
+                        )
+                        .Distinct()
+                )
+            )
+        );
     }
 }

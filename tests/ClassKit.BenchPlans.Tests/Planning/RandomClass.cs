@@ -21,8 +21,20 @@ internal sealed class RandomClass
         var people = From(1, 4);
         var breads = Enumerable.Range(0, From(1, 3)).Select(Bread).ToArray();
         var time = new ClassTime(From(90, 160), From(0, 10), From(0, 20), From(0, 10));
-        EquipmentCount[] equipment = [new(Bakery.Burner, From(1, 4)), new(Bakery.Mixer, From(1, 4)), new(EquipmentKind.Scale, From(1, 4)), new(EquipmentKind.SmallScale, From(1, 4))];
-        var ovens = new OvenBank(From(1, 3), From(2, 4), From(0, 20), TemperatureDifference.FromKelvins(From(5, 15)), TemperatureDifference.FromKelvins(From(3, 10)));
+        EquipmentCount[] equipment =
+        [
+            new(Bakery.Burner, From(1, 4)),
+            new(Bakery.Mixer, From(1, 4)),
+            new(EquipmentKind.Scale, From(1, 4)),
+            new(EquipmentKind.SmallScale, From(1, 4)),
+        ];
+        var ovens = new OvenBank(
+            From(1, 3),
+            From(2, 4),
+            From(0, 20),
+            TemperatureDifference.FromKelvins(From(5, 15)),
+            TemperatureDifference.FromKelvins(From(3, 10))
+        );
         var shown = Enumerable.Range(0, From(0, 2)).Select(at => Demonstration(at, breads)).ToArray();
         // One of them may bake what it shows.
         if (shown.Length > 0 && From(0, 2) == 0)
@@ -39,7 +51,11 @@ internal sealed class RandomClass
         return new Demonstration($"shown {at}", From(2, 5), before)
         {
             Uses = From(0, 1) == 0 ? [] : [new(EquipmentKind.Scale, 1)],
-            After = From(0, 2) > 0 ? null : before is { Step: > 0 } known ? known with { Step = known.Step - 1 } : before is null ? Before(breads) : null,
+            After =
+                From(0, 2) > 0 ? null
+                : before is { Step: > 0 } known ? known with { Step = known.Step - 1 }
+                : before is null ? Before(breads)
+                : null,
         };
     }
 
@@ -66,7 +82,14 @@ internal sealed class RandomClass
         return new("step", least, least + From(0, 6))
         {
             People = alone ? 0 : From(1, 2),
-            Uses = From(0, 4) switch { 0 => [new(Bakery.Burner, 1)], 1 => [new(Bakery.Mixer, 1)], 2 => [new(EquipmentKind.Scale, 1), new(EquipmentKind.SmallScale, 1)], 3 => [new(EquipmentKind.Scale, 1)], _ => [] },
+            Uses = From(0, 4) switch
+            {
+                0 => [new(Bakery.Burner, 1)],
+                1 => [new(Bakery.Mixer, 1)],
+                2 => [new(EquipmentKind.Scale, 1), new(EquipmentKind.SmallScale, 1)],
+                3 => [new(EquipmentKind.Scale, 1)],
+                _ => [],
+            },
             BakedWithinMinutes = From(0, 5) == 0 ? From(40, 90) : null,
             Wait = new(From(0, 1), From(1, 15)),
             Heats = From(0, 3) == 0 ? [new("butter", Temperature.FromCelsius(18), From(0, 60))] : [],
@@ -76,7 +99,10 @@ internal sealed class RandomClass
     private IEnumerable<BenchStep> Bake()
     {
         var (first, places, shut) = (Heats[From(0, 3)], From(1, 2), From(0, 2) == 0);
-        yield return Bakery.Baked("bake", 10, 10 + From(0, 5), first, places, shut) with { Wait = new(0, From(0, 5)) };
+        yield return Bakery.Baked("bake", 10, 10 + From(0, 5), first, places, shut) with
+        {
+            Wait = new(0, From(0, 5)),
+        };
         if (From(0, 3) == 0)
             yield return Bakery.Baked("dry", 5, 5 + From(0, 5), Heats[From(0, 3)], places, shut);
     }

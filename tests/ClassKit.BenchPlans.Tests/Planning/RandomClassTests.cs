@@ -68,16 +68,19 @@ public sealed class RandomClassTests
         for (var seed = 0; seed < 60; seed++)
         {
             var drawn = RandomClass.Of(seed);
-            if (drawn.Teams < 2) continue;
+            if (drawn.Teams < 2)
+                continue;
             var bench = Shared(drawn);
             foreach (var shifts in Enumerable.Range(1, bench.Teams))
             {
-                if (GreedyPlanner.Plan(bench, shifts) is not { } simple) continue;
+                if (GreedyPlanner.Plan(bench, shifts) is not { } simple)
+                    continue;
                 ruled++;
                 Sound(bench, simple, seed);
             }
             // Searching takes its time, so only a few are searched for.
-            if (planned >= Searched || GreedyPlanner.Plan(bench, 1) is null || Planners.Brief.Plan(bench).Plan is not { } plan) continue;
+            if (planned >= Searched || GreedyPlanner.Plan(bench, 1) is null || Planners.Brief.Plan(bench).Plan is not { } plan)
+                continue;
             planned++;
             Sound(bench, plan, seed);
         }
@@ -93,13 +96,19 @@ public sealed class RandomClassTests
         {
             var drawn = RandomClass.Of(seed);
             var bread = drawn.Breads[0];
-            if (bread.Bake is null) continue;
-            var twice = bread with { Steps = [.. bread.Steps, Bakery.Alone("Cool", 3, 6), .. bread.Steps.Skip(bread.Bake.Value.First).Take(1)] };
+            if (bread.Bake is null)
+                continue;
+            var twice = bread with
+            {
+                Steps = [.. bread.Steps, Bakery.Alone("Cool", 3, 6), .. bread.Steps.Skip(bread.Bake.Value.First).Take(1)],
+            };
             var bench = drawn with { Breads = [twice, .. drawn.Breads.Skip(1)] };
-            if (GreedyPlanner.Plan(bench, 1) is not { } simple) continue;
+            if (GreedyPlanner.Plan(bench, 1) is not { } simple)
+                continue;
             ruled++;
             Sound(bench, simple, seed);
-            if (planned >= Searched || Planners.Brief.Plan(bench).Plan is not { } plan) continue;
+            if (planned >= Searched || Planners.Brief.Plan(bench).Plan is not { } plan)
+                continue;
             planned++;
             Sound(bench, plan, seed);
         }
@@ -110,12 +119,20 @@ public sealed class RandomClassTests
     {
         var bread = drawn.Breads[0];
         int[] teams = [.. Enumerable.Range(1, drawn.Teams)];
-        var other = bread with { Id = "other", Name = "Other", VariantOf = bread.Id, Teams = [.. teams.Where(team => team % 2 == 0)], Steps = [Bakery.Alone("Stand", 5, 5), .. bread.Steps] };
+        var other = bread with
+        {
+            Id = "other",
+            Name = "Other",
+            VariantOf = bread.Id,
+            Teams = [.. teams.Where(team => team % 2 == 0)],
+            Steps = [Bakery.Alone("Stand", 5, 5), .. bread.Steps],
+        };
         return drawn with { Breads = [bread with { Teams = [.. teams.Where(team => team % 2 == 1)] }, .. drawn.Breads.Skip(1), other] };
     }
 
     private static void Sound(BenchClass bench, BenchPlan plan, int seed)
     {
-        if (PlanChecker.Faults(bench, plan) is { Count: > 0 } faults) Assert.Fail($"seed {seed}: {string.Join("; ", faults)}");
+        if (PlanChecker.Faults(bench, plan) is { Count: > 0 } faults)
+            Assert.Fail($"seed {seed}: {string.Join("; ", faults)}");
     }
 }

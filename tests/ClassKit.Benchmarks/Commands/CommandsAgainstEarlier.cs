@@ -5,8 +5,8 @@ using ClassKit.UseCases.Touring;
 namespace ClassKit.Benchmarks.Commands;
 
 /// <summary>
-/// Whole commands as people run them, fresh processes and all, against those of an earlier checkout, each on content of its own. Publish in both
-/// (<c>dotnet publish src/ClassKit.Cli -o my-classkit</c>) and name the earlier one's folder in <c>CLASSKIT_EARLIER</c>.
+/// Whole commands as people run them, fresh processes and all, against those of an earlier checkout, each on content of its own. Publish in
+/// both (<c>dotnet publish src/ClassKit.Cli -o my-classkit</c>) and name the earlier one's folder in <c>CLASSKIT_EARLIER</c>.
 /// </summary>
 public class CommandsAgainstEarlier
 {
@@ -21,7 +21,8 @@ public class CommandsAgainstEarlier
         "--version",
         "deal lessons/one-tin-three-lifts --roster demo-cohort/roster.csv --seed 1 --out",
         "rehearse lessons/one-tin-three-lifts --students 24 --seed 1 --out",
-        "pack lessons/one-tin-three-lifts --class demo-cohort/class.md --out")]
+        "pack lessons/one-tin-three-lifts --class demo-cohort/class.md --out"
+    )]
     public string Command { get; set; } = "";
 
     /// <summary>A new folder for every run, so that nothing is compared with what an earlier one left.</summary>
@@ -34,7 +35,11 @@ public class CommandsAgainstEarlier
 
     /// <summary>The earlier checkout's.</summary>
     [Benchmark(Baseline = true)]
-    public void Earlier() => Run(Environment.GetEnvironmentVariable("CLASSKIT_EARLIER") ?? throw new InvalidOperationException("CLASSKIT_EARLIER names no checkout."));
+    public void Earlier() =>
+        Run(
+            Environment.GetEnvironmentVariable("CLASSKIT_EARLIER")
+                ?? throw new InvalidOperationException("CLASSKIT_EARLIER names no checkout.")
+        );
 
     /// <summary>This checkout's.</summary>
     [Benchmark]
@@ -42,10 +47,19 @@ public class CommandsAgainstEarlier
 
     private void Run(string checkout)
     {
-        IEnumerable<string> arguments = Command.EndsWith("--out", StringComparison.Ordinal) ? [.. Command.Split(' '), _out] : Command.Split(' ');
-        using var process = Process.Start(new ProcessStartInfo(Path.Combine(checkout, "my-classkit", "classkit"), arguments) { WorkingDirectory = checkout, RedirectStandardOutput = true })!;
+        IEnumerable<string> arguments = Command.EndsWith("--out", StringComparison.Ordinal)
+            ? [.. Command.Split(' '), _out]
+            : Command.Split(' ');
+        using var process = Process.Start(
+            new ProcessStartInfo(Path.Combine(checkout, "my-classkit", "classkit"), arguments)
+            {
+                WorkingDirectory = checkout,
+                RedirectStandardOutput = true,
+            }
+        )!;
         process.StandardOutput.ReadToEnd();
         process.WaitForExit();
-        if (process.ExitCode != 0) throw new InvalidOperationException($"{Command} in {checkout} ended with {process.ExitCode}.");
+        if (process.ExitCode != 0)
+            throw new InvalidOperationException($"{Command} in {checkout} ended with {process.ExitCode}.");
     }
 }

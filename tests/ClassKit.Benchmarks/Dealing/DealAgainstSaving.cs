@@ -10,8 +10,8 @@ using ClosedXML.Excel;
 namespace ClassKit.Benchmarks.Dealing;
 
 /// <summary>
-/// The claim: dealing a thousand workbooks of twenty answers, with their sheets, answer key and dealt.json, costs no more than three times what the
-/// library that writes workbooks needs to save a thousand copies of one of them.
+/// The claim: dealing a thousand workbooks of twenty answers, with their sheets, answer key and dealt.json, costs no more than three times
+/// what the library that writes workbooks needs to save a thousand copies of one of them.
 /// </summary>
 [MemoryDiagnoser]
 [WarmupCount(1), IterationCount(3), InvocationCount(1, 1)] // Half a minute each, so that once is enough to be a measurement.
@@ -21,7 +21,10 @@ public class DealAgainstSaving : IDisposable
 
     private readonly XLWorkbook _workbook;
     private readonly DealtClass _dealt = new TwentyAnswers().Dealt;
-    private readonly Roster _roster = new("benchmark", [.. Enumerable.Range(1, Students).Select(at => new Student($"s{at:D5}", $"Student {at}"))]);
+    private readonly Roster _roster = new(
+        "benchmark",
+        [.. Enumerable.Range(1, Students).Select(at => new Student($"s{at:D5}", $"Student {at}"))]
+    );
 
     /// <summary>Opens one dealt workbook, to be saved again and again.</summary>
     public DealAgainstSaving() => _workbook = new XLWorkbook(new MemoryStream(DealtWorkbookWriter.Write(_dealt, _dealt.Students[0])));
@@ -55,6 +58,7 @@ public class DealAgainstSaving : IDisposable
         var dealt = Dealer.Deal(_dealt.Lesson, _dealt.LessonTitle, _dealt.Exercises, _dealt.Marking, _roster, 1).Class!;
         var writer = new DealtWorkbookWriter(dealt);
         DealtJson.Write(Stream.Null, dealt);
-        return HtmlPages.AnswerKey(dealt).Sum(piece => (long)piece.Length) + dealt.Students.Sum(student => (long)writer.Write(student).Length + HtmlPages.Sheet(dealt, student).Length);
+        return HtmlPages.AnswerKey(dealt).Sum(piece => (long)piece.Length)
+            + dealt.Students.Sum(student => (long)writer.Write(student).Length + HtmlPages.Sheet(dealt, student).Length);
     }
 }

@@ -7,8 +7,8 @@ using ClassKit.Workbooks.Returned;
 namespace ClassKit.Benchmarks.Evaluating;
 
 /// <summary>
-/// The claim: evaluating the answers of a workbook of twenty answers on eight fresh inputs, parsing their formulas included, costs less than
-/// walking the workbook's zip and XML once.
+/// The claim: evaluating the answers of a workbook of twenty answers on eight fresh inputs, parsing their formulas included, costs less
+/// than walking the workbook's zip and XML once.
 /// </summary>
 [MemoryDiagnoser]
 public class FreshInputsAgainstPackageWalk
@@ -20,7 +20,8 @@ public class FreshInputsAgainstPackageWalk
     public FreshInputsAgainstPackageWalk()
     {
         _workbook = ReturnedWorkbookReader.Read(_material.Returned).Workbook!;
-        if (Evaluate() != _material.Answers.Count * _material.FreshInputs.Count) throw new InvalidOperationException("Some answers do not come to numbers.");
+        if (Evaluate() != _material.Answers.Count * _material.FreshInputs.Count)
+            throw new InvalidOperationException("Some answers do not come to numbers.");
     }
 
     /// <summary>The floor under any reader.</summary>

@@ -11,7 +11,10 @@ using ClassKit.UseCases.Rehearsing;
 
 namespace ClassKit.Benchmarks.LargeClasses;
 
-/// <summary>Answers every workbook of a dealt folder as an invented class would, straight into the packages: what a spreadsheet program takes a second for has to be done ten thousand times.</summary>
+/// <summary>
+/// Answers every workbook of a dealt folder as an invented class would, straight into the packages: what a spreadsheet program takes a
+/// second for has to be done ten thousand times.
+/// </summary>
 internal static class LargeReturn
 {
     private const ulong Seed = 7;
@@ -19,8 +22,22 @@ internal static class LargeReturn
     /// <summary>Mostly right, in the ways of the rehearsal's students.</summary>
     private static readonly AnswerWay[] Ways =
     [
-        AnswerWay.Cells, AnswerWay.Cells, AnswerWay.Cells, AnswerWay.Cells, AnswerWay.Cells, AnswerWay.Cells, AnswerWay.Cells, AnswerWay.OneGo, AnswerWay.WrongTurn, AnswerWay.WrongTurnTyped,
-        AnswerWay.Slip, AnswerWay.Typed, AnswerWay.Blank, AnswerWay.PartlyTyped, AnswerWay.TypedWithUnit, AnswerWay.DivisionByZero,
+        AnswerWay.Cells,
+        AnswerWay.Cells,
+        AnswerWay.Cells,
+        AnswerWay.Cells,
+        AnswerWay.Cells,
+        AnswerWay.Cells,
+        AnswerWay.Cells,
+        AnswerWay.OneGo,
+        AnswerWay.WrongTurn,
+        AnswerWay.WrongTurnTyped,
+        AnswerWay.Slip,
+        AnswerWay.Typed,
+        AnswerWay.Blank,
+        AnswerWay.PartlyTyped,
+        AnswerWay.TypedWithUnit,
+        AnswerWay.DivisionByZero,
     ];
 
     /// <summary>Fills all workbooks in, but for every fiftieth student's, which never comes back.</summary>
@@ -35,7 +52,8 @@ internal static class LargeReturn
         Directory.CreateDirectory(returned);
         for (var at = 0; at < dealt.Students.Count; at++)
         {
-            if (at % 50 == 49) continue;
+            if (at % 50 == 49)
+                continue;
             var student = dealt.Students[at];
             var edits = Answers(layout, student).ToLookup(answer => answer.Cell.Sheet);
             using var from = ZipFile.OpenRead(Path.Combine(dealtFolder, student.Workbook));
@@ -59,7 +77,8 @@ internal static class LargeReturn
             var sheet = new AnswerSheet(exercise, student);
             foreach (var place in exercise.Answers)
             {
-                if (sheet.Answer(place.Part, Ways[random.Below(Ways.Length)], random.Below(1000)).Content is { } content) yield return (place.Address, content);
+                if (sheet.Answer(place.Part, Ways[random.Below(Ways.Length)], random.Below(1000)).Content is { } content)
+                    yield return (place.Address, content);
             }
         }
     }
@@ -72,13 +91,19 @@ internal static class LargeReturn
             var text = filled.ToString();
             var from = text.IndexOf($"<x:c r=\"{cell.Cell}\"", StringComparison.Ordinal);
             var to = text.IndexOf("/>", from, StringComparison.Ordinal);
-            if (from < 0 || text.AsSpan(from + 1, to - from).Contains('<')) throw new InvalidOperationException($"{cell} is no empty cell.");
-            filled.Remove(to, 2).Insert(to, content switch
-            {
-                double number => string.Create(CultureInfo.InvariantCulture, $"><x:v>{number:R}</x:v></x:c>"),
-                string formula when formula.StartsWith('=') => $"><x:f>{SecurityElement.Escape(formula[1..])}</x:f></x:c>",
-                _ => $" t=\"inlineStr\"><x:is><x:t>{SecurityElement.Escape((string)content)}</x:t></x:is></x:c>",
-            });
+            if (from < 0 || text.AsSpan(from + 1, to - from).Contains('<'))
+                throw new InvalidOperationException($"{cell} is no empty cell.");
+            filled
+                .Remove(to, 2)
+                .Insert(
+                    to,
+                    content switch
+                    {
+                        double number => string.Create(CultureInfo.InvariantCulture, $"><x:v>{number:R}</x:v></x:c>"),
+                        string formula when formula.StartsWith('=') => $"><x:f>{SecurityElement.Escape(formula[1..])}</x:f></x:c>",
+                        _ => $" t=\"inlineStr\"><x:is><x:t>{SecurityElement.Escape((string)content)}</x:t></x:is></x:c>",
+                    }
+                );
         }
         return filled.ToString();
     }

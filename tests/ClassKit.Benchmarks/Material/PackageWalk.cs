@@ -16,7 +16,8 @@ internal static class PackageWalk
         foreach (var part in zip.Entries)
         {
             using var xml = XmlReader.Create(part.Open(), Settings);
-            while (xml.Read()) nodes++;
+            while (xml.Read())
+                nodes++;
         }
         return nodes;
     }

@@ -21,14 +21,27 @@ internal sealed class TwentyAnswers
     /// <summary>Deals the demo lesson's first twenty answers to a class of nine, and fills in the first workbook.</summary>
     public TwentyAnswers(int students = 9)
     {
-        var demo = DemoMaterial.Find(AppContext.BaseDirectory) ?? throw new InvalidOperationException("Run the benchmarks inside the checkout: the demo lesson is their material.");
-        var lesson = LessonReader.Read(demo.Lesson).Model ?? throw new InvalidOperationException("The demo lesson has errors: run `classkit check lessons`.");
-        var roster = new Roster("benchmark", [.. Enumerable.Range(1, students).Select(at => new Student($"s{at:D5}", $"Student {at}", $"s{at}@example.org"))]);
+        var demo = DemoMaterial.Find(AppContext.BaseDirectory)
+            ?? throw new InvalidOperationException("Run the benchmarks inside the checkout: the demo lesson is their material.");
+        var lesson = LessonReader.Read(demo.Lesson).Model
+            ?? throw new InvalidOperationException("The demo lesson has errors: run `classkit check lessons`.");
+        var roster = new Roster(
+            "benchmark",
+            [.. Enumerable.Range(1, students).Select(at => new Student($"s{at:D5}", $"Student {at}", $"s{at}@example.org"))]
+        );
         Dealt = Dealer.Deal(lesson.Id, lesson.Title, Take(lesson.Exercises), lesson.Marking, roster, Seed).Class!;
         var student = Dealt.Students[0];
         Returned = Fill(student);
         Answers = [.. Dealt.LayOut().AnswersOf(student).Select(answer => answer.Address)];
-        FreshInputs = [.. Dealt.Students.Skip(1).Take(8).Select(other => Dealt.LayOut().GivensOf(other).ToDictionary(given => given.Address, given => CellValue.FromNumber((double)given.Value)))];
+        FreshInputs =
+        [
+            .. Dealt
+                .Students.Skip(1)
+                .Take(8)
+                .Select(other =>
+                    Dealt.LayOut().GivensOf(other).ToDictionary(given => given.Address, given => CellValue.FromNumber((double)given.Value))
+                ),
+        ];
     }
 
     /// <summary>What was dealt.</summary>
@@ -50,11 +63,12 @@ internal sealed class TwentyAnswers
         return WorkbookFiller.Fill(DealtWorkbookWriter.Write(Dealt, student), Returning.Edits(layout, [.. Answered(student, layout)]));
     }
 
-    private IEnumerable<RehearsedAnswer> Answered(DealtStudent student, PracticeLayout layout) => Dealt.Exercises.SelectMany(exercise =>
-    {
-        var sheet = new AnswerSheet(layout.Of(exercise.Id), student);
-        return exercise.Parts.Select(part => sheet.Answer(part, AnswerWay.Cells)).ToList();
-    });
+    private IEnumerable<RehearsedAnswer> Answered(DealtStudent student, PracticeLayout layout) =>
+        Dealt.Exercises.SelectMany(exercise =>
+        {
+            var sheet = new AnswerSheet(layout.Of(exercise.Id), student);
+            return exercise.Parts.Select(part => sheet.Answer(part, AnswerWay.Cells)).ToList();
+        });
 
     /// <summary>One answer in so many is wrong, where any are.</summary>
     public const int OneWrongIn = 4;
@@ -66,9 +80,20 @@ internal sealed class TwentyAnswers
     {
         string[] slips = ["=({0})/2", "=(({0})/2)/100", "=1/({0})", "=({0})*1.37+0.5"];
         var layout = Dealt.LayOut();
-        var answers = Answered(student, layout).Select((answer, at) => at % OneWrongIn == wrongFrom && answer.Content is string right && right.StartsWith('=')
-            ? answer with { Content = string.Format(System.Globalization.CultureInfo.InvariantCulture, slips[at / OneWrongIn % slips.Length], right[1..]) }
-            : answer);
+        var answers = Answered(student, layout)
+            .Select(
+                (answer, at) =>
+                    at % OneWrongIn == wrongFrom && answer.Content is string right && right.StartsWith('=')
+                        ? answer with
+                        {
+                            Content = string.Format(
+                                System.Globalization.CultureInfo.InvariantCulture,
+                                slips[at / OneWrongIn % slips.Length],
+                                right[1..]
+                            ),
+                        }
+                        : answer
+            );
         return WorkbookFiller.Fill(DealtWorkbookWriter.Write(Dealt, student), Returning.Edits(layout, [.. answers]));
     }
 

@@ -13,8 +13,9 @@ using ClassKit.UseCases.Touring;
 namespace ClassKit.Benchmarks.Packs;
 
 /// <summary>
-/// The claim: once the program is warm, a whole pack for 24 students, read, computed, planned and made, takes well under two seconds. A fresh process
-/// takes some two more to compile what it runs. Beside it, what rendering alone costs: the same pages with nothing in them, and the pages filled.
+/// The claim: once the program is warm, a whole pack for 24 students, read, computed, planned and made, takes well under two seconds. A
+/// fresh process takes some two more to compile what it runs. Beside it, what rendering alone costs: the same pages with nothing in them,
+/// and the pages filled.
 /// </summary>
 [MemoryDiagnoser]
 public class PackAgainstEmptyPages
@@ -45,10 +46,12 @@ public class PackAgainstEmptyPages
                 HandoutText = "",
                 GuideText = "",
             },
-            profile);
+            profile
+        );
     }
 
-    private static LessonPack Unplanned(Lesson lesson, ClassProfile profile) => PackProse.InWords(new(ComputedPack.Build(lesson, profile).Value, new(null, null, null, [], null)));
+    private static LessonPack Unplanned(Lesson lesson, ClassProfile profile) =>
+        PackProse.InWords(new(ComputedPack.Build(lesson, profile).Value, new(null, null, null, [], null)));
 
     /// <summary>The pages of a lesson that holds nothing.</summary>
     [Benchmark(Baseline = true)]
@@ -58,7 +61,12 @@ public class PackAgainstEmptyPages
     [Benchmark]
     public int RenderPages() => HtmlPages.Pack(_full).Sum(page => page.Html.Length);
 
-    /// <summary>Everything that the command does between its start and writing the folder: reading, computing, planning, pages and workbooks.</summary>
+    /// <summary>
+    /// Everything that the command does between its start and writing the folder: reading, computing, planning, pages and workbooks.
+    /// </summary>
     [Benchmark]
-    public long WholePack() => PackFiles.Of(BuildPack.Run(BuildPack.Read(_demo.Lesson, _demo.Class).Model!, Run.Unwatched).Model!).Sum(file => (long)file.Content.Length);
+    public long WholePack() =>
+        PackFiles
+            .Of(BuildPack.Run(BuildPack.Read(_demo.Lesson, _demo.Class).Model!, Run.Unwatched).Model!)
+            .Sum(file => (long)file.Content.Length);
 }

@@ -6,7 +6,10 @@ using Mono.Cecil.Cil;
 
 namespace ClassKit.CellFormulas.Tests.Charging;
 
-/// <summary>The library of cell formulas with the charges of one method taken out of its compiled code, as if whoever wrote the method had forgotten to count its work.</summary>
+/// <summary>
+/// The library of cell formulas with the charges of one method taken out of its compiled code, as if whoever wrote the method had forgotten
+/// to count its work.
+/// </summary>
 internal static class WithoutCharge
 {
     private static readonly string Library = typeof(CellFormula).Assembly.Location;
@@ -52,7 +55,8 @@ internal static class WithoutCharge
             var meter = (MethodReference)call.Operand;
             var code = method.Body.GetILProcessor();
             // The call becomes the first pop where it stands, so that what jumps to it still does.
-            for (var more = meter.Parameters.Count + (meter.HasThis ? 1 : 0); more > 1; more--) code.InsertAfter(call, Instruction.Create(OpCodes.Pop));
+            for (var more = meter.Parameters.Count + (meter.HasThis ? 1 : 0); more > 1; more--)
+                code.InsertAfter(call, Instruction.Create(OpCodes.Pop));
             (call.OpCode, call.Operand) = (OpCodes.Pop, null);
         }
 
@@ -73,7 +77,8 @@ internal static class WithoutCharge
         select ($"{outer.Name}.{Written(method.Name)}", method, instruction);
 
     private static bool IsCharge(MethodReference called) =>
-        called.DeclaringType.Name is "Meter" or "Charges" or "Run" && (called.Name == "Spend" || called.Name.StartsWith("Take", StringComparison.Ordinal));
+        called.DeclaringType.Name is "Meter" or "Charges" or "Run"
+        && (called.Name == "Spend" || called.Name.StartsWith("Take", StringComparison.Ordinal));
 
     private static TypeDefinition Outermost(TypeDefinition type) => type.DeclaringType is { } outer ? Outermost(outer) : type;
 

@@ -11,8 +11,9 @@ using ClassKit.CellFormulas.Values;
 namespace ClassKit.CellFormulas.Tests.Charging;
 
 /// <summary>
-/// No function does more than it pays for. Each is called with arguments that grow, singly, in pairs and all together, applied element by element where they are arrays;
-/// its processor time and the memory that it asks for, measured from outside, are held against the steps that it counted.
+/// No function does more than it pays for. Each is called with arguments that grow, singly, in pairs and all together, applied element by
+/// element where they are arrays; its processor time and the memory that it asks for, measured from outside, are held against the steps
+/// that it counted.
 /// </summary>
 /// <remarks>
 /// The measure is what a step takes where cells are summed up, in the same run on the same machine; a function may take many times that.
@@ -27,7 +28,16 @@ public class WorkChargedTests(ITestOutputHelper output)
     private static readonly EvaluationLimits Limits = new(Steps: 60_000, AllSteps: long.MaxValue);
     private static readonly Lazy<double> Measure = new(() =>
     {
-        var probe = new Probe([new("Sheet1", new Dictionary<(int, int), CellContent> { [(1, 1)] = new(CellValue.Blank, "SUM(Data!A1:B8000)+SUMPRODUCT(Data!A1:A8000*Data!A1:A8000)") }), .. Growth.Sheets]);
+        var probe = new Probe([
+            new(
+                "Sheet1",
+                new Dictionary<(int, int), CellContent>
+                {
+                    [(1, 1)] = new(CellValue.Blank, "SUM(Data!A1:B8000)+SUMPRODUCT(Data!A1:A8000*Data!A1:A8000)"),
+                }
+            ),
+            .. Growth.Sheets,
+        ]);
         return Enumerable.Range(0, 10).Select(_ => probe.Run(1)).Min(work => work.Nanoseconds / work.Steps);
     });
 
@@ -39,7 +49,9 @@ public class WorkChargedTests(ITestOutputHelper output)
     {
         var function = FunctionRegistry.Find(name)!;
         var file = CaseFile.Read("Functions", name);
-        var example = file.Cases.SelectMany(one => CallsOf(name, CellFormula.Of(one.Formula).Root)).MaxBy(call => Math.Min(call.Arguments.Count, 6));
+        var example = file
+            .Cases.SelectMany(one => CallsOf(name, CellFormula.Of(one.Formula).Root))
+            .MaxBy(call => Math.Min(call.Arguments.Count, 6));
         Assert.NotNull(example);
         var calls = Growth.Calls(function, example).ToList();
         var cells = file.ToBook().Snapshot().Sheets[0].Cells.ToDictionary(cell => cell.Key, cell => cell.Value);
@@ -49,7 +61,11 @@ public class WorkChargedTests(ITestOutputHelper output)
             for (var size = 0; size < Growth.Sizes.Count; size++)
             {
                 var row = at * Growth.Sizes.Count + size + 1;
-                cells[(row, Column)] = new(CellValue.Blank, calls[at](Growth.Sizes[size]), string.Create(CultureInfo.InvariantCulture, $"{CellAddress.ColumnLetters(Column)}{row}"));
+                cells[(row, Column)] = new(
+                    CellValue.Blank,
+                    calls[at](Growth.Sizes[size]),
+                    string.Create(CultureInfo.InvariantCulture, $"{CellAddress.ColumnLetters(Column)}{row}")
+                );
             }
         }
 
@@ -57,10 +73,17 @@ public class WorkChargedTests(ITestOutputHelper output)
         for (var row = 1; row <= calls.Count * Growth.Sizes.Count; row++)
         {
             var work = probe.Run(row, Column);
-            for (var again = 0; again < 3 && !IsPaid(work); again++) work = probe.Run(row, Column);
-            if (!IsPaid(work)) output.WriteLine($"{cells[(row, Column)].Formula}: {work}");
-            Assert.True(IsPaid(work), string.Create(CultureInfo.InvariantCulture,
-                $"{cells[(row, Column)].Formula} took {work.Nanoseconds / 1e6:0.0} ms and {work.Bytes} bytes and paid {work.Steps} steps, at {Measure.Value:0} ns a step in sums"));
+            for (var again = 0; again < 3 && !IsPaid(work); again++)
+                work = probe.Run(row, Column);
+            if (!IsPaid(work))
+                output.WriteLine($"{cells[(row, Column)].Formula}: {work}");
+            Assert.True(
+                IsPaid(work),
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{cells[(row, Column)].Formula} took {work.Nanoseconds / 1e6:0.0} ms and {work.Bytes} bytes and paid {work.Steps} steps, at {Measure.Value:0} ns a step in sums"
+                )
+            );
         }
     }
 
@@ -73,17 +96,22 @@ public class WorkChargedTests(ITestOutputHelper output)
         switch (node)
         {
             case CallNode call:
-                if (call.Name == name) yield return call;
-                foreach (var inner in call.Arguments.SelectMany(argument => CallsOf(name, argument))) yield return inner;
+                if (call.Name == name)
+                    yield return call;
+                foreach (var inner in call.Arguments.SelectMany(argument => CallsOf(name, argument)))
+                    yield return inner;
                 break;
             case BinaryNode binary:
-                foreach (var inner in CallsOf(name, binary.Left).Concat(CallsOf(name, binary.Right))) yield return inner;
+                foreach (var inner in CallsOf(name, binary.Left).Concat(CallsOf(name, binary.Right)))
+                    yield return inner;
                 break;
             case PrefixNode prefix:
-                foreach (var inner in CallsOf(name, prefix.Operand)) yield return inner;
+                foreach (var inner in CallsOf(name, prefix.Operand))
+                    yield return inner;
                 break;
             case GroupNode group:
-                foreach (var inner in CallsOf(name, group.Inner)) yield return inner;
+                foreach (var inner in CallsOf(name, group.Inner))
+                    yield return inner;
                 break;
         }
     }
@@ -99,7 +127,11 @@ public class WorkChargedTests(ITestOutputHelper output)
             _interpreter.Begin(Replacements.None, long.MaxValue);
             var (bytes, time) = (GC.GetAllocatedBytesForCurrentThread(), ThreadTime.Nanoseconds);
             _interpreter.Evaluate(new(0, row, column), () => [], CancellationToken.None);
-            return new(ThreadTime.Nanoseconds - time, GC.GetAllocatedBytesForCurrentThread() - bytes, Math.Max(1, _interpreter.Meter.Spent));
+            return new(
+                ThreadTime.Nanoseconds - time,
+                GC.GetAllocatedBytesForCurrentThread() - bytes,
+                Math.Max(1, _interpreter.Meter.Spent)
+            );
         }
     }
 }

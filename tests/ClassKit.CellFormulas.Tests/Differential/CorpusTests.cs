@@ -5,7 +5,10 @@ using ClassKit.CellFormulas.Tests.Support;
 
 namespace ClassKit.CellFormulas.Tests.Differential;
 
-/// <summary>Random formulas with the values that LibreOffice once computed, so that most of the comparison runs without it. CLASSKIT_WRITE_CORPUS=folder has it compute them anew.</summary>
+/// <summary>
+/// Random formulas with the values that LibreOffice once computed, so that most of the comparison runs without it.
+/// CLASSKIT_WRITE_CORPUS=folder has it compute them anew.
+/// </summary>
 public class CorpusTests
 {
     private const string Folder = "LibreOffice";
@@ -25,7 +28,8 @@ public class CorpusTests
         for (var at = 0; at < file.Cases.Count; at++)
         {
             var ours = evaluator.Evaluate(Book.At(CaseFile.CellOf(at)), cancellation: TestContext.Current.CancellationToken);
-            if (!Agreement.Between(ours.Value, Literal.Read(file.Cases[at].Expected))) wrong.Add($"{file.Cases[at].Formula} gives {Literal.Write(ours.Value)}, expected {file.Cases[at].Expected}");
+            if (!Agreement.Between(ours.Value, Literal.Read(file.Cases[at].Expected)))
+                wrong.Add($"{file.Cases[at].Formula} gives {Literal.Write(ours.Value)}, expected {file.Cases[at].Expected}");
         }
 
         Assert.True(wrong.Count == 0, string.Join("\n", wrong));
@@ -42,9 +46,16 @@ public class CorpusTests
         {
             var text = new StringBuilder("# Random formulas, computed by LibreOffice\n");
             foreach (var ((row, column), content) in sheet.Cells.Where(cell => cell.Value.Formula is null))
-                text.Append(new CellAddress(sheet.Name, row, column).Cell).Append(": ").Append(content.Stored.IsText ? "'" : "").Append(content.Stored.ToString()).Append('\n');
+                text.Append(new CellAddress(sheet.Name, row, column).Cell)
+                    .Append(": ")
+                    .Append(content.Stored.IsText ? "'" : "")
+                    .Append(content.Stored.ToString())
+                    .Append('\n');
             for (var row = 1; row <= RandomWorkbook.FormulasEach; row++)
-                text.Append(sheet.Cells[(row, 8)].Formula).Append(" -> ").Append(Literal.Write(values.GetValueOrDefault(new(sheet.Name, row, 8)))).Append('\n');
+                text.Append(sheet.Cells[(row, 8)].Formula)
+                    .Append(" -> ")
+                    .Append(Literal.Write(values.GetValueOrDefault(new(sheet.Name, row, 8))))
+                    .Append('\n');
             File.WriteAllText(Path.Combine(folder!, sheet.Name + ".cases"), text.ToString());
         }
     }

@@ -7,5 +7,6 @@ namespace ClassKit.CellFormulas.Tests.Differential;
 internal static class LibreOfficeValues
 {
     /// <summary>The values of all cells of a workbook, computed there.</summary>
-    public static Dictionary<CellAddress, CellValue> Of(WorkbookSnapshot workbook) => XlsxFile.ReadValues(LibreOffice.SaveAgain(XlsxFile.Write(workbook)));
+    public static Dictionary<CellAddress, CellValue> Of(WorkbookSnapshot workbook) =>
+        XlsxFile.ReadValues(LibreOffice.SaveAgain(XlsxFile.Write(workbook)));
 }

@@ -11,7 +11,10 @@ public class RandomFormulaTests
 {
     private const int Sheets = 20;
 
-    private static int Seed => int.TryParse(Environment.GetEnvironmentVariable("CLASSKIT_SEED"), NumberStyles.None, CultureInfo.InvariantCulture, out var seed) ? seed : 20261125;
+    private static int Seed =>
+        int.TryParse(Environment.GetEnvironmentVariable("CLASSKIT_SEED"), NumberStyles.None, CultureInfo.InvariantCulture, out var seed)
+            ? seed
+            : 20261125;
 
     [Fact]
     public void LibreOffice_computes_the_same()
@@ -25,18 +28,23 @@ public class RandomFormulaTests
         {
             foreach (var ((row, column), content) in sheet.Cells)
             {
-                if (content.Formula is not { } formula) continue;
+                if (content.Formula is not { } formula)
+                    continue;
                 var address = new CellAddress(sheet.Name, row, column);
                 var ours = evaluator.Evaluate(address, cancellation: TestContext.Current.CancellationToken);
                 Assert.True(ours.Status == EvaluationStatus.Computed, $"{formula}: {ours.Status} {ours.Reason}");
                 compared++;
                 var value = theirs.GetValueOrDefault(address);
-                if (Agreement.Between(ours.Value, value)) continue;
+                if (Agreement.Between(ours.Value, value))
+                    continue;
                 differences.Add($"{address}: ={formula} is {Literal.Write(ours.Value)}, in LibreOffice {Literal.Write(value)}");
             }
         }
 
         Assert.Equal(Sheets * (RandomWorkbook.FormulasEach + 2 * RandomWorkbook.ArraysEach), compared);
-        Assert.True(differences.Count == 0, $"seed {Seed}, {differences.Count} of {compared} differ:\n{string.Join("\n", differences.Take(200))}");
+        Assert.True(
+            differences.Count == 0,
+            $"seed {Seed}, {differences.Count} of {compared} differ:\n{string.Join("\n", differences.Take(200))}"
+        );
     }
 }

@@ -7,7 +7,10 @@ using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Tests.Evaluating;
 
-/// <summary>Cells that an array formula in another cell fills (ECMA-376 Part 1, 18.3.1.40): read alone, within areas small and large, and by <c>#</c>.</summary>
+/// <summary>
+/// Cells that an array formula in another cell fills (ECMA-376 Part 1, 18.3.1.40): read alone, within areas small and large, and by
+/// <c>#</c>.
+/// </summary>
 public class ArrayRangeTests
 {
     private static Book Filled(string formula = "A1:B3*2", string range = "C3:D5")
@@ -75,14 +78,22 @@ public class ArrayRangeTests
         book["H9"] = "=TEXTJOIN(\",\",TRUE,C1:D2000)";
 
         Assert.Equal("10,20,14,40,18,60", book.Value("H9").Text);
-        Assert.Equal("1,10,20,14,40,18,60,2", book.Evaluate("H9", ("C1", CellValue.FromNumber(1)), ("D1999", CellValue.FromNumber(2))).Value.Text);
+        Assert.Equal(
+            "1,10,20,14,40,18,60,2",
+            book.Evaluate("H9", ("C1", CellValue.FromNumber(1)), ("D1999", CellValue.FromNumber(2))).Value.Text
+        );
         Assert.Equal("10,20,3,40,18,60", book.Evaluate("H9", ("C4", CellValue.FromNumber(3))).Value.Text);
     }
 
     [Fact]
     public void An_array_of_its_own_cell_alone_can_be_named_by_its_sign()
     {
-        var book = new Book { ["A1"] = "5", ["B1"] = "=SUM(C3#)", ["B2"] = "=SUM(A1#)" };
+        var book = new Book
+        {
+            ["A1"] = "5",
+            ["B1"] = "=SUM(C3#)",
+            ["B2"] = "=SUM(A1#)",
+        };
         book.Put("C3", new(CellValue.Blank, "A1*2", "C3"));
 
         Assert.Equal(10, book.Value("B1").Number);
@@ -107,17 +118,32 @@ public class ArrayRangeTests
 
     [Fact]
     public void Elements_depend_on_what_their_formula_reads() =>
-        Assert.Equal(["A1", "A2", "A3", "B1", "B2", "B3", "C3"], Filled().Evaluate("D5").Dependencies.Select(cell => cell.Cell).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            ["A1", "A2", "A3", "B1", "B2", "B3", "C3"],
+            Filled().Evaluate("D5").Dependencies.Select(cell => cell.Cell).Order(StringComparer.Ordinal)
+        );
 
     [Fact]
     public void Looking_for_array_formulas_is_work_that_counts()
     {
         var book = new Book { ["A1"] = "=SUM(F1:F20)" };
-        for (var row = 1; row <= 20; row++) book[$"F{row}"] = "1";
-        for (var row = 1; row <= 50; row++) book.Put($"H{row}", new(CellValue.Blank, "1+1", $"H{row}:I{row}"));
+        for (var row = 1; row <= 20; row++)
+            book[$"F{row}"] = "1";
+        for (var row = 1; row <= 50; row++)
+            book.Put($"H{row}", new(CellValue.Blank, "1+1", $"H{row}:I{row}"));
 
         // Twenty cells that are no formulas, each looked for in fifty ranges.
-        Assert.Equal(EvaluationStatus.Unsupported, new WorkbookEvaluator(book.Snapshot(), new EvaluationLimits(Steps: 500)).Evaluate(Book.At("A1"), cancellation: TestContext.Current.CancellationToken).Status);
-        Assert.Equal(EvaluationStatus.Computed, new WorkbookEvaluator(book.Snapshot(), new EvaluationLimits(Steps: 5000)).Evaluate(Book.At("A1"), cancellation: TestContext.Current.CancellationToken).Status);
+        Assert.Equal(
+            EvaluationStatus.Unsupported,
+            new WorkbookEvaluator(book.Snapshot(), new EvaluationLimits(Steps: 500))
+                .Evaluate(Book.At("A1"), cancellation: TestContext.Current.CancellationToken)
+                .Status
+        );
+        Assert.Equal(
+            EvaluationStatus.Computed,
+            new WorkbookEvaluator(book.Snapshot(), new EvaluationLimits(Steps: 5000))
+                .Evaluate(Book.At("A1"), cancellation: TestContext.Current.CancellationToken)
+                .Status
+        );
     }
 }

@@ -38,7 +38,8 @@ public class BoundsTests
     [InlineData("=FIND(REPT(\"z\",100)&\"b\",A3)", 10_000)] // a text looked for in a long one: 101 × 32 000 comparisons, 64 to a step
     [InlineData("=LEN(A3)", 1_000)] // a long text that is read: 32 000 characters, 16 to a step
     [InlineData("=SUM((B1:C2,B1:C2,B1:C2,B1:C2,B1:C2,B1:C2,B1:C2,B1:C2) (B1:D2,B1:D2,B1:D2,B1:D2,B1:D2,B1:D2,B1:D2,B1:D2))", 60)] // 64 pairs of areas
-    public void Work_that_counts_is_refused(string formula, int steps) => Assert.Equal(EvaluationStatus.Unsupported, Status(formula, steps));
+    public void Work_that_counts_is_refused(string formula, int steps) =>
+        Assert.Equal(EvaluationStatus.Unsupported, Status(formula, steps));
 
     [Theory]
     [InlineData("=REPT(\"a\",256)", 20)] // 256 characters are short
@@ -46,7 +47,8 @@ public class BoundsTests
     [InlineData("=LEN(A2)", 100)] // 320 characters are 20 steps
     [InlineData("=LEN(A3)", 10_000)]
     [InlineData("=FIND(\"zb\",A4&\"b\")", 5_000)] // 2 × 1001 comparisons are 31 steps
-    public void Work_that_counts_for_little_is_done(string formula, int steps) => Assert.Equal(EvaluationStatus.Computed, Status(formula, steps));
+    public void Work_that_counts_for_little_is_done(string formula, int steps) =>
+        Assert.Equal(EvaluationStatus.Computed, Status(formula, steps));
 
     [Fact]
     public void Long_texts_made_element_by_element_count()
@@ -86,17 +88,22 @@ public class BoundsTests
     public void Every_number_and_every_operator_is_a_step()
     {
         var ten = Enumerable.Range(1, 200).First(steps => Status("=1+1+1+1+1+1+1+1+1+1", steps) == EvaluationStatus.Computed);
-        var twenty = Enumerable.Range(1, 200).First(steps => Status("=1+1+1+1+1+1+1+1+1+1+1+1+1+1+1+1+1+1+1+1", steps) == EvaluationStatus.Computed);
+        var twenty = Enumerable
+            .Range(1, 200)
+            .First(steps => Status("=1+1+1+1+1+1+1+1+1+1+1+1+1+1+1+1+1+1+1+1", steps) == EvaluationStatus.Computed);
 
         Assert.InRange(twenty - ten, 20, 23); // ten numbers and ten additions more, and the numbers at hand
     }
 
-    /// <summary>The token is cancelled while the evaluation runs, not before: were nobody to ask it again, the evaluation would come to its end.</summary>
+    /// <summary>
+    /// The token is cancelled while the evaluation runs, not before: were nobody to ask it again, the evaluation would come to its end.
+    /// </summary>
     [Fact]
     public void An_evaluation_can_be_cancelled_while_it_runs()
     {
         var book = new Book { ["A1"] = "=SUMPRODUCT(SEQUENCE(3000,300)*SEQUENCE(3000,300))" };
-        for (var row = 2; row <= 60; row++) book[$"A{row}"] = $"=A{row - 1}+SUMPRODUCT(SEQUENCE(3000,300)*SEQUENCE(3000,300)*{row})";
+        for (var row = 2; row <= 60; row++)
+            book[$"A{row}"] = $"=A{row - 1}+SUMPRODUCT(SEQUENCE(3000,300)*SEQUENCE(3000,300)*{row})";
         var evaluator = new WorkbookEvaluator(book.Snapshot(), new EvaluationLimits(Steps: int.MaxValue, AllSteps: long.MaxValue));
         using var cancelled = new CancellationTokenSource();
         cancelled.CancelAfter(TimeSpan.FromMilliseconds(50));
@@ -115,17 +122,30 @@ public class BoundsTests
     {
         var evaluation = Evaluate(formula, EvaluationLimits.Default);
 
-        Assert.Equal((CellError.Value, (Obstacle?)new Obstacle.Arguments(function, least, most, given)), (evaluation.Value.Error, evaluation.Reason));
+        Assert.Equal(
+            (CellError.Value, (Obstacle?)new Obstacle.Arguments(function, least, most, given)),
+            (evaluation.Value.Error, evaluation.Reason)
+        );
     }
 
     [Fact]
     public void The_first_reason_stays() =>
-        Assert.Equal(new Obstacle.Arguments("ABS", 1, 1, 2), Evaluate("=IFERROR(ABS(1,2),1)+IFERROR(POWER(1),1)+FLOWER(1)", EvaluationLimits.Default).Reason);
+        Assert.Equal(
+            new Obstacle.Arguments("ABS", 1, 1, 2),
+            Evaluate("=IFERROR(ABS(1,2),1)+IFERROR(POWER(1),1)+FLOWER(1)", EvaluationLimits.Default).Reason
+        );
 
     [Fact]
     public void Subtotals_leave_out_other_subtotals_and_no_other_formula()
     {
-        var book = new Book { ["A1"] = "=1+1", ["A2"] = "=SUBTOTAL(9,A1)", ["A3"] = "=AGGREGATE(9,4,A1)", ["A4"] = "5", ["B1"] = "=SUBTOTAL(9,A1:A4)" };
+        var book = new Book
+        {
+            ["A1"] = "=1+1",
+            ["A2"] = "=SUBTOTAL(9,A1)",
+            ["A3"] = "=AGGREGATE(9,4,A1)",
+            ["A4"] = "5",
+            ["B1"] = "=SUBTOTAL(9,A1:A4)",
+        };
 
         Assert.Equal(7, book.Value("B1").Number);
     }
@@ -145,7 +165,10 @@ public class BoundsTests
         static Evaluation Named(string formula) => NamedEvaluation.Evaluate(CellFormula.Of(formula), new Dictionary<string, CellValue>());
 
         var misspelt = Named("=FLOWER(1)");
-        Assert.Equal((EvaluationStatus.Computed, CellError.Name, (Obstacle?)new Obstacle.NoFunction("FLOWER")), (misspelt.Status, misspelt.Value.Error, misspelt.Reason));
+        Assert.Equal(
+            (EvaluationStatus.Computed, CellError.Name, (Obstacle?)new Obstacle.NoFunction("FLOWER")),
+            (misspelt.Status, misspelt.Value.Error, misspelt.Reason)
+        );
         var table = Named("=SUM(Doughs[Flour])");
         Assert.Equal((EvaluationStatus.Unsupported, (Obstacle?)new Obstacle.NoTables("Doughs[Flour]")), (table.Status, table.Reason));
     }

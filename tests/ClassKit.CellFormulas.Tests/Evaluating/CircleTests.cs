@@ -15,7 +15,8 @@ public class CircleTests
     private static Book Circle(int length)
     {
         var book = new Book { [Cell(1)] = $"={Cell(length)}" };
-        for (var row = 2; row <= length; row++) book[Cell(row)] = $"={Cell(row - 1)}+1";
+        for (var row = 2; row <= length; row++)
+            book[Cell(row)] = $"={Cell(row - 1)}+1";
         return book;
     }
 
@@ -67,14 +68,25 @@ public class CircleTests
     public void Who_reads_a_circle_is_not_in_it_and_those_who_share_a_cell_with_it_are()
     {
         // A1 and B1 are one circle, B1 and C1 another; D1 looks on, E1 does not mind.
-        var book = new Book { ["A1"] = "=B1+1", ["B1"] = "=A1+C1", ["C1"] = "=IFERROR(B1,1)", ["D1"] = "=C1", ["E1"] = "=IFERROR(C1,4)", ["F1"] = "=E1*2" };
+        var book = new Book
+        {
+            ["A1"] = "=B1+1",
+            ["B1"] = "=A1+C1",
+            ["C1"] = "=IFERROR(B1,1)",
+            ["D1"] = "=C1",
+            ["E1"] = "=IFERROR(C1,4)",
+            ["F1"] = "=E1*2",
+        };
 
-        foreach (var cell in new[] { "A1", "B1", "C1", "D1" }) Assert.Equal(CellError.Reference, book.Value(cell).Error);
+        foreach (var cell in new[] { "A1", "B1", "C1", "D1" })
+            Assert.Equal(CellError.Reference, book.Value(cell).Error);
         Assert.Equal(4, book.Value("E1").Number);
         Assert.Equal(8, book.Value("F1").Number);
     }
 
-    /// <summary>Random books of formulas that lead to each other: asked for alone or after all others, in any order, a cell comes out the same.</summary>
+    /// <summary>
+    /// Random books of formulas that lead to each other: asked for alone or after all others, in any order, a cell comes out the same.
+    /// </summary>
     [Fact]
     public void The_order_of_asking_changes_nothing()
     {
@@ -97,11 +109,17 @@ public class CircleTests
             }
 
             var cells = Enumerable.Range(1, 8).Select(row => Book.At(Cell(row))).ToList();
-            var alone = cells.ConvertAll(cell => new WorkbookEvaluator(book.Snapshot()).Evaluate(cell, cancellation: TestContext.Current.CancellationToken).Value);
+            var alone = cells.ConvertAll(cell =>
+                new WorkbookEvaluator(book.Snapshot()).Evaluate(cell, cancellation: TestContext.Current.CancellationToken).Value
+            );
             foreach (var order in new[] { cells, [.. cells.AsEnumerable().Reverse()], [.. cells.OrderBy(_ => random.Next())] })
             {
-                var together = new WorkbookEvaluator(book.Snapshot()).EvaluateAll(order, cancellation: TestContext.Current.CancellationToken);
-                foreach (var (cell, evaluation) in order.Zip(together)) Assert.Equal(alone[cells.IndexOf(cell)], evaluation.Value);
+                var together = new WorkbookEvaluator(book.Snapshot()).EvaluateAll(
+                    order,
+                    cancellation: TestContext.Current.CancellationToken
+                );
+                foreach (var (cell, evaluation) in order.Zip(together))
+                    Assert.Equal(alone[cells.IndexOf(cell)], evaluation.Value);
             }
         }
     }

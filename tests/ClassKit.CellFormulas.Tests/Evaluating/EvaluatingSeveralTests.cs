@@ -13,7 +13,16 @@ public class EvaluatingSeveralTests
     [Fact]
     public void Several_cells_at_once_come_out_as_one_by_one()
     {
-        var book = new Book { ["A1"] = "5", ["B1"] = "=A1*2", ["C1"] = "=B1+unknown", ["D1"] = "=C1&B1", ["E1"] = "=F1+B1", ["F1"] = "=E1", ["G1"] = "=SUM(A1:B1)" };
+        var book = new Book
+        {
+            ["A1"] = "5",
+            ["B1"] = "=A1*2",
+            ["C1"] = "=B1+unknown",
+            ["D1"] = "=C1&B1",
+            ["E1"] = "=F1+B1",
+            ["F1"] = "=E1",
+            ["G1"] = "=SUM(A1:B1)",
+        };
         var evaluator = new WorkbookEvaluator(book.Snapshot());
         var replaced = new Dictionary<CellAddress, CellValue> { [Book.At("A1")] = CellValue.FromNumber(7) };
         var together = evaluator.EvaluateAll([.. Cells.Select(Book.At)], replaced, TestContext.Current.CancellationToken);
@@ -29,11 +38,22 @@ public class EvaluatingSeveralTests
     [Fact]
     public void An_evaluator_used_again_remembers_nothing_of_other_inputs()
     {
-        var evaluator = new WorkbookEvaluator(new Book { ["A1"] = "5", ["B1"] = "=A1*2", ["C1"] = "=1/0", ["D1"] = "=NOW()" }.Snapshot());
+        var evaluator = new WorkbookEvaluator(
+            new Book
+            {
+                ["A1"] = "5",
+                ["B1"] = "=A1*2",
+                ["C1"] = "=1/0",
+                ["D1"] = "=NOW()",
+            }.Snapshot()
+        );
         foreach (var input in new[] { 1.0, 2, 3 })
         {
             var replaced = new Dictionary<CellAddress, CellValue> { [Book.At("A1")] = CellValue.FromNumber(input) };
-            Assert.Equal(EvaluationStatus.Volatile, evaluator.Evaluate(Book.At("D1"), replaced, TestContext.Current.CancellationToken).Status);
+            Assert.Equal(
+                EvaluationStatus.Volatile,
+                evaluator.Evaluate(Book.At("D1"), replaced, TestContext.Current.CancellationToken).Status
+            );
             Assert.Equal(input * 2, evaluator.Evaluate(Book.At("B1"), replaced, TestContext.Current.CancellationToken).Value.Number);
             Assert.Null(evaluator.Evaluate(Book.At("C1"), replaced, TestContext.Current.CancellationToken).Reason);
         }

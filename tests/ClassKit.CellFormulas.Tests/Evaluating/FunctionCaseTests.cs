@@ -25,7 +25,10 @@ public class FunctionCaseTests
         {
             var one = file.Cases[at];
             var evaluation = book.Evaluate(CaseFile.CellOf(at));
-            if (!one.Holds(evaluation)) wrong.Add($"{one.Formula} gives {evaluation.Status} {Literal.Write(evaluation.Value)} {evaluation.Reason}, expected {one.Expected}");
+            if (!one.Holds(evaluation))
+                wrong.Add(
+                    $"{one.Formula} gives {evaluation.Status} {Literal.Write(evaluation.Value)} {evaluation.Reason}, expected {one.Expected}"
+                );
         }
 
         Assert.True(wrong.Count == 0, string.Join("\n", wrong));
@@ -38,13 +41,23 @@ public class FunctionCaseTests
     [Fact]
     public void Every_case_in_which_LibreOffice_differs_says_why()
     {
-        var silent = CaseFile.Names("Functions")
-            .SelectMany(name => File.ReadLines(Path.Combine(CaseFile.Folder, "Functions", name + ".cases")).Where(line => line.Contains("  ! ", StringComparison.Ordinal)))
+        var silent = CaseFile
+            .Names("Functions")
+            .SelectMany(name =>
+                File.ReadLines(Path.Combine(CaseFile.Folder, "Functions", name + ".cases"))
+                    .Where(line => line.Contains("  ! ", StringComparison.Ordinal))
+            )
             .Where(line => line.LastIndexOf("  # ", StringComparison.Ordinal) < line.LastIndexOf("  ! ", StringComparison.Ordinal));
         Assert.Empty(silent);
     }
 
     [Fact]
     public void Every_case_file_begins_with_its_sources() =>
-        Assert.All(CaseFile.Names("Functions"), name => Assert.StartsWith("# ", File.ReadLines(Path.Combine(CaseFile.Folder, "Functions", name + ".cases")).First(), StringComparison.Ordinal));
+        Assert.All(CaseFile.Names("Functions"), name =>
+            Assert.StartsWith(
+                "# ",
+                File.ReadLines(Path.Combine(CaseFile.Folder, "Functions", name + ".cases")).First(),
+                StringComparison.Ordinal
+            )
+        );
 }

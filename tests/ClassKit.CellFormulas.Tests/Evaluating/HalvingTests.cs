@@ -4,7 +4,10 @@ using ClassKit.CellFormulas.Values;
 namespace ClassKit.CellFormulas.Tests.Evaluating;
 
 /// <summary>XMATCH and XLOOKUP by halving, over keys of several kinds.</summary>
-/// <remarks>Microsoft's function reference: search mode 2 halves keys in ascending order, -2 in descending order, and keys in another order give invalid results. Kinds come in the order numbers, texts, logicals (ECMA-376 Part 1, 18.17.2.6).</remarks>
+/// <remarks>
+/// Microsoft's function reference: search mode 2 halves keys in ascending order, -2 in descending order, and keys in another order give
+/// invalid results. Kinds come in the order numbers, texts, logicals (ECMA-376 Part 1, 18.17.2.6).
+/// </remarks>
 public class HalvingTests
 {
     private static CellValue Value(string formula)

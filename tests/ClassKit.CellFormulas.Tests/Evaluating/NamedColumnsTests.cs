@@ -7,21 +7,77 @@ using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Tests.Evaluating;
 
-/// <summary>Many inputs at once give what one after the other does. The evaluation of single formulas, which the case files hold to the standard, is what it is held against.</summary>
+/// <summary>
+/// Many inputs at once give what one after the other does. The evaluation of single formulas, which the case files hold to the standard, is
+/// what it is held against.
+/// </summary>
 public class NamedColumnsTests
 {
     private static readonly IReadOnlyList<Dictionary<string, CellValue>> Inputs =
     [
-        new() { ["flour"] = CellValue.FromNumber(640), ["loss"] = CellValue.FromNumber(0.12), ["zero"] = CellValue.FromNumber(3), ["note"] = CellValue.FromText("12"), ["none"] = default },
-        new() { ["flour"] = CellValue.FromNumber(500), ["loss"] = CellValue.FromNumber(0.1), ["zero"] = CellValue.FromNumber(0), ["note"] = CellValue.FromText("about"), ["none"] = default },
-        new() { ["flour"] = CellValue.FromNumber(0.3), ["loss"] = CellValue.FromNumber(0.2), ["zero"] = CellValue.FromNumber(-1), ["note"] = CellValue.FromText("7"), ["none"] = default },
+        new()
+        {
+            ["flour"] = CellValue.FromNumber(640),
+            ["loss"] = CellValue.FromNumber(0.12),
+            ["zero"] = CellValue.FromNumber(3),
+            ["note"] = CellValue.FromText("12"),
+            ["none"] = default,
+        },
+        new()
+        {
+            ["flour"] = CellValue.FromNumber(500),
+            ["loss"] = CellValue.FromNumber(0.1),
+            ["zero"] = CellValue.FromNumber(0),
+            ["note"] = CellValue.FromText("about"),
+            ["none"] = default,
+        },
+        new()
+        {
+            ["flour"] = CellValue.FromNumber(0.3),
+            ["loss"] = CellValue.FromNumber(0.2),
+            ["zero"] = CellValue.FromNumber(-1),
+            ["note"] = CellValue.FromText("7"),
+            ["none"] = default,
+        },
     ];
 
     public static TheoryData<string> Formulas =>
-    [
-        "=flour", "=FLOUR*(1-loss)", "=-flour^2", "=+flour%", "=2^-1*flour", "=flour/zero", "=1/(flour-500)", "=zero^0.5", "=zero^zero", "=flour+none", "=flour&loss", "=(flour>400)+1", "=note*2", "=note", "=none",
-        "=loss+0.1-0.3", "=ROUND(flour*loss,1)", "=ROUNDUP(flour*loss,0)", "=ROUNDDOWN(-flour*loss,2)", "=ROUND(flour/zero,1)", "=ROUND(note,1)", "=ROUND(flour,0.5)", "=ROUND(none,1)", "=ROUND({1,2},1)", "=IF(zero>0,flour,1/0)", "=IFERROR(flour/zero,7)", "=SUM(flour,loss,note)", "=MAX({1,2})*flour", "={1,2}+flour", "=water*2", "=B5", "=1E300*flour*1E300", "=LET(x,flour,x*2)", "=10^400",
-    ];
+        [
+            "=flour",
+            "=FLOUR*(1-loss)",
+            "=-flour^2",
+            "=+flour%",
+            "=2^-1*flour",
+            "=flour/zero",
+            "=1/(flour-500)",
+            "=zero^0.5",
+            "=zero^zero",
+            "=flour+none",
+            "=flour&loss",
+            "=(flour>400)+1",
+            "=note*2",
+            "=note",
+            "=none",
+            "=loss+0.1-0.3",
+            "=ROUND(flour*loss,1)",
+            "=ROUNDUP(flour*loss,0)",
+            "=ROUNDDOWN(-flour*loss,2)",
+            "=ROUND(flour/zero,1)",
+            "=ROUND(note,1)",
+            "=ROUND(flour,0.5)",
+            "=ROUND(none,1)",
+            "=ROUND({1,2},1)",
+            "=IF(zero>0,flour,1/0)",
+            "=IFERROR(flour/zero,7)",
+            "=SUM(flour,loss,note)",
+            "=MAX({1,2})*flour",
+            "={1,2}+flour",
+            "=water*2",
+            "=B5",
+            "=1E300*flour*1E300",
+            "=LET(x,flour,x*2)",
+            "=10^400",
+        ];
 
     [Theory]
     [MemberData(nameof(Formulas))]
@@ -43,7 +99,10 @@ public class NamedColumnsTests
     /// <summary>All but a cell, and a sum over a text, which counts among values and not in cells.</summary>
     public static TheoryData<string> OverNames => [.. Formulas.Select(row => row.Data).Except(["=B5", "=SUM(flour,loss,note)"])];
 
-    /// <summary>Names alone are worked out without an interpreter where they are plain: a workbook, whose cells the names stand for, is computed by one.</summary>
+    /// <summary>
+    /// Names alone are worked out without an interpreter where they are plain: a workbook, whose cells the names stand for, is computed by
+    /// one.
+    /// </summary>
     [Theory]
     [MemberData(nameof(OverNames))]
     public void They_are_what_cells_of_these_names_come_to(string text)
@@ -57,7 +116,10 @@ public class NamedColumnsTests
                 book.Name(name, $"Sheet1!$A${at + 1}");
             }
 
-            Assert.Equal(book.Evaluate("C1") is { Status: EvaluationStatus.Computed, Value: { IsNumber: true, Number: var number } } ? number : null, Number(CellFormula.Of(text), input));
+            Assert.Equal(
+                book.Evaluate("C1") is { Status: EvaluationStatus.Computed, Value: { IsNumber: true, Number: var number } } ? number : null,
+                Number(CellFormula.Of(text), input)
+            );
         }
     }
 
@@ -70,7 +132,23 @@ public class NamedColumnsTests
 
         foreach (var op in (BinaryOperator[])[BinaryOperator.Add, BinaryOperator.Multiply, BinaryOperator.Divide, BinaryOperator.Power])
         {
-            foreach (var edited in (FormulaNode[])[key with { Operator = op }, key with { Left = key.Right, Right = key.Left }, new PrefixNode(PrefixOperator.Minus, key.Left, default), key.Left, key])
+            foreach (
+                var edited in (FormulaNode[])
+                    [
+                        key with
+                        {
+                            Operator = op,
+                        },
+                        key with
+                        {
+                            Left = key.Right,
+                            Right = key.Left,
+                        },
+                        new PrefixNode(PrefixOperator.Minus, key.Left, default),
+                        key.Left,
+                        key,
+                    ]
+            )
             {
                 var expected = Inputs.Select(input => Number(CellFormula.OfTree(edited), input)).ToList();
                 Assert.Equal(expected.Contains(null) ? [] : expected.Cast<double>(), [.. columns.Numbers(edited)]);
@@ -89,5 +167,7 @@ public class NamedColumnsTests
     }
 
     private static double? Number(CellFormula formula, IReadOnlyDictionary<string, CellValue> input) =>
-        NamedEvaluation.Evaluate(formula, input) is { Status: EvaluationStatus.Computed, Value: { IsNumber: true, Number: var number } } ? number : null;
+        NamedEvaluation.Evaluate(formula, input) is { Status: EvaluationStatus.Computed, Value: { IsNumber: true, Number: var number } }
+            ? number
+            : null;
 }

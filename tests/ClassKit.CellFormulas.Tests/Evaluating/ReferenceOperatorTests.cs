@@ -4,7 +4,10 @@ using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Tests.Evaluating;
 
-/// <summary>Where references meet: range, intersection, union, spill, and the one cell beside a formula. OpenFormula 1.3, 6.4.11 to 6.4.13 and 6.3.3.</summary>
+/// <summary>
+/// Where references meet: range, intersection, union, spill, and the one cell beside a formula. OpenFormula 1.3, 6.4.11 to 6.4.13 and
+/// 6.3.3.
+/// </summary>
 public class ReferenceOperatorTests
 {
     private static readonly Book Grid = new()
@@ -34,7 +37,8 @@ public class ReferenceOperatorTests
     [InlineData("=SUM((A1,A1,B2))", 18)]
     [InlineData("=SUM(A1:INDEX(B1:B3,2))", 27)]
     [InlineData("=SUM(B2:A1:C3)", 511)]
-    public void References_combine_to_the_cells_they_share_or_span(string formula, double sum) => Assert.Equal(CellValue.FromNumber(sum), Value(formula));
+    public void References_combine_to_the_cells_they_share_or_span(string formula, double sum) =>
+        Assert.Equal(CellValue.FromNumber(sum), Value(formula));
 
     [Theory]
     [InlineData("=SUM(A1:A2 B1:B2)", CellError.Null)] // no cell in common
@@ -48,7 +52,8 @@ public class ReferenceOperatorTests
     [InlineData("=IF(TRUE,NA())#", CellError.NotAvailable)]
     [InlineData("=LEFT(\"a\")#", CellError.Reference)]
     [InlineData("=SUM((A1:A2)#)", CellError.Reference)]
-    public void What_does_not_combine_is_an_error_value(string formula, CellError error) => Assert.Equal(CellValue.FromError(error), Value(formula));
+    public void What_does_not_combine_is_an_error_value(string formula, CellError error) =>
+        Assert.Equal(CellValue.FromError(error), Value(formula));
 
     [Theory]
     [InlineData("=A2:A3+0", "E1", null)]
@@ -81,7 +86,15 @@ public class ReferenceOperatorTests
     [InlineData("Sheet1!$A1", "=there", "F3", 64)] // the column is fixed, the row is one's own
     public void A_relative_name_moves_only_what_is_not_fixed(string refersTo, string formula, string at, double value)
     {
-        var book = new Book { ["A1"] = "1", ["B1"] = "2", ["D4"] = "36", ["D5"] = "256", ["A3"] = "64", [at] = formula }.Name("there", refersTo);
+        var book = new Book
+        {
+            ["A1"] = "1",
+            ["B1"] = "2",
+            ["D4"] = "36",
+            ["D5"] = "256",
+            ["A3"] = "64",
+            [at] = formula,
+        }.Name("there", refersTo);
 
         Assert.Equal(value, book.Value(at).Number);
     }

@@ -25,7 +25,8 @@ public class TableTests
     [InlineData("ROWS(Doughs[#Data])", "3")]
     [InlineData("VLOOKUP(\"rye\",Doughs[#All],3,FALSE)", "400")]
     [InlineData("Doughs[Salt]", "#REF!")]
-    public void A_formula_outside_the_table_names_table_and_column(string formula, string value) => Assert.Equal(value, Literal.Write(Evaluate("F9", formula).Value));
+    public void A_formula_outside_the_table_names_table_and_column(string formula, string value) =>
+        Assert.Equal(value, Literal.Write(Evaluate("F9", formula).Value));
 
     [Theory]
     [InlineData("Doughs[[#This Row],[Water]]/Doughs[[#This Row],[Flour]]", "0.8")]
@@ -34,15 +35,24 @@ public class TableTests
     [InlineData("[@[Water]]*2", "800")]
     [InlineData("SUM([Flour])", "1500")]
     [InlineData("SUM(Doughs[@[Flour]:[Water]])", "900")]
-    public void A_formula_in_a_row_of_the_table_means_that_row(string formula, string value) => Assert.Equal(value, Literal.Write(Evaluate("C3", formula).Value));
+    public void A_formula_in_a_row_of_the_table_means_that_row(string formula, string value) =>
+        Assert.Equal(value, Literal.Write(Evaluate("C3", formula).Value));
 
     [Fact]
-    public void This_row_outside_the_tables_rows_is_no_value() => Assert.Equal(CellError.Value, Evaluate("F9", "Doughs[@Flour]").Value.Error);
+    public void This_row_outside_the_tables_rows_is_no_value() =>
+        Assert.Equal(CellError.Value, Evaluate("F9", "Doughs[@Flour]").Value.Error);
 
     [Fact]
     public void A_sign_in_a_columns_name_stands_after_an_apostrophe()
     {
-        var book = Workbook(new Dictionary<(int Row, int Column), CellContent> { [(1, 1)] = new(CellValue.FromText("g [#1]")), [(2, 1)] = new(CellValue.FromNumber(7)), [(5, 5)] = new(CellValue.Blank, "SUM(T[g '['#1']])") });
+        var book = Workbook(
+            new Dictionary<(int Row, int Column), CellContent>
+            {
+                [(1, 1)] = new(CellValue.FromText("g [#1]")),
+                [(2, 1)] = new(CellValue.FromNumber(7)),
+                [(5, 5)] = new(CellValue.Blank, "SUM(T[g '['#1']])"),
+            }
+        );
         book = book with { Tables = [new("T", "Sheet1", 1, 1, 2, true, false, ["g [#1]"])] };
         Assert.Equal(7, new WorkbookEvaluator(book).Evaluate(Book.At("E5")).Value.Number);
     }
@@ -74,7 +84,8 @@ public class TableTests
     [InlineData("C3", "300")]
     [InlineData("C4", "#VALUE!")] // the totals
     [InlineData("C5", "#VALUE!")]
-    public void This_row_is_a_row_of_data(string cell, string value) => Assert.Equal(value, Literal.Write(Bare(cell, "Doughs[@Flour]", hasHeaders: true, hasTotals: true).Value));
+    public void This_row_is_a_row_of_data(string cell, string value) =>
+        Assert.Equal(value, Literal.Write(Bare(cell, "Doughs[@Flour]", hasHeaders: true, hasTotals: true).Value));
 
     [Theory]
     [InlineData("SUM(Doughs[[Flour]:[Salt]])")]
@@ -83,7 +94,10 @@ public class TableTests
     public void A_column_that_is_not_there_is_named(string formula)
     {
         var evaluation = Bare("F9", formula, hasHeaders: true, hasTotals: true);
-        Assert.Equal((CellError.Reference, (Obstacle?)new Obstacle.NoColumn("Doughs", formula[4..^1])), (evaluation.Value.Error, evaluation.Reason));
+        Assert.Equal(
+            (CellError.Reference, (Obstacle?)new Obstacle.NoColumn("Doughs", formula[4..^1])),
+            (evaluation.Value.Error, evaluation.Reason)
+        );
     }
 
     /// <summary>Four rows of two columns, 100, 200, 300, 400 and 1, 2, 3, 4, whatever of them is headers and totals.</summary>
@@ -103,15 +117,24 @@ public class TableTests
     }
 
     [Fact]
-    public void A_table_that_is_not_there_is_unsupported() => Assert.Equal(EvaluationStatus.Unsupported, Evaluate("F9", "SUM(Breads[Flour])").Status);
+    public void A_table_that_is_not_there_is_unsupported() =>
+        Assert.Equal(EvaluationStatus.Unsupported, Evaluate("F9", "SUM(Breads[Flour])").Status);
 
     private static Evaluation Evaluate(string cell, string formula)
     {
-        string[][] rows = [["Name", "Flour", "Water"], ["wheat", "500", "350"], ["rye", "500", "400"], ["spelt", "500", "300"], ["Total", "1500", "1050"]];
+        string[][] rows =
+        [
+            ["Name", "Flour", "Water"],
+            ["wheat", "500", "350"],
+            ["rye", "500", "400"],
+            ["spelt", "500", "300"],
+            ["Total", "1500", "1050"],
+        ];
         var cells = new Dictionary<(int Row, int Column), CellContent>();
         for (var row = 0; row < rows.Length; row++)
         {
-            for (var column = 0; column < rows[row].Length; column++) cells[(row + 1, column + 1)] = new(Literal.Read(rows[row][column]));
+            for (var column = 0; column < rows[row].Length; column++)
+                cells[(row + 1, column + 1)] = new(Literal.Read(rows[row][column]));
         }
 
         // The cell asked for may lie in the table, in a column of its own.

@@ -30,7 +30,8 @@ public class UnknownNameTests
     [Theory]
     [InlineData("=XLOOKUP(1,foo,foo,\"none\")", "#NAME?")] // newer than that LibreOffice: by the same rule
     [InlineData("=LET(foo,D3,MATCH(3,foo,0))", "1")]
-    public void The_same_holds_for_newer_functions_and_for_names_bound_in_the_formula(string formula, string expected) => Gives(formula, expected);
+    public void The_same_holds_for_newer_functions_and_for_names_bound_in_the_formula(string formula, string expected) =>
+        Gives(formula, expected);
 
     [Theory]
     [InlineData("=_xll.LeavenRate(1)")]
@@ -54,5 +55,11 @@ public class UnknownNameTests
         Assert.Equal((EvaluationStatus.Computed, expected), (evaluation.Status, evaluation.Value.ToString()));
     }
 
-    private static Evaluation Evaluate(string formula) => new Book { ["D1"] = "=1/0", ["D3"] = "3", ["H1"] = formula }.Evaluate("H1");
+    private static Evaluation Evaluate(string formula) =>
+        new Book
+        {
+            ["D1"] = "=1/0",
+            ["D3"] = "3",
+            ["H1"] = formula,
+        }.Evaluate("H1");
 }

@@ -19,17 +19,22 @@ public class WorkSavedTests
             book[string.Create(CultureInfo.InvariantCulture, $"B{row}")] = "2";
         }
 
-        for (var row = 1; row <= formulas; row++) book[string.Create(CultureInfo.InvariantCulture, $"D{row}")] = formula(row);
+        for (var row = 1; row <= formulas; row++)
+            book[string.Create(CultureInfo.InvariantCulture, $"D{row}")] = formula(row);
         var cells = Enumerable.Range(1, formulas).Select(row => new CellAddress("Sheet1", row, 4)).ToList();
         var snapshot = book.Snapshot();
-        bool IsEnough(long steps) => new WorkbookEvaluator(snapshot, new EvaluationLimits(AllSteps: steps))
-            .EvaluateAll(cells, cancellation: TestContext.Current.CancellationToken)[^1].Status == EvaluationStatus.Computed;
+        bool IsEnough(long steps) =>
+            new WorkbookEvaluator(snapshot, new EvaluationLimits(AllSteps: steps))
+                .EvaluateAll(cells, cancellation: TestContext.Current.CancellationToken)[^1]
+                .Status == EvaluationStatus.Computed;
         var (least, most) = (0L, 1L << 24);
         while (most - least > 1)
         {
             var middle = (least + most) / 2;
-            if (IsEnough(middle)) most = middle;
-            else least = middle;
+            if (IsEnough(middle))
+                most = middle;
+            else
+                least = middle;
         }
 
         return most;

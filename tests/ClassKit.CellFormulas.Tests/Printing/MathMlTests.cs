@@ -8,8 +8,33 @@ public class MathMlTests
 {
     private static readonly string[] Core =
     [
-        "math", "merror", "mfrac", "mi", "mmultiscripts", "mn", "mo", "mover", "mpadded", "mphantom", "mprescripts", "mroot", "mrow", "ms", "mspace", "msqrt", "mstyle",
-        "msub", "msubsup", "msup", "mtable", "mtd", "mtext", "mtr", "munder", "munderover", "semantics",
+        "math",
+        "merror",
+        "mfrac",
+        "mi",
+        "mmultiscripts",
+        "mn",
+        "mo",
+        "mover",
+        "mpadded",
+        "mphantom",
+        "mprescripts",
+        "mroot",
+        "mrow",
+        "ms",
+        "mspace",
+        "msqrt",
+        "mstyle",
+        "msub",
+        "msubsup",
+        "msup",
+        "mtable",
+        "mtd",
+        "mtext",
+        "mtr",
+        "munder",
+        "munderover",
+        "semantics",
     ];
 
     [Theory]
@@ -18,24 +43,34 @@ public class MathMlTests
     [InlineData("=a-b", "<mrow><mi>a</mi><mo>−</mo><mi>b</mi></mrow>")]
     [InlineData("=SQRT(a)", "<msqrt><mi>a</mi></msqrt>")]
     [InlineData("=ROUND(a,1)", "<mrow><mi>a</mi><mspace width=\"0.5em\"></mspace><mtext>(rounded to 1 decimal place)</mtext></mrow>")]
-    [InlineData("=ROUNDUP(a,-1)", "<mrow><mi>a</mi><mspace width=\"0.5em\"></mspace><mtext>(rounded up to a multiple of 10)</mtext></mrow>")]
+    [InlineData(
+        "=ROUNDUP(a,-1)",
+        "<mrow><mi>a</mi><mspace width=\"0.5em\"></mspace><mtext>(rounded up to a multiple of 10)</mtext></mrow>"
+    )]
     [InlineData("=B5", "<mi>B5</mi>")]
     [InlineData("=\"<b>\"", "<mtext>“&lt;b&gt;”</mtext>")]
     public void Formulas_are_set_with_names(string formula, string inner) =>
         Assert.Equal($"<math display=\"block\">{inner}</math>", MathMl.Write(CellFormula.Of(formula), _ => null));
 
     [Fact]
-    public void Values_and_units_take_the_places_of_names() => Assert.Equal(
-        "<math display=\"block\"><mrow><mrow><mrow><mn>640</mn><mtext>\u00a0g</mtext></mrow><mo>×</mo><mrow><mn>70</mn><mtext>\u00a0%</mtext></mrow></mrow>"
-        + "<mo>=</mo><mrow><mn>448</mn><mtext>\u00a0g</mtext></mrow></mrow></math>",
-        MathMl.Write(
-            CellFormula.Of("=flour*hydration"),
-            name => name == "flour" ? MathMlOperand.Quantity("640", "g") : MathMlOperand.Quantity("70", "%"),
-            MathMlOperand.Quantity("448", "g")));
+    public void Values_and_units_take_the_places_of_names() =>
+        Assert.Equal(
+            "<math display=\"block\"><mrow><mrow><mrow><mn>640</mn><mtext>\u00a0g</mtext></mrow><mo>×</mo><mrow><mn>70</mn><mtext>\u00a0%</mtext></mrow></mrow>"
+                + "<mo>=</mo><mrow><mn>448</mn><mtext>\u00a0g</mtext></mrow></mrow></math>",
+            MathMl.Write(
+                CellFormula.Of("=flour*hydration"),
+                name => name == "flour" ? MathMlOperand.Quantity("640", "g") : MathMlOperand.Quantity("70", "%"),
+                MathMlOperand.Quantity("448", "g")
+            )
+        );
 
     [Fact]
     public void A_negative_number_after_an_operator_stands_in_parentheses() =>
-        Assert.Contains(">(</mo><mrow><mo form=\"prefix\">−</mo><mn>3</mn></mrow><mo", MathMl.Write(CellFormula.Of("=5-a"), _ => MathMlOperand.Quantity("-3")), StringComparison.Ordinal);
+        Assert.Contains(
+            ">(</mo><mrow><mo form=\"prefix\">−</mo><mn>3</mn></mrow><mo",
+            MathMl.Write(CellFormula.Of("=5-a"), _ => MathMlOperand.Quantity("-3")),
+            StringComparison.Ordinal
+        );
 
     [Theory]
     [InlineData("=2*(a+b)", "false")]

@@ -5,7 +5,10 @@ using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Tests.Support;
 
-/// <summary>Builds small workbooks for tests: <c>new Book { ["A1"] = "5", ["B1"] = "=A1*2" }</c>. A text that reads as a number is one; <c>'</c> before it keeps it text.</summary>
+/// <summary>
+/// Builds small workbooks for tests: <c>new Book { ["A1"] = "5", ["B1"] = "=A1*2" }</c>. A text that reads as a number is one; <c>'</c>
+/// before it keeps it text.
+/// </summary>
 internal sealed class Book
 {
     private readonly Dictionary<string, Dictionary<(int, int), CellContent>> _sheets = new() { ["Sheet1"] = [] };
@@ -19,7 +22,8 @@ internal sealed class Book
     public void Put(string cell, CellContent content)
     {
         var address = At(cell);
-        if (!_sheets.TryGetValue(address.Sheet, out var cells)) _sheets.Add(address.Sheet, cells = []);
+        if (!_sheets.TryGetValue(address.Sheet, out var cells))
+            _sheets.Add(address.Sheet, cells = []);
         cells[(address.Row, address.Column)] = content;
     }
 
@@ -33,7 +37,11 @@ internal sealed class Book
         new([.. _sheets.Select(sheet => new SheetSnapshot(sheet.Key, sheet.Value))], _names, dates);
 
     public Evaluation Evaluate(string cell, params (string Cell, CellValue Value)[] replaced) =>
-        new WorkbookEvaluator(Snapshot()).Evaluate(At(cell), replaced.ToDictionary(pair => At(pair.Cell), pair => pair.Value), TestContext.Current.CancellationToken);
+        new WorkbookEvaluator(Snapshot()).Evaluate(
+            At(cell),
+            replaced.ToDictionary(pair => At(pair.Cell), pair => pair.Value),
+            TestContext.Current.CancellationToken
+        );
 
     public CellValue Value(string cell)
     {
@@ -50,6 +58,5 @@ internal sealed class Book
         return address;
     }
 
-    public static CellContent Content(string text) =>
-        text.StartsWith('=') ? new(CellValue.Blank, text[1..]) : new(Literal.Read(text));
+    public static CellContent Content(string text) => text.StartsWith('=') ? new(CellValue.Blank, text[1..]) : new(Literal.Read(text));
 }

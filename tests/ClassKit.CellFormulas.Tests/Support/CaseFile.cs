@@ -1,15 +1,19 @@
 namespace ClassKit.CellFormulas.Tests.Support;
 
 /// <summary>
-/// A file of cases: lines <c>A1: 5</c> fill cells of Sheet1, lines <c>formula -> value</c> are cases, <c>#</c> after two spaces or at the start is a remark.
-/// <c>! value</c> after the value is what LibreOffice gives where it knowingly differs, with the reason as remark; <c>~</c> allows for rounding near 0.
+/// A file of cases: lines <c>A1: 5</c> fill cells of Sheet1, lines <c>formula -> value</c> are cases, <c>#</c> after two spaces or at the
+/// start is a remark. <c>! value</c> after the value is what LibreOffice gives where it knowingly differs, with the reason as remark;
+/// <c>~</c> allows for rounding near 0.
 /// </summary>
 internal sealed record CaseFile(string Name, IReadOnlyList<(string Cell, string Content)> Cells, IReadOnlyList<FormulaCase> Cases)
 {
     public static string Folder { get; } = Path.Combine(AppContext.BaseDirectory, "Cases");
 
     public static IEnumerable<string> Names(string folder) =>
-        Directory.EnumerateFiles(Path.Combine(Folder, folder), "*.cases").Select(path => Path.GetFileNameWithoutExtension(path)!).Order(StringComparer.Ordinal);
+        Directory
+            .EnumerateFiles(Path.Combine(Folder, folder), "*.cases")
+            .Select(path => Path.GetFileNameWithoutExtension(path)!)
+            .Order(StringComparer.Ordinal);
 
     public static CaseFile Read(string folder, string name)
     {
@@ -19,8 +23,11 @@ internal sealed record CaseFile(string Name, IReadOnlyList<(string Cell, string 
         {
             var remark = line.StartsWith('#') ? 0 : line.IndexOf("  # ", StringComparison.Ordinal);
             var text = (remark < 0 ? line : line[..remark]).Trim();
-            if (text.Length == 0) continue;
-            var arrow = text.EndsWith(" ->", StringComparison.Ordinal) ? text.Length - 3 : text.LastIndexOf(" -> ", StringComparison.Ordinal);
+            if (text.Length == 0)
+                continue;
+            var arrow = text.EndsWith(" ->", StringComparison.Ordinal)
+                ? text.Length - 3
+                : text.LastIndexOf(" -> ", StringComparison.Ordinal);
             if (arrow >= 0)
             {
                 cases.Add(FormulaCase.Read(text[..arrow].Trim(), text[(arrow + 3)..].Trim()));
@@ -41,8 +48,10 @@ internal sealed record CaseFile(string Name, IReadOnlyList<(string Cell, string 
     public Book ToBook()
     {
         var book = new Book();
-        foreach (var (cell, content) in Cells) book[cell] = content;
-        for (var at = 0; at < Cases.Count; at++) book[CellOf(at)] = "=" + Cases[at].Formula;
+        foreach (var (cell, content) in Cells)
+            book[cell] = content;
+        for (var at = 0; at < Cases.Count; at++)
+            book[CellOf(at)] = "=" + Cases[at].Formula;
         return book;
     }
 }

@@ -14,6 +14,9 @@ internal static class Check
     {
         var evaluation = NamedEvaluation.Evaluate(CellFormula.Of(formula), NoNames);
         Assert.True(evaluation.Status == EvaluationStatus.Computed, $"{formula}: {evaluation.Status}, {evaluation.Reason}");
-        Assert.True(Literal.Same(Literal.Read(expected), evaluation.Value), $"{formula} gives {Literal.Write(evaluation.Value)}, expected {expected}");
+        Assert.True(
+            Literal.Same(Literal.Read(expected), evaluation.Value),
+            $"{formula} gives {Literal.Write(evaluation.Value)}, expected {expected}"
+        );
     }
 }

@@ -6,7 +6,9 @@ using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Tests.Syntax;
 
-/// <summary>Whoever walks a syntax tree knows every kind of node: a new one fails here until it is evaluated, printed, typeset and copied.</summary>
+/// <summary>
+/// Whoever walks a syntax tree knows every kind of node: a new one fails here until it is evaluated, printed, typeset and copied.
+/// </summary>
 public class EveryNodeTests
 {
     private static readonly Dictionary<Type, string> Examples = new()
@@ -32,9 +34,15 @@ public class EveryNodeTests
     public static TheoryData<string> Formulas => [.. Examples.Values];
 
     [Fact]
-    public void Every_kind_of_node_has_an_example() => Assert.Equal(
-        typeof(FormulaNode).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(FormulaNode))).Select(type => type.Name).Order(StringComparer.Ordinal),
-        Examples.Keys.Select(type => type.Name).Order(StringComparer.Ordinal));
+    public void Every_kind_of_node_has_an_example() =>
+        Assert.Equal(
+            typeof(FormulaNode)
+                .Assembly.GetTypes()
+                .Where(type => type.IsSubclassOf(typeof(FormulaNode)))
+                .Select(type => type.Name)
+                .Order(StringComparer.Ordinal),
+            Examples.Keys.Select(type => type.Name).Order(StringComparer.Ordinal)
+        );
 
     [Fact]
     public void Every_example_has_its_node() =>

@@ -14,7 +14,10 @@ public class FormulaParsesTests
 
         var first = parses.Of(text);
 
-        Assert.Equal((CellFormula.Parse(text).Formula?.ToString(), CellFormula.Parse(text).Error?.ToString()), (first.Formula?.ToString(), first.Error?.ToString()));
+        Assert.Equal(
+            (CellFormula.Parse(text).Formula?.ToString(), CellFormula.Parse(text).Error?.ToString()),
+            (first.Formula?.ToString(), first.Error?.ToString())
+        );
         Assert.Equal(first, parses.Of(text));
     }
 
@@ -23,7 +26,8 @@ public class FormulaParsesTests
     {
         var parses = new FormulaParses();
 
-        for (var at = 0; at < 5000; at++) Assert.Equal($"=C7*{at}", parses.Of($"C7*{at}").Formula?.Text);
+        for (var at = 0; at < 5000; at++)
+            Assert.Equal($"=C7*{at}", parses.Of($"C7*{at}").Formula?.Text);
 
         Assert.Same(parses.Of("C7*0").Formula, parses.Of("C7*0").Formula);
         Assert.NotSame(parses.Of("C7*4999").Formula, parses.Of("C7*4999").Formula);

@@ -71,7 +71,13 @@ public class ParsingTests
     [InlineData("=[@Flour]*2")]
     [InlineData("=SUM(Doughs[A'] b])")]
     public void A_table_that_is_not_there_is_no_syntax_error(string text) =>
-        Assert.True(new Book { ["A1"] = text }.Evaluate("A1").Reason is Obstacle.NoTable { Table: "Doughs" } or Obstacle.InNoTable { Text: "[@Flour]" });
+        Assert.True(
+            new Book { ["A1"] = text }
+                .Evaluate("A1")
+                .Reason
+                is Obstacle.NoTable { Table: "Doughs" }
+                    or Obstacle.InNoTable { Text: "[@Flour]" }
+        );
 
     [Theory]
     [InlineData("=SUM(Sheet1:Sheet3!A1)", Construct.SeveralSheets)]
@@ -101,7 +107,10 @@ public class ParsingTests
         var evaluation = new Book { ["A1"] = text }.Evaluate("A1");
         Assert.Equal(EvaluationStatus.Unsupported, evaluation.Status);
         Assert.Equal(what, Assert.IsType<Obstacle.NotEvaluated>(evaluation.Reason).What);
-        Assert.Equal(text.Replace("_xlfn.", "", StringComparison.Ordinal), parse.Formula.ToString().Replace("_xlfn.", "", StringComparison.Ordinal));
+        Assert.Equal(
+            text.Replace("_xlfn.", "", StringComparison.Ordinal),
+            parse.Formula.ToString().Replace("_xlfn.", "", StringComparison.Ordinal)
+        );
     }
 
     /// <summary>The whole range belongs to the sheets or the workbook that stand before it.</summary>
@@ -130,7 +139,10 @@ public class ParsingTests
 
     [Fact]
     public void Names_come_once_each_in_order_of_first_use_without_those_bound_by_LET() =>
-        Assert.Equal(["flour", "hydration", "x"], CellFormula.Of("=flour*hydration+FLOUR+x+LET(x,salt_less,x+flour)").Names.Where(name => name != "salt_less"));
+        Assert.Equal(
+            ["flour", "hydration", "x"],
+            CellFormula.Of("=flour*hydration+FLOUR+x+LET(x,salt_less,x+flour)").Names.Where(name => name != "salt_less")
+        );
 
     [Fact]
     public void A_text_without_equals_sign_gets_one()

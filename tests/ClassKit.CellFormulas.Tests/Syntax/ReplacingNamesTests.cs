@@ -20,12 +20,20 @@ public class ReplacingNamesTests
     [InlineData("=LET(a,b,a+c)", "a=1 b=2 c=3", "=LET(a,2,a+3)")]
     public void Operands_take_the_places_of_names(string formula, string operands, string result)
     {
-        var byName = operands.Split(' ').Aggregate(new List<string>(), (list, word) =>
-        {
-            if (word.Contains('=', StringComparison.Ordinal)) list.Add(word);
-            else list[^1] += " " + word;
-            return list;
-        }).ToDictionary(pair => pair[..pair.IndexOf('=', StringComparison.Ordinal)], pair => pair[(pair.IndexOf('=', StringComparison.Ordinal) + 1)..]);
+        var byName = operands
+            .Split(' ')
+            .Aggregate(new List<string>(), (list, word) =>
+            {
+                if (word.Contains('=', StringComparison.Ordinal))
+                    list.Add(word);
+                else
+                    list[^1] += " " + word;
+                return list;
+            })
+            .ToDictionary(
+                pair => pair[..pair.IndexOf('=', StringComparison.Ordinal)],
+                pair => pair[(pair.IndexOf('=', StringComparison.Ordinal) + 1)..]
+            );
         Assert.Equal(result, CellFormula.Of(formula).ReplaceNames(name => byName.GetValueOrDefault(name)).ToString());
     }
 

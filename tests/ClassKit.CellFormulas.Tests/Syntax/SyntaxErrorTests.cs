@@ -9,7 +9,9 @@ public class SyntaxErrorTests
     [Fact]
     public void Only_the_neighbourhood_of_the_place_is_shown_of_a_long_text()
     {
-        var error = CellFormula.Parse("=" + string.Concat(Enumerable.Repeat("1+", 200)) + "*" + string.Concat(Enumerable.Repeat("1+", 200))).Error!;
+        var error = CellFormula
+            .Parse("=" + string.Concat(Enumerable.Repeat("1+", 200)) + "*" + string.Concat(Enumerable.Repeat("1+", 200)))
+            .Error!;
         var lines = error.ToString().Split('\n');
         Assert.True(lines[0].Length < 140);
         Assert.Equal('*', lines[0][lines[1].IndexOf('^', StringComparison.Ordinal)]);
@@ -20,11 +22,19 @@ public class SyntaxErrorTests
     {
         string[] texts =
         [
-            new('(', 100_000), "=" + new string('-', 16_000) + "1", "=" + string.Concat(Enumerable.Repeat("ABS(", 3_000)), "=1" + string.Concat(Enumerable.Repeat("+1", 8_000)),
-            "=1" + new string('%', 10_000), "=" + new string('x', 20_000), "={" + new string('{', 10_000), "=A1" + string.Concat(Enumerable.Repeat(" A1", 5_000)),
-            "=A1" + string.Concat(Enumerable.Repeat(":A1", 5_000)), "=" + string.Concat(Enumerable.Repeat("f(1)", 1)) + string.Concat(Enumerable.Repeat("(1)", 4_000)),
+            new('(', 100_000),
+            "=" + new string('-', 16_000) + "1",
+            "=" + string.Concat(Enumerable.Repeat("ABS(", 3_000)),
+            "=1" + string.Concat(Enumerable.Repeat("+1", 8_000)),
+            "=1" + new string('%', 10_000),
+            "=" + new string('x', 20_000),
+            "={" + new string('{', 10_000),
+            "=A1" + string.Concat(Enumerable.Repeat(" A1", 5_000)),
+            "=A1" + string.Concat(Enumerable.Repeat(":A1", 5_000)),
+            "=" + string.Concat(Enumerable.Repeat("f(1)", 1)) + string.Concat(Enumerable.Repeat("(1)", 4_000)),
         ];
-        foreach (var text in texts) Assert.NotNull(CellFormula.Parse(text).Error);
+        foreach (var text in texts)
+            Assert.NotNull(CellFormula.Parse(text).Error);
     }
 
     /// <summary>No limit is reached by what stands side by side: each of three hundred is as shallow as the first.</summary>
@@ -35,7 +45,8 @@ public class SyntaxErrorTests
     [InlineData("1%")]
     [InlineData("{1,2}")]
     [InlineData("LAMBDA(x,x)(1)")]
-    public void Side_by_side_is_not_deep(string one) => Assert.NotNull(CellFormula.Parse("=" + string.Join('+', Enumerable.Repeat(one, 300))).Formula);
+    public void Side_by_side_is_not_deep(string one) =>
+        Assert.NotNull(CellFormula.Parse("=" + string.Join('+', Enumerable.Repeat(one, 300))).Formula);
 
     /// <summary>As many as are allowed are read, and one more is refused in words. The outermost level is the formula itself.</summary>
     [Theory]
@@ -50,7 +61,8 @@ public class SyntaxErrorTests
     [InlineData(200, "", "LAMBDA(x,x)", "(1)")]
     public void The_deepest_that_is_allowed_is_read_and_nothing_deeper(int most, string before, string inner, string after)
     {
-        string Of(int levels) => "=" + string.Concat(Enumerable.Repeat(before, levels)) + inner + string.Concat(Enumerable.Repeat(after, levels));
+        string Of(int levels) =>
+            "=" + string.Concat(Enumerable.Repeat(before, levels)) + inner + string.Concat(Enumerable.Repeat(after, levels));
 
         Assert.NotNull(CellFormula.Parse(Of(most)).Formula);
         var error = CellFormula.Parse(Of(most + 1)).Error!;
@@ -64,7 +76,10 @@ public class SyntaxErrorTests
 
         Assert.NotNull(CellFormula.Parse(Of(16_384)).Formula);
         var error = CellFormula.Parse(Of(16_385)).Error!;
-        Assert.Equal((new SyntaxFound(SyntaxFoundKind.MoreText), SyntaxExpected.ShorterFormula, 16_384), (error.Found, error.Expected, error.Position));
+        Assert.Equal(
+            (new SyntaxFound(SyntaxFoundKind.MoreText), SyntaxExpected.ShorterFormula, 16_384),
+            (error.Found, error.Expected, error.Position)
+        );
     }
 
     [Fact]

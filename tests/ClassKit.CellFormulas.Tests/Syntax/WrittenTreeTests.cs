@@ -7,10 +7,28 @@ namespace ClassKit.CellFormulas.Tests.Syntax;
 public class WrittenTreeTests
 {
     private static readonly BinaryOperator[] Operators =
-        [BinaryOperator.Power, BinaryOperator.Multiply, BinaryOperator.Divide, BinaryOperator.Add, BinaryOperator.Subtract, BinaryOperator.Concatenate, BinaryOperator.Less];
+    [
+        BinaryOperator.Power,
+        BinaryOperator.Multiply,
+        BinaryOperator.Divide,
+        BinaryOperator.Add,
+        BinaryOperator.Subtract,
+        BinaryOperator.Concatenate,
+        BinaryOperator.Less,
+    ];
 
     public static TheoryData<string> Formulas =>
-        ["=a+b*c", "=a*(b+c)/d", "=a-b-c-d", "=(a-b)*(c-d)^2", "=-a*b+c%", "=ROUND(a/b+c*d,2)*(e-1)", "=a/(1-b)/(c+d*e)", "=-(a+b)^2-c", "=IF(a>b,a-b*c,d)+e"];
+        [
+            "=a+b*c",
+            "=a*(b+c)/d",
+            "=a-b-c-d",
+            "=(a-b)*(c-d)^2",
+            "=-a*b+c%",
+            "=ROUND(a/b+c*d,2)*(e-1)",
+            "=a/(1-b)/(c+d*e)",
+            "=-(a+b)^2-c",
+            "=IF(a>b,a-b*c,d)+e",
+        ];
 
     [Theory]
     [MemberData(nameof(Formulas))]
@@ -20,7 +38,12 @@ public class WrittenTreeTests
         var changed = Changed(written).ToList();
 
         Assert.NotEmpty(changed);
-        Assert.All(changed, tree => Assert.Equal(CellFormula.OfTree(CellFormula.OfWritten(tree).Shape).ToString(), CellFormula.OfTree(WrittenTree.Read(tree)).ToString()));
+        Assert.All(changed, tree =>
+            Assert.Equal(
+                CellFormula.OfTree(CellFormula.OfWritten(tree).Shape).ToString(),
+                CellFormula.OfTree(WrittenTree.Read(tree)).ToString()
+            )
+        );
     }
 
     [Theory]
@@ -32,13 +55,20 @@ public class WrittenTreeTests
         Assert.Equal(CellFormula.OfTree(shape).ToString(), CellFormula.OfWritten(WrittenTree.Bracketed(shape)).ToString());
     }
 
-    private static IEnumerable<FormulaNode> Changed(FormulaNode node) => node switch
-    {
-        BinaryNode binary => Operators.Select(op => binary with { Operator = op })
-            .Concat(Changed(binary.Left).Select(left => binary with { Left = left })).Concat(Changed(binary.Right).Select(right => binary with { Right = right })),
-        GroupNode group => Changed(group.Inner).Select(inner => group with { Inner = inner }),
-        PrefixNode prefix => Changed(prefix.Operand).Select(operand => prefix with { Operand = operand }),
-        CallNode call => call.Arguments.SelectMany((argument, at) => Changed(argument).Select(other => call with { Arguments = [.. call.Arguments.Select((one, place) => place == at ? other : one)] })),
-        _ => [],
-    };
+    private static IEnumerable<FormulaNode> Changed(FormulaNode node) =>
+        node switch
+        {
+            BinaryNode binary => Operators
+                .Select(op => binary with { Operator = op })
+                .Concat(Changed(binary.Left).Select(left => binary with { Left = left }))
+                .Concat(Changed(binary.Right).Select(right => binary with { Right = right })),
+            GroupNode group => Changed(group.Inner).Select(inner => group with { Inner = inner }),
+            PrefixNode prefix => Changed(prefix.Operand).Select(operand => prefix with { Operand = operand }),
+            CallNode call => call.Arguments.SelectMany(
+                (argument, at) =>
+                    Changed(argument)
+                        .Select(other => call with { Arguments = [.. call.Arguments.Select((one, place) => place == at ? other : one)] })
+            ),
+            _ => [],
+        };
 }

@@ -16,8 +16,19 @@ public sealed class ContentCheckerTests : IDisposable
 
         Assert.Empty(check.Problems);
         Assert.Equal(
-            [ContentKind.Lesson, ContentKind.Exercise, ContentKind.PracticalRubric, ContentKind.MarkingScheme, ContentKind.GradeRule, ContentKind.ClassProfile, ContentKind.PriceList, ContentKind.Roster, ContentKind.Term],
-            check.Items.Select(item => item.Kind).Distinct());
+            [
+                ContentKind.Lesson,
+                ContentKind.Exercise,
+                ContentKind.PracticalRubric,
+                ContentKind.MarkingScheme,
+                ContentKind.GradeRule,
+                ContentKind.ClassProfile,
+                ContentKind.PriceList,
+                ContentKind.Roster,
+                ContentKind.Term,
+            ],
+            check.Items.Select(item => item.Kind).Distinct()
+        );
     }
 
     [Theory]
@@ -52,7 +63,8 @@ public sealed class ContentCheckerTests : IDisposable
     public void The_record_beside_a_class_list_is_no_loose_file()
     {
         _folder.Write("roster.csv", "id,name\nada,Ada Berg\n");
-        foreach (var file in new[] { "record.sqlite", "record.sqlite-wal", "record-is-kept-in.txt" }) _folder.Write(file, "");
+        foreach (var file in new[] { "record.sqlite", "record.sqlite-wal", "record-is-kept-in.txt" })
+            _folder.Write(file, "");
 
         Assert.Empty(ContentChecker.Check([_folder.Path]).Doubts);
     }
@@ -86,8 +98,23 @@ public sealed class ContentCheckerTests : IDisposable
         _folder.Write("lessons/one/notes.txt", "");
 
         Complaint.One(Assert.Single(ContentChecker.Check([notes]).Problems), null, "not clear what this file is", "`skill:`");
-        Complaint.One(Assert.Single(ContentChecker.Check([Path.Combine(_folder.Path, "lessons")]).Problems), null, "nothing to check below", "Name a folder");
-        Complaint.One(Assert.Single(ContentChecker.Check([Path.Combine(_folder.Path, "lesons")]).Problems), null, "no such file or folder", "Did you mean lessons?");
-        Complaint.One(Assert.Single(ContentChecker.Check([Path.Combine(_folder.Path, "note.md")]).Problems), null, "no such file or folder", "Did you mean notes.md?");
+        Complaint.One(
+            Assert.Single(ContentChecker.Check([Path.Combine(_folder.Path, "lessons")]).Problems),
+            null,
+            "nothing to check below",
+            "Name a folder"
+        );
+        Complaint.One(
+            Assert.Single(ContentChecker.Check([Path.Combine(_folder.Path, "lesons")]).Problems),
+            null,
+            "no such file or folder",
+            "Did you mean lessons?"
+        );
+        Complaint.One(
+            Assert.Single(ContentChecker.Check([Path.Combine(_folder.Path, "note.md")]).Problems),
+            null,
+            "no such file or folder",
+            "Did you mean notes.md?"
+        );
     }
 }

@@ -36,10 +36,12 @@ public sealed class ClassProfileReaderTests : IDisposable
     [Fact]
     public void Other_units_are_converted()
     {
-        var profile = Read(_shipped
-            .Replace("320 m", "5000 ft", StringComparison.Ordinal)
-            .Replace("24 °C", "75.2 F", StringComparison.Ordinal)
-            .Replace("150 min", "2.5 h", StringComparison.Ordinal)).Model!;
+        var profile = Read(
+            _shipped
+                .Replace("320 m", "5000 ft", StringComparison.Ordinal)
+                .Replace("24 °C", "75.2 F", StringComparison.Ordinal)
+                .Replace("150 min", "2.5 h", StringComparison.Ordinal)
+        ).Model!;
 
         // An international foot is exactly 0.3048 m (NIST SP 811, appendix B).
         Assert.Equal(1524, profile.AltitudeMetres, 1e-9);
@@ -56,14 +58,21 @@ public sealed class ClassProfileReaderTests : IDisposable
 
     [Fact]
     public void Gluten_is_understood_and_one_allergy_in_two_spellings_is_one() =>
-        Assert.Equal(["gluten", "egg"], Read(_shipped.Replace("[sesame, tree nuts]", "[Gluten, eggs, Egg, gluten-free]", StringComparison.Ordinal)).Model!.Allergies.Select(need => need.Word));
+        Assert.Equal(
+            ["gluten", "egg"],
+            Read(_shipped.Replace("[sesame, tree nuts]", "[Gluten, eggs, Egg, gluten-free]", StringComparison.Ordinal))
+                .Model!.Allergies.Select(need => need.Word)
+        );
 
     // Names of the IANA time zone database (tz, RFC 6557); a profile without one is as good as before.
     [Fact]
     public void A_time_zone_is_read_in_any_case_and_may_be_left_out()
     {
         Assert.Equal("Europe/Paris", Read(_shipped).Model!.TimeZone!.Id);
-        Assert.Equal("America/New_York", Read(_shipped.Replace("Europe/Paris", "america/new_york", StringComparison.Ordinal)).Model!.TimeZone!.Id);
+        Assert.Equal(
+            "America/New_York",
+            Read(_shipped.Replace("Europe/Paris", "america/new_york", StringComparison.Ordinal)).Model!.TimeZone!.Id
+        );
         Assert.Null(Read(_shipped.Replace("time zone: Europe/Paris\n", "", StringComparison.Ordinal)).Model!.TimeZone);
     }
 
@@ -90,7 +99,10 @@ public sealed class ClassProfileReaderTests : IDisposable
     [InlineData("12:15 PM", 12, 15, true)]
     [InlineData("2:30pm", 14, 30, true)]
     public void The_start_of_the_class_is_read_as_a_clock_says_it(string typed, int hour, int minute, bool countsTwelve) =>
-        Assert.Equal(new ClassStart(new(hour, minute), countsTwelve), Read(_shipped.Replace("starts: 09:00", $"starts: {typed}", StringComparison.Ordinal)).Model!.Start);
+        Assert.Equal(
+            new ClassStart(new(hour, minute), countsTwelve),
+            Read(_shipped.Replace("starts: 09:00", $"starts: {typed}", StringComparison.Ordinal)).Model!.Start
+        );
 
     [Theory]
     [InlineData("9")]
@@ -113,7 +125,11 @@ public sealed class ClassProfileReaderTests : IDisposable
         Assert.Equal(Paper.A4, Read(_shipped).Model!.Paper);
         Assert.Equal(Paper.Letter, Read(_shipped.Replace("paper: A4", "paper: LETTER", StringComparison.Ordinal)).Model!.Paper);
         Assert.Null(Read(_shipped.Replace("paper: A4\n", "", StringComparison.Ordinal)).Model!.Paper);
-        Assert.Contains("`A3`", Assert.Single(Read(_shipped.Replace("paper: A4", "paper: A3", StringComparison.Ordinal)).Problems).Found, StringComparison.Ordinal);
+        Assert.Contains(
+            "`A3`",
+            Assert.Single(Read(_shipped.Replace("paper: A4", "paper: A3", StringComparison.Ordinal)).Problems).Found,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -123,7 +139,9 @@ public sealed class ClassProfileReaderTests : IDisposable
     [Fact]
     public void Keys_that_are_known_are_listed_once_each()
     {
-        var problem = Assert.Single(Read(_shipped.Replace("\nunits:", "\nfavourite pastry: scones\nunits:", StringComparison.Ordinal)).Problems);
+        var problem = Assert.Single(
+            Read(_shipped.Replace("\nunits:", "\nfavourite pastry: scones\nunits:", StringComparison.Ordinal)).Problems
+        );
 
         var listed = problem.Expected.Replace("Known here: ", "", StringComparison.Ordinal).TrimEnd('.').Split(", ");
         Assert.Contains("time zone", listed);
@@ -134,10 +152,22 @@ public sealed class ClassProfileReaderTests : IDisposable
     public void What_the_benches_share_is_read_and_may_be_left_out()
     {
         var profile = Read(_shipped).Model!;
-        var bare = Read(string.Join('\n', _shipped.Split('\n').Where(line => !line.StartsWith("oven ", StringComparison.Ordinal) && !line.StartsWith("equipment", StringComparison.Ordinal)))).Model!;
+        var bare = Read(
+            string.Join(
+                '\n',
+                _shipped
+                    .Split('\n')
+                    .Where(line =>
+                        !line.StartsWith("oven ", StringComparison.Ordinal) && !line.StartsWith("equipment", StringComparison.Ordinal)
+                    )
+            )
+        ).Model!;
 
         Assert.Equal((6, 20), (profile.OvenPlaces, profile.OvenHeatUpMinutes));
-        Assert.Equal(["6 burners", "12 proofing places", "6 scales", "6 small scales"], profile.Equipment.Select(count => count.ToString()));
+        Assert.Equal(
+            ["6 burners", "12 proofing places", "6 scales", "6 small scales"],
+            profile.Equipment.Select(count => count.ToString())
+        );
         Assert.Equal((ClassProfile.UsualOvenPlaces, ClassProfile.UsualHeatUpMinutes), (bare.OvenPlaces, bare.OvenHeatUpMinutes));
         Assert.Empty(bare.Equipment);
     }
@@ -146,7 +176,13 @@ public sealed class ClassProfileReaderTests : IDisposable
     public void What_the_class_wants_changed_is_read_and_may_be_left_out()
     {
         var bare = Read(_shipped).Model!;
-        var told = Read(_shipped.Replace("units: both", "units: both\naltitude formulas: adjusted\nflours: [Bread flour, ap_flour]", StringComparison.Ordinal)).Model!;
+        var told = Read(
+            _shipped.Replace(
+                "units: both",
+                "units: both\naltitude formulas: adjusted\nflours: [Bread flour, ap_flour]",
+                StringComparison.Ordinal
+            )
+        ).Model!;
 
         Assert.Equal((false, null), (bare.AdjustsForAltitude, bare.Flours));
         Assert.True(told.AdjustsForAltitude);
@@ -154,8 +190,20 @@ public sealed class ClassProfileReaderTests : IDisposable
     }
 
     [Theory]
-    [InlineData("units: both", "units: both\naltitude formulas: adjust", "altitude formulas", "`altitude formulas` is `adjust`", "Did you mean `adjusted`?")]
-    [InlineData("units: both", "units: both\nflours: [Bred flour]", "flours", "`Bred flour` is not an ingredient", "Did you mean `Bread flour`?")]
+    [InlineData(
+        "units: both",
+        "units: both\naltitude formulas: adjust",
+        "altitude formulas",
+        "`altitude formulas` is `adjust`",
+        "Did you mean `adjusted`?"
+    )]
+    [InlineData(
+        "units: both",
+        "units: both\nflours: [Bred flour]",
+        "flours",
+        "`Bred flour` is not an ingredient",
+        "Did you mean `Bread flour`?"
+    )]
     [InlineData("units: both", "units: both\nflours: [Fine salt]", "flours", "`Fine salt` is not a flour", "List the flours")]
     [InlineData("6 burners", "6 burnners", "", "`burnners` is not equipment", "Did you mean `burners`?")]
     [InlineData("6 burners", "burners", "", "`equipment` holds `burners`", "how many of what")]
@@ -177,7 +225,14 @@ public sealed class ClassProfileReaderTests : IDisposable
     [InlineData("[sesame, tree nuts]", "yes", "", "`yes` is not an allergen", "wheat, spelt")]
     [InlineData("[sesame, tree nuts]", "[\n  sesame,\n  tree-nutz]", "tree-nutz", "`tree-nutz` is not an allergen", "`tree nut`")]
     [InlineData("units: both", "units: metrics", "", "`units` is `metrics`", "Did you mean `metric`?")]
-    public void A_mistake_is_named_with_its_line_and_the_way_out(string find, string replacement, string? at, string found, string remedy, int problems = 1)
+    public void A_mistake_is_named_with_its_line_and_the_way_out(
+        string find,
+        string replacement,
+        string? at,
+        string found,
+        string remedy,
+        int problems = 1
+    )
     {
         var broken = Complaint.Break(_shipped, find, replacement);
 

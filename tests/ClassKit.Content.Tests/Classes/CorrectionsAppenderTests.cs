@@ -26,8 +26,14 @@ public sealed class CorrectionsAppenderTests : IDisposable
     public void Dispose() => _folder.Dispose();
 
     [Theory]
-    [InlineData("student,part,points,reason\nana,bread_water.water,1,On paper\n", "bo-2,bread_water.water,0.5,\"Looked at it, and it is \"\"right\"\".\"\n")]
-    [InlineData("student;part;points;reason\r\nana;bread_water.water;1;On paper", "\r\nbo-2;bread_water.water;0,5;\"Looked at it, and it is \"\"right\"\".\"\r\n")]
+    [InlineData(
+        "student,part,points,reason\nana,bread_water.water,1,On paper\n",
+        "bo-2,bread_water.water,0.5,\"Looked at it, and it is \"\"right\"\".\"\n"
+    )]
+    [InlineData(
+        "student;part;points;reason\r\nana;bread_water.water;1;On paper",
+        "\r\nbo-2;bread_water.water;0,5;\"Looked at it, and it is \"\"right\"\".\"\r\n"
+    )]
     [InlineData("\uFEFFreason\tpoints\tpart\tstudent\r\n", "\"Looked at it, and it is \"\"right\"\".\"\t0,5\tbread_water.water\tbo-2\r\n")]
     [InlineData("", "student,part,points,reason\r\nbo-2,bread_water.water,0.5,\"Looked at it, and it is \"\"right\"\".\"\r\n")]
     public void The_table_keeps_every_byte_its_columns_separator_and_line_ends(string table, string expected)
@@ -44,5 +50,9 @@ public sealed class CorrectionsAppenderTests : IDisposable
 
     [Fact]
     public void Where_there_is_no_table_yet_one_is_begun() =>
-        Assert.StartsWith("student,part,points,reason\r\n", Encoding.UTF8.GetString(CorrectionsAppender.Lines(null, [Added])), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "student,part,points,reason\r\n",
+            Encoding.UTF8.GetString(CorrectionsAppender.Lines(null, [Added])),
+            StringComparison.Ordinal
+        );
 }

@@ -67,6 +67,11 @@ public sealed class CorrectionsReaderTests : IDisposable
     [Fact]
     public void An_answer_is_corrected_once()
     {
-        Complaint.Only(Read(Header + "ana,bread_water.water,1,one\nAna Lima,bread_water.water,2,two\n"), 3, "line 2 already", "Keep the line");
+        Complaint.Only(
+            Read(Header + "ana,bread_water.water,1,one\nAna Lima,bread_water.water,2,two\n"),
+            3,
+            "line 2 already",
+            "Keep the line"
+        );
     }
 }

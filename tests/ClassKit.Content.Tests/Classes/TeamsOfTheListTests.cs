@@ -21,7 +21,10 @@ public sealed class TeamsOfTheListTests : IDisposable
 
         Assert.Equal((5, 3, 1), (profile.Students, profile.Teams, profile.SmallestTeam));
         Assert.Equal(["9", "10", "rye"], Enumerable.Range(1, 3).Select(profile.TeamName));
-        Assert.Equal(["bo", "ana cy", "di ed"], profile.NamedTeams.Select(team => string.Join(' ', team.Members.Select(student => student.Id))));
+        Assert.Equal(
+            ["bo", "ana cy", "di ed"],
+            profile.NamedTeams.Select(team => string.Join(' ', team.Members.Select(student => student.Id)))
+        );
     }
 
     [Theory]
@@ -34,7 +37,11 @@ public sealed class TeamsOfTheListTests : IDisposable
 
         Assert.Equal((5, 3), (reading.Model!.Students, reading.Model.Teams));
         Assert.Equal(found is null ? 0 : 1, reading.Doubts.Count);
-        if (found is not null) Assert.Equal((found, true), (reading.Doubts[0].Found, reading.Doubts[0].Expected.StartsWith(remedy!, StringComparison.Ordinal)));
+        if (found is not null)
+            Assert.Equal(
+                (found, true),
+                (reading.Doubts[0].Found, reading.Doubts[0].Expected.StartsWith(remedy!, StringComparison.Ordinal))
+            );
     }
 
     /// <summary>A column that puts everybody in the same group is the year's, not the bench's.</summary>
@@ -67,23 +74,29 @@ public sealed class TeamsOfTheListTests : IDisposable
 
     private Reading<ClassProfile> Read(string? list, string lines)
     {
-        if (list is not null) _folder.Write("list.csv", list);
-        return ClassProfileReader.Read(_folder.Write("tuesday.md", $"""
-            ---
-            kitchen: Kitchen
-            {lines}roster: {(list is null ? "nowhere.csv" : "list.csv")}
-            pieces per team: 6
-            period: 150 min
-            kitchen temperature: 22 °C
-            altitude: 0 m
-            scale: 1 g
-            small scale: 0.1 g
-            ovens: 2
-            allergies: []
-            units: metric
-            ---
+        if (list is not null)
+            _folder.Write("list.csv", list);
+        return ClassProfileReader.Read(
+            _folder.Write(
+                "tuesday.md",
+                $"""
+                ---
+                kitchen: Kitchen
+                {lines}roster: {(list is null ? "nowhere.csv" : "list.csv")}
+                pieces per team: 6
+                period: 150 min
+                kitchen temperature: 22 °C
+                altitude: 0 m
+                scale: 1 g
+                small scale: 0.1 g
+                ovens: 2
+                allergies: []
+                units: metric
+                ---
 
-            # Tuesday
-            """));
+                # Tuesday
+                """
+            )
+        );
     }
 }

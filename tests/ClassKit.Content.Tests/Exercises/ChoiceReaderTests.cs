@@ -79,7 +79,10 @@ public sealed class ChoiceReaderTests : IDisposable
         var part = Read(Text).Model!.Parts[0];
 
         Assert.Equal(["wet", "dry", "neither"], part.Choice!.From.Options.Select(option => option.Id));
-        Assert.Equal((ChoiceKind.Choose, "kind", "Divide the water by the flour."), (part.Choice.From.Kind, part.Choice.From.Id, part.Choice.Why));
+        Assert.Equal(
+            (ChoiceKind.Choose, "kind", "Divide the water by the flour."),
+            (part.Choice.From.Kind, part.Choice.From.Id, part.Choice.Why)
+        );
         Assert.Equal("=IF(share>0.7,wet,dry)", part.Written!.Text);
         Assert.Equal(["water", "flour"], part.Key.Names);
         Assert.False(part.FormulaAsked);
@@ -100,7 +103,9 @@ public sealed class ChoiceReaderTests : IDisposable
         var problems = Read(Complaint.Break(Text.ReplaceLineEndings("\n"), sound, broken)).Problems;
 
         Assert.Contains(problems, problem => (problem.Found + " " + problem.Expected).Contains(words, StringComparison.Ordinal));
-        Assert.All(problems, problem => Assert.True(problem.Line > 0 || problem.Found.StartsWith("There is no section", StringComparison.Ordinal), problem.Found));
+        Assert.All(problems, problem =>
+            Assert.True(problem.Line > 0 || problem.Found.StartsWith("There is no section", StringComparison.Ordinal), problem.Found)
+        );
     }
 
     [Theory]
@@ -108,11 +113,14 @@ public sealed class ChoiceReaderTests : IDisposable
     [InlineData("dry", false)]
     public void Every_step_of_an_order_has_one_place(string second, bool isTaken)
     {
-        static string Part(string name, string step) => $"\n## Part: {name}\n\nWhich?\n\n- Options: steps\n- Key: `={step}`\n- Points: 1\n\n### Why\n\nSo it is.\n";
+        static string Part(string name, string step) =>
+            $"\n## Part: {name}\n\nWhich?\n\n- Options: steps\n- Key: `={step}`\n- Points: 1\n\n### Why\n\nSo it is.\n";
         const string Order = "\n## Order: steps\n\n- **wet.** Wet it.\n- **dry.** Dry it.\n";
         var text = Text.ReplaceLineEndings("\n");
 
-        var problems = Read(text[..text.IndexOf("## Part: kind", StringComparison.Ordinal)] + Order + Part("first", "wet") + Part("last", second)).Problems;
+        var problems = Read(
+            text[..text.IndexOf("## Part: kind", StringComparison.Ordinal)] + Order + Part("first", "wet") + Part("last", second)
+        ).Problems;
 
         Assert.Equal(isTaken, problems.Any(problem => problem.Found.Contains("The key is `wet`, as in line", StringComparison.Ordinal)));
     }
@@ -120,7 +128,8 @@ public sealed class ChoiceReaderTests : IDisposable
     [Fact]
     public void No_formula_can_use_what_is_answered_with_a_letter()
     {
-        const string Later = "\n## Part: more\n\nHow much?\n\n- Key: `=kind*flour`\n- Unit: g\n- Tolerance: 1 g\n- Points: 1\n- Answer with: formula\n";
+        const string Later =
+            "\n## Part: more\n\nHow much?\n\n- Key: `=kind*flour`\n- Unit: g\n- Tolerance: 1 g\n- Points: 1\n- Answer with: formula\n";
 
         Assert.Contains("answered with a letter", Read(Text + Later).Problems.Single().Found, StringComparison.Ordinal);
     }

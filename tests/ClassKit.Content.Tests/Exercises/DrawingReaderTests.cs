@@ -66,7 +66,10 @@ public sealed class DrawingReaderTests : IDisposable
         var choice = Read(Text).Model!.Parts[0].Choice!;
 
         Assert.Equal(DrawnThing.CutDough, choice.Drawing!.Thing);
-        Assert.Equal(["Few bubbles.", "Many bubbles.", null], new[] { 1.0, 2, 3 }.Select(value => choice.Drawing.Seen(choice.From, value)?.Words));
+        Assert.Equal(
+            ["Few bubbles.", "Many bubbles.", null],
+            new[] { 1.0, 2, 3 }.Select(value => choice.Drawing.Seen(choice.From, value)?.Words)
+        );
     }
 
     [Theory]

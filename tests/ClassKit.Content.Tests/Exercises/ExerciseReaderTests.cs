@@ -24,7 +24,10 @@ public sealed class ExerciseReaderTests : IDisposable
         Assert.Equal(ExerciseLevel.Guided, exercise.Level);
         Assert.Equal(5, exercise.Minutes);
         Assert.Equal("You have {flour} of flour and want a hydration of {hydration}.", exercise.Problem);
-        Assert.Equal([new("flour", "Bread flour", "g", 400, 900, 50), new("hydration", "Hydration", "%", 0.6m, 0.7m, 0.01m)], exercise.Givens);
+        Assert.Equal(
+            [new("flour", "Bread flour", "g", 400, 900, 50), new("hydration", "Hydration", "%", 0.6m, 0.7m, 0.01m)],
+            exercise.Givens
+        );
         Assert.Equal(["=water<600"], exercise.Constraints.Select(constraint => constraint.Text));
         Assert.Equal(["water", "dough"], exercise.Parts.Select(part => part.Id));
         Assert.Equal(["Flour is 100 %.", "Then add up."], exercise.Hints);
@@ -109,28 +112,59 @@ public sealed class ExerciseReaderTests : IDisposable
     [InlineData("400 to 900 by 50", "400,5", 16, "`400,5`", "Write a decimal point: 400.5")]
     [InlineData("60% to 70% by 1%", "60 to 70 by 1", 17, "`60` has no percent sign", "as in `60%`")]
     [InlineData("| g | 400 to", "| g | 400% to", 16, "`400%` is in percent, but the unit is `g`", "`Unit` as well")]
-    [InlineData("`=water<600`", "`=wasser<600`", 21, "uses `wasser`, which is neither a given nor an earlier part", "Did you mean `water`?")]
+    [InlineData(
+        "`=water<600`",
+        "`=wasser<600`",
+        21,
+        "uses `wasser`, which is neither a given nor an earlier part",
+        "Did you mean `water`?"
+    )]
     [InlineData("How much water do you weigh?\n", "", 23, "`water` asks nothing", "Write the question")]
     [InlineData("`=flour*hydration`", "`=flour*`", 27, "is no formula at character 8", "as in a spreadsheet cell")]
     [InlineData("`=flour*hydration`", "=flour*hydration", 27, "The key, =flour*hydration, has no back quotes", "Write `=flour*hydration`")]
     [InlineData("`=flour*hydration`", "`=flour*hydratoin`", 27, "uses `hydratoin`", "Did you mean `hydration`?")]
     [InlineData("`=flour*hydration`", "`=flour*dough`", 27, "uses `dough`, which is not answered before it", "asked in line 40")]
     [InlineData("`=flour*hydration`", "`=water*hydration`", 27, "uses `water`, which is not answered before it", "asked in line 23")]
-    [InlineData("`=flour*hydration`", "`=flour/(hydration-0.6)`", 23, "gives #DIV/0! when every given is at its lowest", "a number for every student")]
-    [InlineData("`=flour/hydration`", "`=B5/hydration`", 35, "The misconception `divided`, `=B5/hydration`, refers to cells", "flour, hydration")]
+    [InlineData(
+        "`=flour*hydration`",
+        "`=flour/(hydration-0.6)`",
+        23,
+        "gives #DIV/0! when every given is at its lowest",
+        "a number for every student"
+    )]
+    [InlineData(
+        "`=flour/hydration`",
+        "`=B5/hydration`",
+        35,
+        "The misconception `divided`, `=B5/hydration`, refers to cells",
+        "flour, hydration"
+    )]
     [InlineData("- Key: `=flour*hydration`\n", "", 23, "has no line `- Key: ...`", "Add it to the list")]
     [InlineData("- Points: 2", "- Points: 0", 30, "`Points` is 0", "above 0")]
     [InlineData("- Points: 2", "- Points: 2\n- Poinst: 3", 31, "`Poinst` is not known here", "Did you mean `Points`?")]
     [InlineData("- Tolerance: 1 g", "- Tolerance: 1 kg", 29, "The tolerance is `1 kg`", "0.5 % of the answer")]
     [InlineData("- Tolerance: 1 g", "- Tolerance: -1 g", 29, "The tolerance is -1", "0 or more")]
     [InlineData("- Answer with: formula", "- Answer with: formla", 31, "`Answer with` is `formla`", "Did you mean `formula`?")]
-    [InlineData("### Misconception: divided", "### Misconception: r1c1", 33, "`r1c1` cannot be the name of a misconception", "lower-case letters")]
+    [InlineData(
+        "### Misconception: divided",
+        "### Misconception: r1c1",
+        33,
+        "`r1c1` cannot be the name of a misconception",
+        "lower-case letters"
+    )]
     [InlineData("### Misconception: divided", "### Mistake: divided", 33, "`### Mistake: divided` is not a section", "Misconception: name")]
     [InlineData("You divided. Multiply the flour by\nthe hydration.\n", "", 33, "`divided` has no words", "in a sentence or two")]
     [InlineData("## Part: dough", "## Part: flour", 40, "The name `flour` is taken by line 16", "Choose another")]
     [InlineData("## Hints", "## Hint", 50, "`## Hint` is not a section", "Did you mean `Hints`?")]
     [InlineData("2. Then add up.", "Then add up.\n\nAnd check.", 55, "does not belong to the list in `Hints`", "Begin every item")]
-    public void A_mistake_is_named_with_its_line_and_the_way_out(string find, string replacement, int? line, string found, string remedy, int problems = 1)
+    public void A_mistake_is_named_with_its_line_and_the_way_out(
+        string find,
+        string replacement,
+        int? line,
+        string found,
+        string remedy,
+        int problems = 1
+    )
     {
         Complaint.Among(Read(Complaint.Break(SampleExercise.Text, find, replacement)), problems, line, found, remedy);
     }

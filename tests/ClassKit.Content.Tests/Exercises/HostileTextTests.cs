@@ -47,5 +47,10 @@ public sealed class HostileTextTests : IDisposable
 
     [Fact]
     public void A_file_name_that_cannot_be_an_id_is_named() =>
-        Complaint.Only(ExerciseReader.Read(_folder.Write("my-water.md", SampleExercise.Text)), null, "The file is called `my-water`", "lower-case letters, digits and underscores");
+        Complaint.Only(
+            ExerciseReader.Read(_folder.Write("my-water.md", SampleExercise.Text)),
+            null,
+            "The file is called `my-water`",
+            "lower-case letters, digits and underscores"
+        );
 }

@@ -21,8 +21,13 @@ public sealed class ShippedExerciseTests
         Assert.True(Shipped.Count >= 6);
         Assert.All(Shipped, exercise => Assert.InRange(exercise.Parts.Count, 2, 4));
         // One is answered by choosing and in words, and so asks for no formula.
-        Assert.Equal(["three_trays"], Shipped.Where(exercise => !exercise.Parts.Any(part => part.FormulaAsked)).Select(exercise => exercise.Id));
-        Assert.All(Shipped.SelectMany(exercise => exercise.Parts).Where(part => part.InWords is null), part => Assert.InRange(part.Misconceptions.Count, 1, 3));
+        Assert.Equal(
+            ["three_trays"],
+            Shipped.Where(exercise => !exercise.Parts.Any(part => part.FormulaAsked)).Select(exercise => exercise.Id)
+        );
+        Assert.All(Shipped.SelectMany(exercise => exercise.Parts).Where(part => part.InWords is null), part =>
+            Assert.InRange(part.Misconceptions.Count, 1, 3)
+        );
     }
 
     [Theory]
@@ -52,12 +57,18 @@ public sealed class ShippedExerciseTests
             tried++;
             foreach (var part in exercise.Parts)
             {
-                var values = part.Misconceptions.Select(misconception => Evaluate(misconception.Formula, names)).Prepend(answers[part.Id]).ToList();
+                var values = part
+                    .Misconceptions.Select(misconception => Evaluate(misconception.Formula, names))
+                    .Prepend(answers[part.Id])
+                    .ToList();
                 var room = part.Tolerance.Around(answers[part.Id]);
                 for (var i = 0; i < values.Count; i++)
                 {
                     for (var j = i + 1; j < values.Count; j++)
-                        Assert.True(Math.Abs(values[i] - values[j]) > 2 * room, $"{id}/{part.Id}: {values[i]} and {values[j]} at {string.Join(", ", draw)}");
+                        Assert.True(
+                            Math.Abs(values[i] - values[j]) > 2 * room,
+                            $"{id}/{part.Id}: {values[i]} and {values[j]} at {string.Join(", ", draw)}"
+                        );
                 }
             }
         }
@@ -148,7 +159,10 @@ public sealed class ShippedExerciseTests
     {
         var varied = exercise.Givens.Where(given => !given.IsConstant).ToList();
         for (var corner = 0; corner < 1 << varied.Count; corner++)
-            yield return exercise.Givens.ToDictionary(given => given.Id, given => varied.IndexOf(given) is var place and >= 0 && (corner >> place & 1) == 1 ? given.To : given.From);
+            yield return exercise.Givens.ToDictionary(
+                given => given.Id,
+                given => varied.IndexOf(given) is var place and >= 0 && (corner >> place & 1) == 1 ? given.To : given.From
+            );
     }
 
     private static IEnumerable<Dictionary<string, decimal>> Sample(Exercise exercise, int count)

@@ -32,8 +32,8 @@ public sealed class StepReaderTests : IDisposable
 
     private Reading<Exercise> Read(string text) => ExerciseReader.Read(_folder.Write("water.md", text));
 
-    private static string WithSteps(string key = "=fresh_flour*hydration") => Complaint.Break(
-        Complaint.Break(SampleExercise.Text, Part, Steps + Part), "`=flour*hydration`", $"`{key}`");
+    private static string WithSteps(string key = "=fresh_flour*hydration") =>
+        Complaint.Break(Complaint.Break(SampleExercise.Text, Part, Steps + Part), "`=flour*hydration`", $"`{key}`");
 
     [Fact]
     public void A_key_over_steps_is_kept_as_written_and_worked_in_for_whoever_computes()
@@ -50,7 +50,11 @@ public sealed class StepReaderTests : IDisposable
     [Fact]
     public void Misconceptions_and_constraints_may_use_steps_too()
     {
-        var text = Complaint.Break(Complaint.Break(WithSteps(), "`=water<600`", "`=fresh_flour<700`"), "`=flour/hydration`", "`=starter_flour*hydration`");
+        var text = Complaint.Break(
+            Complaint.Break(WithSteps(), "`=water<600`", "`=fresh_flour<700`"),
+            "`=flour/hydration`",
+            "`=starter_flour*hydration`"
+        );
         var exercise = Read(text).Model!;
 
         Assert.Equal("=(flour-(flour/5))<700", exercise.Constraints[0].ToString());
@@ -60,7 +64,9 @@ public sealed class StepReaderTests : IDisposable
 
     [Fact]
     public void A_step_that_no_key_uses_is_said() =>
-        Assert.Contains(Read(WithSteps("=starter_flour*hydration")).Problems, problem => problem.Found == "No key uses the step `fresh_flour`");
+        Assert.Contains(Read(WithSteps("=starter_flour*hydration")).Problems, problem =>
+            problem.Found == "No key uses the step `fresh_flour`"
+        );
 
     [Fact]
     public void A_step_may_not_use_a_later_one()

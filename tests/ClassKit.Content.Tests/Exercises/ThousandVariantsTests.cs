@@ -6,19 +6,23 @@ using ClassKit.Wording.Guarantees;
 
 namespace ClassKit.Content.Tests.Exercises;
 
-/// <summary>A thousand variants, ten thousand where everything is tried, of every exercise of the shipped lessons, each looked at without asking the generator's own rules; those of the bank are drawn, and looked at, in ClassKit.PracticeBank.Tests.</summary>
+/// <summary>
+/// A thousand variants, ten thousand where everything is tried, of every exercise of the shipped lessons, each looked at without asking the
+/// generator's own rules; those of the bank are drawn, and looked at, in ClassKit.PracticeBank.Tests.
+/// </summary>
 public sealed class ThousandVariantsTests
 {
     private static readonly int Variants = Trials.Of(10_000, 10);
 
     public static TheoryData<string> Files =>
-    [
-        .. Directory.EnumerateFiles(Path.Combine(Repository.Root, "lessons"), "*.md", SearchOption.AllDirectories)
-            .Where(file => File.ReadLines(file).Take(10).Any(line => line.StartsWith("skill:", StringComparison.Ordinal)))
-            .Select(file => Path.GetRelativePath(Repository.Root, file).Replace('\\', '/'))
-            .Where(file => !file.StartsWith("lessons/practice/", StringComparison.Ordinal))
-            .Order(StringComparer.Ordinal),
-    ];
+        [
+            .. Directory
+                .EnumerateFiles(Path.Combine(Repository.Root, "lessons"), "*.md", SearchOption.AllDirectories)
+                .Where(file => File.ReadLines(file).Take(10).Any(line => line.StartsWith("skill:", StringComparison.Ordinal)))
+                .Select(file => Path.GetRelativePath(Repository.Root, file).Replace('\\', '/'))
+                .Where(file => !file.StartsWith("lessons/practice/", StringComparison.Ordinal))
+                .Order(StringComparer.Ordinal),
+        ];
 
     [Theory]
     [MemberData(nameof(Files))]
@@ -33,7 +37,10 @@ public sealed class ThousandVariantsTests
         {
             if (generator.TryDraw(random, out _, out var breach) is not { } variant)
             {
-                if (++run > 100) Assert.Fail($"{file}: {run} draws in a row thrown away, the last because {BreachWords.Because(breach!)}: {BreachWords.Seen(breach!)}");
+                if (++run > 100)
+                    Assert.Fail(
+                        $"{file}: {run} draws in a row thrown away, the last because {BreachWords.Because(breach!)}: {BreachWords.Seen(breach!)}"
+                    );
                 continue;
             }
             run = 0;

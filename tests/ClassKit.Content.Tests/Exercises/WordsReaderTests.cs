@@ -48,7 +48,10 @@ public sealed class WordsReaderTests : IDisposable
     {
         var part = Read(Text).Model!.Parts[0];
 
-        Assert.Equal(("Yeast works slower in the cold.", 2.5m, "", false, false), (part.InWords!.LookFor, part.Points, part.Unit, part.FormulaAsked, part.IsNumber));
+        Assert.Equal(
+            ("Yeast works slower in the cold.", 2.5m, "", false, false),
+            (part.InWords!.LookFor, part.Points, part.Unit, part.FormulaAsked, part.IsNumber)
+        );
         Assert.Equal(WordsAsked.NoKey, part.Key);
     }
 
@@ -63,13 +66,16 @@ public sealed class WordsReaderTests : IDisposable
     {
         var problems = Read(Complaint.Break(Text.ReplaceLineEndings("\n"), sound, broken)).Problems;
 
-        Assert.Contains(problems, problem => problem.Line > 0 && (problem.Found + " " + problem.Expected).Contains(words, StringComparison.Ordinal));
+        Assert.Contains(problems, problem =>
+            problem.Line > 0 && (problem.Found + " " + problem.Expected).Contains(words, StringComparison.Ordinal)
+        );
     }
 
     [Fact]
     public void No_formula_can_use_what_is_answered_in_words()
     {
-        const string Later = "\n## Part: more\n\nHow much?\n\n- Key: `=reason*dough`\n- Unit: g\n- Tolerance: 1 g\n- Points: 1\n- Answer with: formula\n";
+        const string Later =
+            "\n## Part: more\n\nHow much?\n\n- Key: `=reason*dough`\n- Unit: g\n- Tolerance: 1 g\n- Points: 1\n- Answer with: formula\n";
 
         Assert.Contains("answered in words", Read(Text + Later).Problems.Single().Found, StringComparison.Ordinal);
     }

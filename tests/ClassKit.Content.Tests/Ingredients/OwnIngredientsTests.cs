@@ -35,7 +35,10 @@ public sealed class OwnIngredientsTests : IDisposable
         var formula = LessonFormulaReader.Read(file);
 
         Assert.Empty(formula.Problems);
-        Assert.Equal(("emmer_flour", 0.12), (formula.Model!.Formula.Lines[0].Ingredient.Id, formula.Model.Formula.Lines[0].Ingredient.WaterShare));
+        Assert.Equal(
+            ("emmer_flour", 0.12),
+            (formula.Model!.Formula.Lines[0].Ingredient.Id, formula.Model.Formula.Lines[0].Ingredient.WaterShare)
+        );
     }
 
     [Fact]
@@ -54,7 +57,18 @@ public sealed class OwnIngredientsTests : IDisposable
         _folder.Write("ingredients.csv", Emmer);
 
         Assert.Empty(LessonReader.Read(Path.Combine(_folder.Path, "lessons", "lesson")).Problems);
-        Assert.Equal(2m, PriceListReader.Read(_folder.Write("prices.md", "---\ncurrency: EUR\n---\n\n# Prices\n\n## Prices\n\n| Ingredient | Pack | Holds | Price |\n|---|---|---|---|\n| Emmer flour | bag | 1 kg | 2,00 |\n")).Model!.Packs["emmer_flour"].Price.Amount);
+        Assert.Equal(
+            2m,
+            PriceListReader
+                .Read(
+                    _folder.Write(
+                        "prices.md",
+                        "---\ncurrency: EUR\n---\n\n# Prices\n\n## Prices\n\n| Ingredient | Pack | Holds | Price |\n|---|---|---|---|\n| Emmer flour | bag | 1 kg | 2,00 |\n"
+                    )
+                )
+                .Model!.Packs["emmer_flour"]
+                .Price.Amount
+        );
     }
 
     [Theory]
@@ -77,8 +91,18 @@ public sealed class OwnIngredientsTests : IDisposable
     [InlineData("name,kind,water,source\nEmmer,flour,,label\n", 2, "The column `water` is empty", "It must be there: g in 100 g")]
     [InlineData("name,kind,water,source\nEmmer,grain,12,label\n", 2, "The column `kind` holds `grain`", "Known here: flour, liquid")]
     [InlineData("name,kind,watr,source\nEmmer,flour,12,label\n", 1, "The header has a column `watr`", "Did you mean `water`?")]
-    [InlineData("name,kind,water,allergens,source\nEmmer,flour,12,weat,label\n", 2, "The column `allergens` holds `weat`", "Did you mean `wheat`?")]
-    [InlineData("name,kind,water,source\nEmmer,flour,12,label\nEmmer,flour,13,label\n", 3, "`emmer` is listed a second time", "Keep one row")]
+    [InlineData(
+        "name,kind,water,allergens,source\nEmmer,flour,12,weat,label\n",
+        2,
+        "The column `allergens` holds `weat`",
+        "Did you mean `wheat`?"
+    )]
+    [InlineData(
+        "name,kind,water,source\nEmmer,flour,12,label\nEmmer,flour,13,label\n",
+        3,
+        "`emmer` is listed a second time",
+        "Keep one row"
+    )]
     [InlineData("", null, "There is no table in the file", "Its first line names the columns: id,name")]
     public void A_mistake_is_shown_with_its_line_and_the_way_out(string text, int? line, string found, string remedy) =>
         Complaint.Only(IngredientsReader.Read(_folder.Write("ingredients.csv", text)), line, found, remedy);
@@ -92,6 +116,7 @@ public sealed class OwnIngredientsTests : IDisposable
         Assert.Contains(LessonFormulaReader.Read(file).Problems, IsTheFaultOfTheTable);
         Assert.Single(ContentChecker.Check([_folder.Path]).Problems, IsTheFaultOfTheTable);
 
-        static bool IsTheFaultOfTheTable(Diagnostic problem) => problem.File.EndsWith("ingredients.csv", StringComparison.Ordinal) && problem.Found == "The column `source` is empty";
+        static bool IsTheFaultOfTheTable(Diagnostic problem) =>
+            problem.File.EndsWith("ingredients.csv", StringComparison.Ordinal) && problem.Found == "The column `source` is empty";
     }
 }

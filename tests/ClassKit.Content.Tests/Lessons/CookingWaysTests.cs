@@ -15,14 +15,16 @@ public sealed class CookingWaysTests : IDisposable
     private readonly ContentFolder _folder = new();
 
     /// <summary>The shipped popovers with the fat that a fryer takes, and no oven until one is written in.</summary>
-    private readonly string _bread = File.ReadAllText(Path.Combine(Repository.Lesson, "formulas/popovers.md")).ReplaceLineEndings("\n")
+    private readonly string _bread = File.ReadAllText(Path.Combine(Repository.Lesson, "formulas/popovers.md"))
+        .ReplaceLineEndings("\n")
         .Replace("(5–8 min, unattended, oven ready)", "(5–8 min)", StringComparison.Ordinal)
         .Replace("(20 min, oven 220 °C, door shut)", "(20 min)", StringComparison.Ordinal)
         .Replace("cup top: 70 mm\ncup bottom: 51 mm\ncup depth: 35 mm\n", "", StringComparison.Ordinal);
 
     public void Dispose() => _folder.Dispose();
 
-    private Reading<LessonFormula> With(string conditions) => LessonFormulaReader.Read(_folder.Write("popovers.md", Complaint.Break(_bread, Dry, $"(13–17 min, {conditions})")));
+    private Reading<LessonFormula> With(string conditions) =>
+        LessonFormulaReader.Read(_folder.Write("popovers.md", Complaint.Break(_bread, Dry, $"(13–17 min, {conditions})")));
 
     /// <summary>Whose hands are in it, and what it takes: common practice, no source.</summary>
     [Theory]
@@ -75,8 +77,12 @@ public sealed class CookingWaysTests : IDisposable
     [Fact]
     public void A_paste_that_is_cooked_takes_a_burner()
     {
-        Assert.Contains(With("oven 175 °C, cooks fine salt").Problems, problem => problem.Found.Contains("cooks a paste, and its brackets occupy no burner", StringComparison.Ordinal));
-        Assert.DoesNotContain(With("oven 175 °C, burner, cooks fine salt").Problems, problem => problem.Found.Contains("burner", StringComparison.Ordinal));
+        Assert.Contains(With("oven 175 °C, cooks fine salt").Problems, problem =>
+            problem.Found.Contains("cooks a paste, and its brackets occupy no burner", StringComparison.Ordinal)
+        );
+        Assert.DoesNotContain(With("oven 175 °C, burner, cooks fine salt").Problems, problem =>
+            problem.Found.Contains("burner", StringComparison.Ordinal)
+        );
     }
 
     /// <summary>A bread that is baked, frozen and heated again: each occupies its own, and the heat of the bake stays the oven's.</summary>
@@ -87,21 +93,36 @@ public sealed class CookingWaysTests : IDisposable
     [InlineData("freezer", "oven 160 °C", "")]
     public void Freezing_and_reheating_are_read(string freezer, string heat, string takes)
     {
-        var reading = With($"oven 175 °C). Until dry.\n9. **Freeze** (60 min, {freezer}, -18 °C, unattended). Wrapped.\n10. **Reheat** (5–8 min, {heat}, reheats");
+        var reading = With(
+            $"oven 175 °C). Until dry.\n9. **Freeze** (60 min, {freezer}, -18 °C, unattended). Wrapped.\n10. **Reheat** (5–8 min, {heat}, reheats"
+        );
         Assert.True(reading.Succeeded, string.Join('\n', reading.Problems));
         var bread = reading.Model!;
         var (frozen, heated) = (bread.Steps.Single(step => step.Name == "Freeze"), bread.Steps.Single(step => step.Name == "Reheat"));
 
-        Assert.Equal((true, -18, "1 " + freezer), (frozen.IsFreezing, frozen.Temperature!.Value.Celsius, string.Join(", ", frozen.Work.Uses)));
+        Assert.Equal(
+            (true, -18, "1 " + freezer),
+            (frozen.IsFreezing, frozen.Temperature!.Value.Celsius, string.Join(", ", frozen.Work.Uses))
+        );
         Assert.Equal((true, false, takes), (heated.IsCooking, heated.IsBaking, string.Join(", ", heated.Work.Uses)));
         Assert.Equal((175, 175, true, false), (bread.BakeFrom.Celsius, bread.BakeTo.Celsius, bread.IsOvenBread, bread.IsFrozenDough));
-        Assert.Equal([Hazard.Freezing, Hazard.Reheating], StandingCautions.In(bread).Where(hazard => hazard is Hazard.Freezing or Hazard.Reheating));
-        Assert.Contains("74 °C (165 °F)", StandingCautions.For(bread).Single(caution => caution.Hazard == "Reheating").Text.ToString(), StringComparison.Ordinal);
+        Assert.Equal(
+            [Hazard.Freezing, Hazard.Reheating],
+            StandingCautions.In(bread).Where(hazard => hazard is Hazard.Freezing or Hazard.Reheating)
+        );
+        Assert.Contains(
+            "74 °C (165 °F)",
+            StandingCautions.For(bread).Single(caution => caution.Hazard == "Reheating").Text.ToString(),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void What_is_heated_again_in_the_oven_says_so() =>
-        Assert.Contains(With("oven 175 °C). Until dry.\n9. **Cool** (20 min, unattended). On a rack.\n10. **Reheat** (5–8 min, oven 160 °C").Doubts, problem => problem.Found.Contains("`Reheat` is in the oven again, and does not say `reheats`", StringComparison.Ordinal));
+        Assert.Contains(
+            With("oven 175 °C). Until dry.\n9. **Cool** (20 min, unattended). On a rack.\n10. **Reheat** (5–8 min, oven 160 °C").Doubts,
+            problem => problem.Found.Contains("`Reheat` is in the oven again, and does not say `reheats`", StringComparison.Ordinal)
+        );
 
     [Fact]
     public void A_word_without_its_heat_only_occupies() =>
@@ -110,8 +131,12 @@ public sealed class CookingWaysTests : IDisposable
     [Fact]
     public void Frying_takes_fat()
     {
-        var dry = Complaint.Break(_bread, Dry, "(3–4 min, fryer 180 °C)").Replace("| Vegetable oil (canola) | 1 g a piece |", "| Cornmeal | 1 g a piece |", StringComparison.Ordinal);
-        var problem = LessonFormulaReader.Read(_folder.Write("popovers.md", dry)).Problems.Single(problem => problem.Found.Contains("fried", StringComparison.Ordinal));
+        var dry = Complaint
+            .Break(_bread, Dry, "(3–4 min, fryer 180 °C)")
+            .Replace("| Vegetable oil (canola) | 1 g a piece |", "| Cornmeal | 1 g a piece |", StringComparison.Ordinal);
+        var problem = LessonFormulaReader
+            .Read(_folder.Write("popovers.md", dry))
+            .Problems.Single(problem => problem.Found.Contains("fried", StringComparison.Ordinal));
 
         Complaint.One(problem, Complaint.LineOf(dry, "## Method"), "no fat is listed for the fryer", "1500 g a batch");
     }

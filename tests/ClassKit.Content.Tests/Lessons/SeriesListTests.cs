@@ -20,7 +20,8 @@ public sealed class SeriesListTests : IDisposable
         return LessonReader.Read(_folder.Write(Path.Combine("lessons", Path.GetFileName(Repository.Lesson), "lesson.md"), Text(items)));
     }
 
-    private string Text(string[] items) => Complaint.Break(_lesson, "## Questions\n", $"## Series\n\n{string.Join('\n', items)}\n\n## Questions\n");
+    private string Text(string[] items) =>
+        Complaint.Break(_lesson, "## Questions\n", $"## Series\n\n{string.Join('\n', items)}\n\n## Questions\n");
 
     [Fact]
     public void Everything_that_a_bread_can_differ_in_is_read()
@@ -32,11 +33,15 @@ public sealed class SeriesListTests : IDisposable
             "- **Buttermilk muffins: Held 20 min** (held 20 min after Mix). What the bowl has lost.",
             "- **Batter buns: Under-proofed** (Second rise 5–8 min). Baked too soon.",
             "- **Buttermilk muffins: Old tin** (Baking powder, double-acting, kept  open 6 months). What damp leaves of it.",
-            "- **Buttermilk muffins: Older tin** (Baking soda grown old). What years leave of it.");
+            "- **Buttermilk muffins: Older tin** (Baking soda grown old). What years leave of it."
+        );
         Assert.True(reading.Succeeded, string.Join('\n', reading.Problems));
         var series = reading.Model!.Series;
 
-        Assert.Equal("No leavening, Soda too much, Old powder, Held 20 min, Under-proofed, Old tin, Older tin", string.Join(", ", series.Select(member => member.Name)));
+        Assert.Equal(
+            "No leavening, Soda too much, Old powder, Held 20 min, Under-proofed, Old tin, Older tin",
+            string.Join(", ", series.Select(member => member.Name))
+        );
         Assert.Equal(["baking_powder", "baking_soda"], series[0].Changes.Cast<SeriesChange.LeftOut>().Select(left => left.Ingredient.Id));
         Assert.Equal(3, Assert.IsType<SeriesChange.Share>(series[1].Changes.Single()).Percent);
         Assert.Equal(0.5, Assert.IsType<SeriesChange.Weakened>(series[2].Changes.Single()).Strength);
@@ -59,11 +64,19 @@ public sealed class SeriesListTests : IDisposable
     [InlineData("- **Muffins: Old** (held 20 min after Mix). Text.", "`Muffins` is not a bread of this lesson", "Buttermilk muffins")]
     [InlineData("- **Buttermilk muffins: Old** (held 20 min after Kneading). Text.", "has no step `Kneading`", "Mix")]
     [InlineData("- **Buttermilk muffins: Old** (held 0 min after Mix). Text.", "holds the bread for no time", "Leave it out")]
-    [InlineData("- **Buttermilk muffins: Old** (without Instant dry yeast). Text.", "Buttermilk muffins has no instant yeast", "Buttermilk")]
+    [InlineData(
+        "- **Buttermilk muffins: Old** (without Instant dry yeast). Text.",
+        "Buttermilk muffins has no instant yeast",
+        "Buttermilk"
+    )]
     [InlineData("- **Buttermilk muffins: Old** (without Baking sodda). Text.", "`Baking sodda` is not an ingredient", "Baking soda")]
     [InlineData("- **Buttermilk muffins: Old** (Baking soda at 150 % strength). Text.", "The strength is 150", "99")]
     [InlineData("- **Buttermilk muffins: Old** (Fine salt 2 years old). Text.", "Fine salt leavens nothing", "Name a powder")]
-    [InlineData("- **Buttermilk muffins: Old** (All-purpose flour 90 %). Text.", "The flour of `Old` adds up to 90 %", "All flour together is 100 %")]
+    [InlineData(
+        "- **Buttermilk muffins: Old** (All-purpose flour 90 %). Text.",
+        "The flour of `Old` adds up to 90 %",
+        "All flour together is 100 %"
+    )]
     [InlineData("- **Buttermilk muffins: Old** (Bake 20–10 min). Text.", "The duration is `Bake 20–10 min`", "shorter time first")]
     [InlineData("- **Buttermilk muffins: Old** (colder). Text.", "`colder` does not say in what", "`without Fine salt`")]
     public void What_cannot_be_is_said(string item, string found, string remedy)
@@ -76,7 +89,10 @@ public sealed class SeriesListTests : IDisposable
     [Fact]
     public void Two_of_one_name_are_said()
     {
-        var reading = With("- **Buttermilk muffins: Old** (held 20 min after Mix). Text.", "- **Buttermilk muffins: Old** (held 40 min after Mix). Text.");
+        var reading = With(
+            "- **Buttermilk muffins: Old** (held 20 min after Mix). Text.",
+            "- **Buttermilk muffins: Old** (held 40 min after Mix). Text."
+        );
 
         Assert.Contains("`Old` is the name of two breads", Assert.Single(reading.Problems).Found, StringComparison.Ordinal);
     }

@@ -9,7 +9,8 @@ public sealed partial class TemperaturePairTests
     [Fact]
     public void Every_pair_of_temperatures_in_the_lesson_says_the_same_twice()
     {
-        var pairs = Directory.EnumerateFiles(Repository.Lesson, "*.md", SearchOption.AllDirectories)
+        var pairs = Directory
+            .EnumerateFiles(Repository.Lesson, "*.md", SearchOption.AllDirectories)
             .SelectMany(file => Pair().Matches(File.ReadAllText(file)))
             .ToList();
 

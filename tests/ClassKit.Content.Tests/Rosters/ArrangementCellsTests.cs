@@ -20,11 +20,16 @@ public sealed class ArrangementCellsTests : IDisposable
     [InlineData("", "", "2026-11-20T17:00", false, 0)]
     public void Cells_are_understood(string large, string extra, string due, bool isLarge, double share)
     {
-        var reading = RosterReader.Read(_folder.Write("class.csv", $"id,name,Large print,Extra time,Due\nana,Ana Lima,{large},{extra},{due}\nben,Ben Okoye,,,\n"));
+        var reading = RosterReader.Read(
+            _folder.Write("class.csv", $"id,name,Large print,Extra time,Due\nana,Ana Lima,{large},{extra},{due}\nben,Ben Okoye,,,\n")
+        );
 
         Assert.Empty(reading.Problems);
         var (id, arrangement) = Assert.Single(reading.Model!.Arrangements);
-        Assert.Equal(("ana", isLarge, (decimal)share, due.Length > 0), (id, arrangement.LargePrint, arrangement.ExtraTime, arrangement.Due is not null));
+        Assert.Equal(
+            ("ana", isLarge, (decimal)share, due.Length > 0),
+            (id, arrangement.LargePrint, arrangement.ExtraTime, arrangement.Due is not null)
+        );
     }
 
     [Theory]
@@ -34,9 +39,19 @@ public sealed class ArrangementCellsTests : IDisposable
     [InlineData("", "900 %", "", "extra time", "`25 %`")]
     [InlineData("", "", "next Friday", "due", "`2026-11-20 17:00`")]
     [InlineData("", "", "none", "due", "`2026-11-20 17:00`")]
-    public void What_is_not_understood_is_said_with_its_line_and_an_example(string large, string extra, string due, string column, string example)
+    public void What_is_not_understood_is_said_with_its_line_and_an_example(
+        string large,
+        string extra,
+        string due,
+        string column,
+        string example
+    )
     {
-        var problem = Assert.Single(RosterReader.Read(_folder.Write("class.csv", $"id,name,large print,extra time,due\nana,Ana Lima,{large},{extra},{due}\n")).Problems);
+        var problem = Assert.Single(
+            RosterReader
+                .Read(_folder.Write("class.csv", $"id,name,large print,extra time,due\nana,Ana Lima,{large},{extra},{due}\n"))
+                .Problems
+        );
 
         Assert.Equal(2, problem.Line);
         Assert.Contains($"`{column}`", problem.Found, StringComparison.Ordinal);
@@ -48,9 +63,19 @@ public sealed class ArrangementCellsTests : IDisposable
     [InlineData("yes for steam", "25 %; 50 % for steam", "2026-11-20 17:00 for steam", "yeast", false, 0.25, false)]
     [InlineData("yes; no for Rolls for Saturday", "25 %; no for Rolls for Saturday", "", "Rolls for Saturday", false, 0, false)]
     [InlineData("yes; no for Rolls for Saturday", "25 %; no for Rolls for Saturday", "", "Rolls", true, 0.25, false)]
-    public void What_holds_for_one_work_alone_names_it(string large, string extra, string due, string work, bool isLarge, double share, bool isDue)
+    public void What_holds_for_one_work_alone_names_it(
+        string large,
+        string extra,
+        string due,
+        string work,
+        bool isLarge,
+        double share,
+        bool isDue
+    )
     {
-        var reading = RosterReader.Read(_folder.Write("class.csv", $"id,name,Large print,Extra time,Due\nana,Ana Lima,{large},{extra},{due}\n"));
+        var reading = RosterReader.Read(
+            _folder.Write("class.csv", $"id,name,Large print,Extra time,Due\nana,Ana Lima,{large},{extra},{due}\n")
+        );
 
         Assert.Empty(reading.Problems);
         var there = reading.Model!.ArrangementOf("ana").In(work);
@@ -64,7 +89,11 @@ public sealed class ArrangementCellsTests : IDisposable
     [InlineData("", "", "soon for steam")]
     [InlineData("perhaps for steam", "", "")]
     public void What_is_said_twice_or_not_understood_of_one_work_is_refused(string large, string extra, string due) =>
-        Assert.Single(RosterReader.Read(_folder.Write("class.csv", $"id,name,Large print,Extra time,Due\nana,Ana Lima,{large},{extra},{due}\n")).Problems);
+        Assert.Single(
+            RosterReader
+                .Read(_folder.Write("class.csv", $"id,name,Large print,Extra time,Due\nana,Ana Lima,{large},{extra},{due}\n"))
+                .Problems
+        );
 
     [Theory]
     [InlineData("three_trays", "", "three_trays", "")]
@@ -82,7 +111,10 @@ public sealed class ArrangementCellsTests : IDisposable
     [Fact]
     public void What_is_no_name_of_an_exercise_is_said()
     {
-        var problem = Assert.Single(RosterReader.Read(_folder.Write("class.csv", "id,name,leaves out\nana,Ana Lima,3rd one\n")).Problems, one => one.Found.Contains("`3rd`", StringComparison.Ordinal));
+        var problem = Assert.Single(
+            RosterReader.Read(_folder.Write("class.csv", "id,name,leaves out\nana,Ana Lima,3rd one\n")).Problems,
+            one => one.Found.Contains("`3rd`", StringComparison.Ordinal)
+        );
 
         Assert.Equal(2, problem.Line);
         Assert.Contains("`three_trays; dose_baking_powder`", problem.Expected, StringComparison.Ordinal);

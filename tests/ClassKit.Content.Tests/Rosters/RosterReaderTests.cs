@@ -55,7 +55,12 @@ public sealed class RosterReaderTests : IDisposable
     [InlineData("id,name\n../../ana,Ana\n", 2, "The id is `../../ana`", "a file's name")]
     [InlineData("id,name\n,Ana\n", 2, "The student has no id", "letters a to z")]
     [InlineData("id,name\nana,Ana\nAna,Anna\n", 3, "differs from `ana` in line 2 only by capitals", "an id of their own")]
-    [InlineData("first name,last name\nAna,Lima\nAna,Lima\n", 3, "The id `ana-lima`, made of the name, is in line 2 already", "Add a column `id`")]
+    [InlineData(
+        "first name,last name\nAna,Lima\nAna,Lima\n",
+        3,
+        "The id `ana-lima`, made of the name, is in line 2 already",
+        "Add a column `id`"
+    )]
     [InlineData("id,team\nana,1\n", 1, "No column holds the students' names; there are `id`, `team`", "Call one column `name`")]
     [InlineData("id,name\nana,\n", 2, "The student `ana` has no name", "Write the name")]
     [InlineData("id,nmae\nana,Ana\n", 1, "No column holds the students' names; there are `id`, `nmae`", "Is `nmae` meant to be `name`?")]
@@ -70,7 +75,9 @@ public sealed class RosterReaderTests : IDisposable
         Complaint.Among(Read(text), problems, line, found, remedy);
     }
 
-    /// <summary>Microsoft Learn, "Naming Files, Paths, and Namespaces": reserved names, reserved characters, and no space or period at the end.</summary>
+    /// <summary>
+    /// Microsoft Learn, "Naming Files, Paths, and Namespaces": reserved names, reserved characters, and no space or period at the end.
+    /// </summary>
     [Theory]
     [InlineData("con", "Windows keeps that name")]
     [InlineData("prn", "Windows keeps that name")]
@@ -106,11 +113,18 @@ public sealed class RosterReaderTests : IDisposable
     {
         var reading = Read($"id,name\n{id},Ana\n");
 
-        if (remedy is null) Assert.Matches(@"\A[A-Za-z0-9.-]+\z", reading.Model!.Students[0].Id);
-        else Complaint.Only(reading, 2, "The id is", remedy);
+        if (remedy is null)
+            Assert.Matches(@"\A[A-Za-z0-9.-]+\z", reading.Model!.Students[0].Id);
+        else
+            Complaint.Only(reading, 2, "The id is", remedy);
     }
 
     [Fact]
     public void What_is_no_text_is_refused() =>
-        Complaint.Only(RosterReader.Read(_folder.WriteBytes("zip.csv", [0x50, 0x4B, 3, 4, 0, 0])), null, "not text", "Save the list as .xlsx, .ods or CSV");
+        Complaint.Only(
+            RosterReader.Read(_folder.WriteBytes("zip.csv", [0x50, 0x4B, 3, 4, 0, 0])),
+            null,
+            "not text",
+            "Save the list as .xlsx, .ods or CSV"
+        );
 }

@@ -8,7 +8,11 @@ namespace ClassKit.Content.Tests.Rosters;
 /// <summary>Class lists as schools have them. Layouts are common practice, no source, but for OneRoster's.</summary>
 public sealed class SchoolRosterTests : IDisposable
 {
-    private static readonly Student[] Class = [new("A.Lima", "Ana Lima", "ana@example.org"), new("20264711", "José Ñáñez", "jose@example.org")];
+    private static readonly Student[] Class =
+    [
+        new("A.Lima", "Ana Lima", "ana@example.org"),
+        new("20264711", "José Ñáñez", "jose@example.org"),
+    ];
 
     private readonly ContentFolder _folder = new();
 
@@ -16,12 +20,25 @@ public sealed class SchoolRosterTests : IDisposable
 
     [Theory]
     [InlineData("Student ID,First name,Last name,E-mail,Team\nA.Lima,Ana,Lima,ana@example.org,1\n20264711,José,Ñáñez,jose@example.org,2\n")]
-    [InlineData("Surname;Forename;Email address;Student No.;Group;Notes\r\nLima;Ana;ana@example.org;A.Lima;1;\r\nÑáñez;José;jose@example.org;20264711;2;late\r\n")]
-    [InlineData("Bread class\tautumn\n\nName\tID\tMail\tRoom\nAna Lima\tA.Lima\tana@example.org\t3\nJosé Ñáñez\t20264711\tjose@example.org\t3\n")]
-    [InlineData("Bread class, autumn\n\nSurname;Forename;Email address;Student No.;Notes\nLima;Ana;ana@example.org;A.Lima;\"left-handed; asks, often\"\nÑáñez;José;jose@example.org;20264711;\n")]
+    [InlineData(
+        "Surname;Forename;Email address;Student No.;Group;Notes\r\nLima;Ana;ana@example.org;A.Lima;1;\r\nÑáñez;José;jose@example.org;20264711;2;late\r\n"
+    )]
+    [InlineData(
+        "Bread class\tautumn\n\nName\tID\tMail\tRoom\nAna Lima\tA.Lima\tana@example.org\t3\nJosé Ñáñez\t20264711\tjose@example.org\t3\n"
+    )]
+    [InlineData(
+        "Bread class, autumn\n\nSurname;Forename;Email address;Student No.;Notes\nLima;Ana;ana@example.org;A.Lima;\"left-handed; asks, often\"\nÑáñez;José;jose@example.org;20264711;\n"
+    )]
     public void Extra_columns_and_lines_and_names_apart_are_no_hindrance_in_any_letters(string text)
     {
-        Encoding[] kinds = [new UTF8Encoding(false), new UTF8Encoding(true), Encoding.Unicode, Encoding.BigEndianUnicode, CodePagesEncodingProvider.Instance.GetEncoding(1252)!];
+        Encoding[] kinds =
+        [
+            new UTF8Encoding(false),
+            new UTF8Encoding(true),
+            Encoding.Unicode,
+            Encoding.BigEndianUnicode,
+            CodePagesEncodingProvider.Instance.GetEncoding(1252)!,
+        ];
         foreach (var kind in kinds)
         {
             var reading = RosterReader.Read(_folder.WriteBytes("class.csv", [.. kind.GetPreamble(), .. kind.GetBytes(text)]));
@@ -37,13 +54,23 @@ public sealed class SchoolRosterTests : IDisposable
     {
         var origin = RosterReader.Read(_folder.Write("class.csv", "Team,Surname,First,Username,No.\n1,Lima,Ana,alima,7\n")).Model!.Origin!;
 
-        Assert.Equal([new("Team", RosterField.Team), new("Surname", RosterField.LastName), new("First", RosterField.FirstName), new("Username", RosterField.Id)], origin.Taken);
+        Assert.Equal(
+            [
+                new("Team", RosterField.Team),
+                new("Surname", RosterField.LastName),
+                new("First", RosterField.FirstName),
+                new("Username", RosterField.Id),
+            ],
+            origin.Taken
+        );
         Assert.Equal(["No."], origin.LeftAside);
         Assert.False(origin.IsPlain);
         Assert.True(RosterReader.Read(_folder.Write("plain.csv", "id,name,email\nana,Ana,ana@example.org\n")).Model!.Origin!.IsPlain);
     }
 
-    /// <summary>What school programs put below a list: common practice, no source. The same whether the table is text or a workbook.</summary>
+    /// <summary>
+    /// What school programs put below a list: common practice, no source. The same whether the table is text or a workbook.
+    /// </summary>
     [Theory]
     [InlineData("Total students: 26", "")]
     [InlineData("", "Total students: 26")]
@@ -57,12 +84,27 @@ public sealed class SchoolRosterTests : IDisposable
     public void Lines_that_count_students_or_end_the_list_are_nobodys_and_are_told_of(string first, string second)
     {
         using var workbook = new XLWorkbook();
-        string[][] lines = [["No.", "Name", "E-mail"], ["1", "Ana Lima", "ana@example.org"], ["2", "Bo Li", "bo@example.org"], [first, second, ""], ["", "Total", "2"]];
+        string[][] lines =
+        [
+            ["No.", "Name", "E-mail"],
+            ["1", "Ana Lima", "ana@example.org"],
+            ["2", "Bo Li", "bo@example.org"],
+            [first, second, ""],
+            ["", "Total", "2"],
+        ];
         var sheet = workbook.AddWorksheet();
-        foreach (var (row, line) in lines.Index()) foreach (var (column, cell) in line.Index()) sheet.Cell(row + 1, column + 1).Value = cell;
+        foreach (var (row, line) in lines.Index())
+        foreach (var (column, cell) in line.Index())
+            sheet.Cell(row + 1, column + 1).Value = cell;
         using var bytes = new MemoryStream();
         workbook.SaveAs(bytes);
-        foreach (var reading in new[] { RosterReader.Read(_folder.WriteBytes("class.xlsx", bytes.ToArray())), RosterReader.Read(_folder.Write("class.csv", string.Concat(lines.Select(line => string.Join(',', line) + "\n")))) })
+        foreach (
+            var reading in new[]
+            {
+                RosterReader.Read(_folder.WriteBytes("class.xlsx", bytes.ToArray())),
+                RosterReader.Read(_folder.Write("class.csv", string.Concat(lines.Select(line => string.Join(',', line) + "\n")))),
+            }
+        )
         {
             Assert.Empty(reading.Problems);
             Assert.Equal(["Ana Lima", "Bo Li"], reading.Model!.Students.Select(student => student.Name));
@@ -74,8 +116,16 @@ public sealed class SchoolRosterTests : IDisposable
     [Fact]
     public void Whoever_is_called_like_a_count_is_a_student()
     {
-        Assert.Equal(["Total Eclipse", "Sum", "Count Orlok", "Ana"], RosterReader.Read(_folder.Write("a.csv", "name\nTotal Eclipse\nSum\nCount Orlok\nAna\n")).Model!.Students.Select(student => student.Name));
-        Assert.Equal(["Ana", "Sum", "Mae Total"], RosterReader.Read(_folder.Write("b.csv", "name\nAna\nSum\nMae Total\n")).Model!.Students.Select(student => student.Name));
+        Assert.Equal(
+            ["Total Eclipse", "Sum", "Count Orlok", "Ana"],
+            RosterReader
+                .Read(_folder.Write("a.csv", "name\nTotal Eclipse\nSum\nCount Orlok\nAna\n"))
+                .Model!.Students.Select(student => student.Name)
+        );
+        Assert.Equal(
+            ["Ana", "Sum", "Mae Total"],
+            RosterReader.Read(_folder.Write("b.csv", "name\nAna\nSum\nMae Total\n")).Model!.Students.Select(student => student.Name)
+        );
         var nameless = Assert.Single(RosterReader.Read(_folder.Write("c.csv", "name,mail\nAna,a@example.org\n,b@example.org\n")).Problems);
         Assert.Equal((3, "The line names nobody: it holds `b@example.org`"), (nameless.Line, nameless.Found));
     }
@@ -124,22 +174,37 @@ public sealed class SchoolRosterTests : IDisposable
 
     [Fact]
     public void Where_no_line_names_students_the_fullest_is_taken_for_the_titles() =>
-        Complaint.Only(RosterReader.Read(_folder.Write("class.csv", "Class list of spring\n\nElevnavn;Hold;Rum\nAna;2;B1\n")), 3, "there are `Elevnavn`, `Hold`, `Rum`", "Call one column `name`");
+        Complaint.Only(
+            RosterReader.Read(_folder.Write("class.csv", "Class list of spring\n\nElevnavn;Hold;Rum\nAna;2;B1\n")),
+            3,
+            "there are `Elevnavn`, `Hold`, `Rum`",
+            "Call one column `name`"
+        );
 
     [Fact]
     public void A_workbook_that_cannot_be_read_says_why() =>
-        Complaint.Only(RosterReader.Read(_folder.WriteBytes("class.xlsx", [0x50, 0x4B, 3, 4, 0, 0])), null, "The workbook cannot be read", "save the list as CSV");
+        Complaint.Only(
+            RosterReader.Read(_folder.WriteBytes("class.xlsx", [0x50, 0x4B, 3, 4, 0, 0])),
+            null,
+            "The workbook cannot be read",
+            "save the list as CSV"
+        );
 
     private const string Users =
-        "sourcedId,status,dateLastModified,enabledUser,username,userIds,givenName,familyName,middleName,identifier,email\n" +
-        "u1,active,,true,alima,,Ana,Lima,,,ana@example.org\nu2,active,,true,jnanez,,José,Ñáñez,,,\nu3,active,,true,teach,,Tea,Cher,,,\nu4,tobedeleted,,true,gone,,Gone,Away,,,\n";
+        "sourcedId,status,dateLastModified,enabledUser,username,userIds,givenName,familyName,middleName,identifier,email\n"
+        + "u1,active,,true,alima,,Ana,Lima,,,ana@example.org\nu2,active,,true,jnanez,,José,Ñáñez,,,\nu3,active,,true,teach,,Tea,Cher,,,\nu4,tobedeleted,,true,gone,,Gone,Away,,,\n";
 
-    /// <summary>1EdTech OneRoster 1.2, CSV binding: users.csv has no roles, enrollments.csv has a line for each person in each class.</summary>
+    /// <summary>
+    /// 1EdTech OneRoster 1.2, CSV binding: users.csv has no roles, enrollments.csv has a line for each person in each class.
+    /// </summary>
     [Fact]
     public void The_tables_of_OneRoster_are_read_from_either()
     {
         _folder.Write("users.csv", Users);
-        _folder.Write("enrollments.csv", "sourcedId,status,dateLastModified,classSourcedId,schoolSourcedId,userSourcedId,role\ne1,active,,c1,s,u1,student\ne2,active,,c1,s,u2,student\ne3,active,,c1,s,u3,teacher\ne4,active,,c1,s,u4,student\n");
+        _folder.Write(
+            "enrollments.csv",
+            "sourcedId,status,dateLastModified,classSourcedId,schoolSourcedId,userSourcedId,role\ne1,active,,c1,s,u1,student\ne2,active,,c1,s,u2,student\ne3,active,,c1,s,u3,teacher\ne4,active,,c1,s,u4,student\n"
+        );
         foreach (var named in (string[])["users.csv", "enrollments.csv"])
         {
             var roster = RosterReader.Read(Path.Combine(_folder.Path, named)).Model!;

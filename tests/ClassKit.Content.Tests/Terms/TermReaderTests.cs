@@ -46,13 +46,19 @@ public sealed class TermReaderTests : IDisposable
         | Mixing, timing | 1.5 | no | yes | very |
         """;
 
-    private const string DayOne = "student,Safe and clean work,\"Mixing, timing\",comment\nada,Secure,3,quick\nBen Okoro,excellent,Not yet,\ncleo,,,away\n";
+    private const string DayOne =
+        "student,Safe and clean work,\"Mixing, timing\",comment\nada,Secure,3,quick\nBen Okoro,excellent,Not yet,\ncleo,,,away\n";
 
     private readonly ContentFolder _folder = new();
 
     public void Dispose() => _folder.Dispose();
 
-    private Reading<TermPlan> Read(string term = Sound, string marks = Marks, string dayOne = DayOne, string roster = "id,name\nada,Ada Lindholm\nben,Ben Okoro\ncleo,Cleo Marsh\n")
+    private Reading<TermPlan> Read(
+        string term = Sound,
+        string marks = Marks,
+        string dayOne = DayOne,
+        string roster = "id,name\nada,Ada Lindholm\nben,Ben Okoro\ncleo,Cleo Marsh\n"
+    )
     {
         Directory.CreateDirectory(Path.Combine(_folder.Path, "graded"));
         _folder.Write("rule.md", File.ReadAllText(Path.Combine(Repository.Rubrics, "term-grade.md")));
@@ -73,15 +79,26 @@ public sealed class TermReaderTests : IDisposable
         Assert.True(plan.Succeeded, string.Join('\n', plan.Problems));
         Assert.Equal(("Autumn", 3, "Grade of the term"), (plan.Model.Title, plan.Model.Class.Students.Count, plan.Model.Rule.Title));
         Assert.Equal(
-            [("Percentages", WorkKind.TypedMarks, "Calculations", 24m), ("Deal one", WorkKind.CalculationSet, "Calculations", null), ("Day one", WorkKind.BenchWork, "Bench work", 10.5m), ("Essay", WorkKind.WrittenAnswers, "Written work", 12.5m)],
-            plan.Model.Works.Select(work => (work.Title, work.Kind, work.Category, work.OutOf)));
+            [
+                ("Percentages", WorkKind.TypedMarks, "Calculations", 24m),
+                ("Deal one", WorkKind.CalculationSet, "Calculations", null),
+                ("Day one", WorkKind.BenchWork, "Bench work", 10.5m),
+                ("Essay", WorkKind.WrittenAnswers, "Written work", 12.5m),
+            ],
+            plan.Model.Works.Select(work => (work.Title, work.Kind, work.Category, work.OutOf))
+        );
         Assert.EndsWith("graded", Assert.Single(plan.Model.Works[1].Graded), StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_term_is_printed_on_the_paper_of_its_class_and_dated_by_its_clocks()
     {
-        _folder.Write("class.md", File.ReadAllText(Path.Combine(Repository.Demo, "class.md")).Replace("prices: prices.md\n", "", StringComparison.Ordinal).Replace("paper: A4", "paper: Letter", StringComparison.Ordinal));
+        _folder.Write(
+            "class.md",
+            File.ReadAllText(Path.Combine(Repository.Demo, "class.md"))
+                .Replace("prices: prices.md\n", "", StringComparison.Ordinal)
+                .Replace("paper: A4", "paper: Letter", StringComparison.Ordinal)
+        );
 
         var plan = Read(Complaint.Break(Sound, "roster: roster.csv", "class: class.md\nroster: roster.csv"));
 
@@ -95,8 +112,14 @@ public sealed class TermReaderTests : IDisposable
         Dictionary<string, PlannedWork> works = Read().Model!.Works.ToDictionary(work => work.Title);
 
         Assert.Equal(
-            [("ada", 1, MarkState.Marked, 10.5m), ("ben", 1, MarkState.Absent, 0), ("ben", 2, MarkState.Marked, 7), ("cleo", 1, MarkState.NotDue, 0)],
-            works["Essay"].Typed.Select(typed => (typed.Student, typed.Sitting, typed.Mark.State, typed.Mark.Points)));
+            [
+                ("ada", 1, MarkState.Marked, 10.5m),
+                ("ben", 1, MarkState.Absent, 0),
+                ("ben", 2, MarkState.Marked, 7),
+                ("cleo", 1, MarkState.NotDue, 0),
+            ],
+            works["Essay"].Typed.Select(typed => (typed.Student, typed.Sitting, typed.Mark.State, typed.Mark.Points))
+        );
         Assert.Equal([Lateness.Late, Lateness.InTime], works["Percentages"].Typed.Select(typed => typed.Mark.Lateness));
         Assert.Equal([MarkState.Excused, MarkState.NotDue], works["Deal one"].Typed.Select(typed => typed.Mark.State));
     }
@@ -109,7 +132,10 @@ public sealed class TermReaderTests : IDisposable
         // Ada: 2 · 2 + 1.5 · 3 = 8.5, and 2 · 3 + 1.5 · 3 = 10.5 of 10.5. Ben, whom one marked: 2 · 3 + 0.
         Assert.Equal([("ada", 9.5m), ("ben", 6m)], bench[0].Marks(MarkerRule.Mean).Select(marked => (marked.Student, marked.Mark.Points)));
         Assert.Equal([("ada", 8.5m), ("ben", 6m)], bench[0].Marks(MarkerRule.First).Select(marked => (marked.Student, marked.Mark.Points)));
-        Assert.Equal(("Safe and clean work", 2.5m / 3), bench[0].Marks(MarkerRule.Mean).First().Mark.Criteria.Select(criterion => (criterion.Criterion, criterion.Share)).First());
+        Assert.Equal(
+            ("Safe and clean work", 2.5m / 3),
+            bench[0].Marks(MarkerRule.Mean).First().Mark.Criteria.Select(criterion => (criterion.Criterion, criterion.Share)).First()
+        );
         Assert.Equal([("cleo", 7m)], bench[1].Marks(MarkerRule.Mean).Select(marked => (marked.Student, marked.Mark.Points)));
     }
 
@@ -117,29 +143,55 @@ public sealed class TermReaderTests : IDisposable
     public void Single_students_are_asked_less_of_one_work_and_their_total_is_smaller()
     {
         const string roster = "id,name,leaves out\nada,Ada Lindholm,\"Mixing, timing for Day one\"\nben,Ben Okoro,\ncleo,Cleo Marsh,\n";
-        var works = Read(marks: Complaint.Break(Marks, "10,5", "8 of 10"), dayOne: Complaint.Break(DayOne, "ada,Secure,3,quick", "ada,Secure,,quick"), roster: roster).Model!.Works;
+        var works = Read(
+            marks: Complaint.Break(Marks, "10,5", "8 of 10"),
+            dayOne: Complaint.Break(DayOne, "ada,Secure,3,quick", "ada,Secure,,quick"),
+            roster: roster
+        ).Model!.Works;
 
-        // Ada is asked for one criterion of weight 2 with a best level of 3: Secure is 4 of 6, the second marker's 3 is 6; the mean 5 of 6. Ben has all of 10.5.
+        // Ada is asked for one criterion of weight 2 with a best level of 3: Secure is 4 of 6, the second marker's 3 is 6; the mean 5 of 6.
+        // Ben has all of 10.5.
         var marks = works[2].Bench[0].Marks(MarkerRule.Mean).ToDictionary(marked => marked.Student, marked => marked.Mark);
         Assert.Equal((5m, 6m), (marks["ada"].Points, marks["ada"].OutOf));
-        Assert.Equal([("Safe and clean work", 2.5m / 3)], marks["ada"].Criteria.Select(criterion => (criterion.Criterion, criterion.Share)));
+        Assert.Equal(
+            [("Safe and clean work", 2.5m / 3)],
+            marks["ada"].Criteria.Select(criterion => (criterion.Criterion, criterion.Share))
+        );
         Assert.Equal((6m, 10.5m), (marks["ben"].Points, marks["ben"].OutOf));
         Assert.Empty(works[2].Bench[0].First.Begun);
 
         // 8 of 10 where all others are asked for 12.5.
-        Assert.Equal((8m, 10m), works[3].Typed.Where(typed => typed.Student == "ada").Select(typed => (typed.Mark.Points, typed.Mark.OutOf)).Single());
+        Assert.Equal(
+            (8m, 10m),
+            works[3].Typed.Where(typed => typed.Student == "ada").Select(typed => (typed.Mark.Points, typed.Mark.OutOf)).Single()
+        );
     }
 
     [Fact]
     public void A_criterion_that_is_left_out_must_be_one_of_the_rubric_and_not_all_of_them()
     {
-        Assert.Contains(Read(roster: "id,name,leaves out\nada,Ada Lindholm,Safe and clean wrk for Day one\nben,Ben Okoro,\ncleo,Cleo Marsh,\n").Doubts, doubt => doubt.Found.Contains("no such criterion", StringComparison.Ordinal) && doubt.Expected.Contains("Did you mean `Safe and clean work`", StringComparison.Ordinal));
-        Assert.Contains(Read(roster: "id,name,leaves out\nada,Ada Lindholm,\"Safe and clean work for Day one; Mixing, timing for Day one\"\nben,Ben Okoro,\ncleo,Cleo Marsh,\n").Problems, problem => problem.Found.Contains("`ada` leaves out every criterion", StringComparison.Ordinal));
+        Assert.Contains(
+            Read(roster: "id,name,leaves out\nada,Ada Lindholm,Safe and clean wrk for Day one\nben,Ben Okoro,\ncleo,Cleo Marsh,\n").Doubts,
+            doubt =>
+                doubt.Found.Contains("no such criterion", StringComparison.Ordinal)
+                && doubt.Expected.Contains("Did you mean `Safe and clean work`", StringComparison.Ordinal)
+        );
+        Assert.Contains(
+            Read(
+                roster: "id,name,leaves out\nada,Ada Lindholm,\"Safe and clean work for Day one; Mixing, timing for Day one\"\nben,Ben Okoro,\ncleo,Cleo Marsh,\n"
+            ).Problems,
+            problem => problem.Found.Contains("`ada` leaves out every criterion", StringComparison.Ordinal)
+        );
     }
 
     [Theory]
     [InlineData("roster: roster.csv", "roster: rooster.csv", "There is no file", "Did you mean roster.csv?")]
-    [InlineData("| Calculations | 24 |", "| Calculation | 24 |", "`Calculation` is no category of the rule", "Did you mean `Calculations`?")]
+    [InlineData(
+        "| Calculations | 24 |",
+        "| Calculation | 24 |",
+        "`Calculation` is no category of the rule",
+        "Did you mean `Calculations`?"
+    )]
     [InlineData("| typed marks |", "| typed |", "The kind is `typed`", "Known here")]
     [InlineData("| Calculations | 24 |", "| Calculations | 0 |", "`Out of` is 0", "above 0")]
     [InlineData("| Calculations | 24 |", "| Calculations | |", "The cell in the column `Out of` is empty", "Fill it in")]
@@ -147,7 +199,12 @@ public sealed class TermReaderTests : IDisposable
     [InlineData("| Essay |", "| Essay resit |", "No work can be called `Essay resit`", "another name")]
     [InlineData("| Calculations | | graded |", "| Calculations | | garded |", "There is no folder", "Did you mean graded?")]
     [InlineData("| Calculations | | graded |", "| Calculations | | |", "`Deal one` has no graded folder", "the folder that grading made")]
-    [InlineData("| Calculations | | graded | | |", "| Calculations | 10 | graded | | |", "`Deal one` says what it is out of", "Leave the cell empty")]
+    [InlineData(
+        "| Calculations | | graded | | |",
+        "| Calculations | 10 | graded | | |",
+        "`Deal one` says what it is out of",
+        "Leave the cell empty"
+    )]
     [InlineData("| Calculations | 24 | | | |", "| Calculations | 24 | | | second.csv |", "is no bench work", "Leave the cell empty")]
     [InlineData("| Calculations | 24 | | | |", "| Calculations | 24 | own.csv | | |", "`Percentages` names a file of its own", "`marks:`")]
     [InlineData("| bench.md | day-one.csv |", "| | day-one.csv |", "does not say by which rubric", "practical rubric")]
@@ -196,7 +253,9 @@ public sealed class TermReaderTests : IDisposable
 
         Assert.Empty(reading.Problems);
         Assert.Equal([5, 5], reading.Doubts.Select(doubt => doubt.Line));
-        Assert.All(reading.Doubts, doubt => Assert.Equal(("Nobody on the roster is called `zacharias`", Weight.Noted), (doubt.Found, doubt.Weight)));
+        Assert.All(reading.Doubts, doubt =>
+            Assert.Equal(("Nobody on the roster is called `zacharias`", Weight.Noted), (doubt.Found, doubt.Weight))
+        );
         Assert.Equal(["ada", "ben"], reading.Model!.Works.First(work => work.Title == "Day one").Bench[0].First.Places.Keys.Order());
     }
 
@@ -204,7 +263,10 @@ public sealed class TermReaderTests : IDisposable
     [Fact]
     public void Nobody_is_guessed_to_be_another_by_a_number()
     {
-        var reading = Read(dayOne: DayOne + "40021091,Secure,3,\n", roster: "id,name\nada,Ada Lindholm\nben,Ben Okoro\ncleo,Cleo Marsh\n40021021,Dana Reyes\n");
+        var reading = Read(
+            dayOne: DayOne + "40021091,Secure,3,\n",
+            roster: "id,name\nada,Ada Lindholm\nben,Ben Okoro\ncleo,Cleo Marsh\n40021021,Dana Reyes\n"
+        );
 
         Assert.Empty(reading.Problems);
         Assert.Contains(reading.Doubts, doubt => doubt is { Found: "Nobody on the roster is called `40021091`", Weight: Weight.Noted });
@@ -212,7 +274,13 @@ public sealed class TermReaderTests : IDisposable
 
     [Fact]
     public void Most_of_another_class_is_another_class() =>
-        Complaint.Among(Read(dayOne: DayOne + string.Concat(Enumerable.Range(0, 4).Select(at => $"zacharias-{at},Secure,3,\n"))), 4, 5, "Nobody on the roster is called `zacharias-0`", "Name a student by the id");
+        Complaint.Among(
+            Read(dayOne: DayOne + string.Concat(Enumerable.Range(0, 4).Select(at => $"zacharias-{at},Secure,3,\n"))),
+            4,
+            5,
+            "Nobody on the roster is called `zacharias-0`",
+            "Name a student by the id"
+        );
 
     /// <summary>A level that is still to come keeps nobody else's marks from counting.</summary>
     [Fact]
@@ -239,14 +307,27 @@ public sealed class TermReaderTests : IDisposable
 
         var problems = TermReader.Read(Path.Combine(_folder.Path, "term.md")).Problems;
 
-        Assert.Contains(problems, problem => problem.Found.Contains("the rubric of `Day one` has no such criterion", StringComparison.Ordinal));
+        Assert.Contains(problems, problem =>
+            problem.Found.Contains("the rubric of `Day one` has no such criterion", StringComparison.Ordinal)
+        );
     }
 
     /// <summary>Bytes that no spreadsheet writes, quotes left open, columns without end: refused in words.</summary>
     [Fact]
     public void Hostile_tables_are_refused_in_words()
     {
-        foreach (var marks in new[] { "", "\0\0\0", "student;\"Essay\nada;3", new string(';', 50_000), "student\n" + new string('\n', 10_000), "student;Essay\nada;" + new string('9', 400), "student;Essay\nada;79228162514264337593543950336" })
+        foreach (
+            var marks in new[]
+            {
+                "",
+                "\0\0\0",
+                "student;\"Essay\nada;3",
+                new string(';', 50_000),
+                "student\n" + new string('\n', 10_000),
+                "student;Essay\nada;" + new string('9', 400),
+                "student;Essay\nada;79228162514264337593543950336",
+            }
+        )
         {
             var reading = Read(marks: marks);
             Assert.True(reading.Succeeded || reading.Problems.All(problem => problem.Found.Length > 0 && problem.Expected.Length > 0));

@@ -9,7 +9,10 @@ using Microsoft.AspNetCore.WebUtilities;
 
 namespace ClassKit.Desk.Tests.Attacks;
 
-/// <summary>Who is not let in, against a desk that listens. What a browser sends on its own is as the Fetch standard (4.6, 2.2.7) and RFC 6265bis have it.</summary>
+/// <summary>
+/// Who is not let in, against a desk that listens. What a browser sends on its own is as the Fetch standard (4.6, 2.2.7) and RFC 6265bis
+/// have it.
+/// </summary>
 public sealed class GateTests(RunningDesk desk) : IClassFixture<RunningDesk>
 {
     [Fact]
@@ -72,7 +75,8 @@ public sealed class GateTests(RunningDesk desk) : IClassFixture<RunningDesk>
         foreach (var cookie in new[] { null, "desk=", $"desk={new string('A', 43)}", $"other={desk.Desk.Keys.Session}" })
         {
             using var request = new HttpRequestMessage(HttpMethod.Get, desk.Desk.Address);
-            if (cookie is not null) request.Headers.Add("Cookie", cookie);
+            if (cookie is not null)
+                request.Headers.Add("Cookie", cookie);
             using var answer = await desk.Client.SendAsync(request);
             Assert.Equal(HttpStatusCode.Forbidden, answer.StatusCode);
             Assert.DoesNotContain("Tuesday", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
@@ -106,8 +110,21 @@ public sealed class GateTests(RunningDesk desk) : IClassFixture<RunningDesk>
     [Fact]
     public async Task A_key_opens_once_and_gives_a_cookie_that_no_script_and_no_other_page_has()
     {
-        await using var other = await OpenDesk.StartAsync(new FolderHolder(), new(), bug => Assert.Fail(bug.ToString()), () => RunningDesk.Now);
-        foreach (var wrong in new[] { "", "?key=", "?key=" + WebEncoders.Base64UrlEncode(new byte[32]), $"?key={other.Keys.Key}&key={other.Keys.Key}" })
+        await using var other = await OpenDesk.StartAsync(
+            new FolderHolder(),
+            new(),
+            bug => Assert.Fail(bug.ToString()),
+            () => RunningDesk.Now
+        );
+        foreach (
+            var wrong in new[]
+            {
+                "",
+                "?key=",
+                "?key=" + WebEncoders.Base64UrlEncode(new byte[32]),
+                $"?key={other.Keys.Key}&key={other.Keys.Key}",
+            }
+        )
             Assert.Equal(403, await desk.StatusAsync(new(HttpMethod.Get, other.Address + "enter" + wrong)));
         var entrance = other.Entrance;
 
@@ -122,7 +139,9 @@ public sealed class GateTests(RunningDesk desk) : IClassFixture<RunningDesk>
         Assert.Equal(403, await desk.StatusAsync(new(HttpMethod.Get, entrance)));
     }
 
-    /// <summary>Secrets of 128 bits and more (NIST SP 800-63B, 5.1.2.2 asks for 112 of random ones; from memory), and no two alike.</summary>
+    /// <summary>
+    /// Secrets of 128 bits and more (NIST SP 800-63B, 5.1.2.2 asks for 112 of random ones; from memory), and no two alike.
+    /// </summary>
     [Fact]
     public void Secrets_are_long_and_differ()
     {
@@ -144,7 +163,9 @@ public sealed class GateTests(RunningDesk desk) : IClassFixture<RunningDesk>
                 request.Content = new FormUrlEncodedContent(token is null ? [] : [KeyValuePair.Create("token", token)]);
                 Assert.True(await desk.StatusAsync(request) == 403, $"{path} with the token {token}");
                 var packed = desk.Request(path, []);
-                packed.Content = token is null ? new MultipartFormDataContent() : new MultipartFormDataContent { { new StringContent(token), "token" } };
+                packed.Content = token is null
+                    ? new MultipartFormDataContent()
+                    : new MultipartFormDataContent { { new StringContent(token), "token" } };
                 Assert.True(await desk.StatusAsync(packed) == 403, $"{path} in parts with the token {token}");
             }
         }
@@ -180,7 +201,11 @@ public sealed class GateTests(RunningDesk desk) : IClassFixture<RunningDesk>
         using var client = new TcpClient();
         await client.ConnectAsync(IPEndPoint.Parse(desk.Desk.Authority));
         await using var stream = client.GetStream();
-        await stream.WriteAsync(Encoding.ASCII.GetBytes($"POST /{desk.Desk.Keys.Room}/begin HTTP/1.1\r\nHost: {desk.Desk.Authority}\r\nOrigin: http://{desk.Desk.Authority}\r\nCookie: {Gate.Cookie}={desk.Desk.Keys.Session}\r\nContent-Type: application/x-www-form-urlencoded\r\nContent-Length: 60000\r\n\r\nname=a"));
+        await stream.WriteAsync(
+            Encoding.ASCII.GetBytes(
+                $"POST /{desk.Desk.Keys.Room}/begin HTTP/1.1\r\nHost: {desk.Desk.Authority}\r\nOrigin: http://{desk.Desk.Authority}\r\nCookie: {Gate.Cookie}={desk.Desk.Keys.Session}\r\nContent-Type: application/x-www-form-urlencoded\r\nContent-Length: 60000\r\n\r\nname=a"
+            )
+        );
         using var answer = new StreamReader(stream);
         Assert.DoesNotContain(" 200 ", await answer.ReadLineAsync() ?? "", StringComparison.Ordinal);
     }

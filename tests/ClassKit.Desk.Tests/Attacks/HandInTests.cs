@@ -6,7 +6,9 @@ using ClassKit.UseCases.Output.Writing;
 
 namespace ClassKit.Desk.Tests.Attacks;
 
-/// <summary>Files that are handed in with bad names, too many of them, too large, broken off, and with script in every name that a page shows.</summary>
+/// <summary>
+/// Files that are handed in with bad names, too many of them, too large, broken off, and with script in every name that a page shows.
+/// </summary>
 public sealed class HandInTests(RunningDesk desk) : IClassFixture<RunningDesk>
 {
     private const string Script = "<script>alert(1)</script>";
@@ -15,7 +17,20 @@ public sealed class HandInTests(RunningDesk desk) : IClassFixture<RunningDesk>
     public async Task Names_lead_nowhere_and_are_shown_as_text()
     {
         var round = Deal();
-        string[] names = ["../../../escaped.xlsx", "/etc/cron.d/x", "..\\..\\up.xlsx", "C:\\windows\\x.xlsx", ".classkit-files", Script + ".xlsx", "a\u202Exslx.exe", new string('n', 400) + ".xlsx", "nul\0l.xlsx", "...", "deep/" + string.Concat(Enumerable.Repeat("d/", 40)) + "x.xlsx"];
+        string[] names =
+        [
+            "../../../escaped.xlsx",
+            "/etc/cron.d/x",
+            "..\\..\\up.xlsx",
+            "C:\\windows\\x.xlsx",
+            ".classkit-files",
+            Script + ".xlsx",
+            "a\u202Exslx.exe",
+            new string('n', 400) + ".xlsx",
+            "nul\0l.xlsx",
+            "...",
+            "deep/" + string.Concat(Enumerable.Repeat("d/", 40)) + "x.xlsx",
+        ];
         var before = Outside(round);
 
         await HandIn(round, [.. names.Select(name => (name, "no workbook"))]);
@@ -25,7 +40,11 @@ public sealed class HandInTests(RunningDesk desk) : IClassFixture<RunningDesk>
         var page = await desk.PageAsync($"rounds/class/{round.Name}/returns");
         Assert.Contains("Files that count for nobody", page, StringComparison.Ordinal);
         Assert.DoesNotContain(Script, page, StringComparison.OrdinalIgnoreCase);
-        Assert.DoesNotContain("<script>alert", await desk.PageAsync($"rounds/class/{round.Name}/graded/class-report.html"), StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            "<script>alert",
+            await desk.PageAsync($"rounds/class/{round.Name}/graded/class-report.html"),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -34,7 +53,10 @@ public sealed class HandInTests(RunningDesk desk) : IClassFixture<RunningDesk>
         var round = Deal();
         await HandIn(round, [("a.xlsx", "one")]);
         await HandIn(round, [("a.xlsx", "one"), ("a.xlsx", "two")]);
-        Assert.Equal(["a (2).xlsx", "a.xlsx"], Directory.EnumerateFiles(round.Returned).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            ["a (2).xlsx", "a.xlsx"],
+            Directory.EnumerateFiles(round.Returned).Select(Path.GetFileName).Order(StringComparer.Ordinal)
+        );
         Assert.Equal("one", await File.ReadAllTextAsync(Path.Combine(round.Returned, "a.xlsx")));
     }
 
@@ -58,7 +80,9 @@ public sealed class HandInTests(RunningDesk desk) : IClassFixture<RunningDesk>
         Assert.DoesNotContain(".incoming", Directory.EnumerateFileSystemEntries(round.Folder).Select(Path.GetFileName));
     }
 
-    /// <summary>A class, a kitchen, a student and a lesson that are called like a script, through every page that can be looked at.</summary>
+    /// <summary>
+    /// A class, a kitchen, a student and a lesson that are called like a script, through every page that can be looked at.
+    /// </summary>
     [Fact]
     public async Task Script_in_every_field_is_shown_as_text()
     {
@@ -67,10 +91,35 @@ public sealed class HandInTests(RunningDesk desk) : IClassFixture<RunningDesk>
         var (was, students) = (await File.ReadAllTextAsync(profile), await File.ReadAllTextAsync(roster));
         try
         {
-            await File.WriteAllTextAsync(profile, was.Replace("# Tuesday bakers", $"# Tuesday {Script}", StringComparison.Ordinal).Replace("kitchen: Fennel Row Teaching Kitchen", $"kitchen: \"{Script}\"", StringComparison.Ordinal));
-            await File.WriteAllTextAsync(roster, students.Replace("Amara Osei", Script, StringComparison.Ordinal).Replace("amara.osei@example.org", "\"\"\"><img src=x onerror=alert(1)>\"", StringComparison.Ordinal));
+            await File.WriteAllTextAsync(
+                profile,
+                was.Replace("# Tuesday bakers", $"# Tuesday {Script}", StringComparison.Ordinal)
+                    .Replace("kitchen: Fennel Row Teaching Kitchen", $"kitchen: \"{Script}\"", StringComparison.Ordinal)
+            );
+            await File.WriteAllTextAsync(
+                roster,
+                students
+                    .Replace("Amara Osei", Script, StringComparison.Ordinal)
+                    .Replace("amara.osei@example.org", "\"\"\"><img src=x onerror=alert(1)>\"", StringComparison.Ordinal)
+            );
             var round = Deal();
-            foreach (var path in new[] { "", "class/class", "lessons/class", "rounds/class/new", "texts", "texts/class.md", "texts/roster.csv", $"rounds/class/{round.Name}", $"rounds/class/{round.Name}/returns", $"rounds/class/{round.Name}/dealt/sheets/amara-osei.html", "people/class/amara-osei", "sums/ice?water=" + Uri.EscapeDataString(Script) })
+            foreach (
+                var path in new[]
+                {
+                    "",
+                    "class/class",
+                    "lessons/class",
+                    "rounds/class/new",
+                    "texts",
+                    "texts/class.md",
+                    "texts/roster.csv",
+                    $"rounds/class/{round.Name}",
+                    $"rounds/class/{round.Name}/returns",
+                    $"rounds/class/{round.Name}/dealt/sheets/amara-osei.html",
+                    "people/class/amara-osei",
+                    "sums/ice?water=" + Uri.EscapeDataString(Script),
+                }
+            )
             {
                 var page = await desk.PageAsync(path);
                 Assert.DoesNotContain("<script>alert", page, StringComparison.Ordinal);
@@ -87,15 +136,33 @@ public sealed class HandInTests(RunningDesk desk) : IClassFixture<RunningDesk>
 
     /// <summary>The files of the folder that a round must leave alone; whichever tests ran before have rounds of their own.</summary>
     private IReadOnlyList<string> Outside(Round round) =>
-        [.. Directory.EnumerateFiles(desk.Folder.Root, "*", SearchOption.AllDirectories).Where(file => !file.StartsWith(round.Folder, StringComparison.Ordinal)).Order(StringComparer.Ordinal)];
+        [
+            .. Directory
+                .EnumerateFiles(desk.Folder.Root, "*", SearchOption.AllDirectories)
+                .Where(file => !file.StartsWith(round.Folder, StringComparison.Ordinal))
+                .Order(StringComparer.Ordinal),
+        ];
 
     private Round Deal()
     {
         var known = desk.Folder.Class("class")!;
         var round = desk.Folder.NewRound(known, "practice");
-        var request = new DealPaths("shipped:/lessons/one-tin-three-lifts", known.Roster!, new(Exercises.Choosing.SetWish.None with { Exercises = ["oven_dial"] }, IsSpread: false, 7)) { ClassFile = known.File }.Read();
+        var request = new DealPaths(
+            "shipped:/lessons/one-tin-three-lifts",
+            known.Roster!,
+            new(Exercises.Choosing.SetWish.None with { Exercises = ["oven_dial"] }, IsSpread: false, 7)
+        )
+        {
+            ClassFile = known.File,
+        }.Read();
         Assert.True(request.Succeeded, string.Join("\n", request.Problems));
-        Assert.Empty(OutputFolder.Write(new(round.Dealt, DealPractice.Kind), () => DealPaths.Write(DealPractice.Run(request.Model, UseCases.Running.Run.Unwatched).Model!)).Problems);
+        Assert.Empty(
+            OutputFolder
+                .Write(new(round.Dealt, DealPractice.Kind), () =>
+                    DealPaths.Write(DealPractice.Run(request.Model, UseCases.Running.Run.Unwatched).Model!)
+                )
+                .Problems
+        );
         return round;
     }
 
@@ -104,7 +171,13 @@ public sealed class HandInTests(RunningDesk desk) : IClassFixture<RunningDesk>
         using var answer = await Send(round, files);
         Assert.Equal(303, (int)answer.StatusCode);
         var job = answer.Headers.Location!.ToString();
-        while ((await desk.PageAsync(job[(job.IndexOf("jobs/", StringComparison.Ordinal))..] + "/now")).Contains("\"isOpen\":true", StringComparison.Ordinal)) await Task.Delay(20);
+        while (
+            (await desk.PageAsync(job[(job.IndexOf("jobs/", StringComparison.Ordinal))..] + "/now")).Contains(
+                "\"isOpen\":true",
+                StringComparison.Ordinal
+            )
+        )
+            await Task.Delay(20);
     }
 
     private async Task<HttpResponseMessage> Send(Round round, IReadOnlyList<(string Name, string Content)> files)

@@ -3,7 +3,9 @@ using ClassKit.Desk.Tests.Tools;
 
 namespace ClassKit.Desk.Tests.Folders;
 
-/// <summary>A folder that goes away, or cannot be written, while the desk is open on it: said in words, and nothing is half-written.</summary>
+/// <summary>
+/// A folder that goes away, or cannot be written, while the desk is open on it: said in words, and nothing is half-written.
+/// </summary>
 public sealed class LostFolderTests(RunningDesk desk) : IClassFixture<RunningDesk>
 {
     [Fact]
@@ -16,7 +18,18 @@ public sealed class LostFolderTests(RunningDesk desk) : IClassFixture<RunningDes
         Directory.Move(root, away);
         try
         {
-            foreach (var page in new[] { "", "class/class", "lessons/class", "lessons/class/one-tin-three-lifts", "marks/class", "rounds/class/new", "texts" })
+            foreach (
+                var page in new[]
+                {
+                    "",
+                    "class/class",
+                    "lessons/class",
+                    "lessons/class/one-tin-three-lifts",
+                    "marks/class",
+                    "rounds/class/new",
+                    "texts",
+                }
+            )
             {
                 using var answer = await desk.Client.SendAsync(desk.Request(page, null));
                 Assert.Equal(HttpStatusCode.ServiceUnavailable, answer.StatusCode);
@@ -57,16 +70,26 @@ public sealed class LostFolderTests(RunningDesk desk) : IClassFixture<RunningDes
                 Assert.Contains("could not be begun", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
             var page = await desk.PageAsync("class/class");
             var stamp = System.Text.RegularExpressions.Regex.Match(page, "name=\"stamp\" value=\"(?<stamp>[^\"]*)\"").Groups["stamp"].Value;
-            using (var answer = await desk.Client.SendAsync(desk.Request("class/class", [("stamp", stamp), .. Fields(page).Where(field => field.Name != "ovens"), ("ovens", "4")])))
+            using (
+                var answer = await desk.Client.SendAsync(
+                    desk.Request("class/class", [("stamp", stamp), .. Fields(page).Where(field => field.Name != "ovens"), ("ovens", "4")])
+                )
+            )
                 Assert.Contains("It could not be written", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
             Assert.Equal(before, Directory.EnumerateFileSystemEntries(root, "*", SearchOption.AllDirectories).Order());
         }
         finally
         {
-            foreach (var name in new[] { "rounds", "terms", "packs" }) File.Delete(Path.Combine(root, name));
+            foreach (var name in new[] { "rounds", "terms", "packs" })
+                File.Delete(Path.Combine(root, name));
             Directory.Delete(Path.Combine(root, ".class.md.new"));
         }
     }
 
-    private static IEnumerable<(string Name, string Value)> Fields(string page) => Attacks.HostileFieldsTests.Forms(page).Single(form => form.Action == "class/class").Fields.Where(field => field.Name is not ("token" or "stamp")).Select(field => (field.Name, field.Value));
+    private static IEnumerable<(string Name, string Value)> Fields(string page) =>
+        Attacks
+            .HostileFieldsTests.Forms(page)
+            .Single(form => form.Action == "class/class")
+            .Fields.Where(field => field.Name is not ("token" or "stamp"))
+            .Select(field => (field.Name, field.Value));
 }

@@ -8,16 +8,35 @@ public sealed class ChoosingTests(RunningDesk desk) : IClassFixture<RunningDesk>
     [Fact]
     public async Task Another_lesson_than_the_one_shown_is_shown_first()
     {
-        using var answer = await desk.Client.SendAsync(desk.Request("rounds/class/try", ("shown", "no-oven-in-the-house"), ("lesson", "thin-air-quick-breads"), ("seed", "1")));
+        using var answer = await desk.Client.SendAsync(
+            desk.Request("rounds/class/try", ("shown", "no-oven-in-the-house"), ("lesson", "thin-air-quick-breads"), ("seed", "1"))
+        );
         Assert.EndsWith("rounds/class/new?lesson=thin-air-quick-breads", answer.Headers.Location!.ToString(), StringComparison.Ordinal);
-        Assert.Contains("Which exercises of “Thin Air", System.Net.WebUtility.HtmlDecode(await desk.PageAsync("rounds/class/new?lesson=thin-air-quick-breads")), StringComparison.Ordinal);
+        Assert.Contains(
+            "Which exercises of “Thin Air",
+            System.Net.WebUtility.HtmlDecode(await desk.PageAsync("rounds/class/new?lesson=thin-air-quick-breads")),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public async Task What_was_ticked_and_typed_is_there_to_be_changed()
     {
-        var id = System.Text.RegularExpressions.Regex.Match(await desk.PageAsync("rounds/class/new?lesson=thin-air-quick-breads"), "name=\"exercise\" value=\"([^\"]*)\"").Groups[1].Value;
-        await desk.DoneAsync("rounds/class/try", ("shown", "thin-air-quick-breads"), ("lesson", "thin-air-quick-breads"), ("exercise", id), ("due", "2026-12-01T17:00"), ("seed", "31"));
+        var id = System
+            .Text.RegularExpressions.Regex.Match(
+                await desk.PageAsync("rounds/class/new?lesson=thin-air-quick-breads"),
+                "name=\"exercise\" value=\"([^\"]*)\""
+            )
+            .Groups[1]
+            .Value;
+        await desk.DoneAsync(
+            "rounds/class/try",
+            ("shown", "thin-air-quick-breads"),
+            ("lesson", "thin-air-quick-breads"),
+            ("exercise", id),
+            ("due", "2026-12-01T17:00"),
+            ("seed", "31")
+        );
         var page = await desk.PageAsync("rounds/class/new?lesson=thin-air-quick-breads&again=yes");
         Assert.Matches($"name=\"exercise\" value=\"{id}\" checked", page);
         Assert.Contains("value=\"2026-12-01T17:00\"", page, StringComparison.Ordinal);
@@ -32,15 +51,34 @@ public sealed class ChoosingTests(RunningDesk desk) : IClassFixture<RunningDesk>
         var before = await File.ReadAllTextAsync(file);
         Assert.DoesNotContain("name=\"zone\"", await desk.PageAsync("rounds/class/new"), StringComparison.Ordinal);
         await File.WriteAllTextAsync(file, before.Replace("time zone: Europe/Paris\n", "", StringComparison.Ordinal));
-        var zone = System.Text.RegularExpressions.Regex.Match(await desk.PageAsync("rounds/class/new"), "<option value=\"(?<id>[^\"]*)\">[^<]*as on this computer").Groups["id"].Value;
-        Assert.Equal(TimeZoneInfo.Local.GetUtcOffset(RunningDesk.Now), TimeZoneInfo.FindSystemTimeZoneById(zone).GetUtcOffset(RunningDesk.Now));
+        var zone = System
+            .Text.RegularExpressions.Regex.Match(
+                await desk.PageAsync("rounds/class/new"),
+                "<option value=\"(?<id>[^\"]*)\">[^<]*as on this computer"
+            )
+            .Groups["id"]
+            .Value;
+        Assert.Equal(
+            TimeZoneInfo.Local.GetUtcOffset(RunningDesk.Now),
+            TimeZoneInfo.FindSystemTimeZoneById(zone).GetUtcOffset(RunningDesk.Now)
+        );
 
         await desk.DoneAsync("rounds/class/try", ("lesson", "thin-air-quick-breads"), ("zone", zone), ("seed", "1"));
         Assert.DoesNotContain("time zone:", await File.ReadAllTextAsync(file), StringComparison.Ordinal);
-        await desk.DoneAsync("rounds/class/try", ("lesson", "thin-air-quick-breads"), ("due", "2026-12-01T17:00"), ("zone", zone), ("seed", "1"));
+        await desk.DoneAsync(
+            "rounds/class/try",
+            ("lesson", "thin-air-quick-breads"),
+            ("due", "2026-12-01T17:00"),
+            ("zone", zone),
+            ("seed", "1")
+        );
         Assert.Contains($"\ntime zone: {zone}\n", await File.ReadAllTextAsync(file), StringComparison.Ordinal);
         await desk.DoneAsync("rounds/class/deal");
-        Assert.Contains("<p>Due Tuesday 1 December 2026, 17:00", await desk.PageAsync("rounds/class/01-thin-air-quick-breads"), StringComparison.Ordinal);
+        Assert.Contains(
+            "<p>Due Tuesday 1 December 2026, 17:00",
+            await desk.PageAsync("rounds/class/01-thin-air-quick-breads"),
+            StringComparison.Ordinal
+        );
         await File.WriteAllTextAsync(file, before);
     }
 
@@ -48,9 +86,20 @@ public sealed class ChoosingTests(RunningDesk desk) : IClassFixture<RunningDesk>
     public async Task A_lesson_is_chosen_by_length_breads_and_what_is_practised_and_the_bank_is_no_lesson()
     {
         // lessons/one-tin-three-lifts/lesson.md: its period, formulas and exercises.
-        var page = System.Text.RegularExpressions.Regex.Replace(System.Net.WebUtility.HtmlDecode(await desk.PageAsync("lessons/class")), "<[^>]*>|\\s+", " ");
+        var page = System.Text.RegularExpressions.Regex.Replace(
+            System.Net.WebUtility.HtmlDecode(await desk.PageAsync("lessons/class")),
+            "<[^>]*>|\\s+",
+            " "
+        );
         Assert.Matches("One Tin, Three Lifts *150 min: Batter buns, Popovers, Buttermilk muffins *8 exercises, [a-z ]+: ", page);
-        Assert.Matches("<optgroup label=\"Without a lesson\">\\s*<option value=\"practice-bank\"", await desk.PageAsync("rounds/class/new"));
-        Assert.Contains("The practice bank belongs to no lesson", await desk.PageAsync("rounds/class/new?lesson=practice-bank"), StringComparison.Ordinal);
+        Assert.Matches(
+            "<optgroup label=\"Without a lesson\">\\s*<option value=\"practice-bank\"",
+            await desk.PageAsync("rounds/class/new")
+        );
+        Assert.Contains(
+            "The practice bank belongs to no lesson",
+            await desk.PageAsync("rounds/class/new?lesson=practice-bank"),
+            StringComparison.Ordinal
+        );
     }
 }

@@ -17,13 +17,15 @@ public sealed class JobTests : IDisposable
     public async Task What_is_stopped_ends_and_what_waits_behind_it_is_done()
     {
         using var began = new ManualResetEventSlim();
-        var stopped = _queue.Add(Order(run =>
-        {
-            began.Set();
-            run.Cancellation.WaitHandle.WaitOne();
-            run.Cancellation.ThrowIfCancellationRequested();
-            return JobEnd.Well;
-        }));
+        var stopped = _queue.Add(
+            Order(run =>
+            {
+                began.Set();
+                run.Cancellation.WaitHandle.WaitOne();
+                run.Cancellation.ThrowIfCancellationRequested();
+                return JobEnd.Well;
+            })
+        );
         var next = _queue.Add(Order(_ => JobEnd.Well));
         began.Wait(TestContext.Current.CancellationToken);
         Assert.Equal((JobState.Running, JobState.Waiting), (stopped.State, next.State));
@@ -39,12 +41,14 @@ public sealed class JobTests : IDisposable
     [Fact]
     public void Stop_pressed_while_the_desk_closes_is_no_mistake()
     {
-        var job = _queue.Add(Order(run =>
-        {
-            run.Cancellation.WaitHandle.WaitOne();
-            run.Cancellation.ThrowIfCancellationRequested();
-            return JobEnd.Well;
-        }));
+        var job = _queue.Add(
+            Order(run =>
+            {
+                run.Cancellation.WaitHandle.WaitOne();
+                run.Cancellation.ThrowIfCancellationRequested();
+                return JobEnd.Well;
+            })
+        );
         _queue.Close();
 
         job.Stop();
@@ -69,7 +73,8 @@ public sealed class JobTests : IDisposable
     public async Task What_was_done_lately_is_named_the_latest_last()
     {
         var job = _queue.Add(Order(_ => JobEnd.Well));
-        foreach (var number in Enumerable.Range(1, 30)) job.Report(new(RunStep.Judging, number, 30) { What = $"{number}.xlsx" });
+        foreach (var number in Enumerable.Range(1, 30))
+            job.Report(new(RunStep.Judging, number, 30) { What = $"{number}.xlsx" });
         await Over(job);
         Assert.Equal("30.xlsx", job.Lately[^1]);
         Assert.Equal(job.Lately, Enumerable.Range(31 - job.Lately.Count, job.Lately.Count).Select(number => $"{number}.xlsx"));
@@ -80,6 +85,7 @@ public sealed class JobTests : IDisposable
 
     private static async Task Over(Job job)
     {
-        while (job.IsOpen) await Task.Delay(5);
+        while (job.IsOpen)
+            await Task.Delay(5);
     }
 }

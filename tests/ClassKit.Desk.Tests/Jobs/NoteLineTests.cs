@@ -7,10 +7,14 @@ namespace ClassKit.Desk.Tests.Jobs;
 public sealed class NoteLineTests
 {
     public static TheoryData<Note> Notes =>
-    [
-        new Note.Dealt(24, 8, 2026, "dealt.json"), new Note.FollowingUp(3, 20, 2026), new Note.WrittenAnswers(1, "written-answers.html"), new Note.WrittenAnswers(5, "written-answers.html"),
-        new Note.Undecided("Percentages", 2, "corrections.csv"), new Note.MarkedTwice("Bench day one", "marking-agreement.html"),
-    ];
+        [
+            new Note.Dealt(24, 8, 2026, "dealt.json"),
+            new Note.FollowingUp(3, 20, 2026),
+            new Note.WrittenAnswers(1, "written-answers.html"),
+            new Note.WrittenAnswers(5, "written-answers.html"),
+            new Note.Undecided("Percentages", 2, "corrections.csv"),
+            new Note.MarkedTwice("Bench day one", "marking-agreement.html"),
+        ];
 
     [Theory]
     [MemberData(nameof(Notes))]
@@ -18,5 +22,6 @@ public sealed class NoteLineTests
         Assert.DoesNotMatch(@"seed|\.json|\.csv|written-answers|marking-agreement", string.Join(' ', NoteLineWords.Of(note)));
 
     [Fact]
-    public void Any_other_note_is_said_as_everywhere() => Assert.Equal(ClassKit.Wording.Notes.NoteWords.Of(new Note.HeldBack(9)), NoteLineWords.Of(new Note.HeldBack(9)));
+    public void Any_other_note_is_said_as_everywhere() =>
+        Assert.Equal(ClassKit.Wording.Notes.NoteWords.Of(new Note.HeldBack(9)), NoteLineWords.Of(new Note.HeldBack(9)));
 }

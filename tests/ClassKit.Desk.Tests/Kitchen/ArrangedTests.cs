@@ -14,15 +14,44 @@ public sealed class ArrangedTests(RunningDesk desk) : IClassFixture<RunningDesk>
     public async Task One_line_changes_and_remarks_order_quotes_and_line_ends_stay()
     {
         var before = await System.IO.File.ReadAllTextAsync(File);
-        const string list = "# Tuesday; do not sort\r\nname;id;notes\r\n\"Osei; Amara\";amara;\"two\r\nlines\"\r\n\r\n# came later\r\nBo Cole;bo;\"plain\"\r\n";
+        const string list =
+            "# Tuesday; do not sort\r\nname;id;notes\r\n\"Osei; Amara\";amara;\"two\r\nlines\"\r\n\r\n# came later\r\nBo Cole;bo;\"plain\"\r\n";
         await System.IO.File.WriteAllTextAsync(File, list);
-        Assert.Equal(303, await desk.StatusAsync(desk.Request(Page, ("stamp", await Stamp()), ("there.amara", "yes"), ("there.bo", "yes"), ("extra-time.bo", "25 %"), ("due.bo", "2026-11-20 17:00"))));
-        Assert.Equal(list.Replace("name;id;notes", "name;id;notes;extra time;due", StringComparison.Ordinal).Replace("Bo Cole;bo;\"plain\"", "Bo Cole;bo;plain;25 %;2026-11-20 17:00", StringComparison.Ordinal), await System.IO.File.ReadAllTextAsync(File));
+        Assert.Equal(
+            303,
+            await desk.StatusAsync(
+                desk.Request(
+                    Page,
+                    ("stamp", await Stamp()),
+                    ("there.amara", "yes"),
+                    ("there.bo", "yes"),
+                    ("extra-time.bo", "25 %"),
+                    ("due.bo", "2026-11-20 17:00")
+                )
+            )
+        );
+        Assert.Equal(
+            list.Replace("name;id;notes", "name;id;notes;extra time;due", StringComparison.Ordinal)
+                .Replace("Bo Cole;bo;\"plain\"", "Bo Cole;bo;plain;25 %;2026-11-20 17:00", StringComparison.Ordinal),
+            await System.IO.File.ReadAllTextAsync(File)
+        );
         Assert.Equal(0.25m, RosterReader.Read(File).Model!.ArrangementOf("bo").ExtraTime);
 
         // Nothing typed anew: not a byte.
         var kept = await System.IO.File.ReadAllBytesAsync(File);
-        Assert.Equal(303, await desk.StatusAsync(desk.Request(Page, ("stamp", await Stamp()), ("there.amara", "yes"), ("there.bo", "yes"), ("extra-time.bo", "25 %"), ("due.bo", "2026-11-20 17:00"))));
+        Assert.Equal(
+            303,
+            await desk.StatusAsync(
+                desk.Request(
+                    Page,
+                    ("stamp", await Stamp()),
+                    ("there.amara", "yes"),
+                    ("there.bo", "yes"),
+                    ("extra-time.bo", "25 %"),
+                    ("due.bo", "2026-11-20 17:00")
+                )
+            )
+        );
         Assert.Equal(kept, await System.IO.File.ReadAllBytesAsync(File));
         await System.IO.File.WriteAllTextAsync(File, before);
     }
@@ -37,7 +66,11 @@ public sealed class ArrangedTests(RunningDesk desk) : IClassFixture<RunningDesk>
         Assert.Contains("Nothing was written", page, StringComparison.Ordinal);
         Assert.Contains("value=\"much\"", page, StringComparison.Ordinal);
         Assert.Equal(before, await System.IO.File.ReadAllBytesAsync(File));
-        Assert.Contains("99 teams for 24 students", await Text(desk.Request("class/class/look", ("students", "24"), ("teams", "99"))), StringComparison.Ordinal);
+        Assert.Contains(
+            "99 teams for 24 students",
+            await Text(desk.Request("class/class/look", ("students", "24"), ("teams", "99"))),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -47,7 +80,9 @@ public sealed class ArrangedTests(RunningDesk desk) : IClassFixture<RunningDesk>
         var stamp = await Stamp();
         var byHand = before + "lee-new,Lee New,lee@example.org\n";
         await System.IO.File.WriteAllTextAsync(File, byHand);
-        var page = await Text(desk.Request(Page, ("stamp", stamp), ("there.rosa-whitehorse", "yes"), ("large-print.rosa-whitehorse", "yes")));
+        var page = await Text(
+            desk.Request(Page, ("stamp", stamp), ("there.rosa-whitehorse", "yes"), ("large-print.rosa-whitehorse", "yes"))
+        );
         Assert.Contains("changed meanwhile", page, StringComparison.Ordinal);
         Assert.Contains("You had typed: Rosa Whitehorse, large print: yes.", page, StringComparison.Ordinal);
         Assert.Contains("Lee New", page, StringComparison.Ordinal);

@@ -25,7 +25,10 @@ public sealed partial class KitchenTests(RunningDesk desk) : IClassFixture<Runni
         var file = Path.Combine(desk.Folder.Root, "class.md");
         var before = await File.ReadAllTextAsync(file);
         Assert.Equal(303, await desk.StatusAsync(await Form(("title", "Wednesday # <b>bakers</b>"))));
-        Assert.Equal(before.Replace("# Tuesday bakers\n", "# Wednesday # <b>bakers</b>\n", StringComparison.Ordinal), await File.ReadAllTextAsync(file));
+        Assert.Equal(
+            before.Replace("# Tuesday bakers\n", "# Wednesday # <b>bakers</b>\n", StringComparison.Ordinal),
+            await File.ReadAllTextAsync(file)
+        );
         Assert.DoesNotContain("<b>bakers", await desk.PageAsync(""), StringComparison.Ordinal);
         await File.WriteAllTextAsync(file, before);
     }
@@ -40,11 +43,22 @@ public sealed partial class KitchenTests(RunningDesk desk) : IClassFixture<Runni
         {
             var first = desk.Folder.Class("class")!.Profile.Model!;
             var profile = begun.Profile.Model!;
-            Assert.Equal((first.Kitchen, first.Ovens, first.PeriodMinutes, 0), (profile.Kitchen, profile.Ovens, profile.PeriodMinutes, profile.Allergies.Count));
+            Assert.Equal(
+                (first.Kitchen, first.Ovens, first.PeriodMinutes, 0),
+                (profile.Kitchen, profile.Ovens, profile.PeriodMinutes, profile.Allergies.Count)
+            );
             Assert.Equal(first.Prices?.Packs.Count, profile.Prices?.Packs.Count);
             Assert.Null(begun.Roster);
             Assert.Matches("Thursday bakers(?s:.*)Say who is in the class", await desk.PageAsync(""));
-            foreach (var (name, said) in new[] { ("thursday BAKERS", "already"), ("", "has no name"), ("rounds", "already"), ("../..", "already") })
+            foreach (
+                var (name, said) in new[]
+                {
+                    ("thursday BAKERS", "already"),
+                    ("", "has no name"),
+                    ("rounds", "already"),
+                    ("../..", "already"),
+                }
+            )
             {
                 using var answer = await desk.Client.SendAsync(desk.Request("classes/new", ("name", name)));
                 Assert.Contains(said, WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync()), StringComparison.Ordinal);
@@ -87,7 +101,8 @@ public sealed partial class KitchenTests(RunningDesk desk) : IClassFixture<Runni
         await File.WriteAllTextAsync(file, byHand);
         using (var answer = await desk.Client.SendAsync(form))
         {
-            // The form shows the file as it is now, so that keeping it again changes nothing that was written by hand; what was typed is named.
+            // The form shows the file as it is now, so that keeping it again changes nothing that was written by hand; what was typed is
+            // named.
             var page = System.Net.WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync());
             Assert.Contains("changed meanwhile", page, StringComparison.Ordinal);
             Assert.Contains("You had typed: Teams: 5; How long it is: 150 min.", page, StringComparison.Ordinal);
@@ -103,7 +118,8 @@ public sealed partial class KitchenTests(RunningDesk desk) : IClassFixture<Runni
     {
         var file = Path.Combine(desk.Folder.Root, "class.md");
         var before = await File.ReadAllTextAsync(file);
-        using (var answer = await desk.Client.SendAsync(await Form(("teams", "99")))) Assert.Contains("99 teams for 24 students", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        using (var answer = await desk.Client.SendAsync(await Form(("teams", "99"))))
+            Assert.Contains("99 teams for 24 students", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
         using (var answer = await desk.Client.SendAsync(await Form(("period", "long"))))
         {
             // By the label that stands on the page, without the file's key and line.
@@ -114,7 +130,10 @@ public sealed partial class KitchenTests(RunningDesk desk) : IClassFixture<Runni
         Assert.Equal(before, await File.ReadAllTextAsync(file));
     }
 
-    /// <summary>Nobody types brackets, quotes, or a unit that is there already. The zone is that of the IANA database, quotes are those of YAML 1.2.2, 7.3.1.</summary>
+    /// <summary>
+    /// Nobody types brackets, quotes, or a unit that is there already. The zone is that of the IANA database, quotes are those of YAML
+    /// 1.2.2, 7.3.1.
+    /// </summary>
     [Theory]
     [InlineData("allergies", "[sesame]", "sesame, tree nuts", "[sesame, tree nuts]")]
     [InlineData("allergies", "[sesame]", "", "[]")]
@@ -141,18 +160,27 @@ public sealed partial class KitchenTests(RunningDesk desk) : IClassFixture<Runni
     }
 
     [Theory]
-    [InlineData("---\n# Why\nteams: 4  # four benches\nunits: us\n---\n# A\n", "---\n# Why\nteams: 5  # four benches\nunits: us\n---\n# A\n", "teams", "5")]
+    [InlineData(
+        "---\n# Why\nteams: 4  # four benches\nunits: us\n---\n# A\n",
+        "---\n# Why\nteams: 5  # four benches\nunits: us\n---\n# A\n",
+        "teams",
+        "5"
+    )]
     [InlineData("---\nteams: 4\n---\nteams: stay\n", "---\n---\nteams: stay\n", "teams", "")]
     [InlineData("---\nteams: 4\n---\n", "---\nteams: 4\npaper: A4\n---\n", "paper", "A4")]
     [InlineData("no top\nteams: 4\n", "no top\nteams: 4\n", "teams", "5")]
     [InlineData("---\nsmall scale: 1 g\nscale: 2 g\n---\n", "---\nsmall scale: 1 g\nscale: 5 g\n---\n", "scale", "5 g")]
-    public void A_line_at_the_top_changes_alone(string text, string expected, string key, string value) => Assert.Equal(expected, FrontLines.With(text, key, value));
+    public void A_line_at_the_top_changes_alone(string text, string expected, string key, string value) =>
+        Assert.Equal(expected, FrontLines.With(text, key, value));
 
     /// <summary>The form as the page shows it, with some fields typed anew.</summary>
     private async Task<HttpRequestMessage> Form(params (string Name, string Value)[] typed)
     {
         var page = await desk.PageAsync("class/class");
-        var fields = Inputs().Matches(page).Select(match => (Name: match.Groups["name"].Value, Value: System.Net.WebUtility.HtmlDecode(match.Groups["value"].Value))).Where(field => field.Name != "token" && typed.All(one => one.Name != field.Name));
+        var fields = Inputs()
+            .Matches(page)
+            .Select(match => (Name: match.Groups["name"].Value, Value: System.Net.WebUtility.HtmlDecode(match.Groups["value"].Value)))
+            .Where(field => field.Name != "token" && typed.All(one => one.Name != field.Name));
         return desk.Request("class/class", [.. fields, .. typed]);
     }
 

@@ -5,7 +5,9 @@ using ClassKit.Desk.Tests.Tools;
 
 namespace ClassKit.Desk.Tests.Kitchen;
 
-/// <summary>A class's list, pasted or brought as a file: what it changes is said before it takes the old one's place, which stays beside it.</summary>
+/// <summary>
+/// A class's list, pasted or brought as a file: what it changes is said before it takes the old one's place, which stays beside it.
+/// </summary>
 public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
 {
     [Fact]
@@ -37,7 +39,10 @@ public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
             await Answer(desk.Request("class/class/roster/paste", ("names", $"Ada Berg {(char)('A' + pasted)}\n")));
             Assert.Equal(303, await desk.StatusAsync(desk.Request("class/class/roster/take", [])));
         }
-        Assert.Equal(["previous-roster-1.csv", "previous-roster-2.csv", "previous-roster-3.csv"], Directory.EnumerateFiles(desk.Folder.Root, "previous-*").Select(Path.GetFileName).Order());
+        Assert.Equal(
+            ["previous-roster-1.csv", "previous-roster-2.csv", "previous-roster-3.csv"],
+            Directory.EnumerateFiles(desk.Folder.Root, "previous-*").Select(Path.GetFileName).Order()
+        );
         Assert.Contains("Ada Berg C", await File.ReadAllTextAsync(kept), StringComparison.Ordinal);
         await File.WriteAllBytesAsync(file, before);
     }
@@ -47,7 +52,8 @@ public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
     {
         var (file, folder) = (Path.Combine(desk.Folder.Root, "roster.csv"), desk.Folder.Root);
         var before = await File.ReadAllBytesAsync(file);
-        foreach (var earlier in Directory.EnumerateFiles(folder, "previous-*").ToList()) File.Delete(earlier);
+        foreach (var earlier in Directory.EnumerateFiles(folder, "previous-*").ToList())
+            File.Delete(earlier);
         for (var number = 1; number <= 3; number++)
         {
             var list = Path.Combine(folder, $"previous-roster-{number}.csv");
@@ -59,8 +65,12 @@ public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
         Assert.Equal(303, await desk.StatusAsync(desk.Request("class/class/roster/take", [])));
 
         Assert.Equal(before, await File.ReadAllBytesAsync(Path.Combine(folder, "previous-roster-1.csv")));
-        Assert.Equal(["List 1", "List 2", "List 3"], Directory.EnumerateFiles(folder, "previous-roster-old-*").Order().Select(list => File.ReadAllLines(list)[1]));
-        foreach (var earlier in Directory.EnumerateFiles(folder, "previous-*").ToList()) File.Delete(earlier);
+        Assert.Equal(
+            ["List 1", "List 2", "List 3"],
+            Directory.EnumerateFiles(folder, "previous-roster-old-*").Order().Select(list => File.ReadAllLines(list)[1])
+        );
+        foreach (var earlier in Directory.EnumerateFiles(folder, "previous-*").ToList())
+            File.Delete(earlier);
         await File.WriteAllBytesAsync(file, before);
     }
 
@@ -70,7 +80,8 @@ public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
     {
         var taken = Path.Combine(desk.Folder.Root, "roster.tsv");
         await File.WriteAllTextAsync(taken, "somebody else's");
-        Dictionary<string, byte[]> Lists() => Directory.EnumerateFiles(desk.Folder.Root, "*roster*").Order().ToDictionary(file => file, File.ReadAllBytes);
+        Dictionary<string, byte[]> Lists() =>
+            Directory.EnumerateFiles(desk.Folder.Root, "*roster*").Order().ToDictionary(file => file, File.ReadAllBytes);
         var before = Lists();
         var known = desk.Folder.Class("class")!;
 
@@ -81,7 +92,10 @@ public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
         File.Delete(taken);
     }
 
-    /// <summary>A footer is nobody, and what the class's page says follows where that is ticked and would hold: six teams for two students would not.</summary>
+    /// <summary>
+    /// A footer is nobody, and what the class's page says follows where that is ticked and would hold: six teams for two students would
+    /// not.
+    /// </summary>
     [Theory]
     [InlineData(30, "30")]
     [InlineData(2, "24")]
@@ -89,7 +103,21 @@ public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
     {
         var (file, profile) = (Path.Combine(desk.Folder.Root, "roster.csv"), Path.Combine(desk.Folder.Root, "class.md"));
         var (before, text) = (await File.ReadAllBytesAsync(file), await File.ReadAllTextAsync(profile));
-        var page = await Answer(desk.Request("class/class/roster/paste", ("names", "name\n" + string.Concat(Enumerable.Range(1, count).Select(number => $"Student {(char)('A' + (number % 26))} {(char)('A' + (number / 26))}\n")) + $"Total students: {count}\n")));
+        var page = await Answer(
+            desk.Request(
+                "class/class/roster/paste",
+                (
+                    "names",
+                    "name\n"
+                        + string.Concat(
+                            Enumerable
+                                .Range(1, count)
+                                .Select(number => $"Student {(char)('A' + (number % 26))} {(char)('A' + (number / 26))}\n")
+                        )
+                        + $"Total students: {count}\n"
+                )
+            )
+        );
         Assert.Contains($"set the class to {count} students", page, StringComparison.Ordinal);
         Assert.Contains($"“Total students: {count}”, below the students", page, StringComparison.Ordinal);
         Assert.DoesNotContain("E-mail</th>", page, StringComparison.Ordinal);
@@ -97,7 +125,8 @@ public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
         Assert.Equal(303, await desk.StatusAsync(desk.Request("class/class/roster/take", ("size", "yes"))));
         Assert.Equal(count, RosterReader.Read(file).Model!.Students.Count);
         Assert.Contains($"\nstudents: {students}\n", await File.ReadAllTextAsync(profile), StringComparison.Ordinal);
-        foreach (var earlier in Directory.EnumerateFiles(desk.Folder.Root, "previous-*").ToList()) File.Delete(earlier);
+        foreach (var earlier in Directory.EnumerateFiles(desk.Folder.Root, "previous-*").ToList())
+            File.Delete(earlier);
         await File.WriteAllBytesAsync(file, before);
         await File.WriteAllTextAsync(profile, text);
     }
@@ -105,7 +134,9 @@ public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
     [Fact]
     public async Task A_table_that_was_copied_keeps_its_columns()
     {
-        var page = await Answer(desk.Request("class/class/roster/paste", ("names", "First name\tLast name\tE-mail\nAda\tBerg\tada.berg@example.org")));
+        var page = await Answer(
+            desk.Request("class/class/roster/paste", ("names", "First name\tLast name\tE-mail\nAda\tBerg\tada.berg@example.org"))
+        );
         Assert.Contains("<th scope=\"row\">Ada Berg</th><td>ada.berg@example.org</td>", page, StringComparison.Ordinal);
     }
 
@@ -115,11 +146,23 @@ public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
     [InlineData(",")]
     public async Task Cells_without_a_heading_are_asked_about_and_never_run_together(string separator)
     {
-        var names = string.Join(separator, "Abbate", "Lucia", "lucia@example.org", "large print") + "\n" + string.Join(separator, "Ruiz", "Tom", "tom@example.org", "");
+        var names =
+            string.Join(separator, "Abbate", "Lucia", "lucia@example.org", "large print")
+            + "\n"
+            + string.Join(separator, "Ruiz", "Tom", "tom@example.org", "");
         var asked = await Answer(desk.Request("class/class/roster/paste", ("names", names)));
         Assert.Contains("Which column is which?", asked, StringComparison.Ordinal);
         Assert.Matches("<option value=\"Email\" selected", asked);
-        var page = await Answer(desk.Request("class/class/roster/columns", ("names", names), ("column.0", "LastName"), ("column.1", "FirstName"), ("column.2", "Email"), ("column.3", "")));
+        var page = await Answer(
+            desk.Request(
+                "class/class/roster/columns",
+                ("names", names),
+                ("column.0", "LastName"),
+                ("column.1", "FirstName"),
+                ("column.2", "Email"),
+                ("column.3", "")
+            )
+        );
         Assert.Contains("<th scope=\"row\">Lucia Abbate</th><td>lucia@example.org</td>", page, StringComparison.Ordinal);
         Assert.Contains("2 students", page, StringComparison.Ordinal);
     }
@@ -132,14 +175,27 @@ public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
         Assert.Matches("Ada Berg</th><td>[^<]*25", page);
     }
 
-    /// <summary>A school's workbook becomes a table beside the class, so that what is arranged can be typed on its page; a title above and a total below stay behind.</summary>
+    /// <summary>
+    /// A school's workbook becomes a table beside the class, so that what is arranged can be typed on its page; a title above and a total
+    /// below stay behind.
+    /// </summary>
     [Fact]
     public void A_workbook_becomes_a_list_that_can_be_changed_here()
     {
         using var book = new ClosedXML.Excel.XLWorkbook();
         var sheet = book.AddWorksheet();
-        foreach (var (row, cells) in new[] { ["Bread class, autumn"], ["No.", "Name", "E-mail", "Remarks"], ["1", "Ana \"Annie\" Lima", "ana@example.org", "left-handed; asks, often"], ["2", "Łukasz Nowak", "nowak@example.org"], new[] { "", "Total students: 2" } }.Index())
-            foreach (var (column, cell) in cells.Index()) sheet.Cell(row + 1, column + 1).Value = cell;
+        foreach (
+            var (row, cells) in new[]
+            {
+                ["Bread class, autumn"],
+                ["No.", "Name", "E-mail", "Remarks"],
+                ["1", "Ana \"Annie\" Lima", "ana@example.org", "left-handed; asks, often"],
+                ["2", "Łukasz Nowak", "nowak@example.org"],
+                new[] { "", "Total students: 2" },
+            }.Index()
+        )
+        foreach (var (column, cell) in cells.Index())
+            sheet.Cell(row + 1, column + 1).Value = cell;
         using var bytes = new MemoryStream();
         book.SaveAs(bytes);
         var known = desk.Folder.Class("class")!;
@@ -148,7 +204,10 @@ public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
         Assert.Equal(known.Roster, list.File);
         Assert.Equal(["Ana \"Annie\" Lima", "Łukasz Nowak"], list.Read.Model!.Students.Select(student => student.Name));
         Assert.Equal(["Total students: 2"], list.Read.Model.Origin!.Below);
-        Assert.Equal("\uFEFFNo.,Name,E-mail,Remarks\r\n1,\"Ana \"\"Annie\"\" Lima\",ana@example.org,\"left-handed; asks, often\"\r\n2,Łukasz Nowak,nowak@example.org,\r\n", System.Text.Encoding.UTF8.GetString(list.Content.Span));
+        Assert.Equal(
+            "\uFEFFNo.,Name,E-mail,Remarks\r\n1,\"Ana \"\"Annie\"\" Lima\",ana@example.org,\"left-handed; asks, often\"\r\n2,Łukasz Nowak,nowak@example.org,\r\n",
+            System.Text.Encoding.UTF8.GetString(list.Content.Span)
+        );
     }
 
     [Theory]

@@ -13,7 +13,10 @@ using ClassKit.UseCases.Terms;
 
 namespace ClassKit.Desk.Tests.Marks;
 
-/// <summary>Marks of the invented class's term, typed and brought back: each goes into its own cell of a plain file, or nowhere; what is shown is what the use cases make of those files.</summary>
+/// <summary>
+/// Marks of the invented class's term, typed and brought back: each goes into its own cell of a plain file, or nowhere; what is shown is
+/// what the use cases make of those files.
+/// </summary>
 public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<RunningDesk>
 {
     private const string Term = "marks/class/term.term";
@@ -24,10 +27,20 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
         using var table = new Kept(In("term", "marks.csv"));
         Assert.Equal(303, await desk.StatusAsync(await Form(Work("How steam lifts"), "/typed", ("m1.rosa-whitehorse", "13,5 late"))));
         var (before, after) = (table.Lines, await File.ReadAllLinesAsync(table.Path));
-        Assert.Equal(before.Where(line => !line.StartsWith("rosa-whitehorse,", StringComparison.Ordinal)), after.Where(line => !line.StartsWith("rosa-whitehorse,", StringComparison.Ordinal)));
+        Assert.Equal(
+            before.Where(line => !line.StartsWith("rosa-whitehorse,", StringComparison.Ordinal)),
+            after.Where(line => !line.StartsWith("rosa-whitehorse,", StringComparison.Ordinal))
+        );
         var column = before[0].Split(',').IndexOf("How steam lifts");
         Assert.Equal("13.5 late", after.Single(line => line.StartsWith("rosa-whitehorse,", StringComparison.Ordinal)).Split(',')[column]);
-        Assert.Equal(13.5m, TermReader.Read(Library.OfPaths().At(In("term", "term.md"))).Model!.Works.First(work => work.Title == "How steam lifts").Typed.First(mark => mark.Student == "rosa-whitehorse").Mark.Points);
+        Assert.Equal(
+            13.5m,
+            TermReader
+                .Read(Library.OfPaths().At(In("term", "term.md")))
+                .Model!.Works.First(work => work.Title == "How steam lifts")
+                .Typed.First(mark => mark.Student == "rosa-whitehorse")
+                .Mark.Points
+        );
     }
 
     [Theory]
@@ -39,13 +52,18 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
         using var answer = await desk.Client.SendAsync(await Form(Work(work), "/typed", (field, typed)));
         var page = System.Net.WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync());
         Assert.Contains(said, page, StringComparison.Ordinal);
-        if (work == "Percentages") Assert.Contains($"value=\"{typed}\"", page, StringComparison.Ordinal);
+        if (work == "Percentages")
+            Assert.Contains($"value=\"{typed}\"", page, StringComparison.Ordinal);
         Assert.Equal(table.Bytes, await File.ReadAllBytesAsync(table.Path));
     }
 
     [Fact]
     public async Task The_rule_that_the_grades_follow_is_led_to() =>
-        Assert.Contains($"href=\"texts/{desk.Folder.TextAt(In("rubrics", "term-grade.md"))!.Key}\"", await desk.PageAsync(Term), StringComparison.Ordinal);
+        Assert.Contains(
+            $"href=\"texts/{desk.Folder.TextAt(In("rubrics", "term-grade.md"))!.Key}\"",
+            await desk.PageAsync(Term),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public async Task A_table_that_was_changed_meanwhile_is_not_written_over()
@@ -65,24 +83,53 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
     public async Task A_level_typed_at_the_desk_stands_in_the_markers_table_and_a_gap_is_asked_about_by_name()
     {
         using var table = new Kept(In("term", "bench-day-one.csv"));
-        Assert.Equal(303, await desk.StatusAsync(await Form(Work("Bench day one") + "?as=first", "/bench/first", ("b8.amara-osei", "Excellent"), ("b0.amara-osei", "Told, \"well\"; shown"))));
+        Assert.Equal(
+            303,
+            await desk.StatusAsync(
+                await Form(
+                    Work("Bench day one") + "?as=first",
+                    "/bench/first",
+                    ("b8.amara-osei", "Excellent"),
+                    ("b0.amara-osei", "Told, \"well\"; shown")
+                )
+            )
+        );
         var line = (await File.ReadAllLinesAsync(table.Path)).Single(one => one.StartsWith("amara-osei,", StringComparison.Ordinal));
-        Assert.Equal("amara-osei,Developing,Developing,Secure,Developing,Not yet,Secure,Secure,Excellent,\"Told, \"\"well\"\"; shown\"", line);
+        Assert.Equal(
+            "amara-osei,Developing,Developing,Secure,Developing,Not yet,Secure,Secure,Excellent,\"Told, \"\"well\"\"; shown\"",
+            line
+        );
 
         // One criterion still to come: everybody else's marks and the other seven levels of hers stay.
-        Assert.Equal(303, await desk.StatusAsync(await Form(Work("Bench day one") + "?as=first", "/bench/first", ("b2.amara-osei", ""), ("b8.anders-lindqvist", "Excellent"))));
+        Assert.Equal(
+            303,
+            await desk.StatusAsync(
+                await Form(Work("Bench day one") + "?as=first", "/bench/first", ("b2.amara-osei", ""), ("b8.anders-lindqvist", "Excellent"))
+            )
+        );
         var page = await desk.PageAsync(Work("Bench day one") + "?as=first&kept=yes");
         Assert.Contains("<li>Amara Osei: Weighing</li>", page, StringComparison.Ordinal);
         Assert.Contains("What is complete counts", page, StringComparison.Ordinal);
         line = (await File.ReadAllLinesAsync(table.Path)).Single(one => one.StartsWith("amara-osei,", StringComparison.Ordinal));
         Assert.StartsWith("amara-osei,Developing,,Secure,", line, StringComparison.Ordinal);
-        var day = TermReader.Read(Library.OfPaths().At(In("term", "term.md"))).Model!.Works.First(work => work.Title == "Bench day one").Bench[0].First;
+        var day = TermReader
+            .Read(Library.OfPaths().At(In("term", "term.md")))
+            .Model!.Works.First(work => work.Title == "Bench day one")
+            .Bench[0]
+            .First;
         Assert.DoesNotContain("amara-osei", day.Places.Keys);
         Assert.Equal(3, day.Places["anders-lindqvist"][7]);
-        Assert.Contains("Bench day one is not marked in every criterion for Amara Osei", string.Join('\n', Said(WeighTerm.Write(WeighTerm.Run(WeighTerm.Read(In("term", "term.md")).Model!, Run.Unwatched)))), StringComparison.Ordinal);
+        Assert.Contains(
+            "Bench day one is not marked in every criterion for Amara Osei",
+            string.Join('\n', Said(WeighTerm.Write(WeighTerm.Run(WeighTerm.Read(In("term", "term.md")).Model!, Run.Unwatched)))),
+            StringComparison.Ordinal
+        );
 
         // What was kept is in the form again, so that nothing of it is lost when the rest follows.
-        Assert.Equal(303, await desk.StatusAsync(await Form(Work("Bench day one") + "?as=first", "/bench/first", ("b2.amara-osei", "Secure"))));
+        Assert.Equal(
+            303,
+            await desk.StatusAsync(await Form(Work("Bench day one") + "?as=first", "/bench/first", ("b2.amara-osei", "Secure")))
+        );
         Assert.DoesNotContain("Not complete yet", await desk.PageAsync(Work("Bench day one") + "?as=first"), StringComparison.Ordinal);
     }
 
@@ -93,11 +140,19 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
         using var term = new Kept(In("term", "term.md"));
         using var marks = new Kept(In("term", "marks.csv"));
         var work = Work("Bench day two");
-        var form = MakeBenchForm.Run(MakeBenchForm.Read(In("rubrics", "bench-work.md"), In("class.md"), In("roster.csv")).Model!, Run.Unwatched);
+        var form = MakeBenchForm.Run(
+            MakeBenchForm.Read(In("rubrics", "bench-work.md"), In("class.md"), In("roster.csv")).Model!,
+            Run.Unwatched
+        );
         var away = form.Students[1].Id;
         Assert.Equal(303, await desk.StatusAsync(await Form(work + "?as=resit", "/bench/resit", ($"w2.{away}", "excused"))));
         Assert.Contains(",excused", await File.ReadAllTextAsync(marks.Path), StringComparison.Ordinal);
-        (string, string)[] many = [.. Enumerable.Range(1, 8).Select(at => ($"b{at}.(all)", "Secure")), ("b1.(team 1)", "Excellent"), ($"b2.{form.Students[0].Id}", "Not yet")];
+        (string, string)[] many =
+        [
+            .. Enumerable.Range(1, 8).Select(at => ($"b{at}.(all)", "Secure")),
+            ("b1.(team 1)", "Excellent"),
+            ($"b2.{form.Students[0].Id}", "Not yet"),
+        ];
         Assert.Equal(303, await desk.StatusAsync(await Form(work + "?as=resit", "/bench/resit", many)));
         var lines = await File.ReadAllLinesAsync(In("term", "bench-day-two-resit.csv"));
         File.Delete(In("term", "bench-day-two-resit.csv"));
@@ -107,7 +162,9 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
         Assert.Equal($"{form.Students[^1].Id},Secure,Secure,Secure,Secure,Secure,Secure,Secure,Secure,", lines[^1]);
     }
 
-    /// <summary>Levels stand above and words below, and one button keeps both; a level beside “absent” is asked about, and neither is written.</summary>
+    /// <summary>
+    /// Levels stand above and words below, and one button keeps both; a level beside “absent” is asked about, and neither is written.
+    /// </summary>
     [Fact]
     public async Task A_level_and_a_word_typed_on_one_page_are_kept_together()
     {
@@ -116,14 +173,33 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
         var page = Work("Bench day one");
         Assert.Single(Regex.Matches(await desk.PageAsync(page), "<button class=\"go\" type=\"submit\">Keep"));
 
-        using var refused = await desk.Client.SendAsync(await Form(page + "?as=first", "/bench/first", ("b8.amara-osei", "Excellent"), ("w1.amara-osei", "absent")));
-        Assert.Contains("Amara Osei has levels, and “absent” is chosen as well", System.Net.WebUtility.HtmlDecode(await refused.Content.ReadAsStringAsync()), StringComparison.Ordinal);
+        using var refused = await desk.Client.SendAsync(
+            await Form(page + "?as=first", "/bench/first", ("b8.amara-osei", "Excellent"), ("w1.amara-osei", "absent"))
+        );
+        Assert.Contains(
+            "Amara Osei has levels, and “absent” is chosen as well",
+            System.Net.WebUtility.HtmlDecode(await refused.Content.ReadAsStringAsync()),
+            StringComparison.Ordinal
+        );
         Assert.Equal(table.Bytes, await File.ReadAllBytesAsync(table.Path));
         Assert.Equal(marks.Bytes, await File.ReadAllBytesAsync(marks.Path));
 
-        Assert.Equal(303, await desk.StatusAsync(await Form(page + "?as=first", "/bench/first", ("b8.amara-osei", "Excellent"), ("w1.bao-nguyen", "excused"))));
-        Assert.Contains(",Excellent", (await File.ReadAllLinesAsync(table.Path)).Single(one => one.StartsWith("amara-osei,", StringComparison.Ordinal)), StringComparison.Ordinal);
-        Assert.Contains("excused", (await File.ReadAllLinesAsync(marks.Path)).Single(one => one.StartsWith("bao-nguyen,", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Equal(
+            303,
+            await desk.StatusAsync(
+                await Form(page + "?as=first", "/bench/first", ("b8.amara-osei", "Excellent"), ("w1.bao-nguyen", "excused"))
+            )
+        );
+        Assert.Contains(
+            ",Excellent",
+            (await File.ReadAllLinesAsync(table.Path)).Single(one => one.StartsWith("amara-osei,", StringComparison.Ordinal)),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "excused",
+            (await File.ReadAllLinesAsync(marks.Path)).Single(one => one.StartsWith("bao-nguyen,", StringComparison.Ordinal)),
+            StringComparison.Ordinal
+        );
     }
 
     /// <summary>A rubric that ships, and a table whose name is in quotes.</summary>
@@ -133,13 +209,29 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
         using var term = new Kept(In("term", "term.md"));
         using var table = new Kept(In("term", "bench-day-one.csv"));
         using var marks = new Kept(In("term", "marks.csv"));
-        await File.WriteAllTextAsync(term.Path, string.Join('\n', term.Lines).Replace("../rubrics/bench-work.md", "shipped:/rubrics/bench-work.md", StringComparison.Ordinal).Replace("marks: marks.csv", "marks: \"marks.csv\"", StringComparison.Ordinal));
+        await File.WriteAllTextAsync(
+            term.Path,
+            string.Join('\n', term.Lines)
+                .Replace("../rubrics/bench-work.md", "shipped:/rubrics/bench-work.md", StringComparison.Ordinal)
+                .Replace("marks: marks.csv", "marks: \"marks.csv\"", StringComparison.Ordinal)
+        );
 
-        Assert.Equal(303, await desk.StatusAsync(await Form(Work("Bench day one") + "?as=first", "/bench/first", ("b8.amara-osei", "Excellent"))));
+        Assert.Equal(
+            303,
+            await desk.StatusAsync(await Form(Work("Bench day one") + "?as=first", "/bench/first", ("b8.amara-osei", "Excellent")))
+        );
         Assert.Equal(303, await desk.StatusAsync(await Form(Work("How steam lifts"), "/typed", ("m1.rosa-whitehorse", "13.5"))));
 
-        Assert.Contains(",Excellent,", (await File.ReadAllLinesAsync(table.Path)).Single(one => one.StartsWith("amara-osei,", StringComparison.Ordinal)), StringComparison.Ordinal);
-        Assert.Contains("13.5", (await File.ReadAllLinesAsync(marks.Path)).Single(one => one.StartsWith("rosa-whitehorse,", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Contains(
+            ",Excellent,",
+            (await File.ReadAllLinesAsync(table.Path)).Single(one => one.StartsWith("amara-osei,", StringComparison.Ordinal)),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "13.5",
+            (await File.ReadAllLinesAsync(marks.Path)).Single(one => one.StartsWith("rosa-whitehorse,", StringComparison.Ordinal)),
+            StringComparison.Ordinal
+        );
     }
 
     /// <summary>The words are those that the table's own reader knows.</summary>
@@ -149,31 +241,92 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
     [InlineData("", "absent", "absent")]
     [InlineData("12", "", "12")]
     [InlineData("12", "absent", "12 absent")]
-    public void Points_and_a_word_make_one_cell(string points, string word, string cell) => Assert.Equal(cell, new TypedCell(points, word).Text);
+    public void Points_and_a_word_make_one_cell(string points, string word, string cell) =>
+        Assert.Equal(cell, new TypedCell(points, word).Text);
 
     [Fact]
     public async Task What_absent_comes_to_is_said_where_it_is_chosen() =>
-        Assert.Contains("It counts as nothing earned, 0 %, as the rule of this term has it.", System.Net.WebUtility.HtmlDecode(await desk.PageAsync(Work("Percentages"))), StringComparison.Ordinal);
+        Assert.Contains(
+            "It counts as nothing earned, 0 %, as the rule of this term has it.",
+            System.Net.WebUtility.HtmlDecode(await desk.PageAsync(Work("Percentages"))),
+            StringComparison.Ordinal
+        );
 
     /// <summary>The file is put together as the page's script does: a text, and that text's SHA-256 (FIPS 180-4) in hexadecimal.</summary>
     [Fact]
     public async Task What_the_kitchens_page_saved_is_taken_in_once_as_it_is_and_compared_with_the_other_marker()
     {
         using var term = new Kept(In("term", "term.md"));
-        var form = MakeBenchForm.Run(MakeBenchForm.Read(In("rubrics", "bench-work.md"), In("class.md"), In("roster.csv")).Model!, Run.Unwatched);
-        var fields = Enumerable.Range(1, form.Teams).SelectMany(team => form.Scale.Criteria.Select((_, at) => KeyValuePair.Create(BenchForm.OfTeam(team, at), form.Scale.LevelNames[(team + at) % 4]))).ToDictionary();
-        var content = JsonSerializer.Serialize(new { identity = form.Identity, form = "x", fields });
-        var file = JsonSerializer.SerializeToUtf8Bytes(new { kind = "classkit-form", version = 1, digest = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(content))), content });
+        var form = MakeBenchForm.Run(
+            MakeBenchForm.Read(In("rubrics", "bench-work.md"), In("class.md"), In("roster.csv")).Model!,
+            Run.Unwatched
+        );
+        var fields = Enumerable
+            .Range(1, form.Teams)
+            .SelectMany(team =>
+                form.Scale.Criteria.Select(
+                    (_, at) => KeyValuePair.Create(BenchForm.OfTeam(team, at), form.Scale.LevelNames[(team + at) % 4])
+                )
+            )
+            .ToDictionary();
+        var content = JsonSerializer.Serialize(
+            new
+            {
+                identity = form.Identity,
+                form = "x",
+                fields,
+            }
+        );
+        var file = JsonSerializer.SerializeToUtf8Bytes(
+            new
+            {
+                kind = "classkit-form",
+                version = 1,
+                digest = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(content))),
+                content,
+            }
+        );
 
         var work = Work("Bench day two");
-        Assert.Contains("digest does not fit", await Brought(work + "/back/second", "marks.json", Encoding.UTF8.GetBytes(Encoding.UTF8.GetString(file).Replace("Secure", "Excellent", StringComparison.Ordinal))), StringComparison.Ordinal);
-        Assert.Contains("nor a workbook", await Brought(work + "/back/second", "../../marks.exe", file), StringComparison.OrdinalIgnoreCase);
+        Assert.Contains(
+            "digest does not fit",
+            await Brought(
+                work + "/back/second",
+                "marks.json",
+                Encoding.UTF8.GetBytes(Encoding.UTF8.GetString(file).Replace("Secure", "Excellent", StringComparison.Ordinal))
+            ),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "nor a workbook",
+            await Brought(work + "/back/second", "../../marks.exe", file),
+            StringComparison.OrdinalIgnoreCase
+        );
         Assert.Equal(term.Bytes, await File.ReadAllBytesAsync(term.Path));
 
         Assert.Equal("", await Brought(work + "/back/second", "marks.json", file));
         Assert.Equal(file, await File.ReadAllBytesAsync(In("term", "bench-day-two-second.json")));
         var page = await desk.PageAsync(work + "/agreement");
-        Assert.Equal(CompareMarkers.Write(CompareMarkers.Run(CompareMarkers.Read(In("rubrics", "bench-work.md"), In("class.md"), In("roster.csv"), In("term", "bench-day-two.csv"), In("term", "bench-day-two-second.json")).Model!, Run.Unwatched)).Files[0].Content, Encoding.UTF8.GetBytes(page));
+        Assert.Equal(
+            CompareMarkers
+                .Write(
+                    CompareMarkers.Run(
+                        CompareMarkers
+                            .Read(
+                                In("rubrics", "bench-work.md"),
+                                In("class.md"),
+                                In("roster.csv"),
+                                In("term", "bench-day-two.csv"),
+                                In("term", "bench-day-two-second.json")
+                            )
+                            .Model!,
+                        Run.Unwatched
+                    )
+                )
+                .Files[0]
+                .Content,
+            Encoding.UTF8.GetBytes(page)
+        );
         File.Delete(In("term", "bench-day-two-second.json"));
     }
 
@@ -183,18 +336,46 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
     {
         using var term = new Kept(In("term", "term.md"));
         using var profile = new Kept(In("class.md"));
-        var form = MakeBenchForm.Run(MakeBenchForm.Read(In("rubrics", "bench-work.md"), In("class.md"), In("roster.csv")).Model!, Run.Unwatched);
-        var fields = Enumerable.Range(1, form.Teams).SelectMany(team => Enumerable.Range(0, 8).Select(at => KeyValuePair.Create(BenchForm.OfTeam(team, at), "Secure"))).ToDictionary();
+        var form = MakeBenchForm.Run(
+            MakeBenchForm.Read(In("rubrics", "bench-work.md"), In("class.md"), In("roster.csv")).Model!,
+            Run.Unwatched
+        );
+        var fields = Enumerable
+            .Range(1, form.Teams)
+            .SelectMany(team => Enumerable.Range(0, 8).Select(at => KeyValuePair.Create(BenchForm.OfTeam(team, at), "Secure")))
+            .ToDictionary();
         fields.Remove(BenchForm.OfTeam(1, 3));
-        var content = JsonSerializer.Serialize(new { identity = form.Identity, form = $"{form.Rubric} · {form.Cohort}", fields });
-        var file = JsonSerializer.SerializeToUtf8Bytes(new { kind = "classkit-form", version = 1, digest = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(content))), content });
-        await File.WriteAllTextAsync(profile.Path, (await File.ReadAllTextAsync(profile.Path)).Replace($"# {form.Cohort}", "# Another name", StringComparison.Ordinal));
+        var content = JsonSerializer.Serialize(
+            new
+            {
+                identity = form.Identity,
+                form = $"{form.Rubric} · {form.Cohort}",
+                fields,
+            }
+        );
+        var file = JsonSerializer.SerializeToUtf8Bytes(
+            new
+            {
+                kind = "classkit-form",
+                version = 1,
+                digest = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(content))),
+                content,
+            }
+        );
+        await File.WriteAllTextAsync(
+            profile.Path,
+            (await File.ReadAllTextAsync(profile.Path)).Replace($"# {form.Cohort}", "# Another name", StringComparison.Ordinal)
+        );
 
         Assert.Equal("", await Brought(Work("Bench day two") + "/back/resit", "marks.json", file));
         var page = System.Net.WebUtility.HtmlDecode(await desk.PageAsync(Work("Bench day two") + "?as=resit"));
         File.Delete(In("term", "bench-day-two-resit.json"));
         Assert.Contains($"<li>{form.Students[0].Shown}: {form.Scale.Criteria[3].Name}</li>", page, StringComparison.Ordinal);
-        Assert.Contains($"Resit {form.Students.Count - form.Students.Index().Count(one => form.TeamOf(one.Index) == 1)} of {form.Students.Count}", page, StringComparison.Ordinal);
+        Assert.Contains(
+            $"Resit {form.Students.Count - form.Students.Index().Count(one => form.TeamOf(one.Index) == 1)} of {form.Students.Count}",
+            page,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -202,24 +383,51 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
     {
         var weighed = WeighTerm.Write(WeighTerm.Run(WeighTerm.Read(In("term", "term.md")).Model!, Run.Unwatched));
         foreach (var file in new[] { "term-report.html", "students/bao-nguyen.html" })
-            Assert.Equal(Encoding.UTF8.GetString(weighed.Files.First(one => one.Path == file).Content), await desk.PageAsync($"{Term}/sheets/{file}"));
+            Assert.Equal(
+                Encoding.UTF8.GetString(weighed.Files.First(one => one.Path == file).Content),
+                await desk.PageAsync($"{Term}/sheets/{file}")
+            );
     }
 
     [Fact]
     public async Task A_term_begun_at_the_desk_holds_and_takes_another_work()
     {
         var folder = desk.Folder.Root;
-        using var begun = await desk.Client.SendAsync(desk.Request("marks/class/new", ("title", "Spring | <b>term</b>"), ("bench", "yes"), ("written", "yes")));
+        using var begun = await desk.Client.SendAsync(
+            desk.Request("marks/class/new", ("title", "Spring | <b>term</b>"), ("bench", "yes"), ("written", "yes"))
+        );
         Assert.Equal(303, (int)begun.StatusCode);
         var file = Assert.Single(Directory.EnumerateFiles(Path.Combine(folder, "terms", "class"), "*.md"));
         try
         {
             var key = desk.Folder.KeyOf(file);
-            Assert.Equal(["Bench work 1", "Written questions"], TermReader.Read(Library.OfPaths().At(file)).Model!.Works.Select(work => work.Title));
+            Assert.Equal(
+                ["Bench work 1", "Written questions"],
+                TermReader.Read(Library.OfPaths().At(file)).Model!.Works.Select(work => work.Title)
+            );
             var before = await File.ReadAllTextAsync(file);
-            Assert.Equal(303, await desk.StatusAsync(desk.Request($"marks/class/{key}/works", ("work", "Quiz"), ("kind", "typed marks"), ("category", "Calculations"), ("out-of", "12.5"))));
+            Assert.Equal(
+                303,
+                await desk.StatusAsync(
+                    desk.Request(
+                        $"marks/class/{key}/works",
+                        ("work", "Quiz"),
+                        ("kind", "typed marks"),
+                        ("category", "Calculations"),
+                        ("out-of", "12.5")
+                    )
+                )
+            );
             Assert.Equal(before + "| Quiz | typed marks | Calculations | 12.5 | | | |\n", await File.ReadAllTextAsync(file));
-            using var refused = await desk.Client.SendAsync(desk.Request($"marks/class/{key}/works", ("work", "quiz"), ("kind", "typed marks"), ("category", "Calculations"), ("out-of", "1")));
+            using var refused = await desk.Client.SendAsync(
+                desk.Request(
+                    $"marks/class/{key}/works",
+                    ("work", "quiz"),
+                    ("kind", "typed marks"),
+                    ("category", "Calculations"),
+                    ("out-of", "1")
+                )
+            );
             Assert.Contains("a second time", await refused.Content.ReadAsStringAsync(), StringComparison.Ordinal);
             Assert.DoesNotContain("<b>term", await desk.PageAsync($"marks/class/{key}"), StringComparison.Ordinal);
         }
@@ -234,10 +442,14 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
     {
         using var table = new Kept(In("term", "marks.csv"));
         Assert.Contains("Nothing is frozen yet", await desk.DoneAsync(Term + "/look"), StringComparison.Ordinal);
-        Assert.Matches("are frozen as they are. Of these, [1-9][0-9]* may still change", await desk.DoneAsync(Term + "/freeze", ("why", "End of the term")));
+        Assert.Matches(
+            "are frozen as they are. Of these, [1-9][0-9]* may still change",
+            await desk.DoneAsync(Term + "/freeze", ("why", "End of the term"))
+        );
         await ARenamedClassKeepsItsHistory();
         Assert.Equal(303, await desk.StatusAsync(await Form(Work("Percentages"), "/typed", ("m1.bao-nguyen", "24"))));
-        for (var time = 0; time < 2; time++) Assert.Contains("1 student differs from what was given out", await desk.DoneAsync(Term + "/look"), StringComparison.Ordinal);
+        for (var time = 0; time < 2; time++)
+            Assert.Contains("1 student differs from what was given out", await desk.DoneAsync(Term + "/look"), StringComparison.Ordinal);
     }
 
     /// <summary>What was dealt and given out under the earlier name is still its own, and no other class takes that name up.</summary>
@@ -253,11 +465,13 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
         Assert.Contains("was called", System.Net.WebUtility.HtmlDecode(await taken.Content.ReadAsStringAsync()), StringComparison.Ordinal);
     }
 
-    private static IEnumerable<string> Said(ClassKit.UseCases.Output.Produced made) => made.Notes.SelectMany(ClassKit.Wording.Notes.NoteWords.Of);
+    private static IEnumerable<string> Said(ClassKit.UseCases.Output.Produced made) =>
+        made.Notes.SelectMany(ClassKit.Wording.Notes.NoteWords.Of);
 
     private string In(params string[] steps) => Path.Combine([desk.Folder.Root, .. steps]);
 
-    private static string Work(string title) => $"{Term}/work/{Array.IndexOf(["Percentages", "Dough temperature", "Leavening sums", "Bench day one", "Bench day two", "How steam lifts", "Safety questions"], title) + 1}";
+    private static string Work(string title) =>
+        $"{Term}/work/{Array.IndexOf(["Percentages", "Dough temperature", "Leavening sums", "Bench day one", "Bench day two", "How steam lifts", "Safety questions"], title) + 1}";
 
     /// <summary>The page's form as it is shown, with some fields typed anew.</summary>
     private async Task<HttpRequestMessage> Form(string page, string action, params (string Name, string Value)[] typed)
@@ -265,9 +479,18 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
         var shown = await desk.PageAsync(page);
         var form = shown[shown.IndexOf($"{page.Split('?')[0]}{action}\"", StringComparison.Ordinal)..];
         form = form[..form.IndexOf("</form>", StringComparison.Ordinal)];
-        var fields = Inputs().Matches(form).Select(match => (Name: match.Groups["name"].Value, Value: System.Net.WebUtility.HtmlDecode(match.Groups["value"].Value)))
-            .Concat(Selects().Matches(form).Select(match => (Name: match.Groups["name"].Value, Value: Chosen().Match(match.Value).Groups["value"].Value)));
-        return desk.Request(page.Split('?')[0] + action, [.. fields.Where(field => field.Name is not ("token" or "") && typed.All(one => one.Name != field.Name)), .. typed]);
+        var fields = Inputs()
+            .Matches(form)
+            .Select(match => (Name: match.Groups["name"].Value, Value: System.Net.WebUtility.HtmlDecode(match.Groups["value"].Value)))
+            .Concat(
+                Selects()
+                    .Matches(form)
+                    .Select(match => (Name: match.Groups["name"].Value, Value: Chosen().Match(match.Value).Groups["value"].Value))
+            );
+        return desk.Request(
+            page.Split('?')[0] + action,
+            [.. fields.Where(field => field.Name is not ("token" or "") && typed.All(one => one.Name != field.Name)), .. typed]
+        );
     }
 
     private async Task<string> Brought(string address, string name, byte[] content)

@@ -13,7 +13,8 @@ public sealed class LookRoundTests
         var folders = new FolderHolder();
         var folder = LookRound.Make();
         Assert.Null(folders.Open(folder));
-        await using (await OpenDesk.StartAsync(folders, new(), bug => Assert.Fail(bug.ToString()), () => RunningDesk.Now)) Assert.True(Directory.Exists(folder.Root));
+        await using (await OpenDesk.StartAsync(folders, new(), bug => Assert.Fail(bug.ToString()), () => RunningDesk.Now))
+            Assert.True(Directory.Exists(folder.Root));
         Assert.False(Directory.Exists(folder.Root));
     }
 
@@ -21,7 +22,8 @@ public sealed class LookRoundTests
     public void What_was_left_behind_is_taken_away_and_what_is_in_use_is_not()
     {
         var (left, used) = (LookRound.Make().Root, LookRound.Make());
-        using (var killed = new FolderHolder()) Assert.Null(killed.Open(new(left)));
+        using (var killed = new FolderHolder())
+            Assert.Null(killed.Open(new(left)));
         using var holder = new FolderHolder();
         Assert.Null(holder.Open(used));
 

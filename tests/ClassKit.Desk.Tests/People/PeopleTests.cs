@@ -3,7 +3,9 @@ using ClassKit.Desk.Tests.Tools;
 
 namespace ClassKit.Desk.Tests.People;
 
-/// <summary>A student's page: from the list alone, with what is on record to take along, and erased only after it was said what that comes to.</summary>
+/// <summary>
+/// A student's page: from the list alone, with what is on record to take along, and erased only after it was said what that comes to.
+/// </summary>
 public sealed class PeopleTests(RunningDesk desk) : IClassFixture<RunningDesk>
 {
     private const string Rosa = "people/class/rosa-whitehorse";
@@ -31,7 +33,11 @@ public sealed class PeopleTests(RunningDesk desk) : IClassFixture<RunningDesk>
         var named = await desk.PageAsync(Rosa + "/erase");
         Assert.Contains(">roster.csv<", named, StringComparison.Ordinal);
         Assert.Contains(">term/marks.csv<", named, StringComparison.Ordinal);
-        Assert.Contains("1 student whom you erased is still named in your lists or folders", await desk.DoneAsync("marks/class/term.term/record"), StringComparison.Ordinal);
+        Assert.Contains(
+            "1 student whom you erased is still named in your lists or folders",
+            await desk.DoneAsync("marks/class/term.term/record"),
+            StringComparison.Ordinal
+        );
         await desk.DoneAsync("marks/class/term.term/freeze");
         Assert.Contains("The record knows nobody of that id", await desk.PageAsync(Rosa + "/record"), StringComparison.Ordinal);
         Assert.Contains("Given out on 2026-11-25", await desk.PageAsync("marks/class/term.term"), StringComparison.Ordinal);

@@ -3,7 +3,9 @@ using ClassKit.Desk.Tests.Tools;
 
 namespace ClassKit.Desk.Tests.Prep;
 
-/// <summary>What teams measured is typed by team, lies among what was brought back, is drawn on the prediction and goes on record.</summary>
+/// <summary>
+/// What teams measured is typed by team, lies among what was brought back, is drawn on the prediction and goes on record.
+/// </summary>
 public sealed class MeasuredTests(RunningDesk desk) : IClassFixture<RunningDesk>
 {
     private const string Page = "lessons/class/one-tin-three-lifts/measured";
@@ -12,7 +14,13 @@ public sealed class MeasuredTests(RunningDesk desk) : IClassFixture<RunningDesk>
     public async Task Measurements_of_teams_are_typed_drawn_and_put_on_record()
     {
         Assert.Contains("Popovers, Height, piece 1", await desk.PageAsync(Page + "?team=1"), StringComparison.Ordinal);
-        await desk.DoneAsync(Page + "/team/1", ("popovers.height.1", "80,5"), ("popovers.height.2", "81.5"), ("batter_buns.height.1", "60"), ("popovers.guess", "70"));
+        await desk.DoneAsync(
+            Page + "/team/1",
+            ("popovers.height.1", "80,5"),
+            ("popovers.height.2", "81.5"),
+            ("batter_buns.height.1", "60"),
+            ("popovers.guess", "70")
+        );
         await desk.DoneAsync(Page + "/team/2", ("popovers.height.1", "75"), ("batter_buns.height.1", "58"));
 
         // By hand: team means of popovers 81 and 75 mm, 21 and 17 mm above the buns.
@@ -21,14 +29,20 @@ public sealed class MeasuredTests(RunningDesk desk) : IClassFixture<RunningDesk>
         Assert.Contains("Popovers stood 19 mm higher than Batter buns", drawn, StringComparison.Ordinal);
         Assert.Contains("value=\"80,5\"", await desk.PageAsync(Page + "?team=1"), StringComparison.Ordinal);
 
-        Assert.Contains("5 measurements of Tuesday bakers, One Tin, Three Lifts on 2026-11-18, are on record", await desk.DoneAsync(Page + "/record", ("day", "2026-11-18")), StringComparison.Ordinal);
+        Assert.Contains(
+            "5 measurements of Tuesday bakers, One Tin, Three Lifts on 2026-11-18, are on record",
+            await desk.DoneAsync(Page + "/record", ("day", "2026-11-18")),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public async Task What_is_no_measurement_is_said_with_what_was_typed_still_there_and_nothing_is_kept()
     {
         var file = Path.Combine(desk.Folder.Root, "measured", "class", "one-tin-three-lifts", "returned", "typed-team-3.json");
-        using var answer = await desk.Client.SendAsync(desk.Request(Page + "/team/3", ("popovers.height.1", "80"), ("popovers.height.2", "<b>tall</b>")));
+        using var answer = await desk.Client.SendAsync(
+            desk.Request(Page + "/team/3", ("popovers.height.1", "80"), ("popovers.height.2", "<b>tall</b>"))
+        );
         var page = await answer.Content.ReadAsStringAsync();
         Assert.Contains("`&lt;b&gt;tall&lt;/b&gt;` is no measurement", page, StringComparison.Ordinal);
         Assert.Contains("value=\"80\"", page, StringComparison.Ordinal);

@@ -12,32 +12,75 @@ public sealed class PrintTests(RunningDesk desk) : IClassFixture<RunningDesk>
     public async Task What_is_ticked_is_counted_and_comes_as_one_file()
     {
         await desk.ReadyAsync(Lesson);
-        using var ticked = await desk.Client.SendAsync(desk.Request(Lesson + "/tray", ("file", "handout.html"), ("file", "formula-cards.html"), ("file", "guide.html"), ("file", "requisition.xlsx"), ("as", "print")));
+        using var ticked = await desk.Client.SendAsync(
+            desk.Request(
+                Lesson + "/tray",
+                ("file", "handout.html"),
+                ("file", "formula-cards.html"),
+                ("file", "guide.html"),
+                ("file", "requisition.xlsx"),
+                ("as", "print")
+            )
+        );
         var print = ticked.Headers.Location!.ToString();
         print = print[print.IndexOf("lessons/", StringComparison.Ordinal)..];
         Assert.DoesNotContain("xlsx", print, StringComparison.Ordinal);
 
-        // 24 students, 6 teams (demo-cohort/class.md): a handout of one sheet each, three cards a team on a sheet each; the guide, and the list on top.
+        // 24 students, 6 teams (demo-cohort/class.md): a handout of one sheet each, three cards a team on a sheet each; the guide, and the
+        // list on top.
         var page = await desk.PageAsync(print);
-        var guide = int.Parse(Regex.Match(page, "Instructor guide(?s:.*?)<td class=\"number\">[0-9]+</td>\\s*<td class=\"number\">([0-9]+)</td>").Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture);
+        var guide = int.Parse(
+            Regex
+                .Match(page, "Instructor guide(?s:.*?)<td class=\"number\">[0-9]+</td>\\s*<td class=\"number\">([0-9]+)</td>")
+                .Groups[1]
+                .Value,
+            System.Globalization.CultureInfo.InvariantCulture
+        );
         Assert.Contains($"{24 + 6 * 3 + guide + 1} sheets of paper", page, StringComparison.Ordinal);
 
         var file = await desk.PageAsync(print.Replace("/print?", "/print/file?", StringComparison.Ordinal));
         Assert.Equal((24, 6, 24 + 6 + 1), (Copies(file, "handout"), Copies(file, "cards"), Copies(file, "pack")));
-        Assert.Equal(Regex.Count(file, " id=\"[^\"]*\""), Regex.Matches(file, " id=\"([^\"]*)\"").Select(id => id.Groups[1].Value).Distinct().Count());
+        Assert.Equal(
+            Regex.Count(file, " id=\"[^\"]*\""),
+            Regex.Matches(file, " id=\"([^\"]*)\"").Select(id => id.Groups[1].Value).Distinct().Count()
+        );
         Assert.DoesNotContain("<nav", file, StringComparison.Ordinal);
         Assert.DoesNotMatch("href=\"[^\"#:]+\\.html", file);
-        Assert.Contains("attachment", await Disposition(print.Replace("/print?", "/print/keep?", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Contains(
+            "attachment",
+            await Disposition(print.Replace("/print?", "/print/keep?", StringComparison.Ordinal)),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public async Task Copies_and_sides_follow_what_is_typed()
     {
         await desk.ReadyAsync(Lesson);
-        Assert.Contains("7 sheets of paper", await desk.PageAsync(Lesson + "/print?file=handout.html&copies.handout.html=3&sides=one"), StringComparison.Ordinal);
-        Assert.Contains("4 sheets of paper", await desk.PageAsync(Lesson + "/print?file=handout.html&copies.handout.html=3"), StringComparison.Ordinal);
-        Assert.Contains("25 sheets of paper", await desk.PageAsync(Lesson + "/print?file=handout.html&copies.handout.html=no"), StringComparison.Ordinal);
-        Assert.Contains("1001 sheets of paper", (await desk.PageAsync(Lesson + "/print?file=handout.html&copies.handout.html=999999")).Replace(",", "", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Contains(
+            "7 sheets of paper",
+            await desk.PageAsync(Lesson + "/print?file=handout.html&copies.handout.html=3&sides=one"),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "4 sheets of paper",
+            await desk.PageAsync(Lesson + "/print?file=handout.html&copies.handout.html=3"),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "25 sheets of paper",
+            await desk.PageAsync(Lesson + "/print?file=handout.html&copies.handout.html=no"),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "1001 sheets of paper",
+            (await desk.PageAsync(Lesson + "/print?file=handout.html&copies.handout.html=999999")).Replace(
+                ",",
+                "",
+                StringComparison.Ordinal
+            ),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -49,7 +92,11 @@ public sealed class PrintTests(RunningDesk desk) : IClassFixture<RunningDesk>
         Assert.Matches("value=\"handout.html\" checked", page);
         Assert.Contains("<h2 id=\"open-page\">Instructor guide</h2>", page, StringComparison.Ordinal);
         using var nothing = await desk.Client.SendAsync(desk.Request(Lesson + "/tray", ("as", "print")));
-        Assert.Contains("Nothing is ticked", await desk.PageAsync(nothing.Headers.Location!.ToString().Split('/', 3)[2]), StringComparison.Ordinal);
+        Assert.Contains(
+            "Nothing is ticked",
+            await desk.PageAsync(nothing.Headers.Location!.ToString().Split('/', 3)[2]),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]

@@ -31,14 +31,23 @@ public sealed class HandedInNameTests
         var folder = Directory.CreateTempSubdirectory("classkit-").FullName;
         try
         {
-            await Task.WhenAll(Enumerable.Range(0, 8).Select(at => Task.Run(() =>
-            {
-                var part = Path.Combine(folder, $"{at}.part");
-                File.WriteAllText(part, $"work {at}");
-                HandIn.Keep(part, Path.Combine(folder, "returned"), "work.xlsx");
-            })));
+            await Task.WhenAll(
+                Enumerable
+                    .Range(0, 8)
+                    .Select(at =>
+                        Task.Run(() =>
+                        {
+                            var part = Path.Combine(folder, $"{at}.part");
+                            File.WriteAllText(part, $"work {at}");
+                            HandIn.Keep(part, Path.Combine(folder, "returned"), "work.xlsx");
+                        })
+                    )
+            );
 
-            Assert.Equal(Enumerable.Range(0, 8).Select(at => $"work {at}"), Directory.GetFiles(Path.Combine(folder, "returned")).Select(File.ReadAllText).Order());
+            Assert.Equal(
+                Enumerable.Range(0, 8).Select(at => $"work {at}"),
+                Directory.GetFiles(Path.Combine(folder, "returned")).Select(File.ReadAllText).Order()
+            );
         }
         finally
         {

@@ -15,7 +15,8 @@ public sealed class KeptFileTests : IDisposable
         var (into, file) = (Directory.CreateDirectory(Path.Combine(_folder, "into")).FullName, Path.Combine(_folder, "ada.xlsx"));
         File.WriteAllText(file, "hers");
         File.WriteAllText(Path.Combine(into, "ada.xlsx"), "another");
-        for (var number = 2; number <= 1_000; number++) File.WriteAllText(Path.Combine(into, $"ada ({number}).xlsx"), "another");
+        for (var number = 2; number <= 1_000; number++)
+            File.WriteAllText(Path.Combine(into, $"ada ({number}).xlsx"), "another");
 
         Assert.Throws<IOException>(() => HandIn.Keep(file, into, "ada.xlsx"));
         Assert.Equal("hers", File.ReadAllText(file));

@@ -10,7 +10,8 @@ public sealed class KeptTests
     {
         var kept = new Kept();
         kept.Begin("the drawn set", "as it is", "a draft");
-        for (var at = 0; at < 1000; at++) kept.Put($"round {at}", "as it is", "looked at");
+        for (var at = 0; at < 1000; at++)
+            kept.Put($"round {at}", "as it is", "looked at");
 
         Assert.Equal("a draft", kept.Begun<string>("the drawn set", "as it is"));
         Assert.Null(kept.Begun<string>("the drawn set", "changed meanwhile"));

@@ -26,7 +26,10 @@ public sealed class KeepingTests(RunningDesk desk) : IClassFixture<RunningDesk>
         }
     }
 
-    /// <summary>What old spreadsheets save as plain CSV is in Windows-1252, which lists are read in; keeping it on a page must not cost anybody their name's accents.</summary>
+    /// <summary>
+    /// What old spreadsheets save as plain CSV is in Windows-1252, which lists are read in; keeping it on a page must not cost anybody
+    /// their name's accents.
+    /// </summary>
     [Fact]
     public void A_list_in_old_letters_keeps_every_name()
     {
@@ -55,7 +58,9 @@ public sealed class KeepingTests(RunningDesk desk) : IClassFixture<RunningDesk>
     private async Task<string> KeptAsync(string file, string text)
     {
         var page = $"texts/{desk.Folder.TextAt(file)!.Key}";
-        using var answer = await desk.Client.SendAsync(desk.Request(page, ("stamp", OwnText.Read(file)!.Stamp), ("text", text), ("keep", "yes")));
+        using var answer = await desk.Client.SendAsync(
+            desk.Request(page, ("stamp", OwnText.Read(file)!.Stamp), ("text", text), ("keep", "yes"))
+        );
         Assert.Equal(303, (int)answer.StatusCode);
         return await desk.PageAsync(page + "?kept=yes");
     }

@@ -35,9 +35,17 @@ public sealed class TextTests(RunningDesk desk) : IClassFixture<RunningDesk>
         var before = await File.ReadAllTextAsync(path);
         var file = OwnText.Read(path)!;
         var line = before[..before.IndexOf("ovens:", StringComparison.Ordinal)].Count(letter => letter == '\n') + 1;
-        using var looked = await desk.Client.SendAsync(desk.Request("texts/class.md", ("stamp", file.Stamp), ("text", before.Replace("ovens: 3", "ovens: three", StringComparison.Ordinal))));
+        using var looked = await desk.Client.SendAsync(
+            desk.Request(
+                "texts/class.md",
+                ("stamp", file.Stamp),
+                ("text", before.Replace("ovens: 3", "ovens: three", StringComparison.Ordinal))
+            )
+        );
         Assert.Contains($"class.md, line {line}", await looked.Content.ReadAsStringAsync(), StringComparison.Ordinal);
-        using var kept = await desk.Client.SendAsync(desk.Request("texts/class.md", ("stamp", new string('0', 64)), ("text", "gone"), ("keep", "yes")));
+        using var kept = await desk.Client.SendAsync(
+            desk.Request("texts/class.md", ("stamp", new string('0', 64)), ("text", "gone"), ("keep", "yes"))
+        );
         Assert.Contains("changed meanwhile", await kept.Content.ReadAsStringAsync(), StringComparison.Ordinal);
         Assert.Equal(before, await File.ReadAllTextAsync(path));
     }

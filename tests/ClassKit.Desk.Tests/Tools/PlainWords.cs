@@ -3,14 +3,34 @@ using System.Text.RegularExpressions;
 
 namespace ClassKit.Desk.Tests.Tools;
 
-/// <summary>Walks every page of the desk that leads on from the first, and reads what stands there as somebody who knows a spreadsheet and a word processor.</summary>
+/// <summary>
+/// Walks every page of the desk that leads on from the first, and reads what stands there as somebody who knows a spreadsheet and a word
+/// processor.
+/// </summary>
 internal static partial class PlainWords
 {
-    /// <summary>Files' texts are the instructor's own, and may say anything; a lesson's pages are made first; whoever erases somebody is told of files by their names.</summary>
+    /// <summary>
+    /// Files' texts are the instructor's own, and may say anything; a lesson's pages are made first; whoever erases somebody is told of
+    /// files by their names.
+    /// </summary>
     private static readonly string[] Passed = ["texts", "jobs", "lessons/class/"];
 
-    /// <summary>What strangers stumbled over: names of the program's own files and fields, of its commands, and sentences that read as if put together.</summary>
-    private static readonly string[] Foreign = [@"(?i)\bseed:? ?\d", @"\b(grades|dealt|judged)\.json\b", @"\bthe same one, and\b", @"\bclasskit [a-z]", @"(?<!-)--[a-z]{3}", @"\[\]", @"\bnull\b", @"\b1 (students|files|answers|workbooks|points)\b", @"\. (points|name|back|reason|names)\s*(?:$|<)"];
+    /// <summary>
+    /// What strangers stumbled over: names of the program's own files and fields, of its commands, and sentences that read as if put
+    /// together.
+    /// </summary>
+    private static readonly string[] Foreign =
+    [
+        @"(?i)\bseed:? ?\d",
+        @"\b(grades|dealt|judged)\.json\b",
+        @"\bthe same one, and\b",
+        @"\bclasskit [a-z]",
+        @"(?<!-)--[a-z]{3}",
+        @"\[\]",
+        @"\bnull\b",
+        @"\b1 (students|files|answers|workbooks|points)\b",
+        @"\. (points|name|back|reason|names)\s*(?:$|<)",
+    ];
 
     /// <summary>So many pages of one kind are read: every student has some.</summary>
     private const int MostAlike = 3;
@@ -28,19 +48,38 @@ internal static partial class PlainWords
         {
             using var answer = await desk.Client.SendAsync(desk.Request(at, null));
             // Whatever has to be worked out first is over before anything else is asked.
-            if (answer.Headers.Location?.ToString().Contains("jobs/", StringComparison.Ordinal) == true) await desk.OverAsync(answer);
-            if (answer.Content.Headers.ContentType?.MediaType != "text/html") continue;
+            if (answer.Headers.Location?.ToString().Contains("jobs/", StringComparison.Ordinal) == true)
+                await desk.OverAsync(answer);
+            if (answer.Content.Headers.ContentType?.MediaType != "text/html")
+                continue;
             var page = await answer.Content.ReadAsStringAsync();
-            if (!page.Contains("class=\"rail\"", StringComparison.Ordinal)) continue;
+            if (!page.Contains("class=\"rail\"", StringComparison.Ordinal))
+                continue;
             read++;
             var words = WebUtility.HtmlDecode(Spaces().Replace(Tags().Replace(Unread().Replace(page, " "), " "), " "));
-            faults.AddRange(Foreign.SelectMany(pattern => Regex.Matches(words, pattern).Select(found => $"{at}: “{words[Math.Max(0, found.Index - 40)..Math.Min(words.Length, found.Index + 40)]}”")));
-            foreach (var next in Links().Matches(page).Select(link => WebUtility.HtmlDecode(link.Groups["to"].Value)).Where(next => !Passed.Any(passed => next.StartsWith(passed, StringComparison.Ordinal)) && !next.EndsWith("/erase", StringComparison.Ordinal)))
+            faults.AddRange(
+                Foreign.SelectMany(pattern =>
+                    Regex
+                        .Matches(words, pattern)
+                        .Select(found => $"{at}: “{words[Math.Max(0, found.Index - 40)..Math.Min(words.Length, found.Index + 40)]}”")
+                )
+            );
+            foreach (
+                var next in Links()
+                    .Matches(page)
+                    .Select(link => WebUtility.HtmlDecode(link.Groups["to"].Value))
+                    .Where(next =>
+                        !Passed.Any(passed => next.StartsWith(passed, StringComparison.Ordinal))
+                        && !next.EndsWith("/erase", StringComparison.Ordinal)
+                    )
+            )
             {
-                if (!seen.Add(next)) continue;
+                if (!seen.Add(next))
+                    continue;
                 var kind = KindOf(next);
                 alike[kind] = alike.GetValueOrDefault(kind) + 1;
-                if (alike[kind] <= MostAlike) open.Enqueue(next);
+                if (alike[kind] <= MostAlike)
+                    open.Enqueue(next);
             }
         }
         return read;

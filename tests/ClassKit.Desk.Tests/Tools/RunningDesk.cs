@@ -13,7 +13,14 @@ namespace ClassKit.Desk.Tests.Tools;
 public sealed class RunningDesk : IAsyncLifetime
 {
     /// <summary>So small that a test exceeds them at once.</summary>
-    private static readonly UploadLimits Small = new() { Form = 128 << 10, HandIn = 8 << 20, Files = 60, SlowestPerSecond = 20_000, Grace = TimeSpan.FromSeconds(1.1) };
+    private static readonly UploadLimits Small = new()
+    {
+        Form = 128 << 10,
+        HandIn = 8 << 20,
+        Files = 60,
+        SlowestPerSecond = 20_000,
+        Grace = TimeSpan.FromSeconds(1.1),
+    };
 
     /// <summary>The day on which all this happens.</summary>
     public static DateTimeOffset Now { get; } = new(2026, 11, 25, 9, 0, 0, TimeSpan.Zero);
@@ -34,10 +41,12 @@ public sealed class RunningDesk : IAsyncLifetime
 
     /// <summary>The routes of the server, with how they may be asked.</summary>
     public IReadOnlyList<(string Path, IReadOnlyList<string> Methods)> Routes =>
-    [
-        .. ((WebApplication)typeof(OpenDesk).GetField("_server", BindingFlags.Instance | BindingFlags.NonPublic)!.GetValue(Desk)!).Services.GetRequiredService<EndpointDataSource>().Endpoints
-            .OfType<RouteEndpoint>().Select(endpoint => (endpoint.RoutePattern.RawText!, endpoint.Metadata.GetMetadata<HttpMethodMetadata>()!.HttpMethods)),
-    ];
+        [
+            .. ((WebApplication)typeof(OpenDesk).GetField("_server", BindingFlags.Instance | BindingFlags.NonPublic)!.GetValue(Desk)!)
+                .Services.GetRequiredService<EndpointDataSource>()
+                .Endpoints.OfType<RouteEndpoint>()
+                .Select(endpoint => (endpoint.RoutePattern.RawText!, endpoint.Metadata.GetMetadata<HttpMethodMetadata>()!.HttpMethods)),
+        ];
 
     public async ValueTask InitializeAsync()
     {
@@ -59,9 +68,12 @@ public sealed class RunningDesk : IAsyncLifetime
     {
         var request = new HttpRequestMessage(fields is null ? HttpMethod.Get : HttpMethod.Post, Desk.Address + path);
         request.Headers.Add("Cookie", $"{Gate.Cookie}={Desk.Keys.Session}");
-        if (fields is null) return request;
+        if (fields is null)
+            return request;
         request.Headers.Add("Origin", $"http://{Desk.Authority}");
-        request.Content = new FormUrlEncodedContent(fields.Prepend(("token", Desk.Keys.FormToken)).Select(field => KeyValuePair.Create(field.Item1, field.Item2)));
+        request.Content = new FormUrlEncodedContent(
+            fields.Prepend(("token", Desk.Keys.FormToken)).Select(field => KeyValuePair.Create(field.Item1, field.Item2))
+        );
         return request;
     }
 
@@ -84,7 +96,8 @@ public sealed class RunningDesk : IAsyncLifetime
     {
         var job = answer.Headers.Location!.ToString();
         job = job[job.IndexOf("jobs/", StringComparison.Ordinal)..];
-        while ((await PageAsync(job + "/now")).Contains("\"isOpen\":true", StringComparison.Ordinal)) await Task.Delay(20);
+        while ((await PageAsync(job + "/now")).Contains("\"isOpen\":true", StringComparison.Ordinal))
+            await Task.Delay(20);
         return await PageAsync(job);
     }
 
@@ -92,7 +105,8 @@ public sealed class RunningDesk : IAsyncLifetime
     public async Task ReadyAsync(string path)
     {
         using var answer = await Client.SendAsync(Request(path, null));
-        if (answer.Headers.Location is not null) await OverAsync(answer);
+        if (answer.Headers.Location is not null)
+            await OverAsync(answer);
     }
 
     /// <summary>The status that a request is answered with.</summary>

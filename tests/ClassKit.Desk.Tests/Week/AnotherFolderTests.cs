@@ -15,7 +15,11 @@ public sealed class AnotherFolderTests(RunningDesk desk) : IClassFixture<Running
             Assert.Contains("href=\"folders\">Begin a folder of your own", await desk.PageAsync("class/class"), StringComparison.Ordinal);
             Assert.DoesNotContain("Look round with", await desk.PageAsync("folders"), StringComparison.Ordinal);
 
-            Assert.Contains("selected", Line(await Sent("begin", ("name", "a/b"), ("place", "here")), "value=\"here\""), StringComparison.Ordinal);
+            Assert.Contains(
+                "selected",
+                Line(await Sent("begin", ("name", "a/b"), ("place", "here")), "value=\"here\""),
+                StringComparison.Ordinal
+            );
             Assert.Equal(look, desk.Folder.Root);
             await Sent("begin", ("name", name), ("place", "here"));
             Assert.Equal((own, false), (desk.Folder.Root, desk.Folder.IsLookRound));
@@ -41,7 +45,8 @@ public sealed class AnotherFolderTests(RunningDesk desk) : IClassFixture<Running
         }
         finally
         {
-            if (Directory.Exists(own)) Directory.Delete(own, recursive: true);
+            if (Directory.Exists(own))
+                Directory.Delete(own, recursive: true);
         }
     }
 

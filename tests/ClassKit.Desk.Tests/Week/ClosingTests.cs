@@ -14,10 +14,10 @@ public sealed class ClosingTests(RunningDesk desk) : IClassFixture<RunningDesk>
         using var goesOn = new ManualResetEventSlim();
         var jobs = (JobQueue)typeof(OpenDesk).GetField("_jobs", BindingFlags.Instance | BindingFlags.NonPublic)!.GetValue(desk.Desk)!;
         jobs.Add(new("Mark what came back", "", "This week", _ =>
-        {
-            goesOn.Wait();
-            return JobEnd.Well;
-        }));
+            {
+                goesOn.Wait();
+                return JobEnd.Well;
+            }));
         var asked = await Sent();
         goesOn.Set();
         Assert.Contains("Mark what came back. If you close the desk now, nothing comes of it", asked, StringComparison.Ordinal);

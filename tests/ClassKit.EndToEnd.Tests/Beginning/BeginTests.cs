@@ -17,9 +17,31 @@ public sealed class BeginTests : IDisposable
         ClassKitRun.Of("begin", "--out", Mine).Done();
 
         Assert.Equal("7 checked, no problem found.", ClassKitRun.Of("check", Mine).Done().Output.Trim());
-        ClassKitRun.Of("pack", Path.Combine(Mine, "lessons", "milk-scones"), "--class", Path.Combine(Mine, "class.md"), "--out", _folder.Of("pack")).Done();
-        ClassKitRun.Of("deal", Path.Combine(Mine, "lessons", "milk-scones"), "--roster", Path.Combine(Mine, "roster.csv"), "--out", _folder.Of("dealt")).Done();
-        Assert.DoesNotContain("<!--", string.Concat(Directory.EnumerateFiles(_folder.Of("pack"), "*.html").Select(File.ReadAllText)), StringComparison.Ordinal);
+        ClassKitRun
+            .Of(
+                "pack",
+                Path.Combine(Mine, "lessons", "milk-scones"),
+                "--class",
+                Path.Combine(Mine, "class.md"),
+                "--out",
+                _folder.Of("pack")
+            )
+            .Done();
+        ClassKitRun
+            .Of(
+                "deal",
+                Path.Combine(Mine, "lessons", "milk-scones"),
+                "--roster",
+                Path.Combine(Mine, "roster.csv"),
+                "--out",
+                _folder.Of("dealt")
+            )
+            .Done();
+        Assert.DoesNotContain(
+            "<!--",
+            string.Concat(Directory.EnumerateFiles(_folder.Of("pack"), "*.html").Select(File.ReadAllText)),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -28,8 +50,11 @@ public sealed class BeginTests : IDisposable
         ClassKitRun.Of("begin", "--out", Mine).Done();
 
         Assert.All(
-            Directory.EnumerateFiles(Mine, "*", SearchOption.AllDirectories).Where(file => Path.GetFileName(file)[0] != '.' && !file.EndsWith("README.md", StringComparison.Ordinal)),
-            file => Assert.Matches("<!--|(?m)^# ", File.ReadAllText(file)));
+            Directory
+                .EnumerateFiles(Mine, "*", SearchOption.AllDirectories)
+                .Where(file => Path.GetFileName(file)[0] != '.' && !file.EndsWith("README.md", StringComparison.Ordinal)),
+            file => Assert.Matches("<!--|(?m)^# ", File.ReadAllText(file))
+        );
     }
 
     [Fact]
@@ -55,8 +80,15 @@ public sealed class BeginTests : IDisposable
         Assert.Contains("roster.csv", over.Output[over.Output.IndexOf("Not in it", StringComparison.Ordinal)..], StringComparison.Ordinal);
         var received = ClassKitRun.Of("receive", _folder.Of("over/milk-scones.zip"), "--out", _folder.Of("theirs")).Done();
         Assert.EndsWith("no problem found.", received.Output.Trim(), StringComparison.Ordinal);
-        Assert.Equal(File.ReadAllText(Path.Combine(Mine, "lessons", "milk-scones", "lesson.md")), File.ReadAllText(_folder.Of("theirs/lessons/milk-scones/lesson.md")));
-        Assert.Contains("There is something in this folder already", ClassKitRun.Of("receive", _folder.Of("over/milk-scones.zip"), "--out", _folder.Of("theirs")).Problems, StringComparison.Ordinal);
+        Assert.Equal(
+            File.ReadAllText(Path.Combine(Mine, "lessons", "milk-scones", "lesson.md")),
+            File.ReadAllText(_folder.Of("theirs/lessons/milk-scones/lesson.md"))
+        );
+        Assert.Contains(
+            "There is something in this folder already",
+            ClassKitRun.Of("receive", _folder.Of("over/milk-scones.zip"), "--out", _folder.Of("theirs")).Problems,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -78,10 +110,17 @@ public sealed class BeginTests : IDisposable
         ClassKitRun.Of("begin", "--out", Mine).Done();
         var lesson = Path.Combine(Mine, "lessons", "milk-scones");
         var text = File.ReadAllText(Path.Combine(lesson, "lesson.md"));
-        File.WriteAllText(Path.Combine(lesson, "lesson.md"), text[..text.IndexOf("## Exercises", StringComparison.Ordinal)] + text[text.IndexOf("## Vocabulary", StringComparison.Ordinal)..]);
+        File.WriteAllText(
+            Path.Combine(lesson, "lesson.md"),
+            text[..text.IndexOf("## Exercises", StringComparison.Ordinal)] + text[text.IndexOf("## Vocabulary", StringComparison.Ordinal)..]
+        );
 
         ClassKitRun.Of("pack", lesson, "--class", Path.Combine(Mine, "class.md"), "--out", _folder.Of("pack")).Done();
-        Assert.Contains("There is no exercise to deal", ClassKitRun.Of("deal", lesson, "--roster", Path.Combine(Mine, "roster.csv"), "--out", _folder.Of("dealt")).Problems, StringComparison.Ordinal);
+        Assert.Contains(
+            "There is no exercise to deal",
+            ClassKitRun.Of("deal", lesson, "--roster", Path.Combine(Mine, "roster.csv"), "--out", _folder.Of("dealt")).Problems,
+            StringComparison.Ordinal
+        );
 
         ClassKitRun.Of("begin", "--only", "lesson", "--out", _folder.Of("alone")).Done();
         Assert.Contains("There is no file", ClassKitRun.Of("check", _folder.Of("alone")).Problems, StringComparison.Ordinal);

@@ -43,14 +43,35 @@ public sealed class ChoosingTests : IDisposable
     {
         Deal(Checkout.Demo.Lesson, "--exercise", "steam").Done();
         var first = DealtJson.Read("dealt.json", File.ReadAllText(Path.Combine(Out, DealtJson.FileName))).Model!;
-        var run = ClassKitRun.Of("deal", Checkout.Demo.Lesson, "--exercise", "steam", "--roster", _folder.Of("roster.csv"), "--out", _folder.Of("again"), "--resit-of", Out, "--only", "ada").Done();
+        var run = ClassKitRun
+            .Of(
+                "deal",
+                Checkout.Demo.Lesson,
+                "--exercise",
+                "steam",
+                "--roster",
+                _folder.Of("roster.csv"),
+                "--out",
+                _folder.Of("again"),
+                "--resit-of",
+                Out,
+                "--only",
+                "ada"
+            )
+            .Done();
         var again = DealtJson.Read("dealt.json", File.ReadAllText(Path.Combine(_folder.Of("again"), DealtJson.FileName))).Model!;
 
         Assert.Equal(["ada"], again.Students.Select(student => student.Who.Id));
         Assert.Equal(first.Identity!.Digest, again.Replaces!.Digest);
         Assert.NotEqual(first.Students[0].GivensOf("steam"), again.Students[0].GivensOf("steam"));
         Assert.Contains($"A resit of deal {first.Identity.Code}", run.Output, StringComparison.Ordinal);
-        Assert.Contains("`nobody`", ClassKitRun.Of("deal", Checkout.Demo.Lesson, "--roster", _folder.Of("roster.csv"), "--out", _folder.Of("third"), "--only", "nobody").Problems, StringComparison.Ordinal);
+        Assert.Contains(
+            "`nobody`",
+            ClassKitRun
+                .Of("deal", Checkout.Demo.Lesson, "--roster", _folder.Of("roster.csv"), "--out", _folder.Of("third"), "--only", "nobody")
+                .Problems,
+            StringComparison.Ordinal
+        );
     }
 
     [Theory]

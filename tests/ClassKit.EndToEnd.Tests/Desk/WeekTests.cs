@@ -5,7 +5,9 @@ using Microsoft.Playwright;
 
 namespace ClassKit.EndToEnd.Tests.Desk;
 
-/// <summary>The instructor's week at the desk, in a browser: what comes of it is what the commands make of the same, byte for byte.</summary>
+/// <summary>
+/// The instructor's week at the desk, in a browser: what comes of it is what the commands make of the same, byte for byte.
+/// </summary>
 public sealed class WeekTests : IDisposable
 {
     private readonly TemporaryFolder _folder = new();
@@ -21,12 +23,28 @@ public sealed class WeekTests : IDisposable
     public async Task From_the_first_start_to_what_is_taught_again()
     {
         var folders = new FolderHolder();
-        await using var desk = await OpenDesk.StartAsync(folders, new(), bug => _failures.Add(bug.ToString()), () => new(2026, 11, 25, 9, 0, 0, TimeSpan.Zero));
+        await using var desk = await OpenDesk.StartAsync(
+            folders,
+            new(),
+            bug => _failures.Add(bug.ToString()),
+            () => new(2026, 11, 25, 9, 0, 0, TimeSpan.Zero)
+        );
         await using var chromium = await ChromiumBrowser.LaunchAsync();
         await using var context = await chromium.Browser.NewContextAsync();
         var page = await context.NewPageAsync();
-        page.Request += (_, request) => { if (!request.Url.StartsWith(desk.Address, StringComparison.Ordinal) && !request.Url.StartsWith("data:", StringComparison.Ordinal)) _failures.Add($"asks for {request.Url}"); };
-        page.Console += (_, said) => { if (said.Type == "error") _failures.Add($"{page.Url}: {said.Text}"); };
+        page.Request += (_, request) =>
+        {
+            if (
+                !request.Url.StartsWith(desk.Address, StringComparison.Ordinal)
+                && !request.Url.StartsWith("data:", StringComparison.Ordinal)
+            )
+                _failures.Add($"asks for {request.Url}");
+        };
+        page.Console += (_, said) =>
+        {
+            if (said.Type == "error")
+                _failures.Add($"{page.Url}: {said.Text}");
+        };
 
         // Monday: the first start, and a lesson.
         await page.GotoAsync(desk.Entrance);
@@ -100,7 +118,11 @@ public sealed class WeekTests : IDisposable
         await Look(page, "One Tin, Three Lifts");
         await Press(page, "Decide");
         await Follow(page, "What is left to decide");
-        Assert.Contains("<script>alert(1)</script>", await page.Locator("#decided + form table").InnerTextAsync(), StringComparison.Ordinal);
+        Assert.Contains(
+            "<script>alert(1)</script>",
+            await page.Locator("#decided + form table").InnerTextAsync(),
+            StringComparison.Ordinal
+        );
         await Look(page, "One Tin, Three Lifts");
 
         // The week after: what to teach again, and practice for it.
@@ -157,69 +179,126 @@ public sealed class WeekTests : IDisposable
         var demo = Checkout.Demo;
         var round = folder.Round(folder.Class("class")!, "01-one-tin-three-lifts")!;
         ClassKitRun.Of("pack", demo.Lesson, "--class", demo.Class, "--out", _folder.Of("pack")).Done();
-        ClassKitRun.Of("deal", demo.Lesson, "--roster", demo.Roster, "--class", demo.Class, "--seed", "2026", "--out", _folder.Of("dealt")).Done();
+        ClassKitRun
+            .Of("deal", demo.Lesson, "--roster", demo.Roster, "--class", demo.Class, "--seed", "2026", "--out", _folder.Of("dealt"))
+            .Done();
         ClassKitRun.Of("grade", _folder.Of("dealt"), "--returned", demo.Returned, "--out", _folder.Of("graded")).Done();
         File.Copy(Path.Combine(round.Graded, "corrections.csv"), _folder.Of("graded", "corrections.csv"));
         ClassKitRun.Of("regrade", _folder.Of("dealt"), "--returned", demo.Returned, "--graded", _folder.Of("graded"), "--write").Done();
-        ClassKitRun.Of("follow-up", _folder.Of("dealt"), "--graded", _folder.Of("graded"), "--from", "shipped:/lessons/practice", "--seed", "2026", "--out", _folder.Of("follow-up")).Done();
+        ClassKitRun
+            .Of(
+                "follow-up",
+                _folder.Of("dealt"),
+                "--graded",
+                _folder.Of("graded"),
+                "--from",
+                "shipped:/lessons/practice",
+                "--seed",
+                "2026",
+                "--out",
+                _folder.Of("follow-up")
+            )
+            .Done();
 
         var term = Path.Combine(folder.Root, "term", "term.md");
         ClassKitRun.Of("weigh", term, "--out", _folder.Of("weighed")).Done();
         ClassKitRun.Of("weigh", term, "--record", folder.Root, "--out", _folder.Of("weighed-on-record")).Done();
         Assert.Equal(FolderContent.Digests(_folder.Of("weighed")), FolderContent.Digests(_folder.Of("weighed-on-record")));
-        Assert.Contains("the grades given out are the grades of today", ClassKitRun.Of("freeze", term, "--record", folder.Root).Done().Output, StringComparison.Ordinal);
+        Assert.Contains(
+            "the grades given out are the grades of today",
+            ClassKitRun.Of("freeze", term, "--record", folder.Root).Done().Output,
+            StringComparison.Ordinal
+        );
 
-        Assert.Equal(FolderContent.Digests(_folder.Of("pack")), FolderContent.Digests(folder.PackOf(folder.Class("class")!, folder.Lesson("one-tin-three-lifts")!)));
+        Assert.Equal(
+            FolderContent.Digests(_folder.Of("pack")),
+            FolderContent.Digests(folder.PackOf(folder.Class("class")!, folder.Lesson("one-tin-three-lifts")!))
+        );
         Assert.Equal(FolderContent.Digests(_folder.Of("dealt")), FolderContent.Digests(round.Dealt));
         Assert.Equal(FolderContent.Digests(demo.Returned), FolderContent.Digests(round.Returned));
         Assert.Equal(FolderContent.Digests(_folder.Of("graded")), FolderContent.Digests(round.Graded));
         Assert.Equal(FolderContent.Digests(_folder.Of("follow-up")), FolderContent.Digests(round.FollowUp));
     }
 
-    private static Task Press(IPage page, string button) => page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true }).First.ClickAsync();
+    private static Task Press(IPage page, string button) =>
+        page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true }).First.ClickAsync();
 
-    private static Task Follow(IPage page, string link) => page.Locator(".rail nav, main").GetByRole(AriaRole.Link, new() { NameRegex = new(System.Text.RegularExpressions.Regex.Escape(link)) }).First.ClickAsync();
+    private static Task Follow(IPage page, string link) =>
+        page.Locator(".rail nav, main")
+            .GetByRole(AriaRole.Link, new() { NameRegex = new(System.Text.RegularExpressions.Regex.Escape(link)) })
+            .First.ClickAsync();
 
-    /// <summary>What stands there is readable for everybody: WCAG 2.2 AA by axe's rules, in light and in dark, and nothing runs out of a phone's 360 pixels or of 320 (1.4.10).</summary>
+    /// <summary>
+    /// What stands there is readable for everybody: WCAG 2.2 AA by axe's rules, in light and in dark, and nothing runs out of a phone's 360
+    /// pixels or of 320 (1.4.10).
+    /// </summary>
     private async Task Look(IPage page, string heading)
     {
         await page.GetByRole(AriaRole.Heading, new() { Name = heading, Level = 1 }).WaitForAsync();
 
         // What stands in a frame is looked at by itself elsewhere; no script runs in it, and axe's would be waited for without end.
-        await page.EvaluateAsync("() => { for (const folded of document.querySelectorAll('details')) folded.open = true; for (const frame of document.querySelectorAll('iframe[title]')) frame.remove(); }");
+        await page.EvaluateAsync(
+            "() => { for (const folded of document.querySelectorAll('details')) folded.open = true; for (const frame of document.querySelectorAll('iframe[title]')) frame.remove(); }"
+        );
         // Colours hang on classes: where all of them were seen together there is no new one.
-        var isNewLook = _seen.Add(await page.EvaluateAsync<string>("[...new Set([...document.querySelectorAll('[class]')].flatMap(one => [...one.classList]))].sort().join(' ')"));
-        _failures.AddRange((await (isNewLook ? Axe.ViolationsAsync(page) : Axe.StructureViolationsAsync(page))).Select(violation => $"{page.Url}: {violation}"));
+        var isNewLook = _seen.Add(
+            await page.EvaluateAsync<string>(
+                "[...new Set([...document.querySelectorAll('[class]')].flatMap(one => [...one.classList]))].sort().join(' ')"
+            )
+        );
+        _failures.AddRange(
+            (await (isNewLook ? Axe.ViolationsAsync(page) : Axe.StructureViolationsAsync(page))).Select(violation =>
+                $"{page.Url}: {violation}"
+            )
+        );
         await page.SetViewportSizeAsync(320, 700);
         var over = await page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
-        if (over > 1) _failures.Add($"{page.Url} runs {over} pixels out of 320");
+        if (over > 1)
+            _failures.Add($"{page.Url} runs {over} pixels out of 320");
         await LookTwiceAsLargeAsync(page);
         await page.SetViewportSizeAsync(1280, 900);
         await WalkAsync(page);
     }
 
-    /// <summary>At 200 % zoom a window of 1280 pixels is one of 640 (WCAG 2.2, 1.4.4): nothing runs out of it, nothing to press or type into goes, and no words are cut off.</summary>
+    /// <summary>
+    /// At 200 % zoom a window of 1280 pixels is one of 640 (WCAG 2.2, 1.4.4): nothing runs out of it, nothing to press or type into goes,
+    /// and no words are cut off.
+    /// </summary>
     private async Task LookTwiceAsLargeAsync(IPage page)
     {
-        const string Reachable = "() => [...document.querySelectorAll('a[href], button, input:not([type=hidden]), select, textarea, summary')].filter(one => one.checkVisibility()).length";
+        const string Reachable =
+            "() => [...document.querySelectorAll('a[href], button, input:not([type=hidden]), select, textarea, summary')].filter(one => one.checkVisibility()).length";
         await page.SetViewportSizeAsync(1280, 900);
         var whole = await page.EvaluateAsync<int>(Reachable);
         await page.SetViewportSizeAsync(640, 450);
-        if (await page.EvaluateAsync<int>(Reachable) is var left && left < whole) _failures.Add($"{page.Url}: of {whole} things to press or type into {left} are there at 200 %");
-        var cut = await page.EvaluateAsync<string[]>("""
+        if (await page.EvaluateAsync<int>(Reachable) is var left && left < whole)
+            _failures.Add($"{page.Url}: of {whole} things to press or type into {left} are there at 200 %");
+        var cut = await page.EvaluateAsync<string[]>(
+            """
             () => [...document.querySelectorAll("main *, header *, footer *")].filter(one => one.checkVisibility() && one.clientWidth > 4 && one.innerText?.trim()
                 && getComputedStyle(one).overflowX === "hidden" && one.scrollWidth > one.clientWidth + 1).map(one => one.outerHTML.slice(0, 90))
-            """);
+            """
+        );
         _failures.AddRange(cut.Select(one => $"{page.Url}: cut off at 200 %: {one}"));
         var over = await page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
-        if (over > 1) _failures.Add($"{page.Url} runs {over} pixels out of 640");
+        if (over > 1)
+            _failures.Add($"{page.Url} runs {over} pixels out of 640");
     }
 
-    /// <summary>The keyboard alone (WCAG 2.2, 2.1.1, 2.1.2, 2.4.7): Tab comes to everything that can be pressed or typed into, each shows where it is, and the page is left again at its end. Once for each kind of page.</summary>
+    /// <summary>
+    /// The keyboard alone (WCAG 2.2, 2.1.1, 2.1.2, 2.4.7): Tab comes to everything that can be pressed or typed into, each shows where it
+    /// is, and the page is left again at its end. Once for each kind of page.
+    /// </summary>
     private async Task WalkAsync(IPage page)
     {
-        if (!_seen.Add(await page.EvaluateAsync<string>("location.pathname.split('/').slice(2).map(step => /[a-z]+/.exec(step)?.[0]).join('/')"))) return;
-        await page.EvaluateAsync("""
+        if (
+            !_seen.Add(
+                await page.EvaluateAsync<string>("location.pathname.split('/').slice(2).map(step => /[a-z]+/.exec(step)?.[0]).join('/')")
+            )
+        )
+            return;
+        await page.EvaluateAsync(
+            """
             () => {
               const reached = "a[href], button, input:not([type=hidden]), select, textarea, summary, iframe";
               window.toReach = [...document.querySelectorAll(reached)].filter(one => one.checkVisibility() && !one.disabled);
@@ -235,11 +314,16 @@ public sealed class WeekTests : IDisposable
               document.activeElement?.blur();
               scrollTo(0, 0);
             }
-            """);
+            """
+        );
         // A field for day and time has a stop for each of its parts.
         var all = await page.EvaluateAsync<int>("toReach.length + 8 * document.querySelectorAll('[type=datetime-local]').length");
-        for (var pressed = 0; pressed < Math.Min(all + 2, MostWalked); pressed++) await page.Keyboard.PressAsync("Tab");
-        var left = await page.EvaluateAsync<string[]>("most => [...toReach.slice(0, most - 5).filter(one => !seen.has(one)).map(one => `Tab does not reach ${one.outerHTML.slice(0, 90)}`), ...unseen.map(one => `focus cannot be seen on ${one}`)]", MostWalked);
+        for (var pressed = 0; pressed < Math.Min(all + 2, MostWalked); pressed++)
+            await page.Keyboard.PressAsync("Tab");
+        var left = await page.EvaluateAsync<string[]>(
+            "most => [...toReach.slice(0, most - 5).filter(one => !seen.has(one)).map(one => `Tab does not reach ${one.outerHTML.slice(0, 90)}`), ...unseen.map(one => `focus cannot be seen on ${one}`)]",
+            MostWalked
+        );
         _failures.AddRange(left.Select(said => $"{page.Url}: {said}"));
     }
 }

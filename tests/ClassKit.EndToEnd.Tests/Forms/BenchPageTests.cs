@@ -5,7 +5,10 @@ using Microsoft.Playwright;
 
 namespace ClassKit.EndToEnd.Tests.Forms;
 
-/// <summary>Bench marks on a phone in the kitchen: Chromium with the network cut, the page reloaded in the middle, its file brought back and weighed.</summary>
+/// <summary>
+/// Bench marks on a phone in the kitchen: Chromium with the network cut, the page reloaded in the middle, its file brought back and
+/// weighed.
+/// </summary>
 public sealed class BenchPageTests : IDisposable
 {
     /// <summary>WCAG 2.2, 2.5.5 asks for 44 px; a wet finger is worse than a dry one.</summary>
@@ -22,7 +25,18 @@ public sealed class BenchPageTests : IDisposable
     [Fact]
     public async Task What_is_touched_survives_a_reload_comes_back_as_a_file_and_counts_and_a_changed_file_or_another_class_is_refused()
     {
-        ClassKitRun.Of("bench", Rubric, "--class", Path.Combine(Demo, "class.md"), "--roster", Path.Combine(Demo, "roster.csv"), "--out", _folder.Of("form")).Done();
+        ClassKitRun
+            .Of(
+                "bench",
+                Rubric,
+                "--class",
+                Path.Combine(Demo, "class.md"),
+                "--roster",
+                Path.Combine(Demo, "roster.csv"),
+                "--out",
+                _folder.Of("form")
+            )
+            .Done();
         await using var chromium = await ChromiumBrowser.LaunchAsync();
         var page = await OpenAsync(chromium);
         List<string> asked = [];
@@ -34,7 +48,8 @@ public sealed class BenchPageTests : IDisposable
         await page.ReloadAsync();
         Assert.Equal("Taken up where this device left off.", await page.Locator("#kept").InnerTextAsync());
         Assert.Equal(8, await page.Locator("#team-1 input:checked[value='Secure']").CountAsync());
-        for (var team = 2; team <= 6; team++) await TouchTeamAsync(page, team);
+        for (var team = 2; team <= 6; team++)
+            await TouchTeamAsync(page, team);
         await page.GetByLabel("What was seen", new() { Exact = true }).Last.FillAsync("Ofen heiß, ½ Blech – 🥖 “gut”");
 
         // Amara explains better than her team, by 1 × 3 points; Selin was away.
@@ -61,18 +76,38 @@ public sealed class BenchPageTests : IDisposable
         Assert.Contains("no mark", Student("selin-aydin"), StringComparison.OrdinalIgnoreCase);
 
         var others = _folder.Of("others.csv");
-        File.WriteAllLines(others, ["name", .. File.ReadAllLines(Path.Combine(Demo, "roster.csv")).Skip(1).Select((_, number) => $"Pupil Number {number + 1}")]);
+        File.WriteAllLines(
+            others,
+            ["name", .. File.ReadAllLines(Path.Combine(Demo, "roster.csv")).Skip(1).Select((_, number) => $"Pupil Number {number + 1}")]
+        );
         Assert.Contains("It is of another form: Bench work", Refused(others), StringComparison.Ordinal);
-        File.WriteAllText(_folder.Of("day.json"), File.ReadAllText(_folder.Of("day.json")).Replace("Secure", "Excellent", StringComparison.Ordinal));
+        File.WriteAllText(
+            _folder.Of("day.json"),
+            File.ReadAllText(_folder.Of("day.json")).Replace("Secure", "Excellent", StringComparison.Ordinal)
+        );
         Assert.Contains("its digest does not fit what stands in it", Refused(Path.Combine(Demo, "roster.csv")), StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task A_browser_that_keeps_nothing_says_so_and_emptying_takes_two_touches()
     {
-        ClassKitRun.Of("bench", Rubric, "--class", Path.Combine(Demo, "class.md"), "--roster", Path.Combine(Demo, "roster.csv"), "--out", _folder.Of("form")).Done();
+        ClassKitRun
+            .Of(
+                "bench",
+                Rubric,
+                "--class",
+                Path.Combine(Demo, "class.md"),
+                "--roster",
+                Path.Combine(Demo, "roster.csv"),
+                "--out",
+                _folder.Of("form")
+            )
+            .Done();
         await using var chromium = await ChromiumBrowser.LaunchAsync();
-        var forgetful = await OpenAsync(chromium, "Object.defineProperty(window, 'localStorage', { get() { throw new Error('private'); } });");
+        var forgetful = await OpenAsync(
+            chromium,
+            "Object.defineProperty(window, 'localStorage', { get() { throw new Error('private'); } });"
+        );
         Assert.StartsWith("This browser keeps nothing", await forgetful.Locator("#kept").InnerTextAsync(), StringComparison.Ordinal);
         await TouchTeamAsync(forgetful, 1);
         Assert.Equal(8, await forgetful.Locator("#team-1 input:checked[value='Secure']").CountAsync());
@@ -89,8 +124,17 @@ public sealed class BenchPageTests : IDisposable
 
     private async Task<IPage> OpenAsync(ChromiumBrowser chromium, string? before = null)
     {
-        var context = await chromium.Browser.NewContextAsync(new() { ViewportSize = new() { Width = 360, Height = 740 }, HasTouch = true, IsMobile = true, AcceptDownloads = true });
-        if (before is not null) await context.AddInitScriptAsync(before);
+        var context = await chromium.Browser.NewContextAsync(
+            new()
+            {
+                ViewportSize = new() { Width = 360, Height = 740 },
+                HasTouch = true,
+                IsMobile = true,
+                AcceptDownloads = true,
+            }
+        );
+        if (before is not null)
+            await context.AddInitScriptAsync(before);
         await context.SetOfflineAsync(true);
         var page = await context.NewPageAsync();
         await page.GotoAsync(new Uri(_folder.Of("form", "bench-marks.html")).AbsoluteUri);
@@ -99,29 +143,35 @@ public sealed class BenchPageTests : IDisposable
 
     private static Task ShowAsync(IPage page, string view) => page.Locator($"[data-view='{view}']").TapAsync();
 
-    private static async Task OpenStudentAsync(IPage page, string name) => await page.Locator("summary").Filter(new() { HasText = name }).TapAsync();
+    private static async Task OpenStudentAsync(IPage page, string name) =>
+        await page.Locator("summary").Filter(new() { HasText = name }).TapAsync();
 
     private static async Task TouchTeamAsync(IPage page, int team)
     {
         await ShowAsync(page, string.Create(CultureInfo.InvariantCulture, $"team-{team}"));
         Assert.Empty(await TooSmallAsync(page));
-        foreach (var level in await page.Locator($"#team-{team} label:has([value='Secure'])").AllAsync()) await level.TapAsync();
+        foreach (var level in await page.Locator($"#team-{team} label:has([value='Secure'])").AllAsync())
+            await level.TapAsync();
     }
 
     /// <summary>Everything in view that can be touched and is too small for it, or wider than the screen.</summary>
-    private static Task<string[]> TooSmallAsync(IPage page) => page.EvaluateAsync<string[]>(
-        """
-        least => [...document.querySelectorAll("button, summary, select, textarea, input:not([type=radio]), label:has([type=radio])")]
-          .filter(one => one.checkVisibility())
-          .filter(one => { const { width, height } = one.getBoundingClientRect(); return width < least || height < least; })
-          .map(one => one.outerHTML.slice(0, 120))
-          .concat(document.documentElement.scrollWidth > innerWidth ? ["wider than the screen"] : [])
-        """,
-        LeastTouched);
+    private static Task<string[]> TooSmallAsync(IPage page) =>
+        page.EvaluateAsync<string[]>(
+            """
+            least => [...document.querySelectorAll("button, summary, select, textarea, input:not([type=radio]), label:has([type=radio])")]
+              .filter(one => one.checkVisibility())
+              .filter(one => { const { width, height } = one.getBoundingClientRect(); return width < least || height < least; })
+              .map(one => one.outerHTML.slice(0, 120))
+              .concat(document.documentElement.scrollWidth > innerWidth ? ["wider than the screen"] : [])
+            """,
+            LeastTouched
+        );
 
     private ClassKitRun Weigh(string roster)
     {
-        File.WriteAllText(_folder.Of("term.md"), $"""
+        File.WriteAllText(
+            _folder.Of("term.md"),
+            $"""
             ---
             class: {Path.GetRelativePath(_folder.Path, Path.Combine(Demo, "class.md"))}
             roster: {Path.GetRelativePath(_folder.Path, roster)}
@@ -135,7 +185,8 @@ public sealed class BenchPageTests : IDisposable
             | Work | Kind | Category | Out of | Marks | Resit | Second marker |
             |---|---|---|---|---|---|---|
             | Bench day | bench work | Bench work | {Path.GetRelativePath(_folder.Path, Rubric)} | day.json | | |
-            """);
+            """
+        );
         return ClassKitRun.Of("weigh", _folder.Of("term.md"), "--out", _folder.Of("weighed"));
     }
 
@@ -146,5 +197,6 @@ public sealed class BenchPageTests : IDisposable
         return run.Problems;
     }
 
-    private string Student(string id) => WebUtility.HtmlDecode(File.ReadAllText(_folder.Of("weighed", "students", id + ".html"))).Replace('\u00A0', ' ');
+    private string Student(string id) =>
+        WebUtility.HtmlDecode(File.ReadAllText(_folder.Of("weighed", "students", id + ".html"))).Replace('\u00A0', ' ');
 }

@@ -3,7 +3,9 @@ using ClassKit.EndToEnd.Tests.Tools;
 
 namespace ClassKit.EndToEnd.Tests.Forms;
 
-/// <summary>What two teams measured: one on a phone without a network, one in the pack's workbook; and what comes with it that is neither.</summary>
+/// <summary>
+/// What two teams measured: one on a phone without a network, one in the pack's workbook; and what comes with it that is neither.
+/// </summary>
 public sealed class ObservationPageTests : IDisposable
 {
     private readonly TemporaryFolder _folder = new();
@@ -17,7 +19,15 @@ public sealed class ObservationPageTests : IDisposable
         ClassKitRun.Of("pack", Checkout.Demo.Lesson, "--class", Checkout.Demo.Class, "--out", _folder.Of("pack")).Done();
         Directory.CreateDirectory(_folder.Of("back"));
         await using var chromium = await ChromiumBrowser.LaunchAsync();
-        var context = await chromium.Browser.NewContextAsync(new() { ViewportSize = new() { Width = 360, Height = 740 }, HasTouch = true, IsMobile = true, AcceptDownloads = true });
+        var context = await chromium.Browser.NewContextAsync(
+            new()
+            {
+                ViewportSize = new() { Width = 360, Height = 740 },
+                HasTouch = true,
+                IsMobile = true,
+                AcceptDownloads = true,
+            }
+        );
         await context.SetOfflineAsync(true);
         var page = await context.NewPageAsync();
         await page.GotoAsync(new Uri(_folder.Of("form", "observations-form.html")).AbsoluteUri);
@@ -33,19 +43,36 @@ public sealed class ObservationPageTests : IDisposable
         var saved = await page.RunAndWaitForDownloadAsync(() => page.Locator("#save").ClickAsync());
         Assert.Equal("observations-team-1.json", saved.SuggestedFilename);
         await saved.SaveAsAsync(_folder.Of("back", saved.SuggestedFilename));
-        File.WriteAllBytes(_folder.Of("back", "team two.xlsx"), OpenPyXl.Run(File.ReadAllBytes(_folder.Of("pack", "observations.xlsx")), """
-            s = w['Observations']
-            s['B4'] = 'Team 2'
-            bread = ''
-            for r in range(1, 100):
-                bread = s.cell(r, 1).value if s.cell(r, 1).value in ('Popovers', 'Batter buns', 'Buttermilk muffins') else bread
-                if s.cell(r, 1).value == 'Height' and bread == 'Popovers': s['F%d' % r] = 75
-                if s.cell(r, 1).value == 'Height' and bread == 'Batter buns': s['F%d' % r] = 58
-            """).Saved);
+        File.WriteAllBytes(
+            _folder.Of("back", "team two.xlsx"),
+            OpenPyXl
+                .Run(
+                    File.ReadAllBytes(_folder.Of("pack", "observations.xlsx")),
+                    """
+                    s = w['Observations']
+                    s['B4'] = 'Team 2'
+                    bread = ''
+                    for r in range(1, 100):
+                        bread = s.cell(r, 1).value if s.cell(r, 1).value in ('Popovers', 'Batter buns', 'Buttermilk muffins') else bread
+                        if s.cell(r, 1).value == 'Height' and bread == 'Popovers': s['F%d' % r] = 75
+                        if s.cell(r, 1).value == 'Height' and bread == 'Batter buns': s['F%d' % r] = 58
+                    """
+                )
+                .Saved
+        );
         File.WriteAllText(_folder.Of("back", "team 1 again.json"), File.ReadAllText(_folder.Of("back", "observations-team-1.json")));
         File.WriteAllText(_folder.Of("back", "letter.json"), "{\"kind\":\"cl");
 
-        var run = ClassKitRun.Of("observed", Checkout.Demo.Lesson, "--class", Checkout.Demo.Class, "--returned", _folder.Of("back"), "--out", _folder.Of("observed"));
+        var run = ClassKitRun.Of(
+            "observed",
+            Checkout.Demo.Lesson,
+            "--class",
+            Checkout.Demo.Class,
+            "--returned",
+            _folder.Of("back"),
+            "--out",
+            _folder.Of("observed")
+        );
 
         Assert.Equal(0, run.ExitCode);
         Assert.Contains("Measurements of 2 teams.", run.Output, StringComparison.Ordinal);

@@ -42,7 +42,10 @@ public sealed class BadInputTests : IDisposable
     {
         var lesson = CopyLesson();
         var file = Path.Combine(lesson, "exercises", "dough_temperature.md");
-        File.WriteAllText(file, File.ReadAllText(file).Replace("`=AND(friction>=6,friction<=16)`", "`=friction>500`", StringComparison.Ordinal));
+        File.WriteAllText(
+            file,
+            File.ReadAllText(file).Replace("`=AND(friction>=6,friction<=16)`", "`=friction>500`", StringComparison.Ordinal)
+        );
 
         var run = ClassKitRun.Of("check", lesson);
 
@@ -138,7 +141,9 @@ public sealed class BadInputTests : IDisposable
         Assert.Equal(1, run.ExitCode);
         Assert.All(told, words => Assert.Contains(words, run.Problems, StringComparison.Ordinal));
         Assert.False(Path.Exists(Out), "Something was written.");
-        Assert.DoesNotContain(Directory.EnumerateFileSystemEntries(_folder.Path), path => Path.GetFileName(path).StartsWith(".out", StringComparison.Ordinal));
+        Assert.DoesNotContain(Directory.EnumerateFileSystemEntries(_folder.Path), path =>
+            Path.GetFileName(path).StartsWith(".out", StringComparison.Ordinal)
+        );
     }
 
     private string CopyLesson() => Checkout.CopyLesson(_folder);

@@ -3,7 +3,10 @@ using ClassKit.EndToEnd.Tests.Tools;
 
 namespace ClassKit.EndToEnd.Tests.Input;
 
-/// <summary>No command writes into a folder that holds what it reads, or lies in it, nor into the folder one is in, nor home; each says so and writes nothing.</summary>
+/// <summary>
+/// No command writes into a folder that holds what it reads, or lies in it, nor into the folder one is in, nor home; each says so and
+/// writes nothing.
+/// </summary>
 public sealed class OutputPlaceTests : IDisposable
 {
     private readonly TemporaryFolder _folder = new();
@@ -20,7 +23,8 @@ public sealed class OutputPlaceTests : IDisposable
         var (dealt, graded, returned) = (_folder.Of("dealt"), _folder.Of("graded"), _folder.Of("returned"));
         ClassKitRun.Of("deal", lesson, "--roster", roster, "--out", dealt).Done();
         Directory.CreateDirectory(returned);
-        foreach (var file in Directory.EnumerateFiles(Path.Combine(dealt, "workbooks")).Take(3)) File.Copy(file, Path.Combine(returned, Path.GetFileName(file)));
+        foreach (var file in Directory.EnumerateFiles(Path.Combine(dealt, "workbooks")).Take(3))
+            File.Copy(file, Path.Combine(returned, Path.GetFileName(file)));
         ClassKitRun.Of("grade", dealt, "--returned", returned, "--out", graded).Done();
         var marks = Copy(Path.Combine(Checkout.Demo.Root, "rubrics", "calculation-marks.md"), "marks", "marks.md");
 
@@ -41,15 +45,80 @@ public sealed class OutputPlaceTests : IDisposable
             (["deal", lesson, "--roster", roster, "--graded", graded, "--out"], [graded]),
             (["paper", dealt, "--out"], [dealt]),
             (["follow-up", dealt, "--graded", graded, "--from", lesson, "--out"], [dealt, graded, lesson]),
-            (["grade-exchange", dealt, "--graded", graded, "--class", "a", "--school", "s", "--session", "t", "--category", "c", "--assigned", "2026-11-01", "--due", "2026-11-08", "--scored", "2026-11-10", "--out"], [dealt, graded]),
+            (
+                [
+                    "grade-exchange",
+                    dealt,
+                    "--graded",
+                    graded,
+                    "--class",
+                    "a",
+                    "--school",
+                    "s",
+                    "--session",
+                    "t",
+                    "--category",
+                    "c",
+                    "--assigned",
+                    "2026-11-01",
+                    "--due",
+                    "2026-11-08",
+                    "--scored",
+                    "2026-11-10",
+                    "--out",
+                ],
+                [dealt, graded]
+            ),
         ];
         var record = Directory.CreateDirectory(_folder.Of("teaching")).FullName;
         ClassKitRun.Of("enter", graded, "--dealt", dealt, "--class", "a", "--record", record, "--by", "Kim").Done();
         var term = Copy(Path.Combine(Checkout.Demo.Root, "demo-cohort", "term", "term.md"), "term", "term.md");
-        Refused(null, "bench", Copy(Path.Combine(Checkout.Demo.Root, "rubrics", "bench-work.md"), "bench", "bench-work.md"), "--class", profile, "--roster", roster, "--out", _folder.Of("bench"));
+        Refused(
+            null,
+            "bench",
+            Copy(Path.Combine(Checkout.Demo.Root, "rubrics", "bench-work.md"), "bench", "bench-work.md"),
+            "--class",
+            profile,
+            "--roster",
+            roster,
+            "--out",
+            _folder.Of("bench")
+        );
         Refused(null, "weigh", term, "--out", _folder.Of("term"));
-        Refused(null, "term-exchange", term, "--school", "s", "--course", "k", "--class", "c", "--session", "t", "--begins", "2026-09-01", "--ends", "2026-12-18", "--out", _folder.Of("term"));
-        Refused(null, "compare", _folder.Of("bench", "bench-work.md"), "--class", profile, "--roster", roster, "--first", term, "--second", term, "--out", _folder.Of("bench"));
+        Refused(
+            null,
+            "term-exchange",
+            term,
+            "--school",
+            "s",
+            "--course",
+            "k",
+            "--class",
+            "c",
+            "--session",
+            "t",
+            "--begins",
+            "2026-09-01",
+            "--ends",
+            "2026-12-18",
+            "--out",
+            _folder.Of("term")
+        );
+        Refused(
+            null,
+            "compare",
+            _folder.Of("bench", "bench-work.md"),
+            "--class",
+            profile,
+            "--roster",
+            roster,
+            "--first",
+            term,
+            "--second",
+            term,
+            "--out",
+            _folder.Of("bench")
+        );
         var proposals = Copy(Proposals(), "proposed", "misconceptions.md");
         Refused(null, "learn", proposals, Path.Combine(lesson, "exercises", "hydration.md"), "--out", _folder.Of("proposed"));
         Refused(null, "learn", proposals, Path.Combine(lesson, "exercises", "hydration.md"), "--out", lesson);
@@ -67,8 +136,28 @@ public sealed class OutputPlaceTests : IDisposable
         }
         Refused(null, "deal", lesson, "--roster", roster, "--out", _folder.Of("people"));
         Refused(null, "pack", lesson, "--class", profile, "--out", _folder.Of("class"));
-        Refused("lies in it", "regrade", dealt, "--returned", Copy(Directory.EnumerateFiles(returned).First(), "graded", "returned", "a.xlsx"), "--graded", graded, "--write");
-        Refused("lies in it", "regrade", dealt, "--returned", returned, "--graded", graded, "--marking", Copy(marks, "graded", "marks.md"), "--write");
+        Refused(
+            "lies in it",
+            "regrade",
+            dealt,
+            "--returned",
+            Copy(Directory.EnumerateFiles(returned).First(), "graded", "returned", "a.xlsx"),
+            "--graded",
+            graded,
+            "--write"
+        );
+        Refused(
+            "lies in it",
+            "regrade",
+            dealt,
+            "--returned",
+            returned,
+            "--graded",
+            graded,
+            "--marking",
+            Copy(marks, "graded", "marks.md"),
+            "--write"
+        );
 
         // The tour and begin read what ships; a bundle is received only into a folder in which nothing is.
         Assert.Equal(["begin", "receive", "tour"], CommandNames.Writing.Except(_tried).Order(StringComparer.Ordinal));
@@ -83,7 +172,9 @@ public sealed class OutputPlaceTests : IDisposable
         var corrections = Copy(Checkout.Demo.Corrections, "graded", "corrections.csv");
         var before = File.ReadAllBytes(corrections);
 
-        ClassKitRun.Of("grade", dealt, "--returned", Path.Combine(dealt, "workbooks"), "--out", graded, "--corrections", corrections).Done();
+        ClassKitRun
+            .Of("grade", dealt, "--returned", Path.Combine(dealt, "workbooks"), "--out", graded, "--corrections", corrections)
+            .Done();
 
         Assert.Equal(before, File.ReadAllBytes(corrections));
     }
@@ -104,7 +195,10 @@ public sealed class OutputPlaceTests : IDisposable
         Directory.CreateSymbolicLink(_folder.Of("links", "here"), here);
         Directory.CreateSymbolicLink(_folder.Of("links", "nowhere"), _folder.Of("nowhere"));
         var before = Snapshot();
-        var start = new ProcessStartInfo("dotnet", [typeof(Cli.CommandLine).Assembly.Location, "pack", Checkout.Demo.Lesson, "--out", folder])
+        var start = new ProcessStartInfo(
+            "dotnet",
+            [typeof(Cli.CommandLine).Assembly.Location, "pack", Checkout.Demo.Lesson, "--out", folder]
+        )
         {
             WorkingDirectory = here,
             RedirectStandardError = true,
@@ -137,7 +231,8 @@ public sealed class OutputPlaceTests : IDisposable
         var run = ClassKitRun.Of(arguments);
 
         Assert.True(run.ExitCode == 1, $"{string.Join(' ', arguments)}\n{run.Output}\n{run.Problems}");
-        if (words is not null) Assert.True(run.Problems.Contains(words, StringComparison.Ordinal), $"{string.Join(' ', arguments)}\n{run.Problems}");
+        if (words is not null)
+            Assert.True(run.Problems.Contains(words, StringComparison.Ordinal), $"{string.Join(' ', arguments)}\n{run.Problems}");
         Assert.Contains("Nothing was written.", run.Problems, StringComparison.Ordinal);
         Assert.Equal(before, Snapshot());
     }
@@ -152,7 +247,10 @@ public sealed class OutputPlaceTests : IDisposable
 
     /// <summary>Everything there is, and when files were written; a folder's own time changes while SQLite looks into a record.</summary>
     private List<string> Snapshot() =>
-    [
-        .. Directory.EnumerateFileSystemEntries(_folder.Path, "*", SearchOption.AllDirectories).Select(path => Directory.Exists(path) ? path : $"{path} {File.GetLastWriteTimeUtc(path):O}").Order(StringComparer.Ordinal),
-    ];
+        [
+            .. Directory
+                .EnumerateFileSystemEntries(_folder.Path, "*", SearchOption.AllDirectories)
+                .Select(path => Directory.Exists(path) ? path : $"{path} {File.GetLastWriteTimeUtc(path):O}")
+                .Order(StringComparer.Ordinal),
+        ];
 }

@@ -29,17 +29,25 @@ public sealed partial class WrongTurnsTests
     public void Authors_are_shown_what_no_exercise_lists_yet_and_none_of_it_is_right()
     {
         var told = ClassKitRun.Of("check", Exercise, "--wrong-turns").Output;
-        var turns = Turn().Matches(told).Select(turn => (Part: turn.Groups[1].Value, Formula: turn.Groups[2].Value, Words: turn.Groups[3].Value)).ToList();
+        var turns = Turn()
+            .Matches(told)
+            .Select(turn => (Part: turn.Groups[1].Value, Formula: turn.Groups[2].Value, Words: turn.Groups[3].Value))
+            .ToList();
 
         Assert.DoesNotContain("not listed", ClassKitRun.Of("check", Exercise).Output, StringComparison.Ordinal);
         Assert.Contains(turns, turn => turn is { Part: "milk", Formula: "=flour*(1-milk_percent)" or "=flour*(1+milk_percent)" });
-        Assert.DoesNotContain(turns, turn => turn is { Part: "milk", Formula: "=flour/milk_percent" } or { Part: "egg", Formula: "=milk*egg_percent" });
+        Assert.DoesNotContain(turns, turn =>
+            turn is { Part: "milk", Formula: "=flour/milk_percent" } or { Part: "egg", Formula: "=milk*egg_percent" }
+        );
         Assert.All(turns, turn => Assert.NotEmpty(turn.Words));
         Assert.All(turns.Where(turn => Right.ContainsKey(turn.Part)), turn =>
         {
             Assert.InRange(turns.Count(other => other.Part == turn.Part), 1, 4);
             var value = new NamedValues(Numbers).Number(CellFormula.Of(turn.Formula).Root);
-            Assert.True(value is { } number && Math.Abs(number - Right[turn.Part]) > 1, $"{turn.Part}: {turn.Formula} gives {value} where {Right[turn.Part]} is right.");
+            Assert.True(
+                value is { } number && Math.Abs(number - Right[turn.Part]) > 1,
+                $"{turn.Part}: {turn.Formula} gives {value} where {Right[turn.Part]} is right."
+            );
         });
         Assert.Equal(Right.Keys, turns.Select(turn => turn.Part).Where(Right.ContainsKey).Distinct());
     }

@@ -7,8 +7,8 @@ using Microsoft.Playwright;
 namespace ClassKit.EndToEnd.Tests.ItemBanks;
 
 /// <summary>
-/// The package qti3-item-player of the npm registry (MIT, certified by 1EdTech for QTI 3.0, advanced delivery), playing items in Chromium. It is
-/// fetched by <c>.ci/qti-player</c> and no part of ours; it shares no code with what writes the items.
+/// The package qti3-item-player of the npm registry (MIT, certified by 1EdTech for QTI 3.0, advanced delivery), playing items in Chromium.
+/// It is fetched by <c>.ci/qti-player</c> and no part of ours; it shares no code with what writes the items.
 /// </summary>
 internal sealed class ForeignPlayer : IAsyncDisposable
 {
@@ -29,17 +29,34 @@ internal sealed class ForeignPlayer : IAsyncDisposable
     {
         var folder = Environment.GetEnvironmentVariable(FolderVariable) ?? "";
         if (!Scripts.All(script => File.Exists(Path.Combine(folder, script))))
-            Assert.Skip($"This test needs a player of QTI 3.0 from the npm registry: bash .ci/qti-player FOLDER fetches it and plays, with {FolderVariable} as that folder.");
+            Assert.Skip(
+                $"This test needs a player of QTI 3.0 from the npm registry: bash .ci/qti-player FOLDER fetches it and plays, with {FolderVariable} as that folder."
+            );
         var chromium = await ChromiumBrowser.LaunchAsync();
         var page = await chromium.Browser.NewPageAsync();
-        await page.RouteAsync("**/*", route => files.TryGetValue(route.Request.Url.Replace(Site, "", StringComparison.Ordinal), out var bytes)
-            ? route.FulfillAsync(new() { BodyBytes = bytes })
-            : route.FulfillAsync(new() { Body = Frame, ContentType = "text/html; charset=utf-8", Status = route.Request.Url.EndsWith(".html", StringComparison.Ordinal) ? 200 : 404 }));
+        await page.RouteAsync("**/*", route => files.TryGetValue(
+                route.Request.Url.Replace(Site, "", StringComparison.Ordinal),
+                out var bytes
+            )
+                ? route.FulfillAsync(new() { BodyBytes = bytes })
+                : route.FulfillAsync(
+                    new()
+                    {
+                        Body = Frame,
+                        ContentType = "text/html; charset=utf-8",
+                        Status = route.Request.Url.EndsWith(".html", StringComparison.Ordinal) ? 200 : 404,
+                    }
+                ));
         var player = new ForeignPlayer(chromium, page);
         page.PageError += (_, error) => player.Complaints.Add(error);
-        page.Console += (_, message) => { if (message.Type == "error") player.Complaints.Add(message.Text); };
+        page.Console += (_, message) =>
+        {
+            if (message.Type == "error")
+                player.Complaints.Add(message.Text);
+        };
         await page.GotoAsync(Site + "items/player.html");
-        foreach (var script in Scripts) await page.AddScriptTagAsync(new() { Path = Path.Combine(folder, script) });
+        foreach (var script in Scripts)
+            await page.AddScriptTagAsync(new() { Path = Path.Combine(folder, script) });
         await page.EvaluateAsync(Play);
         return player;
     }
@@ -48,22 +65,31 @@ internal sealed class ForeignPlayer : IAsyncDisposable
     public static IReadOnlyDictionary<string, byte[]> FilesOf(ItemBank bank)
     {
         using var zip = new ZipArchive(new MemoryStream(bank.Package), ZipArchiveMode.Read);
-        return zip.Entries.ToDictionary(entry => entry.FullName, entry =>
-        {
-            using var stream = entry.Open();
-            using var bytes = new MemoryStream();
-            stream.CopyTo(bytes);
-            return bytes.ToArray();
-        });
+        return zip.Entries.ToDictionary(
+            entry => entry.FullName,
+            entry =>
+            {
+                using var stream = entry.Open();
+                using var bytes = new MemoryStream();
+                stream.CopyTo(bytes);
+                return bytes.ToArray();
+            }
+        );
     }
 
     /// <summary>Shows an item; gives the numbers in its table of givens, as the student reads them.</summary>
-    public Task<string[]> ShowAsync(string identifier, string item) => _page.EvaluateAsync<string[]>("async ([id, xml]) => await play.show(id, xml)", new[] { identifier, item });
+    public Task<string[]> ShowAsync(string identifier, string item) =>
+        _page.EvaluateAsync<string[]>("async ([id, xml]) => await play.show(id, xml)", new[] { identifier, item });
 
     /// <summary>True if every picture of the item that is shown can be seen.</summary>
-    public Task<bool> SeesPicturesAsync() => _page.EvaluateAsync<bool>("async () => (await Promise.all([...document.images].map(image => image.decode().then(() => true, () => false)))).every(seen => seen)");
+    public Task<bool> SeesPicturesAsync() =>
+        _page.EvaluateAsync<bool>(
+            "async () => (await Promise.all([...document.images].map(image => image.decode().then(() => true, () => false)))).every(seen => seen)"
+        );
 
-    /// <summary>Enters answers into the fields in their order, ends the attempt, and gives the score and what the player's windows say.</summary>
+    /// <summary>
+    /// Enters answers into the fields in their order, ends the attempt, and gives the score and what the player's windows say.
+    /// </summary>
     /// <param name="answers">What is typed, or the words of the choice that is clicked; null leaves a field as it is, empty.</param>
     public async Task<(double Score, IReadOnlyList<string> Said)> AnswerAsync(IReadOnlyList<string?> answers)
     {
@@ -73,11 +99,11 @@ internal sealed class ForeignPlayer : IAsyncDisposable
 
     public ValueTask DisposeAsync() => _chromium.DisposeAsync();
 
-    private const string Frame = """<!doctype html><html lang="en"><head><title>Player</title></head><body><div id="player"></div></body></html>""";
+    private const string Frame =
+        """<!doctype html><html lang="en"><head><title>Player</title></head><body><div id="player"></div></body></html>""";
 
     /// <summary>The player's own calls, as its documentation names them; typing and clicking are the browser's events.</summary>
-    private const string Play =
-        """
+    private const string Play = """
         () => new Promise(opened => {
           let player, told;
           console.log = () => {};

@@ -5,16 +5,20 @@ using ClassKit.Tests.Exercises;
 
 namespace ClassKit.EndToEnd.Tests.ItemBanks;
 
-/// <summary>Every exercise as an item, played in a browser by somebody else's implementation of the standard and marked by our own grader as well.</summary>
+/// <summary>
+/// Every exercise as an item, played in a browser by somebody else's implementation of the standard and marked by our own grader as well.
+/// </summary>
 public sealed class ForeignPlayerTests
 {
     private const ulong Seed = 3;
 
     [Fact]
-    public Task With_fixed_numbers_it_scores_and_says_what_the_grader_does() => PlayAsync(ItemBank.OfVariants("all", ShippedExercises.All, 1, Seed));
+    public Task With_fixed_numbers_it_scores_and_says_what_the_grader_does() =>
+        PlayAsync(ItemBank.OfVariants("all", ShippedExercises.All, 1, Seed));
 
     [Fact]
-    public Task With_numbers_that_the_player_draws_it_scores_and_says_what_the_grader_does() => PlayAsync(ItemBank.OfTemplates("all", ShippedExercises.All, 1, Seed));
+    public Task With_numbers_that_the_player_draws_it_scores_and_says_what_the_grader_does() =>
+        PlayAsync(ItemBank.OfTemplates("all", ShippedExercises.All, 1, Seed));
 
     private static async Task PlayAsync(ItemBank bank)
     {
@@ -27,16 +31,23 @@ public sealed class ForeignPlayerTests
             var identifier = Path.GetFileNameWithoutExtension(path);
             var exercise = ShippedExercises.All.Single(one => one.Id == identifier || $"{one.Id}_001" == identifier);
             var own = new OwnMark(exercise, await player.ShowAsync(identifier, Encoding.UTF8.GetString(bytes)));
-            if (!await player.SeesPicturesAsync()) differences.Add($"{identifier}: its picture cannot be seen");
+            if (!await player.SeesPicturesAsync())
+                differences.Add($"{identifier}: its picture cannot be seen");
             foreach (var answers in Tries(exercise, own))
             {
                 tries++;
-                var theirs = await player.AnswerAsync([.. exercise.Parts.Select(part => answers.TryGetValue(part, out var value) ? OwnMark.Entered(part, value) : null)]);
+                var theirs = await player.AnswerAsync([
+                    .. exercise.Parts.Select(part => answers.TryGetValue(part, out var value) ? OwnMark.Entered(part, value) : null),
+                ]);
                 var ours = own.Of(answers);
                 var entered = string.Join("; ", answers.Select(answer => $"{answer.Key.Id} {OwnMark.Entered(answer.Key, answer.Value)}"));
-                if (Math.Abs(theirs.Score - ours.Score) > 1e-9) differences.Add($"{identifier}: {entered}: theirs {theirs.Score}, ours {ours.Score}");
+                if (Math.Abs(theirs.Score - ours.Score) > 1e-9)
+                    differences.Add($"{identifier}: {entered}: theirs {theirs.Score}, ours {ours.Score}");
                 // Our grader follows an answer through and then names no wrong turn, so the player may say more.
-                foreach (var words in ours.Said.Where(words => !theirs.Said.Contains(words))) differences.Add($"{identifier}: {entered}: the player does not say “{words}”, but “{string.Join("”, “", theirs.Said)}”");
+                foreach (var words in ours.Said.Where(words => !theirs.Said.Contains(words)))
+                    differences.Add(
+                        $"{identifier}: {entered}: the player does not say “{words}”, but “{string.Join("”, “", theirs.Said)}”"
+                    );
             }
         }
         Assert.Empty(player.Complaints);
@@ -45,7 +56,9 @@ public sealed class ForeignPlayerTests
         TestContext.Current.SendDiagnosticMessage("{0} items, {1} tries", bank.Items, tries);
     }
 
-    /// <summary>Nothing; all right; each part by a known wrong turn, just within its tolerance and well beyond it, the others right.</summary>
+    /// <summary>
+    /// Nothing; all right; each part by a known wrong turn, just within its tolerance and well beyond it, the others right.
+    /// </summary>
     private static IEnumerable<Dictionary<Part, double>> Tries(Exercise exercise, OwnMark own)
     {
         Part[] judged = [.. exercise.Parts.Where(part => part.InWords is null)];
@@ -54,10 +67,12 @@ public sealed class ForeignPlayerTests
         yield return right;
         foreach (var part in judged)
         {
-            foreach (var wrong in part.Misconceptions.Select(own.Wrong).OfType<double>()) yield return With(wrong);
+            foreach (var wrong in part.Misconceptions.Select(own.Wrong).OfType<double>())
+                yield return With(wrong);
             if (part.Choice is { From: var list })
             {
-                for (var number = 1; number <= list.Options.Count; number++) yield return With(number);
+                for (var number = 1; number <= list.Options.Count; number++)
+                    yield return With(number);
                 continue;
             }
             var (low, high) = part.Tolerance.Range(own.Right(part));

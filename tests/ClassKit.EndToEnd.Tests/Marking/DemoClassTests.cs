@@ -14,7 +14,9 @@ namespace ClassKit.EndToEnd.Tests.Marking;
 /// <summary>The grades of the demo class against what its invented students are known to have done.</summary>
 public sealed class DemoClassTests(TourRun tour)
 {
-    private readonly DealtClass _dealt = DealtJson.Read("dealt.json", File.ReadAllText(Path.Combine(tour.Folder, "dealt", "dealt.json"))).Model!;
+    private readonly DealtClass _dealt = DealtJson
+        .Read("dealt.json", File.ReadAllText(Path.Combine(tour.Folder, "dealt", "dealt.json")))
+        .Model!;
 
     public static TheoryData<string> Students => [.. DemoClass.Students.Select(student => student.Id)];
 
@@ -39,15 +41,25 @@ public sealed class DemoClassTests(TourRun tour)
         Assert.Equal("graded", status);
         Assert.Equal(script.File, graded.GetProperty("file").GetString());
         Assert.Equal(
-            DemoClass.Answers(_dealt, script).Select(answer => $"{answer.Exercise}.{answer.Part}: {OutcomeWords.Of(answer.Truth)} {answer.Misconception}"),
-            graded.GetProperty("answers").EnumerateArray().Select(answer =>
-                $"{answer.GetProperty("exercise")}.{answer.GetProperty("part")}: {answer.GetProperty("outcome")} {answer.GetProperty("misconception")}"));
+            DemoClass
+                .Answers(_dealt, script)
+                .Select(answer => $"{answer.Exercise}.{answer.Part}: {OutcomeWords.Of(answer.Truth)} {answer.Misconception}"),
+            graded
+                .GetProperty("answers")
+                .EnumerateArray()
+                .Select(answer =>
+                    $"{answer.GetProperty("exercise")}.{answer.GetProperty("part")}: {answer.GetProperty("outcome")} {answer.GetProperty("misconception")}"
+                )
+        );
     }
 
     [Fact]
     public void The_script_speaks_of_every_student_on_the_roster()
     {
-        Assert.Equal(RosterReader.Read(Checkout.Demo.Roster).Model!.Students.Select(student => student.Id), DemoClass.Students.Select(student => student.Id));
+        Assert.Equal(
+            RosterReader.Read(Checkout.Demo.Roster).Model!.Students.Select(student => student.Id),
+            DemoClass.Students.Select(student => student.Id)
+        );
     }
 
     [Fact]
@@ -64,7 +76,9 @@ public sealed class DemoClassTests(TourRun tour)
     [Fact]
     public void At_least_a_third_of_the_workbooks_passed_through_a_program_that_is_not_ours()
     {
-        var readable = DemoClass.Students.Where(student => student.File is not null && student.Mishap is not (Mishap.Truncated or Mishap.NoWorkbook)).ToList();
+        var readable = DemoClass
+            .Students.Where(student => student.File is not null && student.Mishap is not (Mishap.Truncated or Mishap.NoWorkbook))
+            .ToList();
 
         Assert.True(readable.Count(student => student.Through != OtherProgram.None) * 3 >= readable.Count);
     }
@@ -72,7 +86,9 @@ public sealed class DemoClassTests(TourRun tour)
     [Fact]
     public void Who_went_wrong_alike_is_told_alike()
     {
-        var alike = DemoClass.Students.Where(student => student.Answers.TryGetValue("oven_dial.oven_c", out var way) && way == (AnswerWay.UnlistedTurn, 0)).ToList();
+        var alike = DemoClass
+            .Students.Where(student => student.Answers.TryGetValue("oven_dial.oven_c", out var way) && way == (AnswerWay.UnlistedTurn, 0))
+            .ToList();
         Assert.Equal(5, alike.Count);
         var told = alike.Select(student => Answer(student.Id, "oven_dial", "oven_c").GetProperty("findings")[0]).ToList();
         Assert.All(told, finding => Assert.Equal("near-miss", finding.GetProperty("kind").GetString()));
@@ -83,9 +99,15 @@ public sealed class DemoClassTests(TourRun tour)
     public void Groups_that_were_made_are_found_with_words_where_there_are_any()
     {
         var proposed = File.ReadAllText(Path.Combine(tour.Folder, "graded", "proposed-misconceptions.md"));
-        Assert.Equal(["## hydration: all_water", "## oven_dial: oven_c", "## yeast: extra_water"], proposed.Split('\n').Where(line => line.StartsWith("## ", StringComparison.Ordinal)).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            ["## hydration: all_water", "## oven_dial: oven_c", "## yeast: extra_water"],
+            proposed.Split('\n').Where(line => line.StartsWith("## ", StringComparison.Ordinal)).Order(StringComparer.Ordinal)
+        );
         Assert.Contains("Met by 5 of", proposed, StringComparison.Ordinal);
-        Assert.Equal("not-right", Answer("yael-oconnor", "hydration", "all_water").GetProperty("findings")[0].GetProperty("kind").GetString());
+        Assert.Equal(
+            "not-right",
+            Answer("yael-oconnor", "hydration", "all_water").GetProperty("findings")[0].GetProperty("kind").GetString()
+        );
     }
 
     [Theory]
@@ -100,7 +122,11 @@ public sealed class DemoClassTests(TourRun tour)
     }
 
     private JsonElement Answer(string student, string exercise, string part) =>
-        Student(student).GetProperty("answers").EnumerateArray().Single(answer => answer.GetProperty("exercise").GetString() == exercise && answer.GetProperty("part").GetString() == part);
+        Student(student)
+            .GetProperty("answers")
+            .EnumerateArray()
+            .Single(answer => answer.GetProperty("exercise").GetString() == exercise && answer.GetProperty("part").GetString() == part);
 
-    private JsonElement Student(string id) => tour.Grades.GetProperty("students").EnumerateArray().Single(student => student.GetProperty("id").GetString() == id);
+    private JsonElement Student(string id) =>
+        tour.Grades.GetProperty("students").EnumerateArray().Single(student => student.GetProperty("id").GetString() == id);
 }

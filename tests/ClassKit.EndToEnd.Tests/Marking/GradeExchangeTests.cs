@@ -33,11 +33,16 @@ public sealed class GradeExchangeTests(TourRun tour) : IDisposable
     {
         Exchange().Done();
 
-        var points = Read(Path.Combine(tour.Folder, "graded", "grades.csv")).Where(row => row["status"] == "graded").ToDictionary(row => row["id"], row => row["points"]);
+        var points = Read(Path.Combine(tour.Folder, "graded", "grades.csv"))
+            .Where(row => row["status"] == "graded")
+            .ToDictionary(row => row["id"], row => row["points"]);
         var scored = Table("results.csv").Where(row => row["scoreStatus"] is "fully graded" or "partially graded").ToList();
         Assert.Equal(points, scored.ToDictionary(row => row["studentSourcedId"], row => row["score"]));
         // Two of the class left the question in own words blank; what all others wrote waits for the instructor, and their scores say so.
-        Assert.Equal(["ifeoma-eze", "katarzyna-zielinska"], scored.Where(row => row["scoreStatus"] == "fully graded").Select(row => row["studentSourcedId"]).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            ["ifeoma-eze", "katarzyna-zielinska"],
+            scored.Where(row => row["scoreStatus"] == "fully graded").Select(row => row["studentSourcedId"]).Order(StringComparer.Ordinal)
+        );
     }
 
     [Fact]
@@ -46,8 +51,14 @@ public sealed class GradeExchangeTests(TourRun tour) : IDisposable
         Exchange().Done();
 
         var results = Table("results.csv").ToDictionary(row => row["studentSourcedId"]);
-        Assert.Equal(("not submitted", "", "true"), (results["rosa-whitehorse"]["scoreStatus"], results["rosa-whitehorse"]["score"], results["rosa-whitehorse"]["missing"]));
-        Assert.Equal(("submitted", "", "false"), (results["noor-rahman"]["scoreStatus"], results["noor-rahman"]["score"], results["noor-rahman"]["missing"]));
+        Assert.Equal(
+            ("not submitted", "", "true"),
+            (results["rosa-whitehorse"]["scoreStatus"], results["rosa-whitehorse"]["score"], results["rosa-whitehorse"]["missing"])
+        );
+        Assert.Equal(
+            ("submitted", "", "false"),
+            (results["noor-rahman"]["scoreStatus"], results["noor-rahman"]["score"], results["noor-rahman"]["missing"])
+        );
     }
 
     [Fact]
@@ -59,7 +70,11 @@ public sealed class GradeExchangeTests(TourRun tour) : IDisposable
         Assert.Equal("1.2", manifest["oneroster.version"]);
         Assert.Equal(
             ["lineItems", "results"],
-            manifest.Where(entry => entry.Key.StartsWith("file.", StringComparison.Ordinal) && entry.Value == "bulk").Select(entry => entry.Key[5..]).Order(StringComparer.Ordinal));
+            manifest
+                .Where(entry => entry.Key.StartsWith("file.", StringComparison.Ordinal) && entry.Value == "bulk")
+                .Select(entry => entry.Key[5..])
+                .Order(StringComparer.Ordinal)
+        );
     }
 
     [Fact]
@@ -69,10 +84,29 @@ public sealed class GradeExchangeTests(TourRun tour) : IDisposable
         Assert.Contains("The days are --assigned and --due.", Exchange(due: "2026-11-01").Problems, StringComparison.Ordinal);
     }
 
-    private ClassKitRun Exchange(string due = "2026-11-20") => ClassKitRun.Of(
-        "grade-exchange", Path.Combine(tour.Folder, "dealt"), "--graded", Path.Combine(tour.Folder, "graded"), "--out", Out,
-        "--class", "class-1", "--school", "school-1", "--session", "term-1", "--category", "homework",
-        "--assigned", "2026-11-16", "--due", due, "--scored", "2026-11-23");
+    private ClassKitRun Exchange(string due = "2026-11-20") =>
+        ClassKitRun.Of(
+            "grade-exchange",
+            Path.Combine(tour.Folder, "dealt"),
+            "--graded",
+            Path.Combine(tour.Folder, "graded"),
+            "--out",
+            Out,
+            "--class",
+            "class-1",
+            "--school",
+            "school-1",
+            "--session",
+            "term-1",
+            "--category",
+            "homework",
+            "--assigned",
+            "2026-11-16",
+            "--due",
+            due,
+            "--scored",
+            "2026-11-23"
+        );
 
     private List<Dictionary<string, string>> Table(string name) => Read(Path.Combine(Out, name));
 
@@ -83,7 +117,8 @@ public sealed class GradeExchangeTests(TourRun tour) : IDisposable
         csv.Read();
         csv.ReadHeader();
         var rows = new List<Dictionary<string, string>>();
-        while (csv.Read()) rows.Add(csv.HeaderRecord!.ToDictionary(column => column, column => csv.GetField(column)!));
+        while (csv.Read())
+            rows.Add(csv.HeaderRecord!.ToDictionary(column => column, column => csv.GetField(column)!));
         return rows;
     }
 }

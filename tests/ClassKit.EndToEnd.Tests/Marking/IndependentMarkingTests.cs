@@ -16,9 +16,16 @@ public sealed class IndependentMarkingTests
         Tool.PythonWithOpenPyXl.Require();
         using var folder = new TemporaryFolder();
         var number = seed.ToString(System.Globalization.CultureInfo.InvariantCulture);
-        ClassKitRun.Of("deal", Checkout.Demo.Lesson, "--roster", Checkout.Demo.Roster, "--out", folder.Of("dealt"), "--seed", number).Done();
+        ClassKitRun
+            .Of("deal", Checkout.Demo.Lesson, "--roster", Checkout.Demo.Roster, "--out", folder.Of("dealt"), "--seed", number)
+            .Done();
         Tool.PythonWithOpenPyXl.Run(
-            Path.Combine(AppContext.BaseDirectory, "Independent", "fill_and_mark.py"), folder.Of("dealt"), folder.Of("returned"), folder.Of("expected.json"), number);
+            Path.Combine(AppContext.BaseDirectory, "Independent", "fill_and_mark.py"),
+            folder.Of("dealt"),
+            folder.Of("returned"),
+            folder.Of("expected.json"),
+            number
+        );
         ClassKitRun.Of("grade", folder.Of("dealt"), "--returned", folder.Of("returned"), "--out", folder.Of("graded")).Done();
 
         var expected = Outcomes(folder.Of("expected.json"));
@@ -31,8 +38,17 @@ public sealed class IndependentMarkingTests
         using var json = JsonDocument.Parse(File.ReadAllText(file));
         return
         [
-            .. json.RootElement.GetProperty("students").EnumerateArray().SelectMany(student => student.GetProperty("answers").EnumerateArray().Select(answer =>
-                $"{student.GetProperty("id")} {answer.GetProperty("exercise")}.{answer.GetProperty("part")}: {answer.GetProperty("outcome")} {answer.GetProperty("misconception")}")),
+            .. json
+                .RootElement.GetProperty("students")
+                .EnumerateArray()
+                .SelectMany(student =>
+                    student
+                        .GetProperty("answers")
+                        .EnumerateArray()
+                        .Select(answer =>
+                            $"{student.GetProperty("id")} {answer.GetProperty("exercise")}.{answer.GetProperty("part")}: {answer.GetProperty("outcome")} {answer.GetProperty("misconception")}"
+                        )
+                ),
         ];
     }
 }

@@ -4,7 +4,9 @@ using ClassKit.EndToEnd.Tests.Tour;
 
 namespace ClassKit.EndToEnd.Tests.Marking;
 
-/// <summary>Grading the demo class again under other rules: nothing is written until it is asked for, and then it is what was announced.</summary>
+/// <summary>
+/// Grading the demo class again under other rules: nothing is written until it is asked for, and then it is what was announced.
+/// </summary>
 public sealed class RegradeTests(TourRun tour) : IDisposable
 {
     private readonly TemporaryFolder _folder = new();
@@ -20,7 +22,11 @@ public sealed class RegradeTests(TourRun tour) : IDisposable
     {
         Grade();
         var marks = _folder.Of("marks.md");
-        File.WriteAllText(marks, File.ReadAllText(Path.Combine(Checkout.Demo.Root, "rubrics", "calculation-marks.md")).Replace("accuracy: 40 %", "accuracy: 50 %", StringComparison.Ordinal));
+        File.WriteAllText(
+            marks,
+            File.ReadAllText(Path.Combine(Checkout.Demo.Root, "rubrics", "calculation-marks.md"))
+                .Replace("accuracy: 40 %", "accuracy: 50 %", StringComparison.Ordinal)
+        );
         var before = FolderContent.Digests(Grades);
         var typed = Answers().Count(answer => answer.Outcome == "value-only" && answer.Points > 0);
 
@@ -43,20 +49,39 @@ public sealed class RegradeTests(TourRun tour) : IDisposable
     {
         Grade();
         var marks = _folder.Of("marks.md");
-        File.WriteAllText(marks, File.ReadAllText(Path.Combine(Checkout.Demo.Root, "rubrics", "calculation-marks.md")).Replace("accuracy: 40 %", "accuracy: 40 %\nbest exercises: 4", StringComparison.Ordinal));
+        File.WriteAllText(
+            marks,
+            File.ReadAllText(Path.Combine(Checkout.Demo.Root, "rubrics", "calculation-marks.md"))
+                .Replace("accuracy: 40 %", "accuracy: 40 %\nbest exercises: 4", StringComparison.Ordinal)
+        );
 
         Assert.Contains("Only the 4 best exercises count now", Regrade("--marking", marks, "--write").Output, StringComparison.Ordinal);
 
-        var graded = Record().GetProperty("students").EnumerateArray().Where(student => student.GetProperty("status").GetString() == "graded").ToList();
+        var graded = Record()
+            .GetProperty("students")
+            .EnumerateArray()
+            .Where(student => student.GetProperty("status").GetString() == "graded")
+            .ToList();
         Assert.All(graded, student =>
         {
             var uncounted = student.GetProperty("uncounted").EnumerateArray().Select(exercise => exercise.GetString()!).ToList();
             Assert.Equal(4, uncounted.Count);
-            var counted = student.GetProperty("answers").EnumerateArray().Where(answer => !uncounted.Contains(answer.GetProperty("exercise").GetString()!));
+            var counted = student
+                .GetProperty("answers")
+                .EnumerateArray()
+                .Where(answer => !uncounted.Contains(answer.GetProperty("exercise").GetString()!));
             Assert.Equal(counted.Sum(answer => answer.GetProperty("points").GetDouble()), student.GetProperty("points").GetDouble(), 2);
-            Assert.Contains("Not counted of yours:", File.ReadAllText(Path.Combine(Grades, "feedback", $"{student.GetProperty("id").GetString()}.html")), StringComparison.Ordinal);
+            Assert.Contains(
+                "Not counted of yours:",
+                File.ReadAllText(Path.Combine(Grades, "feedback", $"{student.GetProperty("id").GetString()}.html")),
+                StringComparison.Ordinal
+            );
         });
-        Assert.Contains("Only the 4 best exercises count.", File.ReadAllText(Path.Combine(Grades, "class-report.html")), StringComparison.Ordinal);
+        Assert.Contains(
+            "Only the 4 best exercises count.",
+            File.ReadAllText(Path.Combine(Grades, "class-report.html")),
+            StringComparison.Ordinal
+        );
         Assert.Contains("Nobody's points", Regrade("--marking", marks).Output, StringComparison.Ordinal);
     }
 
@@ -88,8 +113,16 @@ public sealed class RegradeTests(TourRun tour) : IDisposable
 
         Assert.Equal(text, File.ReadAllText(table));
         Assert.Equal(1, Points("rosa-whitehorse"));
-        Assert.Contains("Handed in on paper, and right.", File.ReadAllText(Path.Combine(Grades, "feedback", "rosa-whitehorse.html")), StringComparison.Ordinal);
-        Assert.Contains("Handed in on paper, and right.", File.ReadAllText(Path.Combine(Grades, "class-report.html")), StringComparison.Ordinal);
+        Assert.Contains(
+            "Handed in on paper, and right.",
+            File.ReadAllText(Path.Combine(Grades, "feedback", "rosa-whitehorse.html")),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "Handed in on paper, and right.",
+            File.ReadAllText(Path.Combine(Grades, "class-report.html")),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -123,13 +156,27 @@ public sealed class RegradeTests(TourRun tour) : IDisposable
 
     private JsonElement Record() => JsonDocument.Parse(File.ReadAllText(Path.Combine(Grades, "grades.json"))).RootElement.Clone();
 
-    private double Points(string student) => Record().GetProperty("students").EnumerateArray()
-        .Single(entry => entry.GetProperty("id").GetString() == student).GetProperty("points").GetDouble();
+    private double Points(string student) =>
+        Record()
+            .GetProperty("students")
+            .EnumerateArray()
+            .Single(entry => entry.GetProperty("id").GetString() == student)
+            .GetProperty("points")
+            .GetDouble();
 
     private List<(string Outcome, double Points, double OutOf)> Answers() =>
-    [
-        .. Record().GetProperty("students").EnumerateArray().SelectMany(student => student.GetProperty("answers").EnumerateArray())
-            .Where(answer => answer.GetProperty("exercise").GetString() != "three_trays") // is answered by choosing and in words
-            .Select(answer => (answer.GetProperty("outcome").GetString()!, answer.GetProperty("points").GetDouble(), answer.GetProperty("outOf").GetDouble())),
-    ];
+        [
+            .. Record()
+                .GetProperty("students")
+                .EnumerateArray()
+                .SelectMany(student => student.GetProperty("answers").EnumerateArray())
+                .Where(answer => answer.GetProperty("exercise").GetString() != "three_trays") // is answered by choosing and in words
+                .Select(answer =>
+                    (
+                        answer.GetProperty("outcome").GetString()!,
+                        answer.GetProperty("points").GetDouble(),
+                        answer.GetProperty("outOf").GetDouble()
+                    )
+                ),
+        ];
 }

@@ -39,12 +39,20 @@ public sealed class SpreadTests : IClassFixture<SpreadTests.Rehearsal>
     {
         var parts = _rehearsal.Dealt.Students.Sum(student => student.Variants.Sum(variant => variant.Answers.Count));
 
-        Assert.Contains($"{parts} answers: the grader judged {parts} of them as they were made", _rehearsal.Output, StringComparison.Ordinal);
+        Assert.Contains(
+            $"{parts} answers: the grader judged {parts} of them as they were made",
+            _rehearsal.Output,
+            StringComparison.Ordinal
+        );
         foreach (var (student, dealt) in Graded.Zip(_rehearsal.Dealt.Students))
         {
             Assert.Equal(
                 dealt.Variants.SelectMany(variant => variant.Exercise.Parts.Select(part => $"{variant.Exercise.Id}.{part.Id}")),
-                student.GetProperty("answers").EnumerateArray().Select(answer => $"{answer.GetProperty("exercise").GetString()}.{answer.GetProperty("part").GetString()}"));
+                student
+                    .GetProperty("answers")
+                    .EnumerateArray()
+                    .Select(answer => $"{answer.GetProperty("exercise").GetString()}.{answer.GetProperty("part").GetString()}")
+            );
         }
     }
 
@@ -59,9 +67,14 @@ public sealed class SpreadTests : IClassFixture<SpreadTests.Rehearsal>
             var parts = head.Where(name => name.Contains('.', StringComparison.Ordinal)).Where(name => cells[name].Length > 0).ToList();
             // Answers in words wait for the instructor's points; none at all has none.
             Assert.Equal(
-                dealt.Variants.SelectMany(variant => variant.Exercise.Parts.Select(part => (part.InWords, Name: $"{variant.Exercise.Id}.{part.Id}")))
-                    .Where(asked => asked.InWords is null || cells[asked.Name] == "0").Select(asked => asked.Name),
-                parts);
+                dealt
+                    .Variants.SelectMany(variant =>
+                        variant.Exercise.Parts.Select(part => (part.InWords, Name: $"{variant.Exercise.Id}.{part.Id}"))
+                    )
+                    .Where(asked => asked.InWords is null || cells[asked.Name] == "0")
+                    .Select(asked => asked.Name),
+                parts
+            );
             Assert.Equal(parts.Sum(name => Number(cells[name])), Number(cells["points"]), 0.02);
         }
     }
@@ -69,7 +82,9 @@ public sealed class SpreadTests : IClassFixture<SpreadTests.Rehearsal>
     [Fact]
     public void In_the_gradebook_an_office_suite_works_out_the_same_totals()
     {
-        var sheet = Rows(LibreOffice.Convert(File.ReadAllBytes(_rehearsal.Of("graded", "gradebook.xlsx")), "csv:Text - txt - csv (StarCalc):44,34,76"));
+        var sheet = Rows(
+            LibreOffice.Convert(File.ReadAllBytes(_rehearsal.Of("graded", "gradebook.xlsx")), "csv:Text - txt - csv (StarCalc):44,34,76")
+        );
         var head = sheet.Single(row => row.Contains("Total"));
         foreach (var student in Graded)
         {
@@ -88,9 +103,19 @@ public sealed class SpreadTests : IClassFixture<SpreadTests.Rehearsal>
             {
                 var number = _rehearsal.Dealt.Exercises.ToList().IndexOf(exercise) + 1;
                 var heading = $"id=\"exercise-{exercise.Id}\"><span class=\"ordinal\">{number}</span>";
-                Assert.Contains(heading, File.ReadAllText(_rehearsal.Of("dealt", "sheets", $"{student.Who.Id}.html")), StringComparison.Ordinal);
-                Assert.Contains(heading, File.ReadAllText(_rehearsal.Of("graded", "feedback", $"{student.Who.Id}.html")), StringComparison.Ordinal);
-                Assert.Contains(_rehearsal.Dealt.LayOut().AnswersOf(student), answer => answer.Exercise == exercise.Id && answer.Tag == $"{number}a");
+                Assert.Contains(
+                    heading,
+                    File.ReadAllText(_rehearsal.Of("dealt", "sheets", $"{student.Who.Id}.html")),
+                    StringComparison.Ordinal
+                );
+                Assert.Contains(
+                    heading,
+                    File.ReadAllText(_rehearsal.Of("graded", "feedback", $"{student.Who.Id}.html")),
+                    StringComparison.Ordinal
+                );
+                Assert.Contains(_rehearsal.Dealt.LayOut().AnswersOf(student), answer =>
+                    answer.Exercise == exercise.Id && answer.Tag == $"{number}a"
+                );
             }
         }
     }
@@ -114,7 +139,10 @@ public sealed class SpreadTests : IClassFixture<SpreadTests.Rehearsal>
     {
         var student = _rehearsal.Dealt.Students[0];
         var other = _rehearsal.Dealt.Exercises.First(exercise => !_rehearsal.Dealt.ExercisesOf(student).Contains(exercise));
-        File.WriteAllText(_rehearsal.Of("corrections.csv"), $"student,part,points,reason\n{student.Who.Id},{other.Id}.{other.Parts[0].Id},1,Shown on paper\n");
+        File.WriteAllText(
+            _rehearsal.Of("corrections.csv"),
+            $"student,part,points,reason\n{student.Who.Id},{other.Id}.{other.Parts[0].Id},1,Shown on paper\n"
+        );
 
         var problem = Assert.Single(CorrectionsReader.Read(_rehearsal.Of("corrections.csv"), _rehearsal.Dealt).Problems);
         Assert.Equal(2, problem.Line);
@@ -125,7 +153,8 @@ public sealed class SpreadTests : IClassFixture<SpreadTests.Rehearsal>
     {
         using var parser = new CsvParser(new StreamReader(new MemoryStream(csv)), CultureInfo.InvariantCulture);
         var rows = new List<string[]>();
-        while (parser.Read()) rows.Add(parser.Record!);
+        while (parser.Read())
+            rows.Add(parser.Record!);
         return rows;
     }
 
@@ -137,9 +166,22 @@ public sealed class SpreadTests : IClassFixture<SpreadTests.Rehearsal>
 
         public Rehearsal()
         {
-            Output = ClassKitRun.Of(
-                "rehearse", Path.Combine(Checkout.Demo.Root, "lessons", "practice"), "--students", Students.ToString(CultureInfo.InvariantCulture), "--spread",
-                "--level", "standard", "--minutes", "45", "--out", Of()).Done().Output;
+            Output = ClassKitRun
+                .Of(
+                    "rehearse",
+                    Path.Combine(Checkout.Demo.Root, "lessons", "practice"),
+                    "--students",
+                    Students.ToString(CultureInfo.InvariantCulture),
+                    "--spread",
+                    "--level",
+                    "standard",
+                    "--minutes",
+                    "45",
+                    "--out",
+                    Of()
+                )
+                .Done()
+                .Output;
             Dealt = DealtJson.Read("dealt.json", File.ReadAllText(Of("dealt", "dealt.json"))).Model!;
             Grades = JsonDocument.Parse(File.ReadAllText(Of("graded", "grades.json"))).RootElement;
         }

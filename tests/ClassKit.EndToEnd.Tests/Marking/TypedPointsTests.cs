@@ -4,7 +4,9 @@ using ClassKit.EndToEnd.Tests.Tour;
 
 namespace ClassKit.EndToEnd.Tests.Marking;
 
-/// <summary>Points that an instructor types into the gradebook are never lost, are told with their place, and count when they are taken over.</summary>
+/// <summary>
+/// Points that an instructor types into the gradebook are never lost, are told with their place, and count when they are taken over.
+/// </summary>
 public sealed class TypedPointsTests(TourRun tour) : IDisposable
 {
     private const string SetAside = "gradebook (changed by you).xlsx";
@@ -74,17 +76,29 @@ public sealed class TypedPointsTests(TourRun tour) : IDisposable
     /// <summary>Types points for the first answer of the first student.</summary>
     private (string Student, double Before) Type(string points)
     {
-        var (saved, printed) = OpenPyXl.Run(File.ReadAllBytes(Gradebook), $"print(w['Gradebook']['A7'].value)\nw['Gradebook']['D7'] = {points}");
+        var (saved, printed) = OpenPyXl.Run(
+            File.ReadAllBytes(Gradebook),
+            $"print(w['Gradebook']['A7'].value)\nw['Gradebook']['D7'] = {points}"
+        );
         File.WriteAllBytes(Gradebook, saved);
         return (printed.Trim(), First());
     }
 
-    private double First() => JsonDocument.Parse(File.ReadAllText(Path.Combine(Grades, "grades.json"))).RootElement
-        .GetProperty("students")[0].GetProperty("answers")[0].GetProperty("points").GetDouble();
+    private double First() =>
+        JsonDocument
+            .Parse(File.ReadAllText(Path.Combine(Grades, "grades.json")))
+            .RootElement.GetProperty("students")[0]
+            .GetProperty("answers")[0]
+            .GetProperty("points")
+            .GetDouble();
 
     private ClassKitRun Grade(params string[] options) =>
-        ClassKitRun.Of(["grade", Path.Combine(tour.Folder, "dealt"), "--returned", Checkout.Demo.Returned, "--out", Grades, .. options]).Done();
+        ClassKitRun
+            .Of(["grade", Path.Combine(tour.Folder, "dealt"), "--returned", Checkout.Demo.Returned, "--out", Grades, .. options])
+            .Done();
 
     private ClassKitRun Regrade(params string[] options) =>
-        ClassKitRun.Of(["regrade", Path.Combine(tour.Folder, "dealt"), "--returned", Checkout.Demo.Returned, "--graded", Grades, .. options]).Done();
+        ClassKitRun
+            .Of(["regrade", Path.Combine(tour.Folder, "dealt"), "--returned", Checkout.Demo.Returned, "--graded", Grades, .. options])
+            .Done();
 }

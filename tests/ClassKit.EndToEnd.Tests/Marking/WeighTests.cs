@@ -50,7 +50,9 @@ public sealed class WeighTests(TourRun tour) : IDisposable
         using var csv = new CsvReader(new StreamReader(Path.Combine(tour.Folder, "graded", "grades.csv")), CultureInfo.InvariantCulture);
         var graded = csv.GetRecords<dynamic>().Cast<IDictionary<string, object>>().Where(row => (string)row["status"] == "graded").ToList();
         Assert.True(graded.Count > 15);
-        Assert.All(graded, row => Assert.Contains($"<td>{row["points"]} of {row["out of"]}", Student((string)row["id"]), StringComparison.Ordinal));
+        Assert.All(graded, row =>
+            Assert.Contains($"<td>{row["points"]} of {row["out of"]}", Student((string)row["id"]), StringComparison.Ordinal)
+        );
         Assert.Contains("<td>excused", Student("rosa-whitehorse"), StringComparison.Ordinal);
         Assert.Contains("<td>absent", Student("noor-rahman"), StringComparison.Ordinal);
     }
@@ -91,7 +93,9 @@ public sealed class WeighTests(TourRun tour) : IDisposable
     {
         File.Copy(Path.Combine(Checkout.Demo.Root, "demo-cohort", "roster.csv"), _folder.Of("roster.csv"));
         File.WriteAllText(_folder.Of("marks.csv"), marks);
-        File.WriteAllText(_folder.Of("term.md"), $"""
+        File.WriteAllText(
+            _folder.Of("term.md"),
+            $"""
             ---
             roster: roster.csv
             rule: {Path.Combine(Checkout.Demo.Root, "rubrics", "term-grade.md")}
@@ -105,7 +109,8 @@ public sealed class WeighTests(TourRun tour) : IDisposable
             | Work | Kind | Category | Out of | Marks | Resit | Second marker |
             |---|---|---|---|---|---|---|
             | Set one | calculations | Calculations | | {Path.Combine(tour.Folder, "graded")} | | |
-            """);
+            """
+        );
         return _folder.Of("term.md");
     }
 }

@@ -17,11 +17,24 @@ public sealed class OfficeSuiteTests(TourRun tour)
         Assert.Equal(24 + 1 + 3 + 2 + 1, all.Count);
         // Students' workbooks of one deal differ in their numbers alone.
         var students = all.Where(file => file.StartsWith(Path.Combine(tour.Folder, "dealt"), StringComparison.Ordinal)).ToList();
-        var workbooks = all.Except(students).Concat(Trials.Some(students, 6))
-            .ToDictionary(file => file, file => folder.Of("together", Path.GetRelativePath(tour.Folder, file).Replace(Path.DirectorySeparatorChar, '-')));
+        var workbooks = all.Except(students)
+            .Concat(Trials.Some(students, 6))
+            .ToDictionary(
+                file => file,
+                file => folder.Of("together", Path.GetRelativePath(tour.Folder, file).Replace(Path.DirectorySeparatorChar, '-'))
+            );
         Directory.CreateDirectory(folder.Of("together"));
-        foreach (var (file, copy) in workbooks) File.Copy(file, copy);
-        Tool.LibreOffice.Run([$"-env:UserInstallation={new Uri(folder.Of("profile")).AbsoluteUri}", "--headless", "--convert-to", "pdf", "--outdir", folder.Of("pdf"), .. workbooks.Values]);
+        foreach (var (file, copy) in workbooks)
+            File.Copy(file, copy);
+        Tool.LibreOffice.Run([
+            $"-env:UserInstallation={new Uri(folder.Of("profile")).AbsoluteUri}",
+            "--headless",
+            "--convert-to",
+            "pdf",
+            "--outdir",
+            folder.Of("pdf"),
+            .. workbooks.Values,
+        ]);
 
         foreach (var (workbook, copy) in workbooks)
         {
@@ -30,7 +43,11 @@ public sealed class OfficeSuiteTests(TourRun tour)
             Assert.DoesNotContain("#NAME?", text, StringComparison.Ordinal);
             Assert.DoesNotContain("###", text, StringComparison.Ordinal);
             // A page for the start, then one an exercise: nothing spills over.
-            if (workbook.Contains("workbooks", StringComparison.Ordinal)) Assert.Equal(1 + (workbook.Contains("resit", StringComparison.Ordinal) ? 2 : 8), text.Count(character => character == '\f'));
+            if (workbook.Contains("workbooks", StringComparison.Ordinal))
+                Assert.Equal(
+                    1 + (workbook.Contains("resit", StringComparison.Ordinal) ? 2 : 8),
+                    text.Count(character => character == '\f')
+                );
         }
     }
 }

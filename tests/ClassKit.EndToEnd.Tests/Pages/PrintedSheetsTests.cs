@@ -36,7 +36,8 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
     };
 
     /// <summary>What announces what follows: alone at the foot of a side it announces nothing.</summary>
-    private const string HeadingsOnPaper = "() => [...document.querySelectorAll('h1, h2, h3, h4, caption, thead tr')].map(heading => heading.innerText)";
+    private const string HeadingsOnPaper =
+        "() => [...document.querySelectorAll('h1, h2, h3, h4, caption, thead tr')].map(heading => heading.innerText)";
 
     private readonly TemporaryFolder _folder = new();
 
@@ -54,11 +55,13 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
         foreach (var (file, most) in tour.Pages.Select(file => (File: file, Most: MostOf(file))).Where(entry => entry.Most > 0))
         {
             await page.GotoAsync(new Uri(file).AbsoluteUri);
-            if (await WiderThan(page, paper) is { Length: > 0 } wide) failures.Add($"{Place(file)} is wider than {paper} and is all printed smaller for it: {wide}");
+            if (await WiderThan(page, paper) is { Length: > 0 } wide)
+                failures.Add($"{Place(file)} is wider than {paper} and is all printed smaller for it: {wide}");
             var pdf = _folder.Of("page.pdf");
             await page.PdfAsync(new() { Path = pdf, Format = paper });
             var sides = PrintedSide.Of(Tool.PdfToText.Run("-layout", pdf, "-"));
-            if (sides.Count > most) failures.Add($"{Place(file)} takes {sides.Count} sides of {paper}, and {most} were promised");
+            if (sides.Count > most)
+                failures.Add($"{Place(file)} takes {sides.Count} sides of {paper}, and {most} were promised");
             var headings = await page.EvaluateAsync<string[]>(HeadingsOnPaper);
             failures.AddRange(sides.SelectMany(side => side.Faults(headings)).Select(fault => $"{Place(file)} on {paper}, {fault}"));
         }
@@ -66,25 +69,39 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
         Assert.True(failures.Count == 0, string.Join('\n', failures));
     }
 
-    /// <summary>What sticks out where a page is laid out for print between the margins of its paper (15 mm a side, 12 mm on its side); empty for nothing. Chromium would print all of the page smaller, and nobody would read why.</summary>
+    /// <summary>
+    /// What sticks out where a page is laid out for print between the margins of its paper (15 mm a side, 12 mm on its side); empty for
+    /// nothing. Chromium would print all of the page smaller, and nobody would read why.
+    /// </summary>
     private static async Task<string> WiderThan(IPage page, string paper)
     {
         await page.EmulateMediaAsync(new() { Media = Media.Print });
-        var isOnItsSide = await page.EvaluateAsync<bool>("() => [document.body, ...document.body.children].some(part => ['grid', 'screens'].includes(getComputedStyle(part).page))");
+        var isOnItsSide = await page.EvaluateAsync<bool>(
+            "() => [document.body, ...document.body.children].some(part => ['grid', 'screens'].includes(getComputedStyle(part).page))"
+        );
         var (width, height) = paper == "A4" ? (210.0, 297.0) : (215.9, 279.4);
         await page.SetViewportSizeAsync((int)((isOnItsSide ? height - 24 : width - 30) / 25.4 * 96), 1000);
-        var wide = await page.EvaluateAsync<string>("() => { const room = document.documentElement.clientWidth; return document.documentElement.scrollWidth <= room ? '' : [...document.querySelectorAll('body *')].filter(part => part.getBoundingClientRect().right > room + 1).slice(0, 1).map(part => part.tagName + '.' + part.className + ' ' + Math.round(part.getBoundingClientRect().right) + ' of ' + room + ' px').join(); }");
+        var wide = await page.EvaluateAsync<string>(
+            "() => { const room = document.documentElement.clientWidth; return document.documentElement.scrollWidth <= room ? '' : [...document.querySelectorAll('body *')].filter(part => part.getBoundingClientRect().right > room + 1).slice(0, 1).map(part => part.tagName + '.' + part.className + ' ' + Math.round(part.getBoundingClientRect().right) + ' of ' + room + ' px').join(); }"
+        );
         await page.EmulateMediaAsync(new() { Media = Media.Null });
         return wide;
     }
 
-    /// <summary>A class that prints on Letter (ANSI/ASME Y14.1: 8.5 in × 11 in, 612 × 792 points) has pages set for it, sheets on their side too.</summary>
+    /// <summary>
+    /// A class that prints on Letter (ANSI/ASME Y14.1: 8.5 in × 11 in, 612 × 792 points) has pages set for it, sheets on their side too.
+    /// </summary>
     [Fact]
     public async Task A_pack_for_a_class_with_Letter_takes_no_more_sides()
     {
         Tool.PdfToText.Require();
         var profile = File.ReadAllText(Checkout.Demo.Class);
-        File.WriteAllText(_folder.Of("class.md"), profile.Replace("paper: A4", "paper: Letter", StringComparison.Ordinal).Replace("prices: prices.md\n", "", StringComparison.Ordinal));
+        File.WriteAllText(
+            _folder.Of("class.md"),
+            profile
+                .Replace("paper: A4", "paper: Letter", StringComparison.Ordinal)
+                .Replace("prices: prices.md\n", "", StringComparison.Ordinal)
+        );
         ClassKitRun.Of("pack", Checkout.Demo.Lesson, "--class", _folder.Of("class.md"), "--out", _folder.Of("pack")).Done();
         await using var chromium = await ChromiumBrowser.LaunchAsync();
         var page = await (await chromium.Browser.NewContextAsync()).NewPageAsync();
@@ -94,9 +111,16 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
             await page.GotoAsync(new Uri(_folder.Of(Path.ChangeExtension(kind, null) + ".html")).AbsoluteUri);
             var pdf = _folder.Of("page.pdf");
             await page.PdfAsync(new() { Path = pdf, PreferCSSPageSize = true });
-            var sides = PageSize().Matches(Tool.PdfToText.Run("-bbox", pdf, "-")).Select(match => match.Groups.Values.Skip(1).Select(length => double.Parse(length.Value, CultureInfo.InvariantCulture)).Order().ToArray()).ToList();
-            if (sides.Count > most) failures.Add($"{kind} takes {sides.Count} sides, and {most} were promised");
-            if (!sides.All(side => Math.Abs(side[0] - 612) < 1.5 && Math.Abs(side[1] - 792) < 1.5)) failures.Add($"{kind} is not all on Letter");
+            var sides = PageSize()
+                .Matches(Tool.PdfToText.Run("-bbox", pdf, "-"))
+                .Select(match =>
+                    match.Groups.Values.Skip(1).Select(length => double.Parse(length.Value, CultureInfo.InvariantCulture)).Order().ToArray()
+                )
+                .ToList();
+            if (sides.Count > most)
+                failures.Add($"{kind} takes {sides.Count} sides, and {most} were promised");
+            if (!sides.All(side => Math.Abs(side[0] - 612) < 1.5 && Math.Abs(side[1] - 792) < 1.5))
+                failures.Add($"{kind} is not all on Letter");
         }
 
         Assert.True(failures.Count == 0, string.Join('\n', failures));
@@ -109,13 +133,27 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
         Tool.PdfToText.Require();
         await using var chromium = await ChromiumBrowser.LaunchAsync();
         var page = await (await chromium.Browser.NewContextAsync()).NewPageAsync();
-        foreach (var file in Sides.Keys.Select(kind => tour.Pages.First(file => MostOf(file) > 0 && Place(file).StartsWith(kind, StringComparison.Ordinal))))
+        foreach (
+            var file in Sides.Keys.Select(kind =>
+                tour.Pages.First(file => MostOf(file) > 0 && Place(file).StartsWith(kind, StringComparison.Ordinal))
+            )
+        )
         {
             await page.GotoAsync(new Uri(file).AbsoluteUri);
             var pdf = _folder.Of("page.pdf");
             await page.PdfAsync(new() { Path = pdf, PreferCSSPageSize = true });
-            var sides = PageSize().Matches(Tool.PdfToText.Run("-bbox", pdf, "-")).Select(match => match.Groups.Values.Skip(1).Select(length => double.Parse(length.Value, CultureInfo.InvariantCulture)).Order().ToArray());
-            Assert.All(sides, side => Assert.Equal([595.3, 841.9], side.Select(length => Math.Round(length, 0, MidpointRounding.AwayFromZero)), (expected, found) => Math.Abs(expected - found) < 1.5));
+            var sides = PageSize()
+                .Matches(Tool.PdfToText.Run("-bbox", pdf, "-"))
+                .Select(match =>
+                    match.Groups.Values.Skip(1).Select(length => double.Parse(length.Value, CultureInfo.InvariantCulture)).Order().ToArray()
+                );
+            Assert.All(sides, side =>
+                Assert.Equal(
+                    [595.3, 841.9],
+                    side.Select(length => Math.Round(length, 0, MidpointRounding.AwayFromZero)),
+                    (expected, found) => Math.Abs(expected - found) < 1.5
+                )
+            );
             Assert.NotEmpty(sides);
         }
     }
@@ -137,12 +175,18 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
         var sides = Tool.PdfToText.Run(pdf, "-").Split('\f')[..^1];
         var names = await page.Locator("article h2.name").AllInnerTextsAsync();
 
-        var told = int.Parse(SheetsOfPaper().Match(await page.Locator(".lede").First.InnerTextAsync()).Groups[1].Value, CultureInfo.InvariantCulture);
+        var told = int.Parse(
+            SheetsOfPaper().Match(await page.Locator(".lede").First.InnerTextAsync()).Groups[1].Value,
+            CultureInfo.InvariantCulture
+        );
         Assert.InRange(sides.Length, told * 2 - 1, told * 2);
         Assert.All(names, name => Assert.Equal(0, Array.FindIndex(sides, 2, side => side.Contains(name, StringComparison.Ordinal)) % 2));
     }
 
-    /// <summary>Whoever missed everything has long solutions and many of them: what has no room on the two sides is left for the screen, never a third side.</summary>
+    /// <summary>
+    /// Whoever missed everything has long solutions and many of them: what has no room on the two sides is left for the screen, never a
+    /// third side.
+    /// </summary>
     [Theory]
     [InlineData("A4")]
     [InlineData("Letter")]
@@ -153,20 +197,30 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
         var page = await (await chromium.Browser.NewContextAsync()).NewPageAsync();
         await page.GotoAsync(new Uri(Path.Combine(tour.Folder, "graded/feedback-to-print.html")).AbsoluteUri);
         // With everything missed one is as long as another.
-        if (!Trials.All) await page.EvaluateAsync("() => [...document.querySelectorAll('article')].slice(6).forEach(article => article.remove())");
+        if (!Trials.All)
+            await page.EvaluateAsync("() => [...document.querySelectorAll('article')].slice(6).forEach(article => article.remove())");
         var students = await page.Locator("article").CountAsync();
-        await page.EvaluateAsync("() => { for (const piece of document.querySelectorAll('.put-right > ol > li, .missed-part')) for (let more = 0; more < 12; more++) piece.after(piece.cloneNode(true)); }");
+        await page.EvaluateAsync(
+            "() => { for (const piece of document.querySelectorAll('.put-right > ol > li, .missed-part')) for (let more = 0; more < 12; more++) piece.after(piece.cloneNode(true)); }"
+        );
         var pdf = _folder.Of("missed.pdf");
         await page.PdfAsync(new() { Path = pdf, Format = paper });
         var sides = Tool.PdfToText.Run(pdf, "-").Split('\f')[..^1];
 
         Assert.Equal(2 + students * 2, sides.Length);
         // What stands below on each sheet is still there, behind as much as had room.
-        Assert.All(sides[2..].Chunk(2), sheet => Assert.Contains("show it to them", Regex.Replace(string.Concat(sheet), @"\s+", " "), StringComparison.Ordinal));
-        Assert.Contains(sides, side => side.Contains("with the other numbers:", StringComparison.Ordinal) && side.Split("Worked solutions").Length == 2);
+        Assert.All(sides[2..].Chunk(2), sheet =>
+            Assert.Contains("show it to them", Regex.Replace(string.Concat(sheet), @"\s+", " "), StringComparison.Ordinal)
+        );
+        Assert.Contains(sides, side =>
+            side.Contains("with the other numbers:", StringComparison.Ordinal) && side.Split("Worked solutions").Length == 2
+        );
     }
 
-    /// <summary>What a student has to put right stands on their sheet, whether it is printed from their own file or with everybody's: what has no room is cut off in print, and nobody would see that a card is gone.</summary>
+    /// <summary>
+    /// What a student has to put right stands on their sheet, whether it is printed from their own file or with everybody's: what has no
+    /// room is cut off in print, and nobody would see that a card is gone.
+    /// </summary>
     [Fact]
     public async Task Every_card_of_every_student_is_printed_from_either_file()
     {
@@ -182,10 +236,15 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
             await page.GotoAsync(new Uri(file).AbsoluteUri);
             var cards = await page.Locator(".put-right .ask").AllInnerTextsAsync();
             var at = names.ToList().IndexOf(await page.Locator("h1").InnerTextAsync());
-            if (at < 0 || cards.Count == 0) continue;
+            if (at < 0 || cards.Count == 0)
+                continue;
             var own = (await Printed(page))[0];
             failures.AddRange(cards.Where(card => !Holds(own, card)).Select(card => $"{Place(file)} prints no {card}"));
-            failures.AddRange(cards.Where(card => !Holds(sides[2 + at * 2], card)).Select(card => $"feedback-to-print.html prints for {names[at]} no {card}"));
+            failures.AddRange(
+                cards
+                    .Where(card => !Holds(sides[2 + at * 2], card))
+                    .Select(card => $"feedback-to-print.html prints for {names[at]} no {card}")
+            );
         }
 
         Assert.True(failures.Count == 0, string.Join('\n', failures));

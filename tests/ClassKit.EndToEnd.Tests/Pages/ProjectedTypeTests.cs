@@ -6,8 +6,13 @@ using Microsoft.Playwright;
 
 namespace ClassKit.EndToEnd.Tests.Pages;
 
-/// <summary>The projector pages as a class sees them from the last row: on a screen of 1280 × 720 no type is under 28 pixels, a twenty-fifth of the height.</summary>
-/// <remarks>28 of 720 is what the instructor we build for asked for; the foot with "back" and "on" is theirs alone and may be smaller.</remarks>
+/// <summary>
+/// The projector pages as a class sees them from the last row: on a screen of 1280 × 720 no type is under 28 pixels, a twenty-fifth of the
+/// height.
+/// </summary>
+/// <remarks>
+/// 28 of 720 is what the instructor we build for asked for; the foot with "back" and "on" is theirs alone and may be smaller.
+/// </remarks>
 public sealed class ProjectedTypeTests(TourRun tour)
 {
     private const string SmallType = """
@@ -25,7 +30,10 @@ public sealed class ProjectedTypeTests(TourRun tour)
           .map(screen => `${screen.getBoundingClientRect().height} px: ${screen.querySelector('h2').textContent}`)
         """;
 
-    /// <summary>What ends below the foot of its frame, where the number stands, or beyond its right edge: a frame on paper has one height, and cuts off what is longer.</summary>
+    /// <summary>
+    /// What ends below the foot of its frame, where the number stands, or beyond its right edge: a frame on paper has one height, and cuts
+    /// off what is longer.
+    /// </summary>
     private const string BeyondTheFrame = """
         () => [...document.querySelectorAll('.screen')].flatMap(screen => {
           const frame = screen.getBoundingClientRect(), foot = screen.querySelector('.screen-foot').getBoundingClientRect().top;
@@ -35,25 +43,51 @@ public sealed class ProjectedTypeTests(TourRun tour)
         })
         """;
 
-    /// <summary>The demo lesson alone fitted, and rows of a lesson with a series were lost: lessons with more breads are looked at too, and frames on paper as well as screens.</summary>
+    /// <summary>
+    /// The demo lesson alone fitted, and rows of a lesson with a series were lost: lessons with more breads are looked at too, and frames
+    /// on paper as well as screens.
+    /// </summary>
     [Fact]
     public async Task No_row_is_lost_at_the_edge_of_a_frame_and_no_number_stands_over_it()
     {
         await using var chromium = await ChromiumBrowser.LaunchAsync();
-        var page = await (await chromium.Browser.NewContextAsync(new() { ViewportSize = new() { Width = 1280, Height = 720 } })).NewPageAsync();
+        var page = await (
+            await chromium.Browser.NewContextAsync(
+                new()
+                {
+                    ViewportSize = new() { Width = 1280, Height = 720 },
+                }
+            )
+        ).NewPageAsync();
         var series = HtmlPages.Pack(SeriesSheetsTests.Pack()).Single(made => made.FileName == "projector.html").Html;
-        foreach (var (lesson, html) in new[] { ("the demo lesson", await File.ReadAllTextAsync(Path.Combine(tour.Folder, "pack", "projector.html"), TestContext.Current.CancellationToken)), ("a lesson with a series", series) })
+        foreach (
+            var (lesson, html) in new[]
+            {
+                (
+                    "the demo lesson",
+                    await File.ReadAllTextAsync(Path.Combine(tour.Folder, "pack", "projector.html"), TestContext.Current.CancellationToken)
+                ),
+                ("a lesson with a series", series),
+            }
+        )
         {
             await page.SetContentAsync(html);
             foreach (var media in new[] { Media.Screen, Media.Print })
             {
                 await page.EmulateMediaAsync(new() { Media = media });
-                var lost = (await page.EvaluateAsync<JsonElement>(BeyondTheFrame)).EnumerateArray().Select(found => found.GetString()).ToList();
+                var lost = (await page.EvaluateAsync<JsonElement>(BeyondTheFrame))
+                    .EnumerateArray()
+                    .Select(found => found.GetString())
+                    .ToList();
                 Assert.True(lost.Count == 0, $"{lesson}, {media}: {string.Join("; ", lost)}");
             }
             await page.EmulateMediaAsync(new() { Media = Media.Screen });
-            Assert.Empty((await page.EvaluateAsync<JsonElement>(SmallType)).EnumerateArray().Select(found => $"{lesson}: {found.GetString()}"));
-            Assert.Empty((await page.EvaluateAsync<JsonElement>(TallScreens)).EnumerateArray().Select(found => $"{lesson}: {found.GetString()}"));
+            Assert.Empty(
+                (await page.EvaluateAsync<JsonElement>(SmallType)).EnumerateArray().Select(found => $"{lesson}: {found.GetString()}")
+            );
+            Assert.Empty(
+                (await page.EvaluateAsync<JsonElement>(TallScreens)).EnumerateArray().Select(found => $"{lesson}: {found.GetString()}")
+            );
         }
     }
 
@@ -61,7 +95,14 @@ public sealed class ProjectedTypeTests(TourRun tour)
     public async Task Nothing_is_too_small_for_the_last_row_and_no_idea_takes_more_than_its_screen()
     {
         await using var chromium = await ChromiumBrowser.LaunchAsync();
-        var page = await (await chromium.Browser.NewContextAsync(new() { ViewportSize = new() { Width = 1280, Height = 720 } })).NewPageAsync();
+        var page = await (
+            await chromium.Browser.NewContextAsync(
+                new()
+                {
+                    ViewportSize = new() { Width = 1280, Height = 720 },
+                }
+            )
+        ).NewPageAsync();
         await page.GotoAsync(new Uri(Path.Combine(tour.Folder, "pack", "projector.html")).AbsoluteUri);
 
         Assert.Empty((await page.EvaluateAsync<JsonElement>(SmallType)).EnumerateArray().Select(found => found.GetString()));

@@ -12,16 +12,17 @@ public sealed class SeriesSheetsTests : IDisposable
     /// <summary>Without a plan: what is printed here tells of no minute, and planning takes longer than all else.</summary>
     internal static LessonPack Pack()
     {
-        var read = BuildPack.Read(Path.Combine(Checkout.Demo.Root, "lessons", "one-dough-three-clocks"), Path.Combine(Checkout.Demo.Root, "demo-cohort", "long-morning-class.md")).Model!;
+        var read = BuildPack
+            .Read(
+                Path.Combine(Checkout.Demo.Root, "lessons", "one-dough-three-clocks"),
+                Path.Combine(Checkout.Demo.Root, "demo-cohort", "long-morning-class.md")
+            )
+            .Model!;
         return PackProse.InWords(new PlannedPack(ComputedPack.Build(read.Lesson, read.Profile).Value, new(null, null, null, [], null)));
     }
 
     /// <summary>Sides at most, of each page's file.</summary>
-    private static readonly Dictionary<string, int> Sides = new()
-    {
-        ["comparison.html"] = 3,
-        ["projector.html"] = 6,
-    };
+    private static readonly Dictionary<string, int> Sides = new() { ["comparison.html"] = 3, ["projector.html"] = 6 };
 
     private readonly TemporaryFolder _folder = new();
 
@@ -43,7 +44,8 @@ public sealed class SeriesSheetsTests : IDisposable
                 var pdf = _folder.Of("page.pdf");
                 await page.PdfAsync(new() { Path = pdf, Format = paper });
                 var sides = PrintedSide.Of(Tool.PdfToText.Run("-layout", pdf, "-"));
-                if (sides.Count > Sides[made.FileName]) failures.Add($"{made.FileName} takes {sides.Count} sides of {paper}, and {Sides[made.FileName]} were promised");
+                if (sides.Count > Sides[made.FileName])
+                    failures.Add($"{made.FileName} takes {sides.Count} sides of {paper}, and {Sides[made.FileName]} were promised");
             }
         }
 

@@ -6,7 +6,9 @@ using Microsoft.Playwright;
 
 namespace ClassKit.EndToEnd.Tests.Practising;
 
-/// <summary>A self-checking page in Chromium, used as a student uses it. What is right is worked out here, from the numbers on the page.</summary>
+/// <summary>
+/// A self-checking page in Chromium, used as a student uses it. What is right is worked out here, from the numbers on the page.
+/// </summary>
 public sealed partial class SelfCheckTests : IDisposable
 {
     private const string Thermometers = "oven_and_fridge";
@@ -35,19 +37,27 @@ public sealed partial class SelfCheckTests : IDisposable
     }
 
     /// <summary>The same of many answers, without a journey to the browser and back for each.</summary>
-    private static Task<string[]> TypeAllAsync(IPage page, string part, IReadOnlyList<string> answers) => page.GetByRole(AriaRole.Button, new() { Name = $"Check {part}" }).EvaluateAsync<string[]>(
-        """
-        (button, answers) => {
-          const section = button.closest("section");
-          const input = section.querySelector("input");
-          return answers.map(answer => { input.value = answer; button.click(); return section.querySelector(".reply").innerText; });
-        }
-        """, answers);
+    private static Task<string[]> TypeAllAsync(IPage page, string part, IReadOnlyList<string> answers) =>
+        page.GetByRole(AriaRole.Button, new() { Name = $"Check {part}" })
+            .EvaluateAsync<string[]>(
+                """
+                (button, answers) => {
+                  const section = button.closest("section");
+                  const input = section.querySelector("input");
+                  return answers.map(answer => { input.value = answer; button.click(); return section.querySelector(".reply").innerText; });
+                }
+                """,
+                answers
+            );
 
     private static async Task<double> GivenAsync(IPage page, string label) =>
-        double.Parse(Number().Match(await page.GetByRole(AriaRole.Row, new() { Name = label }).Locator("td").First.InnerTextAsync()).Value, CultureInfo.InvariantCulture);
+        double.Parse(
+            Number().Match(await page.GetByRole(AriaRole.Row, new() { Name = label }).Locator("td").First.InnerTextAsync()).Value,
+            CultureInfo.InvariantCulture
+        );
 
-    private static string Text(double value, int decimals = 1) => Math.Round(value, decimals, MidpointRounding.AwayFromZero).ToString(CultureInfo.InvariantCulture);
+    private static string Text(double value, int decimals = 1) =>
+        Math.Round(value, decimals, MidpointRounding.AwayFromZero).ToString(CultureInfo.InvariantCulture);
 
     [Fact]
     public async Task An_answer_is_right_or_not_yet_or_looks_like_a_misconception_which_is_set_right_in_the_exercises_words()
@@ -59,9 +69,15 @@ public sealed partial class SelfCheckTests : IDisposable
         Assert.Equal("Type an answer first.", await TypeAsync(page, "1a", " "));
         Assert.Equal("This cannot be read as a number. Type one number; °C stands beside it.", await TypeAsync(page, "1a", "quite hot"));
         Assert.Equal("Not yet. Look at the numbers once more, or open a hint.", await TypeAsync(page, "1a", "77"));
-        Assert.Equal("Not yet. You divided before you subtracted. Take the 32 away first, then divide by 1.8.", await TypeAsync(page, "1a", Text(oven / 1.8 - 32)));
+        Assert.Equal(
+            "Not yet. You divided before you subtracted. Take the 32 away first, then divide by 1.8.",
+            await TypeAsync(page, "1a", Text(oven / 1.8 - 32))
+        );
         Assert.Equal("Not yet. Your answer is right in °F; here °C is asked.", await TypeAsync(page, "1a", Text(oven)));
-        Assert.Equal("Not yet. Your answer is 10 times what it should be: check the units and the percent sign before the method.", await TypeAsync(page, "1a", Text((oven - 32) / 1.8 * 10)));
+        Assert.Equal(
+            "Not yet. Your answer is 10 times what it should be: check the units and the percent sign before the method.",
+            await TypeAsync(page, "1a", Text((oven - 32) / 1.8 * 10))
+        );
         Assert.Equal("0 of 3 parts right", await page.Locator("#progress").InnerTextAsync());
         Assert.Equal("Right.", await TypeAsync(page, "1a", Text((oven - 32) / 1.8)));
         Assert.Equal("1 of 3 parts right", await page.Locator("#progress").InnerTextAsync());
@@ -72,14 +88,28 @@ public sealed partial class SelfCheckTests : IDisposable
     {
         await using var chromium = await ChromiumBrowser.LaunchAsync();
         var page = await OpenAsync(chromium, null, "ice_step_by_step");
-        var (water, tap, need) = (await GivenAsync(page, "Water in all"), await GivenAsync(page, "Tap water"), await GivenAsync(page, "Water wanted"));
+        var (water, tap, need) = (
+            await GivenAsync(page, "Water in all"),
+            await GivenAsync(page, "Tap water"),
+            await GivenAsync(page, "Water wanted")
+        );
 
-        Assert.StartsWith("Not yet. You added the two temperatures.", await TypeAsync(page, "1a", Text(tap + need)), StringComparison.Ordinal);
-        Assert.StartsWith("Not yet. The method is right, but it carries on from a slip in 1a: put that right first.", await TypeAsync(page, "1b", Text(water * (tap + need))), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "Not yet. You added the two temperatures.",
+            await TypeAsync(page, "1a", Text(tap + need)),
+            StringComparison.Ordinal
+        );
+        Assert.StartsWith(
+            "Not yet. The method is right, but it carries on from a slip in 1a: put that right first.",
+            await TypeAsync(page, "1b", Text(water * (tap + need))),
+            StringComparison.Ordinal
+        );
         Assert.Equal("Right.", await TypeAsync(page, "1b", Text(water * (tap - need))));
     }
 
-    /// <summary>Letters are chosen from a list, words are written beside it and checked by nobody. The dough's order is that of any bread book.</summary>
+    /// <summary>
+    /// Letters are chosen from a list, words are written beside it and checked by nobody. The dough's order is that of any bread book.
+    /// </summary>
     [Fact]
     public async Task A_letter_is_chosen_and_words_are_written_and_not_checked()
     {
@@ -87,14 +117,22 @@ public sealed partial class SelfCheckTests : IDisposable
         var page = await OpenAsync(chromium, null, "order_of_a_loaf", "jar_beside_the_dough");
         async Task<string> ChooseAsync(string part, string? words)
         {
-            var letter = words is null ? "–" : (await page.Locator("ul.options").First.Locator("li").Filter(new() { HasText = words }).Locator("b").InnerTextAsync()).Trim();
+            var letter = words is null
+                ? "–"
+                : (
+                    await page.Locator("ul.options").First.Locator("li").Filter(new() { HasText = words }).Locator("b").InnerTextAsync()
+                ).Trim();
             await page.GetByLabel($"Your answer to {part}").SelectOptionAsync(new SelectOptionValue { Label = letter });
             await page.GetByRole(AriaRole.Button, new() { Name = $"Check {part}" }).ClickAsync();
             return await page.Locator($"section:has(> h3:text-matches('^{part} ')) > .reply").InnerTextAsync();
         }
 
         Assert.Equal("Choose a letter first.", await ChooseAsync("1a", null));
-        Assert.StartsWith("Not yet. Pieces that are scaled straight from the mixer", await ChooseAsync("1a", "Scale the pieces"), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "Not yet. Pieces that are scaled straight from the mixer",
+            await ChooseAsync("1a", "Scale the pieces"),
+            StringComparison.Ordinal
+        );
         Assert.Equal("Right.", await ChooseAsync("1a", "ferment in its tub"));
         Assert.Equal("1 of 7 parts right", await page.Locator("#progress").InnerTextAsync());
 
@@ -117,8 +155,14 @@ public sealed partial class SelfCheckTests : IDisposable
             List<string> texts = [.. Spellings((low + high) / 2, unit, random)];
             foreach (var (text, reply) in texts.Zip(await TypeAllAsync(page, part, texts)))
             {
-                var isRight = AnswerText.Read(text, unit).SelectMany(value => unit == "%" ? (double[])[value, value / 100] : [value]).Any(value => value >= low && value <= high);
-                Assert.True(isRight == (reply == "Right."), $"{part} ({low} to {high} {unit}): the grader takes “{text}” for {(isRight ? "right" : "not right")}; the page says: {reply}");
+                var isRight = AnswerText
+                    .Read(text, unit)
+                    .SelectMany(value => unit == "%" ? (double[])[value, value / 100] : [value])
+                    .Any(value => value >= low && value <= high);
+                Assert.True(
+                    isRight == (reply == "Right."),
+                    $"{part} ({low} to {high} {unit}): the grader takes “{text}” for {(isRight ? "right" : "not right")}; the page says: {reply}"
+                );
                 checks++;
             }
         }
@@ -128,12 +172,26 @@ public sealed partial class SelfCheckTests : IDisposable
     /// <summary>Every part with its unit and what is right, from the data in the page.</summary>
     private static async Task<List<(string Label, string Unit, double Low, double High)>> PartsAsync(IPage page)
     {
-        var lines = await page.EvaluateAsync<string[]>("""
+        var lines = await page.EvaluateAsync<string[]>(
+            """
             () => { const data = JSON.parse(document.getElementById("self-check-data").textContent);
             return [...document.querySelectorAll("[data-part]")].map(section => { const part = data.parts[section.dataset.part];
             return [section.querySelector("h3").textContent.trim().split(" ")[0], part.unit, part.meanings[0].low, part.meanings[0].high].join("|"); }); }
-            """);
-        return [.. lines.Select(line => line.Split('|')).Select(cell => (cell[0], cell[1], double.Parse(cell[2], CultureInfo.InvariantCulture), double.Parse(cell[3], CultureInfo.InvariantCulture)))];
+            """
+        );
+        return
+        [
+            .. lines
+                .Select(line => line.Split('|'))
+                .Select(cell =>
+                    (
+                        cell[0],
+                        cell[1],
+                        double.Parse(cell[2], CultureInfo.InvariantCulture),
+                        double.Parse(cell[3], CultureInfo.InvariantCulture)
+                    )
+                ),
+        ];
     }
 
     private static IEnumerable<string> Spellings(double right, string unit, Random random)
@@ -278,7 +336,14 @@ public sealed partial class SelfCheckTests : IDisposable
         await using var chromium = await ChromiumBrowser.LaunchAsync();
         var page = await OpenAsync(chromium, null, Thermometers, "later_bake");
         var rise = await GivenAsync(page, "Rise in the mixer");
-        await page.PdfAsync(new() { Path = _folder.Of("practice.pdf"), Format = "A4", PreferCSSPageSize = true });
+        await page.PdfAsync(
+            new()
+            {
+                Path = _folder.Of("practice.pdf"),
+                Format = "A4",
+                PreferCSSPageSize = true,
+            }
+        );
 
         var pages = Tool.PdfToText.Run("-layout", _folder.Of("practice.pdf"), "-").Split('\f', StringSplitOptions.RemoveEmptyEntries);
         Assert.Equal(3, pages.Length);
@@ -295,14 +360,30 @@ public sealed partial class SelfCheckTests : IDisposable
         File.WriteAllText(roster, "id,name\nada,Ada Berg\nben,Ben Okoye\n");
         ClassKitRun.Of("deal", Bank, "--exercise", Thermometers, "--roster", roster, "--out", _folder.Of("dealt")).Done();
 
-        var run = ClassKitRun.Of("practice", Bank, "--exercise", Thermometers, "--roster", roster, "--apart-from", _folder.Of("dealt"), "--out", _folder.Of("out")).Done();
+        var run = ClassKitRun
+            .Of(
+                "practice",
+                Bank,
+                "--exercise",
+                Thermometers,
+                "--roster",
+                roster,
+                "--apart-from",
+                _folder.Of("dealt"),
+                "--out",
+                _folder.Of("out")
+            )
+            .Done();
 
         Assert.Contains("2 pages to practise with", run.Output, StringComparison.Ordinal);
         Assert.Contains("<h1>Ada Berg</h1>", File.ReadAllText(_folder.Of("out", "pages", "ada.html")), StringComparison.Ordinal);
         Assert.Contains("<h1>Ben Okoye</h1>", File.ReadAllText(_folder.Of("out", "pages", "ben.html")), StringComparison.Ordinal);
     }
 
-    private static string Digits(string text, int zero) => string.Concat(text.Select(character => char.IsAsciiDigit(character) ? char.ConvertFromUtf32(zero + character - '0') : character.ToString()));
+    private static string Digits(string text, int zero) =>
+        string.Concat(
+            text.Select(character => char.IsAsciiDigit(character) ? char.ConvertFromUtf32(zero + character - '0') : character.ToString())
+        );
 
     [GeneratedRegex("[0-9.]+")]
     private static partial Regex Number();

@@ -3,7 +3,9 @@ using ClassKit.EndToEnd.Tests.Tour;
 
 namespace ClassKit.EndToEnd.Tests.Safety;
 
-/// <summary>Every command that writes, twice, with what is not ours around and inside its folder: same inode, link, mode and times before and after.</summary>
+/// <summary>
+/// Every command that writes, twice, with what is not ours around and inside its folder: same inode, link, mode and times before and after.
+/// </summary>
 public sealed class ForeignThingsTests(TourRun tour) : IDisposable
 {
     private static readonly string Lesson = Checkout.Demo.Lesson;
@@ -19,16 +21,23 @@ public sealed class ForeignThingsTests(TourRun tour) : IDisposable
 
     public void Dispose()
     {
-        if (OperatingSystem.IsLinux()) System.Diagnostics.Process.Start("chmod", ["-R", "u+rwX", _folder.Path]).WaitForExit();
+        if (OperatingSystem.IsLinux())
+            System.Diagnostics.Process.Start("chmod", ["-R", "u+rwX", _folder.Path]).WaitForExit();
         _folder.Dispose();
     }
 
     [Fact]
     public void Every_command_that_writes_a_folder_is_tried_here()
     {
-        var tried = typeof(ForeignThingsTests).GetMethods().Where(method => method.IsDefined(typeof(FactAttribute), inherit: false)).Select(method => method.Name).ToHashSet();
+        var tried = typeof(ForeignThingsTests)
+            .GetMethods()
+            .Where(method => method.IsDefined(typeof(FactAttribute), inherit: false))
+            .Select(method => method.Name)
+            .ToHashSet();
         // Receive writes only into a folder in which nothing is, and grading is tried with what follows it.
-        Assert.DoesNotContain(CommandNames.Writing.Except(["receive", "grade"]), name => !tried.Contains(char.ToUpperInvariant(name[0]) + name[1..].Replace('-', '_')));
+        Assert.DoesNotContain(CommandNames.Writing.Except(["receive", "grade"]), name =>
+            !tried.Contains(char.ToUpperInvariant(name[0]) + name[1..].Replace('-', '_'))
+        );
         Assert.Contains(nameof(Grade_and_regrade), tried);
     }
 
@@ -38,13 +47,18 @@ public sealed class ForeignThingsTests(TourRun tour) : IDisposable
     [Fact]
     public void Begin()
     {
-        if (!OperatingSystem.IsLinux()) Assert.Skip("Inodes, pipes and modes are looked at with Linux's find.");
+        if (!OperatingSystem.IsLinux())
+            Assert.Skip("Inodes, pipes and modes are looked at with Linux's find.");
         InstructorsThings.Put(_folder.Of("around"));
         Again("begin", "--only", "exercise", "--out", Out);
     }
 
     [Fact]
-    public void Hand_over() => Twice(["hand-over", Lesson, "--out", Out], ["hand-over", Lesson, "--out", Out, "--prices", Path.Combine(Checkout.Demo.Root, "demo-cohort", "prices.md")]);
+    public void Hand_over() =>
+        Twice(
+            ["hand-over", Lesson, "--out", Out],
+            ["hand-over", Lesson, "--out", Out, "--prices", Path.Combine(Checkout.Demo.Root, "demo-cohort", "prices.md")]
+        );
 
     [Fact]
     public void Pack() => Twice(["pack", Lesson, "--out", Out], ["pack", Lesson, "--out", Out, "--class", Checkout.Demo.Class]);
@@ -53,10 +67,12 @@ public sealed class ForeignThingsTests(TourRun tour) : IDisposable
     public void Deal() => Twice(["deal", Lesson, "--roster", Roster, "--out", Out], ["deal", Lesson, "--roster", Roster, "--out", Out]);
 
     [Fact]
-    public void Practice() => Twice(["practice", Lesson, "--roster", Roster, "--out", Out], ["practice", Lesson, "--out", Out, "--seed", "2"]);
+    public void Practice() =>
+        Twice(["practice", Lesson, "--roster", Roster, "--out", Out], ["practice", Lesson, "--out", Out, "--seed", "2"]);
 
     [Fact]
-    public void Rehearse() => Twice(["rehearse", Lesson, "--students", "4", "--out", Out], ["rehearse", Lesson, "--students", "3", "--out", Out, "--seed", "2"]);
+    public void Rehearse() =>
+        Twice(["rehearse", Lesson, "--students", "4", "--out", Out], ["rehearse", Lesson, "--students", "3", "--out", Out, "--seed", "2"]);
 
     [Fact]
     public void Learn()
@@ -68,7 +84,8 @@ public sealed class ForeignThingsTests(TourRun tour) : IDisposable
     }
 
     [Fact]
-    public void Item_bank() => Twice(["item-bank", Lesson, "--variants", "2", "--out", Out], ["item-bank", Lesson, "--variants", "3", "--out", Out]);
+    public void Item_bank() =>
+        Twice(["item-bank", Lesson, "--variants", "2", "--out", Out], ["item-bank", Lesson, "--variants", "3", "--out", Out]);
 
     [Fact]
     public void Weigh()
@@ -90,7 +107,17 @@ public sealed class ForeignThingsTests(TourRun tour) : IDisposable
     [Fact]
     public void Bench()
     {
-        string[] bench = ["bench", Path.Combine(Checkout.Demo.Root, "rubrics", "bench-work.md"), "--class", Checkout.Demo.Class, "--roster", Roster, "--out", Out];
+        string[] bench =
+        [
+            "bench",
+            Path.Combine(Checkout.Demo.Root, "rubrics", "bench-work.md"),
+            "--class",
+            Checkout.Demo.Class,
+            "--roster",
+            Roster,
+            "--out",
+            Out,
+        ];
         Twice(bench, bench);
     }
 
@@ -100,11 +127,25 @@ public sealed class ForeignThingsTests(TourRun tour) : IDisposable
         var term = Path.Combine(Checkout.Demo.Root, "demo-cohort", "term");
         string[] compare =
         [
-            "compare", Path.Combine(Checkout.Demo.Root, "rubrics", "bench-work.md"), "--class", Checkout.Demo.Class, "--roster", Roster,
-            "--first", Path.Combine(term, "bench-day-one.csv"), "--second", Path.Combine(term, "bench-day-one-second.csv"), "--out", Out,
+            "compare",
+            Path.Combine(Checkout.Demo.Root, "rubrics", "bench-work.md"),
+            "--class",
+            Checkout.Demo.Class,
+            "--roster",
+            Roster,
+            "--first",
+            Path.Combine(term, "bench-day-one.csv"),
+            "--second",
+            Path.Combine(term, "bench-day-one-second.csv"),
+            "--out",
+            Out,
         ];
         Twice(compare, compare);
-        Assert.Contains("First: bench-day-one. Second: bench-day-one-second.", File.ReadAllText(Path.Combine(Out, "marking-agreement.html")), StringComparison.Ordinal);
+        Assert.Contains(
+            "First: bench-day-one. Second: bench-day-one-second.",
+            File.ReadAllText(Path.Combine(Out, "marking-agreement.html")),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -118,7 +159,10 @@ public sealed class ForeignThingsTests(TourRun tour) : IDisposable
     public void Difficulty()
     {
         CopyOfTour();
-        Twice(["difficulty", Lesson, "--graded", Graded, "--out", Out], ["difficulty", Lesson, "--graded", Graded, "--class", Checkout.Demo.Class, "--out", Out]);
+        Twice(
+            ["difficulty", Lesson, "--graded", Graded, "--out", Out],
+            ["difficulty", Lesson, "--graded", Graded, "--class", Checkout.Demo.Class, "--out", Out]
+        );
     }
 
     [Fact]
@@ -159,14 +203,50 @@ public sealed class ForeignThingsTests(TourRun tour) : IDisposable
     public void Grade_exchange()
     {
         CopyOfTour();
-        string[] exchange = ["grade-exchange", Dealt, "--graded", Graded, "--out", Out, "--school", "s", "--session", "t", "--category", "c", "--assigned", "2026-11-01", "--due", "2026-11-08", "--scored", "2026-11-10"];
+        string[] exchange =
+        [
+            "grade-exchange",
+            Dealt,
+            "--graded",
+            Graded,
+            "--out",
+            Out,
+            "--school",
+            "s",
+            "--session",
+            "t",
+            "--category",
+            "c",
+            "--assigned",
+            "2026-11-01",
+            "--due",
+            "2026-11-08",
+            "--scored",
+            "2026-11-10",
+        ];
         Twice([.. exchange, "--class", "a"], [.. exchange, "--class", "b"]);
     }
 
     [Fact]
     public void Term_exchange()
     {
-        string[] exchange = ["term-exchange", Term, "--school", "s", "--course", "k", "--class", "c", "--session", "t", "--begins", "2026-09-01", "--out", Out];
+        string[] exchange =
+        [
+            "term-exchange",
+            Term,
+            "--school",
+            "s",
+            "--course",
+            "k",
+            "--class",
+            "c",
+            "--session",
+            "t",
+            "--begins",
+            "2026-09-01",
+            "--out",
+            Out,
+        ];
         Twice([.. exchange, "--ends", "2026-12-18"], [.. exchange, "--ends", "2026-12-17"]);
     }
 
@@ -204,13 +284,15 @@ public sealed class ForeignThingsTests(TourRun tour) : IDisposable
 
     private void Twice(string[] first, string[] second)
     {
-        if (!OperatingSystem.IsLinux()) Assert.Skip("Inodes, pipes and modes are looked at with Linux's find.");
+        if (!OperatingSystem.IsLinux())
+            Assert.Skip("Inodes, pipes and modes are looked at with Linux's find.");
         InstructorsThings.Put(_folder.Of("around"));
         var around = InstructorsThings.Snapshot(_folder.Path);
         ClassKitRun.Of(first).Done();
         Assert.Equal(around, InstructorsThings.Snapshot(_folder.Path));
 
-        foreach (var folder in Directory.EnumerateDirectories(Out, "*", SearchOption.AllDirectories).Append(Out).ToList()) InstructorsThings.Put(folder);
+        foreach (var folder in Directory.EnumerateDirectories(Out, "*", SearchOption.AllDirectories).Append(Out).ToList())
+            InstructorsThings.Put(folder);
         Again(second);
     }
 

@@ -43,8 +43,14 @@ public sealed class FullDiskTests(TourRun tour) : IDisposable
     [InlineData(200)]
     public void What_is_on_record_stays_where_there_is_no_room_for_more(int roomInKilobytes)
     {
-        var (dealt, graded, teaching) = (Path.Combine(tour.Folder, "dealt"), Path.Combine(tour.Folder, "graded"), Directory.CreateDirectory(Path.Combine(_disk.Path, "teaching")).FullName);
-        ClassKitRun.Of("enter", Path.Combine(Checkout.Demo.Root, "demo-cohort", "term", "term.md"), "--record", teaching, "--by", "Kim").Done();
+        var (dealt, graded, teaching) = (
+            Path.Combine(tour.Folder, "dealt"),
+            Path.Combine(tour.Folder, "graded"),
+            Directory.CreateDirectory(Path.Combine(_disk.Path, "teaching")).FullName
+        );
+        ClassKitRun
+            .Of("enter", Path.Combine(Checkout.Demo.Root, "demo-cohort", "term", "term.md"), "--record", teaching, "--by", "Kim")
+            .Done();
         var before = Tables("before");
         _disk.Fill(roomInKilobytes);
 
@@ -60,7 +66,13 @@ public sealed class FullDiskTests(TourRun tour) : IDisposable
         IEnumerable<(string, string)> Tables(string name)
         {
             ClassKitRun.Of("write-out", teaching, "--out", _folder.Of(name)).Done();
-            return [.. Directory.EnumerateFiles(_folder.Of(name), "*.csv").Order(StringComparer.Ordinal).Select(file => (Path.GetFileName(file), File.ReadAllText(file)))];
+            return
+            [
+                .. Directory
+                    .EnumerateFiles(_folder.Of(name), "*.csv")
+                    .Order(StringComparer.Ordinal)
+                    .Select(file => (Path.GetFileName(file), File.ReadAllText(file))),
+            ];
         }
     }
 }

@@ -5,7 +5,10 @@ using ClassKit.UseCases.Output.Writing;
 
 namespace ClassKit.EndToEnd.Tests.Safety;
 
-/// <summary>Grading killed at any moment: the grades there were are intact or the new ones are complete, what is not ours is as it was, and the next run succeeds.</summary>
+/// <summary>
+/// Grading killed at any moment: the grades there were are intact or the new ones are complete, what is not ours is as it was, and the next
+/// run succeeds.
+/// </summary>
 /// <remarks>CLASSKIT_KILLS sets how many times; the moments are drawn evenly over the time that a whole run takes.</remarks>
 public sealed class KilledRunTests(ITestOutputHelper output) : IDisposable
 {
@@ -21,13 +24,28 @@ public sealed class KilledRunTests(ITestOutputHelper output) : IDisposable
     public void A_killed_run_leaves_old_grades_or_new_ones_and_never_a_mixture()
     {
         var dealt = _folder.Of("dealt");
-        ClassKitRun.Of("deal", Checkout.Demo.Lesson, "--roster", Checkout.Demo.Roster, "--out", dealt, "--seed", "2026", "--class", Checkout.Demo.Class).Done();
+        ClassKitRun
+            .Of(
+                "deal",
+                Checkout.Demo.Lesson,
+                "--roster",
+                Checkout.Demo.Roster,
+                "--out",
+                dealt,
+                "--seed",
+                "2026",
+                "--class",
+                Checkout.Demo.Class
+            )
+            .Done();
         var (one, other) = (Returned("one", 8), Returned("other", 23));
         var returned = FolderContent.Digests(other);
         var (olds, news, whole) = (Grade(dealt, one), Grade(dealt, other), Time(() => Run(dealt, one).WaitForExit()));
         Assert.NotEqual(olds["grades.json"], news["grades.json"]);
 
-        var kills = int.TryParse(Environment.GetEnvironmentVariable("CLASSKIT_KILLS"), CultureInfo.InvariantCulture, out var asked) ? asked : UsualKills;
+        var kills = int.TryParse(Environment.GetEnvironmentVariable("CLASSKIT_KILLS"), CultureInfo.InvariantCulture, out var asked)
+            ? asked
+            : UsualKills;
         var random = new Random(9);
         var (left, done) = (0, 0);
         InstructorsThings.Put(Out);
@@ -46,9 +64,14 @@ public sealed class KilledRunTests(ITestOutputHelper output) : IDisposable
             Assert.Null(OutputFolder.Settle(Out));
             var found = Digests();
             Assert.Equal(theirs, InstructorsThings.Snapshot(Out));
-            Assert.True(Same(found, olds) || Same(found, news), $"After kill {kill} the folder holds neither the old grades nor the new ones.");
-            if (Same(found, olds)) left++;
-            else done++;
+            Assert.True(
+                Same(found, olds) || Same(found, news),
+                $"After kill {kill} the folder holds neither the old grades nor the new ones."
+            );
+            if (Same(found, olds))
+                left++;
+            else
+                done++;
 
             // The next run succeeds, and nothing of the killed one is left beside it.
             if (Same(found, news) || kill % 10 == 9)
@@ -79,11 +102,15 @@ public sealed class KilledRunTests(ITestOutputHelper output) : IDisposable
         return Digests();
     }
 
-    private SortedDictionary<string, string> Digests() => FolderContent.Digests(Out, path => !InstructorsThings.IsOne(path) && !path.StartsWith(".classkit-work", StringComparison.Ordinal));
+    private SortedDictionary<string, string> Digests() =>
+        FolderContent.Digests(Out, path => !InstructorsThings.IsOne(path) && !path.StartsWith(".classkit-work", StringComparison.Ordinal));
 
     private Process Run(string dealt, string returned)
     {
-        var start = new ProcessStartInfo("dotnet", [typeof(Cli.CommandLine).Assembly.Location, "grade", dealt, "--returned", returned, "--out", Out])
+        var start = new ProcessStartInfo(
+            "dotnet",
+            [typeof(Cli.CommandLine).Assembly.Location, "grade", dealt, "--returned", returned, "--out", Out]
+        )
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,

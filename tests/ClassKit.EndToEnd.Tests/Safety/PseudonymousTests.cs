@@ -22,10 +22,22 @@ public sealed class PseudonymousTests : IDisposable
         string[] wholes = [.. students.SelectMany(student => (string?[])[student.Id, student.Name, student.Email]).OfType<string>()];
 
         // A part of a name may stand inside another word, as Selin does in baseline.
-        var parts = new Regex(@"\b(" + string.Join('|', students.SelectMany(student => student.Name.Split(' ', '-')).Where(word => word.Length > 3).Select(Regex.Escape)) + @")\b", RegexOptions.IgnoreCase);
+        var parts = new Regex(
+            @"\b("
+                + string.Join(
+                    '|',
+                    students.SelectMany(student => student.Name.Split(' ', '-')).Where(word => word.Length > 3).Select(Regex.Escape)
+                )
+                + @")\b",
+            RegexOptions.IgnoreCase
+        );
 
-        Assert.All(Directory.EnumerateFileSystemEntries(_folder.Of("plain"), "*", SearchOption.AllDirectories), path => Free(Path.GetRelativePath(_folder.Of("plain"), path), path));
-        Assert.All(Directory.EnumerateFiles(_folder.Of("plain"), "*", SearchOption.AllDirectories), path => Assert.All(Texts(path), text => Free(text, path)));
+        Assert.All(Directory.EnumerateFileSystemEntries(_folder.Of("plain"), "*", SearchOption.AllDirectories), path =>
+            Free(Path.GetRelativePath(_folder.Of("plain"), path), path)
+        );
+        Assert.All(Directory.EnumerateFiles(_folder.Of("plain"), "*", SearchOption.AllDirectories), path =>
+            Assert.All(Texts(path), text => Free(text, path))
+        );
 
         void Free(string text, string path)
         {
@@ -39,11 +51,17 @@ public sealed class PseudonymousTests : IDisposable
     {
         Grade();
         ClassKitRun.Of("grade", _folder.Of("dealt2026"), "--returned", Checkout.Demo.Returned, "--out", _folder.Of("named")).Done();
-        var key = File.ReadAllLines(_folder.Of("plain-key", "pseudonyms.csv")).Skip(1).Select(line => line.Split(',')).ToDictionary(line => line[1], line => line[0]);
+        var key = File.ReadAllLines(_folder.Of("plain-key", "pseudonyms.csv"))
+            .Skip(1)
+            .Select(line => line.Split(','))
+            .ToDictionary(line => line[1], line => line[0]);
 
         var named = Points("named").ToDictionary(student => key[student.Key], student => student.Value);
 
-        Assert.Equal(named.OrderBy(student => student.Key, StringComparer.Ordinal), Points("plain").OrderBy(student => student.Key, StringComparer.Ordinal));
+        Assert.Equal(
+            named.OrderBy(student => student.Key, StringComparer.Ordinal),
+            Points("plain").OrderBy(student => student.Key, StringComparer.Ordinal)
+        );
         Assert.Equal(24, key.Values.Distinct().Count());
     }
 
@@ -61,32 +79,69 @@ public sealed class PseudonymousTests : IDisposable
     [Fact]
     public void Reports_without_names_are_never_written_among_those_with()
     {
-        ClassKitRun.Of("deal", Checkout.Demo.Lesson, "--roster", Checkout.Demo.Roster, "--out", _folder.Of("dealt"), "--seed", "2026", "--class", Checkout.Demo.Class).Done();
+        ClassKitRun
+            .Of(
+                "deal",
+                Checkout.Demo.Lesson,
+                "--roster",
+                Checkout.Demo.Roster,
+                "--out",
+                _folder.Of("dealt"),
+                "--seed",
+                "2026",
+                "--class",
+                Checkout.Demo.Class
+            )
+            .Done();
         ClassKitRun.Of("grade", _folder.Of("dealt"), "--returned", Checkout.Demo.Returned, "--out", _folder.Of("named")).Done();
 
-        Assert.Equal(1, ClassKitRun.Of("grade", _folder.Of("dealt"), "--returned", Checkout.Demo.Returned, "--out", _folder.Of("named"), "--pseudonymous").ExitCode);
+        Assert.Equal(
+            1,
+            ClassKitRun
+                .Of("grade", _folder.Of("dealt"), "--returned", Checkout.Demo.Returned, "--out", _folder.Of("named"), "--pseudonymous")
+                .ExitCode
+        );
     }
 
     private void Grade(string seed = "2026")
     {
         var dealt = _folder.Of("dealt" + seed);
-        ClassKitRun.Of("deal", Checkout.Demo.Lesson, "--roster", Checkout.Demo.Roster, "--out", dealt, "--seed", seed, "--class", Checkout.Demo.Class).Done();
+        ClassKitRun
+            .Of(
+                "deal",
+                Checkout.Demo.Lesson,
+                "--roster",
+                Checkout.Demo.Roster,
+                "--out",
+                dealt,
+                "--seed",
+                seed,
+                "--class",
+                Checkout.Demo.Class
+            )
+            .Done();
         ClassKitRun.Of("grade", dealt, "--returned", Checkout.Demo.Returned, "--out", _folder.Of("plain"), "--pseudonymous").Done();
     }
 
     private Dictionary<string, string> Points(string folder)
     {
         using var grades = JsonDocument.Parse(File.ReadAllText(_folder.Of(folder, "grades.json")));
-        return grades.RootElement.GetProperty("students").EnumerateArray().ToDictionary(
-            student => student.GetProperty("id").GetString()!,
-            student => $"{student.GetProperty("points")} {string.Join(',', student.GetProperty("answers").EnumerateArray().Select(answer => answer.GetProperty("outcome").GetString()))}");
+        return grades
+            .RootElement.GetProperty("students")
+            .EnumerateArray()
+            .ToDictionary(
+                student => student.GetProperty("id").GetString()!,
+                student =>
+                    $"{student.GetProperty("points")} {string.Join(',', student.GetProperty("answers").EnumerateArray().Select(answer => answer.GetProperty("outcome").GetString()))}"
+            );
     }
 
     /// <summary>A file as text, and every part of one that is a zip archive.</summary>
     private static IEnumerable<string> Texts(string path)
     {
         yield return Encoding.UTF8.GetString(File.ReadAllBytes(path));
-        if (!path.EndsWith(".xlsx", StringComparison.Ordinal)) yield break;
+        if (!path.EndsWith(".xlsx", StringComparison.Ordinal))
+            yield break;
         using var archive = ZipFile.OpenRead(path);
         foreach (var entry in archive.Entries)
         {

@@ -15,11 +15,25 @@ internal sealed class ChromiumBrowser : IAsyncDisposable
     {
         var chromium = Tool.Chromium.Require();
         var playwright = await Playwright.CreateAsync();
-        return new(playwright, await playwright.Chromium.LaunchAsync(new()
-        {
-            ExecutablePath = chromium,
-            Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
-        }));
+        return new(
+            playwright,
+            await playwright.Chromium.LaunchAsync(
+                new()
+                {
+                    ExecutablePath = chromium,
+                    Args =
+                    [
+                        "--no-sandbox",
+                        "--disable-gpu",
+                        "--disable-quic",
+                        "--no-first-run",
+                        "--disable-background-networking",
+                        "--disable-component-update",
+                        "--disable-sync",
+                    ],
+                }
+            )
+        );
     }
 
     public async ValueTask DisposeAsync()

@@ -9,12 +9,15 @@ internal static class FolderContent
     public static SortedDictionary<string, string> Digests(string folder) => Digests(folder, _ => true);
 
     /// <summary>Every such file below the folder with the digest of its bytes.</summary>
-    public static SortedDictionary<string, string> Digests(string folder, Func<string, bool> isOne) => new(
-        Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories)
-            .Select(path => Path.GetRelativePath(folder, path).Replace('\\', '/')).Where(isOne).ToDictionary(
-                path => path,
-                path => Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(Path.Combine(folder, path))))),
-        StringComparer.Ordinal);
+    public static SortedDictionary<string, string> Digests(string folder, Func<string, bool> isOne) =>
+        new(
+            Directory
+                .EnumerateFiles(folder, "*", SearchOption.AllDirectories)
+                .Select(path => Path.GetRelativePath(folder, path).Replace('\\', '/'))
+                .Where(isOne)
+                .ToDictionary(path => path, path => Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(Path.Combine(folder, path))))),
+            StringComparer.Ordinal
+        );
 
     /// <summary>Copies every file below a folder.</summary>
     public static void Copy(string source, string target)

@@ -3,7 +3,10 @@ using System.Net.Sockets;
 
 namespace ClassKit.EndToEnd.Tests.Tools;
 
-/// <summary>All that an instructor may have in a folder: files, links to files, folders and nowhere, hard links, pipes, sockets, empty and closed folders, odd modes and times.</summary>
+/// <summary>
+/// All that an instructor may have in a folder: files, links to files, folders and nowhere, hard links, pipes, sockets, empty and closed
+/// folders, odd modes and times.
+/// </summary>
 internal static class InstructorsThings
 {
     private const string Mark = "mine";
@@ -34,7 +37,8 @@ internal static class InstructorsThings
     /// <summary>Puts all of it into a folder.</summary>
     public static void Put(string folder)
     {
-        if (!OperatingSystem.IsLinux()) return;
+        if (!OperatingSystem.IsLinux())
+            return;
         Run("bash", "-c", Make, "bash", folder);
         var socket = Path.Combine(folder, Mark, "socket");
         using var listener = new Socket(AddressFamily.Unix, SocketType.Stream, ProtocolType.Unspecified);
@@ -50,11 +54,16 @@ internal static class InstructorsThings
     public static bool IsOne(string path) => path.Split('/').Any(name => name.StartsWith(Mark, StringComparison.Ordinal));
 
     /// <summary>Every one of them below a folder, with inode, kind, mode, links, owner, times of change, size and target.</summary>
-    public static List<string> Snapshot(string folder) => !OperatingSystem.IsLinux() ? [] :
-    [
-        .. Run("find", folder, "-printf", "%P\t%i %y %m %n %U:%G %T@ %s %l\n").Split('\n', StringSplitOptions.RemoveEmptyEntries)
-            .Where(line => IsOne(line.Split('\t')[0])).Order(StringComparer.Ordinal),
-    ];
+    public static List<string> Snapshot(string folder) =>
+        !OperatingSystem.IsLinux()
+            ? []
+            :
+            [
+                .. Run("find", folder, "-printf", "%P\t%i %y %m %n %U:%G %T@ %s %l\n")
+                    .Split('\n', StringSplitOptions.RemoveEmptyEntries)
+                    .Where(line => IsOne(line.Split('\t')[0]))
+                    .Order(StringComparer.Ordinal),
+            ];
 
     private static string Run(string program, params string[] arguments)
     {

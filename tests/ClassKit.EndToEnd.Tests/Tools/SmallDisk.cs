@@ -15,7 +15,8 @@ internal sealed class SmallDisk : IDisposable
     public static SmallDisk OrSkip()
     {
         var disk = new SmallDisk();
-        if (OperatingSystem.IsLinux() && Run("mount", "-t", "tmpfs", "-o", "size=12m", "tmpfs", disk.Path)) return disk;
+        if (OperatingSystem.IsLinux() && Run("mount", "-t", "tmpfs", "-o", "size=12m", "tmpfs", disk.Path))
+            return disk;
         disk._folder.Dispose();
         Assert.Skip("Only root can make a small disk to fill.");
         return disk;
@@ -55,7 +56,9 @@ internal sealed class SmallDisk : IDisposable
     {
         try
         {
-            using var process = Process.Start(new ProcessStartInfo(program, arguments) { RedirectStandardError = true, RedirectStandardOutput = true })!;
+            using var process = Process.Start(
+                new ProcessStartInfo(program, arguments) { RedirectStandardError = true, RedirectStandardOutput = true }
+            )!;
             process.WaitForExit();
             return process.ExitCode == 0;
         }

@@ -7,7 +7,8 @@ namespace ClassKit.EndToEnd.Tests.Tour;
 /// <summary>The tour's term: three assignments, two markers, two on paper, six teams, a resit, and the grades at the end.</summary>
 public sealed class TermOfTheTourTests(TourRun tour)
 {
-    private string Text(params string[] path) => WebUtility.HtmlDecode(File.ReadAllText(Path.Combine([tour.Folder, .. path]))).Replace('\u00A0', ' ');
+    private string Text(params string[] path) =>
+        WebUtility.HtmlDecode(File.ReadAllText(Path.Combine([tour.Folder, .. path]))).Replace('\u00A0', ' ');
 
     [Fact]
     public void Two_of_the_second_set_worked_on_paper_and_one_was_away()
@@ -15,14 +16,26 @@ public sealed class TermOfTheTourTests(TourRun tour)
         var rows = Text("second-set", "graded", "grades.csv").Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
 
         Assert.EndsWith(",on paper", rows[0], StringComparison.Ordinal);
-        Assert.Equal(["hana-sato", "noor-rahman"], rows.Where(row => row.EndsWith(",yes", StringComparison.Ordinal)).Select(row => row.Split(',')[0]));
-        Assert.Equal(["rosa-whitehorse"], rows.Where(row => row.Contains(",missing,", StringComparison.Ordinal)).Select(row => row.Split(',')[0]));
+        Assert.Equal(
+            ["hana-sato", "noor-rahman"],
+            rows.Where(row => row.EndsWith(",yes", StringComparison.Ordinal)).Select(row => row.Split(',')[0])
+        );
+        Assert.Equal(
+            ["rosa-whitehorse"],
+            rows.Where(row => row.Contains(",missing,", StringComparison.Ordinal)).Select(row => row.Split(',')[0])
+        );
     }
 
     [Fact]
     public void A_resit_says_of_what_and_the_term_counts_it()
     {
-        Assert.Equal(["bao-nguyen.xlsx", "rosa-whitehorse.xlsx"], Directory.EnumerateFiles(Path.Combine(tour.Folder, "resit", "dealt", "workbooks")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            ["bao-nguyen.xlsx", "rosa-whitehorse.xlsx"],
+            Directory
+                .EnumerateFiles(Path.Combine(tour.Folder, "resit", "dealt", "workbooks"))
+                .Select(Path.GetFileName)
+                .Order(StringComparer.Ordinal)
+        );
         Assert.Contains("resit of ", Text("resit", "dealt", "sheets", "bao-nguyen.html"), StringComparison.Ordinal);
         Assert.Contains("Dough temperature", Text("term", "students", "bao-nguyen.html"), StringComparison.Ordinal);
         Assert.Contains("resit", Text("term", "students", "bao-nguyen.html"), StringComparison.OrdinalIgnoreCase);
@@ -49,7 +62,18 @@ public sealed class TermOfTheTourTests(TourRun tour)
     {
         var made = TermFiles.Of(Checkout.Demo);
         var folder = Checkout.Demo.TermFolder;
-        Assert.Equal(made.Keys.Order(StringComparer.Ordinal), new[] { "returned", "returned-resit", "observed", "on-paper" }.SelectMany(name => Directory.EnumerateFiles(Path.Combine(folder, name))).Select(file => Path.GetRelativePath(folder, file).Replace('\\', '/')).Order(StringComparer.Ordinal));
-        Assert.All(made, file => Assert.True(file.Value.AsSpan().SequenceEqual(File.ReadAllBytes(Path.Combine(folder, file.Key))), $"{file.Key}: remake it with `dotnet run --project tests/ClassKit.DemoCohort -- term`"));
+        Assert.Equal(
+            made.Keys.Order(StringComparer.Ordinal),
+            new[] { "returned", "returned-resit", "observed", "on-paper" }
+                .SelectMany(name => Directory.EnumerateFiles(Path.Combine(folder, name)))
+                .Select(file => Path.GetRelativePath(folder, file).Replace('\\', '/'))
+                .Order(StringComparer.Ordinal)
+        );
+        Assert.All(made, file =>
+            Assert.True(
+                file.Value.AsSpan().SequenceEqual(File.ReadAllBytes(Path.Combine(folder, file.Key))),
+                $"{file.Key}: remake it with `dotnet run --project tests/ClassKit.DemoCohort -- term`"
+            )
+        );
     }
 }

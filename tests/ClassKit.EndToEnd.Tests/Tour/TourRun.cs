@@ -23,7 +23,8 @@ public sealed class TourRun : IDisposable
 
     public JsonElement Grades { get; }
 
-    public IEnumerable<string> Pages => Directory.EnumerateFiles(Folder, "*.html", SearchOption.AllDirectories).Order(StringComparer.Ordinal);
+    public IEnumerable<string> Pages =>
+        Directory.EnumerateFiles(Folder, "*.html", SearchOption.AllDirectories).Order(StringComparer.Ordinal);
 
     public void Dispose() => _folder.Dispose();
 }

@@ -24,11 +24,16 @@ public sealed class TourTests(TourRun tour)
     [Fact]
     public void What_it_writes_can_be_copied_to_systems_that_tell_no_case_apart_and_keep_names_for_devices()
     {
-        var paths = Directory.EnumerateFileSystemEntries(tour.Folder, "*", SearchOption.AllDirectories).Select(path => Path.GetRelativePath(tour.Folder, path)).ToList();
+        var paths = Directory
+            .EnumerateFileSystemEntries(tour.Folder, "*", SearchOption.AllDirectories)
+            .Select(path => Path.GetRelativePath(tour.Folder, path))
+            .ToList();
 
         Assert.True(paths.Count > 50);
         Assert.Equal(paths, paths.DistinctBy(path => path.ToUpperInvariant()));
-        Assert.All(paths.Select(path => Path.GetFileName(path)), name => Assert.DoesNotMatch(@"(?i)[<>:""\\|?*\x00-\x1F]|[ .]$|^(con|prn|aux|nul|com\d|lpt\d)(\.|$)", name));
+        Assert.All(paths.Select(path => Path.GetFileName(path)), name =>
+            Assert.DoesNotMatch(@"(?i)[<>:""\\|?*\x00-\x1F]|[ .]$|^(con|prn|aux|nul|com\d|lpt\d)(\.|$)", name)
+        );
     }
 
     [Fact]
@@ -47,9 +52,15 @@ public sealed class TourTests(TourRun tour)
     [Fact]
     public void Every_file_that_came_back_is_accounted_for_once()
     {
-        var returned = Directory.EnumerateFiles(Checkout.Demo.Returned, "*", SearchOption.AllDirectories)
-            .Select(path => Path.GetRelativePath(Checkout.Demo.Returned, path)).Order(StringComparer.Ordinal);
-        var accounted = tour.Grades.GetProperty("students").EnumerateArray().Select(student => student.GetProperty("file").GetString()).OfType<string>()
+        var returned = Directory
+            .EnumerateFiles(Checkout.Demo.Returned, "*", SearchOption.AllDirectories)
+            .Select(path => Path.GetRelativePath(Checkout.Demo.Returned, path))
+            .Order(StringComparer.Ordinal);
+        var accounted = tour
+            .Grades.GetProperty("students")
+            .EnumerateArray()
+            .Select(student => student.GetProperty("file").GetString())
+            .OfType<string>()
             .Concat(tour.Grades.GetProperty("unmatched").EnumerateArray().Select(file => file.GetProperty("file").GetString()!))
             .Order(StringComparer.Ordinal);
 
@@ -61,8 +72,10 @@ public sealed class TourTests(TourRun tour)
     {
         Assert.Equal(24, Directory.EnumerateFiles(Path.Combine(tour.Folder, "dealt", "workbooks")).Count());
         Assert.Equal(24, Directory.EnumerateFiles(Path.Combine(tour.Folder, "dealt", "sheets")).Count());
-        Assert.Equal(["answer-key.html", "dealt.json", "sheets-to-print.html"],
-            Directory.EnumerateFiles(Path.Combine(tour.Folder, "dealt")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            ["answer-key.html", "dealt.json", "sheets-to-print.html"],
+            Directory.EnumerateFiles(Path.Combine(tour.Folder, "dealt")).Select(Path.GetFileName).Order(StringComparer.Ordinal)
+        );
     }
 
     [Fact]
@@ -71,9 +84,16 @@ public sealed class TourTests(TourRun tour)
         foreach (var page in tour.Pages)
         {
             var text = File.ReadAllText(page);
-            Assert.Equal((page, "", ""), (page, string.Join('\n', Sentences.BeginningLow(text)), string.Join('\n', Sentences.Touching(text))));
+            Assert.Equal(
+                (page, "", ""),
+                (page, string.Join('\n', Sentences.BeginningLow(text)), string.Join('\n', Sentences.Touching(text)))
+            );
             // What is bought is weighed finely, and a grade shows its working, which must add up.
-            if (!page.EndsWith("requisition.html", StringComparison.Ordinal) && !page.StartsWith(Path.Combine(tour.Folder, "term"), StringComparison.Ordinal)) Assert.Equal((page, ""), (page, string.Join('\n', Digits.TooFine(text))));
+            if (
+                !page.EndsWith("requisition.html", StringComparison.Ordinal)
+                && !page.StartsWith(Path.Combine(tour.Folder, "term"), StringComparison.Ordinal)
+            )
+                Assert.Equal((page, ""), (page, string.Join('\n', Digits.TooFine(text))));
         }
     }
 }

@@ -41,27 +41,34 @@ public sealed class ProgressLineTests : IDisposable
     [Fact]
     public void Every_step_has_words_of_its_own()
     {
-        var words = Enum.GetValues<RunStep>().Select(step =>
-        {
-            using var terminal = new StringWriter();
-            var line = new ProgressLine(terminal, _clock);
-            line.Report(new(step, 0, null));
-            _clock.Advance(ProgressLine.Silence);
-            return terminal.ToString().Trim();
-        }).ToList();
+        var words = Enum.GetValues<RunStep>()
+            .Select(step =>
+            {
+                using var terminal = new StringWriter();
+                var line = new ProgressLine(terminal, _clock);
+                line.Report(new(step, 0, null));
+                _clock.Advance(ProgressLine.Silence);
+                return terminal.ToString().Trim();
+            })
+            .ToList();
         Assert.Equal(words.Count, words.Where(word => word.Length > 0).Distinct().Count());
     }
 
-    /// <summary>What a terminal shows after the characters: a return goes to the beginning of the line, whatever comes is written over what was.</summary>
+    /// <summary>
+    /// What a terminal shows after the characters: a return goes to the beginning of the line, whatever comes is written over what was.
+    /// </summary>
     private static string Screen(string written)
     {
         var shown = new List<char>();
         var at = 0;
         foreach (var character in written)
         {
-            if (character == '\r') at = 0;
-            else if (at == shown.Count) shown.Insert(at++, character);
-            else shown[at++] = character;
+            if (character == '\r')
+                at = 0;
+            else if (at == shown.Count)
+                shown.Insert(at++, character);
+            else
+                shown[at++] = character;
         }
         return new string([.. shown]).TrimEnd();
     }

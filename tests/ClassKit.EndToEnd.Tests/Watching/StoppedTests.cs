@@ -39,16 +39,21 @@ public sealed class StoppedTests(TourRun tour) : IDisposable
         Assert.Empty(Directory.EnumerateFileSystemEntries(_folder.Path, "*", new EnumerationOptions { AttributesToSkip = 0 }));
     }
 
-    /// <summary>Commands that write. All do so in one way, but for one that writes into a folder of grades and one that writes many folders.</summary>
-    public static TheoryData<string> Writing => Trials.All ? ["deal", "pack", "grade", "regrade", "follow-up", "item-bank", "practice", "tour"] : ["deal", "regrade", "tour"];
+    /// <summary>
+    /// Commands that write. All do so in one way, but for one that writes into a folder of grades and one that writes many folders.
+    /// </summary>
+    public static TheoryData<string> Writing =>
+        Trials.All ? ["deal", "pack", "grade", "regrade", "follow-up", "item-bank", "practice", "tour"] : ["deal", "regrade", "tour"];
 
     [Theory]
     [MemberData(nameof(Writing))]
     public async Task Ctrl_C_ends_any_command_with_130_and_leaves_what_was_there(string command)
     {
         string[] again = Arguments(command, "2");
-        if (command is "regrade") ClassKitRun.Of(Arguments("grade", "2")).Done();
-        else ClassKitRun.Of(again).Done();
+        if (command is "regrade")
+            ClassKitRun.Of(Arguments("grade", "2")).Done();
+        else
+            ClassKitRun.Of(again).Done();
         var before = Files();
         // It stays when a run is over, and says of the next that it is at work.
         File.Delete(_folder.Of("out", ".classkit-lock"));
@@ -80,15 +85,29 @@ public sealed class StoppedTests(TourRun tour) : IDisposable
     private async Task Interrupt(string[] arguments)
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows sends no signals.");
-        var start = new ProcessStartInfo(Path.Combine(AppContext.BaseDirectory, "classkit"), arguments) { RedirectStandardOutput = true, RedirectStandardError = true };
+        var start = new ProcessStartInfo(Path.Combine(AppContext.BaseDirectory, "classkit"), arguments)
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
         using var process = Process.Start(start)!;
         process.OutputDataReceived += (_, _) => { };
         process.BeginOutputReadLine();
         var errors = process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
 
         // The folder's lock says that it is at work.
-        SpinWait.SpinUntil(() => process.HasExited || Directory.EnumerateFiles(_folder.Path, ".classkit-lock", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = 0 }).Any());
-        using (var kill = Process.Start("kill", ["-INT", process.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)])) await kill.WaitForExitAsync(TestContext.Current.CancellationToken);
+        SpinWait.SpinUntil(() =>
+            process.HasExited
+            || Directory
+                .EnumerateFiles(
+                    _folder.Path,
+                    ".classkit-lock",
+                    new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = 0 }
+                )
+                .Any()
+        );
+        using (var kill = Process.Start("kill", ["-INT", process.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)]))
+            await kill.WaitForExitAsync(TestContext.Current.CancellationToken);
         await process.WaitForExitAsync(TestContext.Current.CancellationToken);
 
         Assert.Equal(Stopped, process.ExitCode);

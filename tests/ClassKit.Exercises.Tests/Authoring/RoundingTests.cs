@@ -8,7 +8,9 @@ using ClassKit.Exercises.Texts;
 
 namespace ClassKit.Exercises.Tests.Authoring;
 
-/// <summary>An answer that is right if it rounds as the key does. Halves go away from zero, as ROUND of OpenFormula has it (6.17.5).</summary>
+/// <summary>
+/// An answer that is right if it rounds as the key does. Halves go away from zero, as ROUND of OpenFormula has it (6.17.5).
+/// </summary>
 public sealed class RoundingTests
 {
     [Theory]
@@ -35,8 +37,13 @@ public sealed class RoundingTests
         {
             // Thousandths that are no halves of a tenth; those are for the theory above.
             var (expected, actual) = (random.Next(-3000, 3000) / 1000.0 + 0.0004, random.Next(-3000, 3000) / 1000.0 + 0.0004);
-            if (draw % 2 == 0) actual = expected + random.Next(-80, 80) / 1000.0;
-            var names = new Dictionary<string, CellValue> { ["expected"] = CellValue.FromNumber(expected), ["actual"] = CellValue.FromNumber(actual) };
+            if (draw % 2 == 0)
+                actual = expected + random.Next(-80, 80) / 1000.0;
+            var names = new Dictionary<string, CellValue>
+            {
+                ["expected"] = CellValue.FromNumber(expected),
+                ["actual"] = CellValue.FromNumber(actual),
+            };
 
             Assert.True(KeyValues.Holds(alike, names) == Tolerance.Rounding(0.1).Accepts(expected, actual), $"{expected} and {actual}");
         }

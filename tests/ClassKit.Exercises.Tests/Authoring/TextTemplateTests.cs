@@ -31,7 +31,10 @@ public sealed class TextTemplateTests
 
     [Fact]
     public void Every_place_knows_its_line() =>
-        Assert.Equal([("a", 1), ("b", 2), ("c", 2), ("d", 4)], TextTemplate.Parse("x {a}\n{b} {c}\n\n{d}").Placeholders.Select(place => (place.Name, place.Line)));
+        Assert.Equal(
+            [("a", 1), ("b", 2), ("c", 2), ("d", 4)],
+            TextTemplate.Parse("x {a}\n{b} {c}\n\n{d}").Placeholders.Select(place => (place.Name, place.Line))
+        );
 
     [Fact]
     public void To_search_for_words_places_are_blank_and_nothing_moves() =>

@@ -15,10 +15,23 @@ public sealed class SetChooserTests
         Make("cost_a", "cost", ExerciseLevel.Standard, 10, 4),
     ];
 
-    private static Exercise Make(string id, string skill, ExerciseLevel level, int minutes, decimal points) => new(
-        id, id, skill, level, minutes, "definition", "", [], [], [new("p", "?", CellFormula.Of("=1"), "g", Tolerance.Absolute(1), points, true, [])], []);
+    private static Exercise Make(string id, string skill, ExerciseLevel level, int minutes, decimal points) =>
+        new(
+            id,
+            id,
+            skill,
+            level,
+            minutes,
+            "definition",
+            "",
+            [],
+            [],
+            [new("p", "?", CellFormula.Of("=1"), "g", Tolerance.Absolute(1), points, true, [])],
+            []
+        );
 
-    private static IReadOnlyList<string> Ids(SetWish wish, ulong seed = 1) => [.. SetChooser.Choose(Pool, wish, seed).Select(exercise => exercise.Id)];
+    private static IReadOnlyList<string> Ids(SetWish wish, ulong seed = 1) =>
+        [.. SetChooser.Choose(Pool, wish, seed).Select(exercise => exercise.Id)];
 
     [Fact]
     public void Without_a_wish_all_are_taken_as_they_are() => Assert.Equal(Pool, SetChooser.Choose(Pool, SetWish.None, 1));
@@ -29,7 +42,10 @@ public sealed class SetChooserTests
 
     [Fact]
     public void Skills_and_levels_narrow_the_choice() =>
-        Assert.Equal(["yeast_a", "ice_a"], Ids(SetWish.None with { Skills = ["Yeast", "dough temperature"], Levels = [ExerciseLevel.Guided] }));
+        Assert.Equal(
+            ["yeast_a", "ice_a"],
+            Ids(SetWish.None with { Skills = ["Yeast", "dough temperature"], Levels = [ExerciseLevel.Guided] })
+        );
 
     [Fact]
     public void What_is_named_is_taken_besides_what_is_asked() =>
@@ -62,7 +78,10 @@ public sealed class SetChooserTests
     {
         // 18 minutes: yeast_a with either of the two of 10 minutes. Never two of one skill.
         for (ulong seed = 0; seed < 5; seed++)
-            Assert.Equal(2, SetChooser.Choose(Pool, SetWish.None with { Minutes = 18 }, seed).Select(exercise => exercise.Skill).Distinct().Count());
+            Assert.Equal(
+                2,
+                SetChooser.Choose(Pool, SetWish.None with { Minutes = 18 }, seed).Select(exercise => exercise.Skill).Distinct().Count()
+            );
     }
 
     [Fact]

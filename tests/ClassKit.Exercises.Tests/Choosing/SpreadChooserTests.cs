@@ -7,13 +7,22 @@ namespace ClassKit.Exercises.Tests.Choosing;
 
 public sealed class SpreadChooserTests
 {
-    private static readonly IReadOnlyList<Student> Class = [.. Enumerable.Range(1, 20).Select(number => new Student($"s-{number}", $"Student {number}"))];
+    private static readonly IReadOnlyList<Student> Class =
+    [
+        .. Enumerable.Range(1, 20).Select(number => new Student($"s-{number}", $"Student {number}")),
+    ];
 
     // Of yeast three alike and one that takes much longer; of cost two alike and one worth more.
     private static readonly IReadOnlyList<Exercise> Pool =
     [
-        Of("yeast_1", "yeast", 10), Of("yeast_2", "yeast", 10), Of("yeast_3", "yeast", 11), Of("yeast_4", "yeast", 25), Of("yeast_open", "yeast", 10, ExerciseLevel.Open),
-        Of("cost_1", "cost", 10), Of("cost_2", "cost", 9), Of("cost_dear", "cost", 10, points: 5),
+        Of("yeast_1", "yeast", 10),
+        Of("yeast_2", "yeast", 10),
+        Of("yeast_3", "yeast", 11),
+        Of("yeast_4", "yeast", 25),
+        Of("yeast_open", "yeast", 10, ExerciseLevel.Open),
+        Of("cost_1", "cost", 10),
+        Of("cost_2", "cost", 9),
+        Of("cost_dear", "cost", 10, points: 5),
     ];
 
     private static readonly SetWish TwoOfThem = new([], [], [ExerciseLevel.Standard], 20, 4);
@@ -24,14 +33,17 @@ public sealed class SpreadChooserTests
         return water with { Id = id, Skill = skill, Minutes = minutes, Level = level, Parts = [water.Parts[0] with { Points = points }] };
     }
 
-    private static IEnumerable<IReadOnlyList<Exercise>> SetsOf(Spread spread) => spread.Sets.Values.Select(set => (IReadOnlyList<Exercise>)[.. set.Select(id => Pool.Single(exercise => exercise.Id == id))]);
+    private static IEnumerable<IReadOnlyList<Exercise>> SetsOf(Spread spread) =>
+        spread.Sets.Values.Select(set => (IReadOnlyList<Exercise>)[.. set.Select(id => Pool.Single(exercise => exercise.Id == id))]);
 
     [Fact]
     public void Every_set_weighs_the_same_in_points_skills_levels_and_nearly_in_minutes()
     {
         var spread = SpreadChooser.Choose(Pool, TwoOfThem, Class, 3)!;
 
-        var kinds = SetsOf(spread).Select(set => string.Join(", ", set.Select(exercise => $"{exercise.Skill} {exercise.Level}").Order(StringComparer.Ordinal))).Distinct();
+        var kinds = SetsOf(spread)
+            .Select(set => string.Join(", ", set.Select(exercise => $"{exercise.Skill} {exercise.Level}").Order(StringComparer.Ordinal)))
+            .Distinct();
         Assert.Single(kinds);
         Assert.All(SetsOf(spread), set => Assert.Equal(4, set.Sum(SetChooser.PointsOf)));
         Assert.All(SetsOf(spread), set => Assert.InRange(set.Sum(exercise => exercise.Minutes), 18, 20));
@@ -77,7 +89,9 @@ public sealed class SpreadChooserTests
         var balanced = SpreadChooser.Choose(Pool, TwoOfThem, Class, 3, expected)!;
         Assert.InRange(balanced.ExpectedApart!.Value, 0, SpreadChooser.ExpectedApart * 4);
         Assert.Single(balanced.Sets.Values.Select(set => set.Contains("yeast_2")).Distinct());
-        Assert.True(SpreadChooser.Choose(Pool, TwoOfThem, Class, 3)!.Sets.Values.Select(set => set.Contains("yeast_2")).Distinct().Count() > 1);
+        Assert.True(
+            SpreadChooser.Choose(Pool, TwoOfThem, Class, 3)!.Sets.Values.Select(set => set.Contains("yeast_2")).Distinct().Count() > 1
+        );
 
         expected.Remove("yeast_3");
         var unknown = SpreadChooser.Choose(Pool, TwoOfThem, Class, 3, expected)!;

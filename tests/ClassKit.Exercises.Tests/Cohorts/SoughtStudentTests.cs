@@ -4,7 +4,10 @@ namespace ClassKit.Exercises.Tests.Cohorts;
 
 public class SoughtStudentTests
 {
-    private static readonly SoughtStudent Min = new(new("min-jun", "Min Jun", "min@example.org"), [new("min-jun", "Min Jun"), new("min-jun-park", "Min-jun Park"), new("olive", "Olive")]);
+    private static readonly SoughtStudent Min = new(
+        new("min-jun", "Min Jun", "min@example.org"),
+        [new("min-jun", "Min Jun"), new("min-jun-park", "Min-jun Park"), new("olive", "Olive")]
+    );
 
     [Theory]
     [InlineData("min-jun", true)]
@@ -15,7 +18,8 @@ public class SoughtStudentTests
     [InlineData("min-jun.park", false)]
     [InlineData("amin-jun", false)]
     [InlineData("", false)]
-    public void A_file_bears_an_id_only_where_it_is_no_part_of_a_longer_one(string name, bool isTheirs) => Assert.Equal(isTheirs, Min.IsIdOf(name));
+    public void A_file_bears_an_id_only_where_it_is_no_part_of_a_longer_one(string name, bool isTheirs) =>
+        Assert.Equal(isTheirs, Min.IsIdOf(name));
 
     [Theory]
     [InlineData("Done by Min Jun.", true)]
@@ -55,5 +59,6 @@ public class SoughtStudentTests
         Assert.Equal([1], StudentRows.Of(Cells(["id", "name"], ["ann-lee", "Ann Lee"], ["ann-lee-2", "Ann Lee"]), sought).Order());
     }
 
-    private static List<(int Row, int Column, string Text)> Cells(params string[][] rows) => [.. rows.SelectMany((row, at) => row.Select((text, column) => (at, column, text)))];
+    private static List<(int Row, int Column, string Text)> Cells(params string[][] rows) =>
+        [.. rows.SelectMany((row, at) => row.Select((text, column) => (at, column, text)))];
 }

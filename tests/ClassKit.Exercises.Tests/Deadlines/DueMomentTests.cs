@@ -3,15 +3,19 @@ using ClassKit.Exercises.Deadlines;
 
 namespace ClassKit.Exercises.Tests.Deadlines;
 
-/// <summary>Moments against the transitions of the IANA time zone database, as its source files state the rules, and against ISO 8601.</summary>
+/// <summary>
+/// Moments against the transitions of the IANA time zone database, as its source files state the rules, and against ISO 8601.
+/// </summary>
 public sealed class DueMomentTests
 {
-    private static DueMoment Due(string typed, string? zone = null) => DueWish.Parse(typed)!.In(zone is null ? null : ClassTimeZone.Find(zone))!;
+    private static DueMoment Due(string typed, string? zone = null) =>
+        DueWish.Parse(typed)!.In(zone is null ? null : ClassTimeZone.Find(zone))!;
 
     private static string Utc(DueMoment due) => due.At.UtcDateTime.ToString("yyyy-MM-dd'T'HH:mm'Z'", CultureInfo.InvariantCulture);
 
-    // tz source files: `europe`, rule EU (last Sundays of March and October, 01:00 UTC); `northamerica`, rule US (2nd Sunday of March, 1st of
-    // November, 02:00 local); `australasia`, rules AN (1st Sundays of October and April) and LH (Lord Howe, half an hour); `asia`, Kathmandu +05:45.
+    // tz source files: `europe`, rule EU (last Sundays of March and October, 01:00 UTC); `northamerica`, rule US (2nd Sunday of March, 1st
+    // of November, 02:00 local); `australasia`, rules AN (1st Sundays of October and April) and LH (Lord Howe, half an hour); `asia`,
+    // Kathmandu +05:45.
     [Theory]
     [InlineData("2026-11-20T17:00", "Europe/Paris", "2026-11-20T16:00Z")]
     [InlineData("2026-07-01T17:00", "Europe/Paris", "2026-07-01T15:00Z")]
@@ -29,15 +33,18 @@ public sealed class DueMomentTests
         Assert.Equal($"{typed.Replace('T', ' ')} ({zone})", due.ToString());
     }
 
-    // 20 November 2026 is a Friday, 1 July 2026 a Wednesday (Gregorian calendar; `date -d`); the other side of the date line has another day.
+    // 20 November 2026 is a Friday, 1 July 2026 a Wednesday (Gregorian calendar; `date -d`); the other side of the date line has another
+    // day.
     [Theory]
     [InlineData("2026-11-20T17:00", "Europe/Paris", "Friday 20 November 2026, 17:00")]
     [InlineData("2026-07-01T09:05", "America/New_York", "Wednesday 1 July 2026, 09:05")]
     [InlineData("2026-11-20T17:00-05:00", "Australia/Sydney", "Saturday 21 November 2026, 09:00")]
     [InlineData("2026-11-20T17:00", null, "Friday 20 November 2026, 17:00 (UTC)")]
-    public void Students_read_it_in_words_on_their_own_clocks(string typed, string? zone, string words) => Assert.Equal(words, Due(typed, zone).Words);
+    public void Students_read_it_in_words_on_their_own_clocks(string typed, string? zone, string words) =>
+        Assert.Equal(words, Due(typed, zone).Words);
 
-    // 2026-03-29 02:00 to 03:00 does not occur in Paris, 2026-03-08 02:00 to 03:00 not in New York. RFC 5545, 3.3.5: the offset before the gap counts.
+    // 2026-03-29 02:00 to 03:00 does not occur in Paris, 2026-03-08 02:00 to 03:00 not in New York. RFC 5545, 3.3.5: the offset before the
+    // gap counts.
     [Theory]
     [InlineData("2026-03-29T02:30", "Europe/Paris", "2026-03-29T01:30Z", "2026-03-29 03:30")]
     [InlineData("2026-03-08T02:30", "America/New_York", "2026-03-08T07:30Z", "2026-03-08 03:30")]
@@ -49,7 +56,8 @@ public sealed class DueMomentTests
         Assert.StartsWith(shown, due.ToString(), StringComparison.Ordinal);
     }
 
-    // 2026-10-25 02:30 comes twice in Paris (00:30 and 01:30 UTC), 2026-11-01 01:30 in New York (05:30 and 06:30 UTC): the later, for the student.
+    // 2026-10-25 02:30 comes twice in Paris (00:30 and 01:30 UTC), 2026-11-01 01:30 in New York (05:30 and 06:30 UTC): the later, for the
+    // student.
     [Theory]
     [InlineData("2026-10-25T02:30", "Europe/Paris", "2026-10-25T01:30Z")]
     [InlineData("2026-11-01T01:30", "America/New_York", "2026-11-01T06:30Z")]
@@ -95,8 +103,16 @@ public sealed class DueMomentTests
     {
         Assert.Null(DueWish.Parse("0001-01-01T00:00"));
         Assert.Null(DueWish.Parse("9999-12-31T23:59-12:00"));
-        Assert.StartsWith("9999-12-31 23:59", Due("2026-01-01T00:00", "Pacific/Kiritimati").OnClocks(DateTime.MaxValue), StringComparison.Ordinal);
-        Assert.StartsWith("0001-01-01 00:00", Due("2026-01-01T00:00", "Pacific/Pago_Pago").OnClocks(DateTime.MinValue), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "9999-12-31 23:59",
+            Due("2026-01-01T00:00", "Pacific/Kiritimati").OnClocks(DateTime.MaxValue),
+            StringComparison.Ordinal
+        );
+        Assert.StartsWith(
+            "0001-01-01 00:00",
+            Due("2026-01-01T00:00", "Pacific/Pago_Pago").OnClocks(DateTime.MinValue),
+            StringComparison.Ordinal
+        );
     }
 
     // 32 hours are a day and 8 hours. Arithmetic by hand.

@@ -59,9 +59,14 @@ public sealed class DealerTests
     public void Another_exercise_in_the_set_changes_nobodys_numbers()
     {
         var alone = Deal(10).Class!;
-        var both = Dealer.Deal("lesson", "Lesson", [WaterExercise.Make() with { Id = "other" }, WaterExercise.Make()], Marking, Class(10), 5).Class!;
+        var both = Dealer
+            .Deal("lesson", "Lesson", [WaterExercise.Make() with { Id = "other" }, WaterExercise.Make()], Marking, Class(10), 5)
+            .Class!;
 
-        Assert.Equal(alone.Students.Select(student => student.GivensOf("hydration")), both.Students.Select(student => student.GivensOf("hydration")));
+        Assert.Equal(
+            alone.Students.Select(student => student.GivensOf("hydration")),
+            both.Students.Select(student => student.GivensOf("hydration"))
+        );
     }
 
     private static DealResult Practise(int students, NumbersToAvoid avoid, Exercise? exercise = null) =>

@@ -43,7 +43,11 @@ public sealed class PracticeLayoutTests
     {
         var exercise = Exercise("mix", "Mix", 1, 1);
         var layout = PracticeLayout.For([exercise]);
-        var variant = new Variant(exercise, new Dictionary<string, decimal> { ["g0"] = 0.65m }, new Dictionary<string, double> { ["p0"] = 325 });
+        var variant = new Variant(
+            exercise,
+            new Dictionary<string, decimal> { ["g0"] = 0.65m },
+            new Dictionary<string, double> { ["p0"] = 325 }
+        );
         var student = new DealtStudent(new("ada-berg", "Ada Berg"), "", [variant]);
 
         Assert.Equal([new DealtGiven("mix", "g0", "mix_g0", new CellAddress("1 Any", 7, 3), "i", 0.65m)], layout.GivensOf(student));
@@ -80,7 +84,10 @@ public sealed class PracticeLayoutTests
     public void A_sheet_name_is_never_cut_within_a_character()
     {
         // 29 units are left behind "1 "; the cut would fall inside the fifteenth croissant
-        var sheet = PracticeLayout.For([Exercise("x", "X", 1, 1) with { Skill = string.Concat(Enumerable.Repeat("🥐", 20)) }]).Exercises[0].Sheet;
+        var sheet = PracticeLayout
+            .For([Exercise("x", "X", 1, 1) with { Skill = string.Concat(Enumerable.Repeat("🥐", 20)) }])
+            .Exercises[0]
+            .Sheet;
 
         Assert.Equal("1 " + string.Concat(Enumerable.Repeat("🥐", 14)), sheet);
     }
@@ -90,23 +97,25 @@ public sealed class PracticeLayoutTests
     {
         var layout = PracticeLayout.For([Exercise("x", "X", 40, 40)]).Exercises[0];
 
-        Assert.All(
-            layout.Givens.Select(given => given.Tag).Concat(layout.Answers.Select(answer => answer.Tag)),
-            tag => Assert.False(CellAddress.TryParse("", tag, out _), tag));
+        Assert.All(layout.Givens.Select(given => given.Tag).Concat(layout.Answers.Select(answer => answer.Tag)), tag =>
+            Assert.False(CellAddress.TryParse("", tag, out _), tag)
+        );
         Assert.Equal("xl", layout.Givens[39].Tag);
         Assert.Equal("1aa", layout.Answers[26].Tag);
     }
 
-    private static Exercise Exercise(string id, string title, int givens, int parts) => new(
-        id,
-        title,
-        "any",
-        ExerciseLevel.Standard,
-        5,
-        "common practice, no source",
-        "",
-        [.. Enumerable.Range(0, givens).Select(index => new Given($"g{index}", "", "g", 1, 1, 0))],
-        [],
-        [.. Enumerable.Range(0, parts).Select(index => new Part($"p{index}", "", AnyKey, "g", Tolerance.Absolute(1), 1, true, []))],
-        []);
+    private static Exercise Exercise(string id, string title, int givens, int parts) =>
+        new(
+            id,
+            title,
+            "any",
+            ExerciseLevel.Standard,
+            5,
+            "common practice, no source",
+            "",
+            [.. Enumerable.Range(0, givens).Select(index => new Given($"g{index}", "", "g", 1, 1, 0))],
+            [],
+            [.. Enumerable.Range(0, parts).Select(index => new Part($"p{index}", "", AnyKey, "g", Tolerance.Absolute(1), 1, true, []))],
+            []
+        );
 }

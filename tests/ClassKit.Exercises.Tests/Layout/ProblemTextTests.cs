@@ -14,7 +14,13 @@ public sealed class ProblemTextTests
     [InlineData("", "3", "3", "0", "3", "3")]
     [InlineData("°C", "-18", "-4", "1", "-18", "-18\u00A0°C")]
     public void A_value_shows_the_decimals_that_its_steps_need_and_its_unit(
-        string unit, string from, string to, string step, string value, string text)
+        string unit,
+        string from,
+        string to,
+        string step,
+        string value,
+        string text
+    )
     {
         var given = new Given("x", "", unit, Number(from), Number(to), Number(step));
 
@@ -25,11 +31,24 @@ public sealed class ProblemTextTests
     public void Placeholders_of_givens_are_filled_and_other_braces_stay()
     {
         var flour = new Given("flour_mass", "Flour", "g", 1000, 1000, 0);
-        var exercise = new Exercise("x", "X", "any", ExerciseLevel.Standard, 1, "", "Mix {flour_mass} and {salt} in {a bowl}.", [flour], [], [], []);
+        var exercise = new Exercise(
+            "x",
+            "X",
+            "any",
+            ExerciseLevel.Standard,
+            1,
+            "",
+            "Mix {flour_mass} and {salt} in {a bowl}.",
+            [flour],
+            [],
+            [],
+            []
+        );
 
         Assert.Equal(
             "Mix 1000\u00A0g and {salt} in {a bowl}.",
-            ProblemText.Fill(exercise, new Dictionary<string, decimal> { ["flour_mass"] = 1000m }));
+            ProblemText.Fill(exercise, new Dictionary<string, decimal> { ["flour_mass"] = 1000m })
+        );
     }
 
     private static decimal Number(string text) => decimal.Parse(text, System.Globalization.CultureInfo.InvariantCulture);

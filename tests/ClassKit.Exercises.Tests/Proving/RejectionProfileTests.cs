@@ -6,7 +6,10 @@ namespace ClassKit.Exercises.Tests.Proving;
 
 public sealed class RejectionProfileTests
 {
-    /// <summary>Water of at least 525 g is left by 900 g of flour at 60 to 75 %, 850 at 65 to 75, 800 at 70 and 75, 750 at 70 and 75, 700 at 75: a third of 36.</summary>
+    /// <summary>
+    /// Water of at least 525 g is left by 900 g of flour at 60 to 75 %, 850 at 65 to 75, 800 at 70 and 75, 750 at 70 and 75, 700 at 75: a
+    /// third of 36.
+    /// </summary>
     [Fact]
     public void Every_draw_is_kept_or_counted_with_its_reason()
     {

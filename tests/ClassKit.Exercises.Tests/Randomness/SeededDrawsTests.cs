@@ -13,7 +13,8 @@ public sealed class SeededDrawsTests
 
         Assert.Equal(
             [6457827717110365317UL, 3203168211198807973UL, 9817491932198370423UL, 4593380528125082431UL, 16408922859458223821UL],
-            [stream.Next(), stream.Next(), stream.Next(), stream.Next(), stream.Next()]);
+            [stream.Next(), stream.Next(), stream.Next(), stream.Next(), stream.Next()]
+        );
     }
 
     [Fact]
@@ -21,7 +22,8 @@ public sealed class SeededDrawsTests
     {
         var stream = new SeededDraws(42);
         var counts = new int[6];
-        for (var draw = 0; draw < 60_000; draw++) counts[stream.Below(6)]++;
+        for (var draw = 0; draw < 60_000; draw++)
+            counts[stream.Below(6)]++;
 
         // Chi-squared with 5 degrees of freedom stays below 20.5 in 99.9 % of fair runs (NIST/SEMATECH e-Handbook, table 1.3.6.7.4).
         Assert.InRange(counts.Sum(count => Math.Pow(count - 10_000, 2) / 10_000), 0, 20.5);

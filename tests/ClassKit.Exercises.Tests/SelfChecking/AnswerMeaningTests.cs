@@ -10,10 +10,14 @@ public sealed class AnswerMeaningTests
     // 800 g of flour, a quarter of it water, and a dough of both: 200 g and 1000 g. Expected values are worked out by hand.
     private static readonly Exercise Dough = Asked.Exercise(
         Asked.Part("water", "=flour*share", misconceptions: ("divided", "=flour/share")),
-        Asked.Part("dough", "=flour+water", misconceptions: ("water_off", "=flour-water")));
+        Asked.Part("dough", "=flour+water", misconceptions: ("water_off", "=flour-water"))
+    );
 
     private static readonly Variant Variant = new(
-        Dough, new Dictionary<string, decimal> { ["flour"] = 800, ["share"] = 0.25m }, new Dictionary<string, double> { ["water"] = 200, ["dough"] = 1000 });
+        Dough,
+        new Dictionary<string, decimal> { ["flour"] = 800, ["share"] = 0.25m },
+        new Dictionary<string, double> { ["water"] = 200, ["dough"] = 1000 }
+    );
 
     private static (MeaningKind, string?, string?) Meant(int part, double typed) =>
         AnswerMeaning.Of(Variant, Dough.Parts[part]).FirstOrDefault(meaning => typed >= meaning.Low && typed <= meaning.High) is { } meaning

@@ -8,16 +8,46 @@ namespace ClassKit.Exercises.Tests.Solutions;
 public sealed class WorkedSolutionTests
 {
     private static readonly Part Friction = new(
-        "friction", "By how much did the mixer warm it?", CellFormula.Of("=3*dough-(room+flour+water)"), "°F", Tolerance.Absolute(0.5), 1, true,
-        [new("two", CellFormula.Of("=2*dough-room"), "Three factors.")]);
+        "friction",
+        "By how much did the mixer warm it?",
+        CellFormula.Of("=3*dough-(room+flour+water)"),
+        "°F",
+        Tolerance.Absolute(0.5),
+        1,
+        true,
+        [new("two", CellFormula.Of("=2*dough-room"), "Three factors.")]
+    );
 
     private static readonly Part Water = new(
-        "water_temp", "How warm must the water be?", CellFormula.Of("=3*want-(room+flour)-friction"), "°F", Tolerance.Absolute(0.5), 1, true, []);
+        "water_temp",
+        "How warm must the water be?",
+        CellFormula.Of("=3*want-(room+flour)-friction"),
+        "°F",
+        Tolerance.Absolute(0.5),
+        1,
+        true,
+        []
+    );
 
     private static readonly Exercise Exercise = new(
-        "ddt", "Water", "dough temperature", ExerciseLevel.Standard, 5, "Pizza Today, June 2018", "",
-        [Given("want", "Dough wanted", 80), Given("room", "Room", 75), Given("flour", "Flour", 65), Given("dough", "Trial dough", 80), Given("water", "Water", 65)],
-        [], [Friction, Water], []);
+        "ddt",
+        "Water",
+        "dough temperature",
+        ExerciseLevel.Standard,
+        5,
+        "Pizza Today, June 2018",
+        "",
+        [
+            Given("want", "Dough wanted", 80),
+            Given("room", "Room", 75),
+            Given("flour", "Flour", 65),
+            Given("dough", "Trial dough", 80),
+            Given("water", "Water", 65),
+        ],
+        [],
+        [Friction, Water],
+        []
+    );
 
     private static readonly Dictionary<string, decimal> Dealt = Exercise.Givens.ToDictionary(given => given.Id, given => given.From);
 
@@ -37,7 +67,11 @@ public sealed class WorkedSolutionTests
     public void Steps_are_worked_out_before_the_part_that_is_written_over_them()
     {
         var step = new WorkingStep("warming", "What the mixer adds", Friction.Key, "°F");
-        var part = Water with { Key = CellFormula.Of("=3*want-(room+flour)-(3*dough-(room+flour+water))"), Written = CellFormula.Of("=3*want-(room+flour)-warming") };
+        var part = Water with
+        {
+            Key = CellFormula.Of("=3*want-(room+flour)-(3*dough-(room+flour+water))"),
+            Written = CellFormula.Of("=3*want-(room+flour)-warming"),
+        };
         var solution = WorkedSolution.Of(Exercise with { Steps = [step], Parts = [part] }, part, Dealt, new Dictionary<string, double>());
 
         Assert.Equal(65, solution.Result!.Value, 1e-9);
@@ -50,7 +84,11 @@ public sealed class WorkedSolutionTests
 
     [Fact]
     public void A_students_own_earlier_answer_can_be_put_in() =>
-        Assert.Equal(60, WorkedSolution.Of(Exercise, Water, Dealt, new Dictionary<string, double> { ["friction"] = 40 }).Result!.Value, 1e-9);
+        Assert.Equal(
+            60,
+            WorkedSolution.Of(Exercise, Water, Dealt, new Dictionary<string, double> { ["friction"] = 40 }).Result!.Value,
+            1e-9
+        );
 
     [Fact]
     public void Numbers_that_give_no_result_are_shown_without_one()

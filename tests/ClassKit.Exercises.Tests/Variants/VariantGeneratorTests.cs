@@ -30,13 +30,21 @@ public sealed class VariantGeneratorTests
     [InlineData("=TRUE", "=flour*hydration+1", 1, typeof(Breach.CloseToRight))]
     [InlineData("=1/0", "=flour/hydration", 1, typeof(Breach.ConstraintBroken))]
     [InlineData("=TRUE", "=flour/hydration", 5000, typeof(Breach.CloseToRight))]
-    public void An_exercise_that_cannot_be_drawn_says_which_rule_is_in_the_way(string constraint, string misconception, double tolerance, Type reason)
+    public void An_exercise_that_cannot_be_drawn_says_which_rule_is_in_the_way(
+        string constraint,
+        string misconception,
+        double tolerance,
+        Type reason
+    )
     {
         var drawing = VariantGenerator.For(WaterExercise.Make(constraint, 900, misconception, tolerance)).Draw(new(1));
 
         Assert.Null(drawing.Variant);
         Assert.IsType(reason, drawing.Rejections[0].First);
-        Assert.Equal(reason == typeof(Breach.ConstraintBroken) ? new(Constraint: constraint) : new Culprit(Part: "water", Misconception: "divided"), drawing.Rejections[0].First.Culprit);
+        Assert.Equal(
+            reason == typeof(Breach.ConstraintBroken) ? new(Constraint: constraint) : new Culprit(Part: "water", Misconception: "divided"),
+            drawing.Rejections[0].First.Culprit
+        );
         Assert.Equal(VariantGenerator.MostAttempts, drawing.Rejections.Sum(rejection => rejection.Count));
     }
 
@@ -48,7 +56,10 @@ public sealed class VariantGeneratorTests
         var fresh = new FreshInputs(exercise, new(4)).For(dealt.Givens);
 
         Assert.Equal(FreshInputs.DefaultCount, fresh.Count);
-        Assert.Equal(FreshInputs.DefaultCount + 1, fresh.Append(dealt).Select(variant => VariantKey.Of(exercise, variant.Givens)).Distinct().Count());
+        Assert.Equal(
+            FreshInputs.DefaultCount + 1,
+            fresh.Append(dealt).Select(variant => VariantKey.Of(exercise, variant.Givens)).Distinct().Count()
+        );
     }
 
     [Fact]
@@ -94,8 +105,9 @@ public sealed class VariantGeneratorTests
 
         for (ulong seed = 0; seed < 50; seed++)
             Assert.InRange(EffortMeasure.Of(generator.Draw(new(seed)).Variant!), 0, middle);
-        Assert.Contains(
-            RejectionProfile.Of(generator, 500).Rejections, rejection => rejection.First is Breach.UnevenEffort { Allowed: var allowed } && allowed == new EffortBand(0, middle));
+        Assert.Contains(RejectionProfile.Of(generator, 500).Rejections, rejection =>
+            rejection.First is Breach.UnevenEffort { Allowed: var allowed } && allowed == new EffortBand(0, middle)
+        );
     }
 
     [Fact]

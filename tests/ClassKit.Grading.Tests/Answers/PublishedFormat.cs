@@ -11,10 +11,19 @@ namespace ClassKit.Grading.Tests.Answers;
 /// <param name="Minus">Before a negative number.</param>
 /// <param name="Exponential">Before the exponent.</param>
 /// <param name="IsIndian">True for <c>#,##,##0.###</c>, false for <c>#,##0.###</c>.</param>
-internal sealed record PublishedFormat(string Locale, string Zero, string Decimal, string Group, string Minus, string Exponential, bool IsIndian = false)
+internal sealed record PublishedFormat(
+    string Locale,
+    string Zero,
+    string Decimal,
+    string Group,
+    string Minus,
+    string Exponential,
+    bool IsIndian = false
+)
 {
     /// <summary>
-    /// fa, de-CH, sv and bn were read from unicode-org/cldr-json, cldr-numbers-full/main/*/numbers.json (CLDR 45 and later); the others are from memory of the same files.
+    /// fa, de-CH, sv and bn were read from unicode-org/cldr-json, cldr-numbers-full/main/*/numbers.json (CLDR 45 and later); the others are
+    /// from memory of the same files.
     /// </summary>
     public static IReadOnlyList<PublishedFormat> All { get; } =
     [
@@ -49,7 +58,8 @@ internal sealed record PublishedFormat(string Locale, string Zero, string Decima
     }
 
     /// <summary>A number in scientific notation, one digit before its decimals.</summary>
-    public string Scientific(decimal mantissa, int exponent) => Of(mantissa) + Exponential + (exponent < 0 ? Minus : "") + Digits(Math.Abs(exponent).ToString(CultureInfo.InvariantCulture));
+    public string Scientific(decimal mantissa, int exponent) =>
+        Of(mantissa) + Exponential + (exponent < 0 ? Minus : "") + Digits(Math.Abs(exponent).ToString(CultureInfo.InvariantCulture));
 
     private string Grouped(string whole)
     {
@@ -57,11 +67,13 @@ internal sealed record PublishedFormat(string Locale, string Zero, string Decima
         for (var at = 0; at < whole.Length; at++)
         {
             var left = whole.Length - at;
-            if (at > 0 && (left == 3 || (left > 3 && (left - 3) % (IsIndian ? 2 : 3) == 0))) grouped.Append(Group);
+            if (at > 0 && (left == 3 || (left > 3 && (left - 3) % (IsIndian ? 2 : 3) == 0)))
+                grouped.Append(Group);
             grouped.Append(Digits(whole[at].ToString()));
         }
         return grouped.ToString();
     }
 
-    private string Digits(string ascii) => string.Concat(ascii.Select(digit => char.ConvertFromUtf32(char.ConvertToUtf32(Zero, 0) + digit - '0')));
+    private string Digits(string ascii) =>
+        string.Concat(ascii.Select(digit => char.ConvertFromUtf32(char.ConvertToUtf32(Zero, 0) + digit - '0')));
 }

@@ -23,10 +23,16 @@ public sealed class PublishedFormatTests
         for (var draw = 0; draw < Draws; draw++)
         {
             var number = Draw(random);
-            foreach (var text in (string[])[format.Of(number), $"≈{format.Of(number)}", $"{format.Of(number)}\u00A0g", $"x = {format.Of(number)} g."])
+            foreach (
+                var text in (string[])
+                    [format.Of(number), $"≈{format.Of(number)}", $"{format.Of(number)}\u00A0g", $"x = {format.Of(number)} g."]
+            )
             {
                 var read = AnswerText.Read(text, "g");
-                Assert.True(read.Contains((double)number), $"{locale}: {number} was written “{text}” and read as {string.Join(" or ", read)}");
+                Assert.True(
+                    read.Contains((double)number),
+                    $"{locale}: {number} was written “{text}” and read as {string.Join(" or ", read)}"
+                );
                 Assert.InRange(read.Count, 1, 2);
             }
         }
@@ -45,7 +51,9 @@ public sealed class PublishedFormatTests
             Assert.Contains(AnswerText.Read(text, "g"), read => Near((double)mantissa * Math.Pow(10, exponent), read));
 
             var share = Draw(random);
-            Assert.Contains(AnswerText.Read(format.Of(share) + (format.Zero is "٠" or "۰" ? "٪" : "\u00A0%"), "%"), read => Near((double)share / 100, read));
+            Assert.Contains(AnswerText.Read(format.Of(share) + (format.Zero is "٠" or "۰" ? "٪" : "\u00A0%"), "%"), read =>
+                Near((double)share / 100, read)
+            );
         }
     }
 
@@ -63,18 +71,74 @@ public sealed class PublishedFormatTests
             string[] texts =
             [
                 // Ranges and tolerances.
-                $"{one}-{two}", $"{one}–{two} g", $"{one} - {two}", $"{one} to {two}", $"between {one} and {two}", $"{one}…{two}", $"{one} ± {step}", $"{one}+/-{step}", $"{one} bis {two}",
+                $"{one}-{two}",
+                $"{one}–{two} g",
+                $"{one} - {two}",
+                $"{one} to {two}",
+                $"between {one} and {two}",
+                $"{one}…{two}",
+                $"{one} ± {step}",
+                $"{one}+/-{step}",
+                $"{one} bis {two}",
                 // Two numbers.
-                $"{one} and {two}", $"{one}, {two}", $"{one}; {two}", $"{one} or {two}", $"{one} g {step} oz", $"{one} (or {two})", $"{one} = {two}", $"{step} h {step} min",
+                $"{one} and {two}",
+                $"{one}, {two}",
+                $"{one}; {two}",
+                $"{one} or {two}",
+                $"{one} g {step} oz",
+                $"{one} (or {two})",
+                $"{one} = {two}",
+                $"{step} h {step} min",
                 // Dates and times.
-                .. ((string[])["yyyy-MM-dd", "dd.MM.yyyy", "M/d/yyyy", "dd/MM/yy", "HH:mm", "HH:mm:ss", "h:mm tt", "d MMM yyyy", "yyyy-MM-ddTHH:mm"]).Select(shape => moment.ToString(shape, CultureInfo.InvariantCulture)),
+                .. (
+                    (string[])
+                        [
+                            "yyyy-MM-dd",
+                            "dd.MM.yyyy",
+                            "M/d/yyyy",
+                            "dd/MM/yy",
+                            "HH:mm",
+                            "HH:mm:ss",
+                            "h:mm tt",
+                            "d MMM yyyy",
+                            "yyyy-MM-ddTHH:mm",
+                        ]
+                ).Select(shape => moment.ToString(shape, CultureInfo.InvariantCulture)),
                 // Telephone numbers, addresses, codes.
-                $"555-01{step:00}", $"+1 555 {low:000} {low + 1000}", $"(555) {low:000}-0142", $"192.168.{step}.{step}", $"v{step}.{step}.{step}", $"A{one}", $"row {one}", $"no {one}", $"#{one}",
+                $"555-01{step:00}",
+                $"+1 555 {low:000} {low + 1000}",
+                $"(555) {low:000}-0142",
+                $"192.168.{step}.{step}",
+                $"v{step}.{step}.{step}",
+                $"A{one}",
+                $"row {one}",
+                $"no {one}",
+                $"#{one}",
                 // Sums left undone, comparisons, words that change the number.
-                $"{one}+{two}", $"{one} × {step}", $"{one} x {step}", $"{one} * {step} =", $"<{one}", $"> {one}", $"≤ {one} g", $"{one} dozen", $"{one} million", $"{one}x", $"{one}-", $"{one}²", $"{one}:{step}", $"{one}..{two}",
-                $"{one},{step},", $"{one}.{step}.{step}", $"{step}/0", $"not {one}",
+                $"{one}+{two}",
+                $"{one} × {step}",
+                $"{one} x {step}",
+                $"{one} * {step} =",
+                $"<{one}",
+                $"> {one}",
+                $"≤ {one} g",
+                $"{one} dozen",
+                $"{one} million",
+                $"{one}x",
+                $"{one}-",
+                $"{one}²",
+                $"{one}:{step}",
+                $"{one}..{two}",
+                $"{one},{step},",
+                $"{one}.{step}.{step}",
+                $"{step}/0",
+                $"not {one}",
             ];
-            foreach (var text in texts) Assert.True(AnswerText.Read(text, "g").Count == 0, $"“{text}” was read as {string.Join(" or ", AnswerText.Read(text, "g"))}");
+            foreach (var text in texts)
+                Assert.True(
+                    AnswerText.Read(text, "g").Count == 0,
+                    $"“{text}” was read as {string.Join(" or ", AnswerText.Read(text, "g"))}"
+                );
         }
     }
 }

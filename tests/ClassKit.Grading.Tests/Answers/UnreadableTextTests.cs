@@ -31,7 +31,8 @@ public sealed class UnreadableTextTests
     [Theory]
     [InlineData("=C7*(C8", 8)]
     [InlineData("=C7*#", 5)]
-    public void A_broken_formula_is_broken_at_a_character(string text, int character) => Assert.Equal(character, Assert.IsType<AnswerFinding.BrokenFormula>(FoundIn(text)).Character);
+    public void A_broken_formula_is_broken_at_a_character(string text, int character) =>
+        Assert.Equal(character, Assert.IsType<AnswerFinding.BrokenFormula>(FoundIn(text)).Character);
 
     [Fact]
     public void A_formula_of_words_names_no_cell() => Assert.Equal(new AnswerFinding.NamesNoCell(new("flour")), FoundIn("=flour water"));
@@ -51,7 +52,8 @@ public sealed class UnreadableTextTests
         for (var draw = 0; draw < 20_000; draw++)
         {
             var text = string.Concat(Enumerable.Range(0, random.Next(1, 14)).Select(_ => alphabet[random.Next(alphabet.Length)]));
-            if (text.Trim().Length == 0 || AnswerText.Read(text, "g").Count > 0) continue;
+            if (text.Trim().Length == 0 || AnswerText.Read(text, "g").Count > 0)
+                continue;
 
             var found = UnreadableText.In(text, "g");
 

@@ -11,13 +11,19 @@ using static ClassKit.Grading.Tests.DealtForTests;
 
 namespace ClassKit.Grading.Tests.Finding;
 
-/// <summary>Formulas that stand as text, typed in the signs and the language of other keyboards and programs. Published: 225 - 138 = 87 °F, see the exercise.</summary>
+/// <summary>
+/// Formulas that stand as text, typed in the signs and the language of other keyboards and programs. Published: 225 - 138 = 87 °F, see the
+/// exercise.
+/// </summary>
 public sealed class TypedFormulaTests
 {
     private static string Cell(string given) => Layout.GivensOf(Ada).First(entry => entry.Name == given).Address.Cell;
 
     /// <summary>The text with cells in the places of names in braces.</summary>
-    private static string WithCells(string text) => Layout.GivensOf(Ada).Aggregate(text, (filled, given) => filled.Replace($"{{{given.Name}}}", Cell(given.Name), StringComparison.Ordinal));
+    private static string WithCells(string text) =>
+        Layout
+            .GivensOf(Ada)
+            .Aggregate(text, (filled, given) => filled.Replace($"{{{given.Name}}}", Cell(given.Name), StringComparison.Ordinal));
 
     [Theory]
     [InlineData("=3*{want}-{flour}-{room}-{friction}")]
@@ -76,17 +82,28 @@ public sealed class TypedFormulaTests
     {
         using var table = new StreamReader(typeof(AnswerText).Assembly.GetManifestResourceStream("function-names.csv")!);
         var lines = table.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries);
-        var pairs = lines.Skip(1).Select(line => line.Split(',')).SelectMany(cells => cells.Skip(1).SelectMany(cell => cell.Split(' ')), (cells, name) => (English: cells[0], Name: name)).Distinct().ToList();
+        var pairs = lines
+            .Skip(1)
+            .Select(line => line.Split(','))
+            .SelectMany(cells => cells.Skip(1).SelectMany(cell => cell.Split(' ')), (cells, name) => (English: cells[0], Name: name))
+            .Distinct()
+            .ToList();
 
         Assert.All(lines, line => Assert.Equal(8, line.Split(',').Length));
         Assert.Empty(pairs.GroupBy(pair => pair.Name).Where(name => name.Count() > 1).Select(name => name.Key));
         var english = pairs.Select(pair => pair.English).ToHashSet();
-        Assert.All(pairs, pair => Assert.True(pair.Name == pair.English || !IsEnglish(pair.Name), $"{pair.Name} is a function of files, and stands for {pair.English}"));
+        Assert.All(pairs, pair =>
+            Assert.True(
+                pair.Name == pair.English || !IsEnglish(pair.Name),
+                $"{pair.Name} is a function of files, and stands for {pair.English}"
+            )
+        );
         Assert.All(english, name => Assert.True(IsEnglish(name), $"{name} is no function that we work out"));
     }
 
     /// <summary>True for a function that ClassKit evaluates: called with no arguments it may fail, but not for its name.</summary>
     private static bool IsEnglish(string name) =>
-        NamedEvaluation.Evaluate(CellFormula.Of($"={name}(1)"), new Dictionary<string, CellValue>()) is { Status: EvaluationStatus.Computed, Value: var value }
+        NamedEvaluation.Evaluate(CellFormula.Of($"={name}(1)"), new Dictionary<string, CellValue>())
+            is { Status: EvaluationStatus.Computed, Value: var value }
         && !(value.IsError && value.Error == CellError.Name);
 }

@@ -30,8 +30,11 @@ public sealed class AnotherTryTests
 
     private static (ClassGrades Grades, StudentGrade Student) Graded(string temperature)
     {
-        var book = new ReturnedBook(Ada).Answer("sum", "=flour+room+friction").Answer("temperature", temperature)
-            .Answer("ice", "=water*(tap-temperature)/(tap+112)").Answer("ice_share", "=ice/water*share");
+        var book = new ReturnedBook(Ada)
+            .Answer("sum", "=flour+room+friction")
+            .Answer("temperature", temperature)
+            .Answer("ice", "=water*(tap-temperature)/(tap+112)")
+            .Answer("ice_share", "=ice/water*share");
         var grades = ClassGrader.Grade(Class, [book.As("ada.xlsx")]);
         return (grades, grades.Students[0]);
     }

@@ -19,20 +19,60 @@ public sealed class FollowUpChooserTests
 
     private static readonly IReadOnlyList<Exercise> Pool = [PlainYeast, KnowingYeast, GuidedYeast, Steam];
 
-    private static Exercise Of(string id, string skill, ExerciseLevel level, int minutes, string misconception) => new(
-        id, id, skill, level, minutes, "made up", "{x}", [new("x", "X", "", 1, 9, 1)], [],
-        [
-            new("first", "?", CellFormula.Of("=x*2"), "", Tolerance.Absolute(0.1), 2, true, [new(misconception, CellFormula.Of("=x+2"), $"Not so: {misconception}.")]),
-            new("second", "?", CellFormula.Of("=x*3"), "", Tolerance.Absolute(0.1), 2, true, []),
-        ],
-        []);
+    private static Exercise Of(string id, string skill, ExerciseLevel level, int minutes, string misconception) =>
+        new(
+            id,
+            id,
+            skill,
+            level,
+            minutes,
+            "made up",
+            "{x}",
+            [new("x", "X", "", 1, 9, 1)],
+            [],
+            [
+                new(
+                    "first",
+                    "?",
+                    CellFormula.Of("=x*2"),
+                    "",
+                    Tolerance.Absolute(0.1),
+                    2,
+                    true,
+                    [new(misconception, CellFormula.Of("=x+2"), $"Not so: {misconception}.")]
+                ),
+                new("second", "?", CellFormula.Of("=x*3"), "", Tolerance.Absolute(0.1), 2, true, []),
+            ],
+            []
+        );
 
-    private static AnswerGrade Answer(Exercise exercise, int part, decimal points, string? misconception = null) => new(
-        exercise, exercise.Parts[part], Outcome.Incorrect, points, 2, CellValue.Blank, 1, null,
-        misconception is null ? [] : [new AnswerFinding.WrongTurn(exercise.Parts[part].Misconceptions.FirstOrDefault(known => known.Id == misconception) ?? new(misconception, CellFormula.Of("=x"), ""))],
-        new Dictionary<string, double>());
+    private static AnswerGrade Answer(Exercise exercise, int part, decimal points, string? misconception = null) =>
+        new(
+            exercise,
+            exercise.Parts[part],
+            Outcome.Incorrect,
+            points,
+            2,
+            CellValue.Blank,
+            1,
+            null,
+            misconception is null
+                ? []
+                :
+                [
+                    new AnswerFinding.WrongTurn(
+                        exercise.Parts[part].Misconceptions.FirstOrDefault(known => known.Id == misconception)
+                            ?? new(misconception, CellFormula.Of("=x"), "")
+                    ),
+                ],
+            new Dictionary<string, double>()
+        );
 
-    private static IReadOnlyList<FollowUpExercise> Choose(int minutes, IReadOnlyList<Exercise> pool, params IReadOnlyList<AnswerGrade> answers)
+    private static IReadOnlyList<FollowUpExercise> Choose(
+        int minutes,
+        IReadOnlyList<Exercise> pool,
+        params IReadOnlyList<AnswerGrade> answers
+    )
     {
         var dealt = new DealtClass("l", "L", "C", 1, new("m", "M", 1, 1, 0, 0.6m), [Yeast, Cost], []);
         return FollowUpChooser.Choose(dealt, new(new("s-1", "S"), GradeStatus.Graded, "s-1.xlsx", answers, []), pool, minutes);
@@ -46,7 +86,9 @@ public sealed class FollowUpChooserTests
 
     [Fact]
     public void A_skill_without_loss_is_left_alone_and_one_never_asked_is_not_begun() =>
-        Assert.All(Choose(60, Pool, Answer(Yeast, 0, 0), Answer(Yeast, 1, 2), Answer(Cost, 0, 2), Answer(Cost, 1, 2)), one => Assert.Equal("yeast", one.Exercise.Skill));
+        Assert.All(Choose(60, Pool, Answer(Yeast, 0, 0), Answer(Yeast, 1, 2), Answer(Cost, 0, 2), Answer(Cost, 1, 2)), one =>
+            Assert.Equal("yeast", one.Exercise.Skill)
+        );
 
     [Fact]
     public void Who_lost_half_of_an_exercise_gets_a_more_guided_one_first_and_the_same_again() =>

@@ -15,34 +15,77 @@ public sealed class IntegrityFactsTests
 
     /// <summary>Six sums of two givens each, so that every part is a slip of its own.</summary>
     private static readonly Exercise Sums = new(
-        "sums", "Sums", "adding", ExerciseLevel.Standard, 5, "arithmetic", "Add.",
-        [.. Enumerable.Range(0, 6).SelectMany(part => new[] { new Given($"flour_{part}", "Flour", "g", 100, 900, 1), new Given($"water_{part}", "Water", "g", 100, 900, 1) })],
+        "sums",
+        "Sums",
+        "adding",
+        ExerciseLevel.Standard,
+        5,
+        "arithmetic",
+        "Add.",
+        [
+            .. Enumerable
+                .Range(0, 6)
+                .SelectMany(part =>
+                    new[] { new Given($"flour_{part}", "Flour", "g", 100, 900, 1), new Given($"water_{part}", "Water", "g", 100, 900, 1) }
+                ),
+        ],
         [],
-        [.. Enumerable.Range(0, 6).Select(part => new Part(
-            $"dough_{part}", "How much dough?", CellFormula.Of($"=flour_{part}+water_{part}"), "g", Tolerance.Absolute(0.5), 1, true,
-            [new("difference", CellFormula.Of($"=flour_{part}-water_{part}"), "Add them.")]))],
-        []);
+        [
+            .. Enumerable
+                .Range(0, 6)
+                .Select(part => new Part(
+                    $"dough_{part}",
+                    "How much dough?",
+                    CellFormula.Of($"=flour_{part}+water_{part}"),
+                    "g",
+                    Tolerance.Absolute(0.5),
+                    1,
+                    true,
+                    [new("difference", CellFormula.Of($"=flour_{part}-water_{part}"), "Add them.")]
+                )),
+        ],
+        []
+    );
 
-    private static readonly DealtClass Dealt = Dealer.Deal(
-        "sums", "Sums", [Sums], new("marks", "Marks", 0.4m, 1, 0, 0.6m),
-        new("Class", [.. Enumerable.Range(0, Students).Select(at => new Student($"student-{at:00}", $"Student {at:00}"))]), 3).Class!;
+    private static readonly DealtClass Dealt = Dealer
+        .Deal(
+            "sums",
+            "Sums",
+            [Sums],
+            new("marks", "Marks", 0.4m, 1, 0, 0.6m),
+            new("Class", [.. Enumerable.Range(0, Students).Select(at => new Student($"student-{at:00}", $"Student {at:00}"))]),
+            3
+        )
+        .Class!;
 
     /// <summary>The class, with what some students wrote in place of right formulas.</summary>
-    private static ClassGrades Graded(Dictionary<int, object[]> answers, Func<int, string?>? savedBy = null) => ClassGrader.Grade(
-        Dealt,
-        Dealt.Students.Select((student, at) =>
-        {
-            var book = new ReturnedBook(student);
-            for (var part = 0; part < 6; part++)
-                book.Answer($"dough_{part}", answers.TryGetValue(at, out var own) ? own[part] : $"=flour_{part}+water_{part}");
-            return book.As($"{student.Who.Id}.xlsx") with { SavedBy = savedBy?.Invoke(at) };
-        }));
+    private static ClassGrades Graded(Dictionary<int, object[]> answers, Func<int, string?>? savedBy = null) =>
+        ClassGrader.Grade(
+            Dealt,
+            Dealt.Students.Select(
+                (student, at) =>
+                {
+                    var book = new ReturnedBook(student);
+                    for (var part = 0; part < 6; part++)
+                        book.Answer($"dough_{part}", answers.TryGetValue(at, out var own) ? own[part] : $"=flour_{part}+water_{part}");
+                    return book.As($"{student.Who.Id}.xlsx") with { SavedBy = savedBy?.Invoke(at) };
+                }
+            )
+        );
 
     private static List<string> Flagged(ClassGrades grades, string code) =>
         [.. grades.Students.Where(student => student.Flags.Any(flag => flag.Code == code)).Select(student => student.Who.Id)];
 
     private static object[] ExpectedOf(int student, int wrong) =>
-        [.. Enumerable.Range(0, 6).Select(part => part < wrong ? (object)Dealt.Students[student].Variants.SelectMany(variant => variant.Answers.Values).ElementAt(part) : $"=flour_{part}+water_{part}")];
+        [
+            .. Enumerable
+                .Range(0, 6)
+                .Select(part =>
+                    part < wrong
+                        ? (object)Dealt.Students[student].Variants.SelectMany(variant => variant.Answers.Values).ElementAt(part)
+                        : $"=flour_{part}+water_{part}"
+                ),
+        ];
 
     [Fact]
     public void Nothing_is_said_of_a_class_that_made_no_mistakes()
@@ -62,22 +105,43 @@ public sealed class IntegrityFactsTests
         Assert.Equal(343, 1 / fits.Expected, 0.5);
     }
 
-    /// <summary>A number that is right for a neighbour may by coincidence be what a wrong turn gives here. It says nothing of what the class misunderstood.</summary>
+    /// <summary>
+    /// A number that is right for a neighbour may by coincidence be what a wrong turn gives here. It says nothing of what the class
+    /// misunderstood.
+    /// </summary>
     [Fact]
     public void A_number_that_came_from_another_sheet_is_counted_as_nobodys_wrong_turn()
     {
         var grades = Graded(new Dictionary<int, object[]> { [4] = ExpectedOf(9, 4) });
-        ClassGrades Coinciding(IReadOnlyList<Flag> flags) => grades with
-        {
-            Students =
-            [
-                .. grades.Students.Select((student, at) => at != 4 ? student : student with
-                {
-                    Flags = flags,
-                    Answers = [.. student.Answers.Select((answer, part) => part == 0 ? answer with { Outcome = Outcome.Misconception, Findings = [new AnswerFinding.WrongTurn(answer.Part.Misconceptions[0])] } : answer)],
-                }),
-            ],
-        };
+        ClassGrades Coinciding(IReadOnlyList<Flag> flags) =>
+            grades with
+            {
+                Students =
+                [
+                    .. grades.Students.Select(
+                        (student, at) =>
+                            at != 4
+                                ? student
+                                : student with
+                                {
+                                    Flags = flags,
+                                    Answers =
+                                    [
+                                        .. student.Answers.Select(
+                                            (answer, part) =>
+                                                part == 0
+                                                    ? answer with
+                                                    {
+                                                        Outcome = Outcome.Misconception,
+                                                        Findings = [new AnswerFinding.WrongTurn(answer.Part.Misconceptions[0])],
+                                                    }
+                                                    : answer
+                                        ),
+                                    ],
+                                }
+                    ),
+                ],
+            };
 
         Assert.Equal(1, Assert.Single(ClassSummarizer.Summarize(Coinciding([])).Parts[0].Misconceptions).Students);
         Assert.Empty(ClassSummarizer.Summarize(Coinciding(grades.Students[4].Flags)).Parts[0].Misconceptions);
@@ -85,7 +149,6 @@ public sealed class IntegrityFactsTests
 
     [Theory]
     [InlineData(1)]
-
     // 20 × 19 × (1/19)³ = 0.055: more often than in one class of twenty.
     [InlineData(3)]
     public void Few_numbers_that_fit_another_sheet_are_no_fact(int numbers)
@@ -98,7 +161,8 @@ public sealed class IntegrityFactsTests
     {
         object[] odd = [.. Enumerable.Range(0, 6).Select(part => $"=flour_{part}*2-water_{part}/3")];
         var answers = new Dictionary<int, object[]> { [2] = odd, [11] = odd };
-        for (var other = 12; other < 17; other++) answers[other] = [.. Enumerable.Range(0, 6).Select(part => $"=flour_{part}*{other}-water_{part}")];
+        for (var other = 12; other < 17; other++)
+            answers[other] = [.. Enumerable.Range(0, 6).Select(part => $"=flour_{part}*{other}-water_{part}")];
 
         Assert.Equal(["student-02", "student-11"], Flagged(Graded(answers), FlagCodes.SharedMistakes));
     }

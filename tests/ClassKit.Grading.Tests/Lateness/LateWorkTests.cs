@@ -49,13 +49,22 @@ public sealed class LateWorkTests
         var graded = Graded(new DateTime(2026, 11, 22, 0, 0, 0, DateTimeKind.Utc), Class);
 
         Assert.Equal((2, 0.0m, 4.0m), (graded.Late!.Days, graded.Late.Off, graded.Points));
-        Assert.Equal(new Flag.SavedLate(new("ada.xlsx"), new(2026, 11, 22, 0, 0, 0, DateTimeKind.Utc), Due, 0), Assert.Single(graded.Flags));
+        Assert.Equal(
+            new Flag.SavedLate(new("ada.xlsx"), new(2026, 11, 22, 0, 0, 0, DateTimeKind.Utc), Due, 0),
+            Assert.Single(graded.Flags)
+        );
     }
 
     [Fact]
     public void A_correction_sets_what_an_answer_is_worth_and_lateness_is_taken_off_all()
     {
-        var late = LateWork.Mark(ClassGrader.Grade(Strict, [new ReturnedBook(Ada).As("ada.xlsx") with { Modified = new DateTime(2026, 11, 21, 0, 0, 0, DateTimeKind.Utc) }]), Due);
+        var late = LateWork.Mark(
+            ClassGrader.Grade(
+                Strict,
+                [new ReturnedBook(Ada).As("ada.xlsx") with { Modified = new DateTime(2026, 11, 21, 0, 0, 0, DateTimeKind.Utc) }]
+            ),
+            Due
+        );
 
         Assert.Equal(1.8m, Corrector.Apply(late, [new("ada-berg", "dough", "sum", 2, "On paper.")]).Students[0].Points);
     }

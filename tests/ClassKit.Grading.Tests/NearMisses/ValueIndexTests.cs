@@ -9,9 +9,13 @@ public class ValueIndexTests
     public void A_value_is_found_wherever_it_stands_in_the_order_of_places()
     {
         var random = new Random(20);
-        List<double> numbers = [.. Enumerable.Range(0, 3000).Select(_ => Math.Round((random.NextDouble() * 8) - 4, 2, MidpointRounding.AwayFromZero))];
+        List<double> numbers =
+        [
+            .. Enumerable.Range(0, 3000).Select(_ => Math.Round((random.NextDouble() * 8) - 4, 2, MidpointRounding.AwayFromZero)),
+        ];
         var index = new ValueIndex(numbers.Count);
-        for (var place = 0; place < numbers.Count; place++) index.Add(place, numbers[place]);
+        for (var place = 0; place < numbers.Count; place++)
+            index.Add(place, numbers[place]);
 
         foreach (var value in numbers.Distinct())
         {

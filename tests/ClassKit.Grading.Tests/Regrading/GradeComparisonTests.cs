@@ -12,7 +12,9 @@ namespace ClassKit.Grading.Tests.Regrading;
 public sealed class GradeComparisonTests
 {
     private static readonly ReturnedBook Book = new ReturnedBook(Ada)
-        .Answer("sum", 138).Answer("temperature", "=2*want-sum").Answer("ice", "=water*(tap-temperature)/(tap+112)");
+        .Answer("sum", 138)
+        .Answer("temperature", "=2*want-sum")
+        .Answer("ice", "=water*(tap-temperature)/(tap+112)");
 
     private static ClassGrades Graded(DealtClass dealt, ReturnedBook? book = null, string file = "ada.xlsx") =>
         ClassGrader.Grade(dealt, [(book ?? Book).As(file)]);
@@ -53,14 +55,19 @@ public sealed class GradeComparisonTests
     public void A_corrected_key_is_the_reason_and_what_it_does_to_the_outcome()
     {
         var exercise = Class.Exercises[0];
-        var parts = exercise.Parts.Select(part => part.Id == "temperature" ? part with { Key = CellFormula.Of("=2*want-sum"), Misconceptions = [] } : part);
+        var parts = exercise.Parts.Select(part =>
+            part.Id == "temperature" ? part with { Key = CellFormula.Of("=2*want-sum"), Misconceptions = [] } : part
+        );
         var (rekeyed, problems) = Rekeying.Apply(Class, [exercise with { Constraints = [], Parts = [.. parts] }]);
         Assert.Empty(problems);
 
         var answers = Assert.Single(Changes(Graded(rekeyed!))).Answers.ToDictionary(answer => answer.Answer.Part.Id);
 
         // 2 × 75 - 138 = 12 °F where the three-factor method gives 87 °F.
-        Assert.Equal([new AnswerCause.OtherKey(12, 87), new AnswerCause.OtherOutcome(Outcome.Sound, Outcome.Misconception)], answers["temperature"].Why);
+        Assert.Equal(
+            [new AnswerCause.OtherKey(12, 87), new AnswerCause.OtherOutcome(Outcome.Sound, Outcome.Misconception)],
+            answers["temperature"].Why
+        );
         Assert.Contains(new AnswerCause.OtherOutcome(Outcome.Sound, Outcome.FollowThrough), answers["ice"].Why);
     }
 
@@ -72,7 +79,8 @@ public sealed class GradeComparisonTests
         Assert.Equal([new AnswerCause.Corrected("Shown at the bench.")], Assert.Single(Assert.Single(Changes(corrected)).Answers).Why);
         Assert.Equal(
             [new AnswerCause.NotCorrectedAnyMore("Shown at the bench.")],
-            Assert.Single(Assert.Single(GradeComparison.Between(corrected, Graded(Class))).Answers).Why);
+            Assert.Single(Assert.Single(GradeComparison.Between(corrected, Graded(Class))).Answers).Why
+        );
     }
 
     [Fact]

@@ -2,7 +2,9 @@ using ClassKit.Grading.Statistics;
 
 namespace ClassKit.Grading.Tests.Statistics;
 
-/// <summary>The attitude data: 30 departments, 7 questions (Chatterjee and Price, Regression Analysis by Example, 1977), as in R's package datasets.</summary>
+/// <summary>
+/// The attitude data: 30 departments, 7 questions (Chatterjee and Price, Regression Analysis by Example, 1977), as in R's package datasets.
+/// </summary>
 internal static class Attitude
 {
     private const string Rows = """
@@ -38,7 +40,9 @@ internal static class Attitude
         82 82 39 59 64 78 39
         """;
 
-    public static ScoreTable Table { get; } = new(
-        [100, 100, 100, 100, 100, 100, 100],
-        [.. Rows.Split('\n').Select(row => (IReadOnlyList<decimal>)[.. row.Split(' ').Select(decimal.Parse)])]);
+    public static ScoreTable Table { get; } =
+        new(
+            [100, 100, 100, 100, 100, 100, 100],
+            [.. Rows.Split('\n').Select(row => (IReadOnlyList<decimal>)[.. row.Split(' ').Select(decimal.Parse)])]
+        );
 }

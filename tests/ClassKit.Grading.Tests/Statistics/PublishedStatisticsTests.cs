@@ -5,14 +5,21 @@ namespace ClassKit.Grading.Tests.Statistics;
 /// <summary>Item statistics against published data sets and the figures known for them.</summary>
 public class PublishedStatisticsTests
 {
-    // Shares right of the five items as published with the data; correlations, alpha and alpha without an item as R's package ltm prints them for LSAT.
+    // Shares right of the five items as published with the data; correlations, alpha and alpha without an item as R's package ltm prints
+    // them for LSAT.
     [Theory]
     [InlineData(0, .924, .3620, .1128, .2754)]
     [InlineData(1, .709, .5668, .1532, .2376)]
     [InlineData(2, .553, .6184, .1728, .2168)]
     [InlineData(3, .763, .5344, .1444, .2459)]
     [InlineData(4, .870, .4354, .1216, .2663)]
-    public void The_law_school_items_behave_as_published(int item, double difficulty, double withTotal, double withRest, double alphaWithout)
+    public void The_law_school_items_behave_as_published(
+        int item,
+        double difficulty,
+        double withTotal,
+        double withRest,
+        double alphaWithout
+    )
     {
         var statistics = ItemStatistics.Of(Lsat6.Table)[item];
         Assert.Equal(difficulty, statistics.Difficulty!.Value, 0.0005);
@@ -24,13 +31,15 @@ public class PublishedStatisticsTests
     [Fact]
     public void The_law_school_test_is_as_reliable_as_published()
     {
-        // 0.2950 by package ltm; the standard error with divisor n - 1 is worked out from the published pattern counts by hand: 1.071310 * (1 - 0.294997), its root.
+        // 0.2950 by package ltm; the standard error with divisor n - 1 is worked out from the published pattern counts by hand: 1.071310 *
+        // (1 - 0.294997), its root.
         var reliability = Reliability.Of(Lsat6.Table)!;
         Assert.Equal(0.294997, reliability.Alpha, 0.000001);
         Assert.Equal(0.8691, reliability.StandardError, 0.00005);
     }
 
-    // 270 of 1000 in each group, the cut inside a group of equal totals: each of those counts by a fraction. Worked out apart from this code with exact fractions.
+    // 270 of 1000 in each group, the cut inside a group of equal totals: each of those counts by a fraction. Worked out apart from this
+    // code with exact fractions.
     [Theory]
     [InlineData(0, .1966)]
     [InlineData(1, .6315)]

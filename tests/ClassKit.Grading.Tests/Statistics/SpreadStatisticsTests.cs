@@ -15,23 +15,76 @@ public sealed class SpreadStatisticsTests
 
     private static readonly TestStatistics Statistics = TestStatistics.Of(Grades());
 
-    private static Exercise Of(string id) => new(
-        id, id, "any", ExerciseLevel.Standard, 5, "made up", "{x}", [new("x", "X", "", 1, 9, 1)], [],
-        [new("y", "?", CellFormula.Of("=x*2"), "", Tolerance.Absolute(0.1), 2, false, [])], []);
+    private static Exercise Of(string id) =>
+        new(
+            id,
+            id,
+            "any",
+            ExerciseLevel.Standard,
+            5,
+            "made up",
+            "{x}",
+            [new("x", "X", "", 1, 9, 1)],
+            [],
+            [new("y", "?", CellFormula.Of("=x*2"), "", Tolerance.Absolute(0.1), 2, false, [])],
+            []
+        );
 
     private static ClassGrades Grades()
     {
-        List<(StudentGrade Grade, DealtStudent Seat)> students = [Student("s-1", ("a", 2), ("b", 1)), Student("s-2", ("a", 0), ("b", 0)), Student("s-3", ("a", 1), ("c", 2))];
-        var dealt = new DealtClass("l", "L", "C", 1, new("m", "M", 1, 1, 0, 0.6m), Exercises, [.. students.Select(student => student.Seat)]);
+        List<(StudentGrade Grade, DealtStudent Seat)> students =
+        [
+            Student("s-1", ("a", 2), ("b", 1)),
+            Student("s-2", ("a", 0), ("b", 0)),
+            Student("s-3", ("a", 1), ("c", 2)),
+        ];
+        var dealt = new DealtClass(
+            "l",
+            "L",
+            "C",
+            1,
+            new("m", "M", 1, 1, 0, 0.6m),
+            Exercises,
+            [.. students.Select(student => student.Seat)]
+        );
         return new ClassGrades(dealt, [.. students.Select(student => student.Grade)], []);
     }
 
-    private static (StudentGrade Grade, DealtStudent Seat) Student(string id, params (string Exercise, decimal Points)[] earned) => (
-        new(new(id, id), GradeStatus.Graded, null, [.. earned.Select(one => Answer(Exercises.Single(exercise => exercise.Id == one.Exercise), one.Points))], []),
-        new(new(id, id), "", [.. earned.Select(one => new Variant(Exercises.Single(exercise => exercise.Id == one.Exercise), new Dictionary<string, decimal> { ["x"] = 1 }, new Dictionary<string, double> { ["y"] = 2 }))]));
+    private static (StudentGrade Grade, DealtStudent Seat) Student(string id, params (string Exercise, decimal Points)[] earned) =>
+        (
+            new(
+                new(id, id),
+                GradeStatus.Graded,
+                null,
+                [.. earned.Select(one => Answer(Exercises.Single(exercise => exercise.Id == one.Exercise), one.Points))],
+                []
+            ),
+            new(
+                new(id, id),
+                "",
+                [
+                    .. earned.Select(one => new Variant(
+                        Exercises.Single(exercise => exercise.Id == one.Exercise),
+                        new Dictionary<string, decimal> { ["x"] = 1 },
+                        new Dictionary<string, double> { ["y"] = 2 }
+                    )),
+                ]
+            )
+        );
 
-    private static AnswerGrade Answer(Exercise exercise, decimal points) => new(
-        exercise, exercise.Parts[0], Outcome.ValueOnly, points, 2, CellValue.FromNumber(2), 2, null, [], new Dictionary<string, double>());
+    private static AnswerGrade Answer(Exercise exercise, decimal points) =>
+        new(
+            exercise,
+            exercise.Parts[0],
+            Outcome.ValueOnly,
+            points,
+            2,
+            CellValue.FromNumber(2),
+            2,
+            null,
+            [],
+            new Dictionary<string, double>()
+        );
 
     [Fact]
     public void An_item_is_looked_at_among_those_who_were_asked_it()

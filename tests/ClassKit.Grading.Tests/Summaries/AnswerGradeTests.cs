@@ -8,11 +8,43 @@ namespace ClassKit.Grading.Tests.Summaries;
 /// <summary>What an answer shows of its student, the same wherever it is counted. The lines are conventions.</summary>
 public sealed class AnswerGradeTests
 {
-    private static AnswerGrade Of(Outcome outcome, bool formulaAsked = true, bool inWords = false, decimal points = 0, bool isDecided = false)
+    private static AnswerGrade Of(
+        Outcome outcome,
+        bool formulaAsked = true,
+        bool inWords = false,
+        decimal points = 0,
+        bool isDecided = false
+    )
     {
-        var part = new Part("one", "How much?", CellFormula.Of("=mass*2"), "g", Tolerance.Absolute(0.5), 2, formulaAsked, []) { InWords = inWords ? new("Something true") : null };
-        var exercise = new Exercise("doubles", "Doubles", "adding", ExerciseLevel.Standard, 5, "arithmetic", "Double it.", [new("mass", "Mass", "g", 1, 9, 1)], [], [part], []);
-        return new(exercise, part, outcome, points, outcome == Outcome.Unsupported && !isDecided ? 0 : 2, CellValue.Blank, 1, null, [], new Dictionary<string, double>())
+        var part = new Part("one", "How much?", CellFormula.Of("=mass*2"), "g", Tolerance.Absolute(0.5), 2, formulaAsked, [])
+        {
+            InWords = inWords ? new("Something true") : null,
+        };
+        var exercise = new Exercise(
+            "doubles",
+            "Doubles",
+            "adding",
+            ExerciseLevel.Standard,
+            5,
+            "arithmetic",
+            "Double it.",
+            [new("mass", "Mass", "g", 1, 9, 1)],
+            [],
+            [part],
+            []
+        );
+        return new(
+            exercise,
+            part,
+            outcome,
+            points,
+            outcome == Outcome.Unsupported && !isDecided ? 0 : 2,
+            CellValue.Blank,
+            1,
+            null,
+            [],
+            new Dictionary<string, double>()
+        )
         {
             Correction = isDecided ? new(0, "read") : null,
         };
@@ -34,7 +66,9 @@ public sealed class AnswerGradeTests
         Assert.Equal(shows, answer.ShowsMethod);
     }
 
-    /// <summary>Words that nobody has read count neither for a student nor against one, and a blank among them no more than a page of them.</summary>
+    /// <summary>
+    /// Words that nobody has read count neither for a student nor against one, and a blank among them no more than a page of them.
+    /// </summary>
     [Theory]
     [InlineData(Outcome.Unsupported, true)]
     [InlineData(Outcome.Blank, true)]

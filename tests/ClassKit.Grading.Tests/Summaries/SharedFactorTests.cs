@@ -10,7 +10,9 @@ public sealed class SharedFactorTests
     [Fact]
     public void Numbers_that_are_all_the_same_multiple_of_what_is_right_are_seen_together()
     {
-        var shared = SharedFactor.Of(InGrams(Filled(138 * 1.37, 87 * 1.37, Math.Round(80.0 / 207 * 1.37, 3, MidpointRounding.AwayFromZero), 0.9)));
+        var shared = SharedFactor.Of(
+            InGrams(Filled(138 * 1.37, 87 * 1.37, Math.Round(80.0 / 207 * 1.37, 3, MidpointRounding.AwayFromZero), 0.9))
+        );
 
         Assert.NotNull(shared);
         Assert.Equal(1.37, shared.Factor, 0.01);
@@ -31,7 +33,15 @@ public sealed class SharedFactorTests
 
     /// <summary>The same answers, as though masses had been asked where the example asks temperatures.</summary>
     private static StudentGrade InGrams(StudentGrade grade) =>
-        grade with { Answers = [.. grade.Answers.Select(answer => answer.Part.Unit == "°F" ? answer with { Part = answer.Part with { Unit = "g" } } : answer)] };
+        grade with
+        {
+            Answers =
+            [
+                .. grade.Answers.Select(answer =>
+                    answer.Part.Unit == "°F" ? answer with { Part = answer.Part with { Unit = "g" } } : answer
+                ),
+            ],
+        };
 
     private static StudentGrade Filled(double sum, double temperature, double ice, double share) =>
         Grade(new ReturnedBook(Ada).Answer("sum", sum).Answer("temperature", temperature).Answer("ice", ice).Answer("ice_share", share));

@@ -10,23 +10,60 @@ namespace ClassKit.Grading.Tests.Summaries;
 public sealed class StudentPatternTests
 {
     private static readonly Exercise Exercise = new(
-        "doubles", "Doubles", "adding", ExerciseLevel.Standard, 5, "arithmetic", "Double it.", [new("mass", "Mass", "g", 1, 9, 1)], [],
-        [.. Enumerable.Range(0, 8).Select(at => new Part($"part_{at}", "How much?", CellFormula.Of("=mass*2"), "g", Tolerance.Absolute(0.5), 1, true, []))], []);
+        "doubles",
+        "Doubles",
+        "adding",
+        ExerciseLevel.Standard,
+        5,
+        "arithmetic",
+        "Double it.",
+        [new("mass", "Mass", "g", 1, 9, 1)],
+        [],
+        [
+            .. Enumerable
+                .Range(0, 8)
+                .Select(at => new Part($"part_{at}", "How much?", CellFormula.Of("=mass*2"), "g", Tolerance.Absolute(0.5), 1, true, [])),
+        ],
+        []
+    );
 
     /// <summary>Outcomes as letters: s sound, v value-only, m misconception, i incorrect, b blank.</summary>
-    private static StudentPattern Of(string outcomes) => StudentPattern.Of(new(
-        new("s", "S"), GradeStatus.Graded, "s.xlsx",
-        [.. outcomes.Select((letter, at) => new AnswerGrade(Exercise, Exercise.Parts[at], Outcome(letter), 0, 1, CellValue.Blank, 1, null, [], new Dictionary<string, double>()))],
-        []));
+    private static StudentPattern Of(string outcomes) =>
+        StudentPattern.Of(
+            new(
+                new("s", "S"),
+                GradeStatus.Graded,
+                "s.xlsx",
+                [
+                    .. outcomes.Select(
+                        (letter, at) =>
+                            new AnswerGrade(
+                                Exercise,
+                                Exercise.Parts[at],
+                                Outcome(letter),
+                                0,
+                                1,
+                                CellValue.Blank,
+                                1,
+                                null,
+                                [],
+                                new Dictionary<string, double>()
+                            )
+                    ),
+                ],
+                []
+            )
+        );
 
-    private static Outcome Outcome(char letter) => letter switch
-    {
-        's' => Results.Outcome.Sound,
-        'v' => Results.Outcome.ValueOnly,
-        'm' => Results.Outcome.Misconception,
-        'i' => Results.Outcome.Incorrect,
-        _ => Results.Outcome.Blank,
-    };
+    private static Outcome Outcome(char letter) =>
+        letter switch
+        {
+            's' => Results.Outcome.Sound,
+            'v' => Results.Outcome.ValueOnly,
+            'm' => Results.Outcome.Misconception,
+            'i' => Results.Outcome.Incorrect,
+            _ => Results.Outcome.Blank,
+        };
 
     [Theory]
     [InlineData("vvvvvvvv", true)]

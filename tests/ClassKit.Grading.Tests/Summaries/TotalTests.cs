@@ -12,21 +12,39 @@ public sealed class TotalTests
     private static readonly TotalRule Best = new(2, null);
 
     /// <summary>Answers of exercises of one part each, in workbook order: what each earned and what it could earn.</summary>
-    private static StudentGrade Student(TotalRule rule, params (string Exercise, decimal Points, decimal OutOf)[] answers) => new(
-        new("s", "S"), GradeStatus.Graded, "s.xlsx",
-        [.. answers.Select(answer => Answer(answer.Exercise, answer.Points, answer.OutOf))], [])
-    {
-        Rule = rule,
-    };
+    private static StudentGrade Student(TotalRule rule, params (string Exercise, decimal Points, decimal OutOf)[] answers) =>
+        new(
+            new("s", "S"),
+            GradeStatus.Graded,
+            "s.xlsx",
+            [.. answers.Select(answer => Answer(answer.Exercise, answer.Points, answer.OutOf))],
+            []
+        )
+        {
+            Rule = rule,
+        };
 
     private static AnswerGrade Answer(string id, decimal points, decimal outOf)
     {
         var part = new Part("a", "How much?", CellFormula.Of("=mass"), "g", Tolerance.Absolute(0.5), 10, true, []);
-        var exercise = new Exercise(id, id, "weighing", ExerciseLevel.Standard, 5, "arithmetic", "Weigh it.", [new("mass", "Mass", "g", 100, 900, 1)], [], [part], []);
+        var exercise = new Exercise(
+            id,
+            id,
+            "weighing",
+            ExerciseLevel.Standard,
+            5,
+            "arithmetic",
+            "Weigh it.",
+            [new("mass", "Mass", "g", 100, 900, 1)],
+            [],
+            [part],
+            []
+        );
         return new(exercise, part, Outcome.Sound, points, outOf, CellValue.Blank, 1, null, [], new Dictionary<string, double>());
     }
 
-    private static (decimal, decimal, string) Total(StudentGrade student) => (student.Points, student.OutOf, string.Join(" ", student.Total.Uncounted.Order()));
+    private static (decimal, decimal, string) Total(StudentGrade student) =>
+        (student.Points, student.OutOf, string.Join(" ", student.Total.Uncounted.Order()));
 
     [Fact]
     public void Everything_counts_unless_the_scheme_says_otherwise()

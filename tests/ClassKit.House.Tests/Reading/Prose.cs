@@ -7,19 +7,28 @@ namespace ClassKit.House.Tests.Reading;
 /// <summary>Sentences that code puts together, and whole ones that it holds.</summary>
 internal static partial class Prose
 {
-    /// <summary>Every piece of prose of a project, with the folder it stands in. What is thrown is for programmers and does not count.</summary>
+    /// <summary>
+    /// Every piece of prose of a project, with the folder it stands in. What is thrown is for programmers and does not count.
+    /// </summary>
     public static IReadOnlyList<(string Folder, string Text)> In(string project)
     {
-        using var assembly = AssemblyDefinition.ReadAssembly(Path.Combine(AppContext.BaseDirectory, project + ".dll"), new ReaderParameters { ReadSymbols = true });
+        using var assembly = AssemblyDefinition.ReadAssembly(
+            Path.Combine(AppContext.BaseDirectory, project + ".dll"),
+            new ReaderParameters { ReadSymbols = true }
+        );
         var folders = CompiledHouse.Types.ToDictionary(type => type.Name, type => type.Folder, StringComparer.Ordinal);
         return
         [
             .. from type in assembly.MainModule.GetTypes()
-               from method in type.Methods
-               where method.HasBody
-               from instruction in method.Body.Instructions
-               where instruction.OpCode == OpCodes.Ldstr && instruction.Operand is string text && (IsPutTogether(instruction) ? HasWords(text) : IsSentence(text)) && !IsThrown(instruction)
-               select (folders.GetValueOrDefault(CompiledHouse.Outermost(type).FullName, project), (string)instruction.Operand),
+            from method in type.Methods
+            where method.HasBody
+            from instruction in method.Body.Instructions
+            where
+                instruction.OpCode == OpCodes.Ldstr
+                && instruction.Operand is string text
+                && (IsPutTogether(instruction) ? HasWords(text) : IsSentence(text))
+                && !IsThrown(instruction)
+            select (folders.GetValueOrDefault(CompiledHouse.Outermost(type).FullName, project), (string)instruction.Operand),
         ];
     }
 
@@ -37,8 +46,16 @@ internal static partial class Prose
     {
         for (var at = instruction.Next; at is not null; at = at.Next)
         {
-            if (at.OpCode == OpCodes.Throw || (at.OpCode == OpCodes.Newobj && ((MethodReference)at.Operand).DeclaringType.Name.EndsWith("Exception", StringComparison.Ordinal))) return true;
-            if (at.OpCode.FlowControl is FlowControl.Return or FlowControl.Branch or FlowControl.Cond_Branch) return false;
+            if (
+                at.OpCode == OpCodes.Throw
+                || (
+                    at.OpCode == OpCodes.Newobj
+                    && ((MethodReference)at.Operand).DeclaringType.Name.EndsWith("Exception", StringComparison.Ordinal)
+                )
+            )
+                return true;
+            if (at.OpCode.FlowControl is FlowControl.Return or FlowControl.Branch or FlowControl.Cond_Branch)
+                return false;
         }
         return false;
     }

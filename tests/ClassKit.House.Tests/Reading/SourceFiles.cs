@@ -20,10 +20,15 @@ internal sealed partial class SourceFiles
         var project = module.Assembly.Name.Name == "classkit" ? "ClassKit.Cli" : module.Assembly.Name.Name;
         var root = Path.Combine(Repository.Root, "src", project);
         Dictionary<string, string> byName = [];
-        foreach (var file in Directory.EnumerateFiles(root, "*.*", SearchOption.AllDirectories).Where(file => Path.GetExtension(file) is ".cs" or ".razor"))
+        foreach (
+            var file in Directory
+                .EnumerateFiles(root, "*.*", SearchOption.AllDirectories)
+                .Where(file => Path.GetExtension(file) is ".cs" or ".razor")
+        )
         {
             var relative = Path.GetRelativePath(root, file).Replace('\\', '/');
-            if (relative.StartsWith("obj/", StringComparison.Ordinal) || relative.StartsWith("bin/", StringComparison.Ordinal)) continue;
+            if (relative.StartsWith("obj/", StringComparison.Ordinal) || relative.StartsWith("bin/", StringComparison.Ordinal))
+                continue;
             var text = File.ReadAllText(file);
             var space = Namespace().Match(text).Groups["name"].Value;
             byName.TryAdd(Path.GetFileNameWithoutExtension(file), relative);
@@ -39,9 +44,15 @@ internal sealed partial class SourceFiles
     /// <summary>A type's file, below <c>src</c>.</summary>
     public string Of(TypeReference type)
     {
-        var document = type.Resolve().Methods
-            .Select(method => method.DebugInformation.SequencePoints.FirstOrDefault(point => !point.IsHidden)?.Document.Url.Replace('\\', '/'))
-            .FirstOrDefault(url => url is not null && url.Contains($"/{_project}/", StringComparison.Ordinal) && !url.Contains("/obj/", StringComparison.Ordinal));
+        var document = type.Resolve()
+            .Methods.Select(method =>
+                method.DebugInformation.SequencePoints.FirstOrDefault(point => !point.IsHidden)?.Document.Url.Replace('\\', '/')
+            )
+            .FirstOrDefault(url =>
+                url is not null
+                && url.Contains($"/{_project}/", StringComparison.Ordinal)
+                && !url.Contains("/obj/", StringComparison.Ordinal)
+            );
         return document is not null
             ? document[(document.LastIndexOf($"/{_project}/", StringComparison.Ordinal) + 1)..]
             : $"{_project}/{_byName.GetValueOrDefault(type.FullName.Split('`')[0]) ?? _byName.GetValueOrDefault(type.Name.Split('`')[0], "")}";

@@ -13,9 +13,12 @@ internal sealed record SourceLine(string File, int Number, string Text)
     public static IEnumerable<SourceLine> Of(string folder) => Of(folder, "*.cs", "*.razor");
 
     /// <summary>Every line of some kinds of files below a folder of the checkout.</summary>
-    public static IEnumerable<SourceLine> Of(string folder, params string[] patterns) => patterns
-        .SelectMany(pattern => Directory.EnumerateFiles(Repository.PathOf(folder), pattern, SearchOption.AllDirectories))
-        .Select(file => Path.GetRelativePath(Repository.Root, file).Replace('\\', '/'))
-        .Where(file => !file.Contains("/obj/", StringComparison.Ordinal) && !file.Contains("/bin/", StringComparison.Ordinal))
-        .SelectMany(file => System.IO.File.ReadLines(Repository.PathOf(file)).Index().Select(line => new SourceLine(file, line.Index + 1, line.Item)));
+    public static IEnumerable<SourceLine> Of(string folder, params string[] patterns) =>
+        patterns
+            .SelectMany(pattern => Directory.EnumerateFiles(Repository.PathOf(folder), pattern, SearchOption.AllDirectories))
+            .Select(file => Path.GetRelativePath(Repository.Root, file).Replace('\\', '/'))
+            .Where(file => !file.Contains("/obj/", StringComparison.Ordinal) && !file.Contains("/bin/", StringComparison.Ordinal))
+            .SelectMany(file =>
+                System.IO.File.ReadLines(Repository.PathOf(file)).Index().Select(line => new SourceLine(file, line.Index + 1, line.Item))
+            );
 }

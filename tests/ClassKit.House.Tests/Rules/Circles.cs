@@ -7,7 +7,8 @@ internal static class Circles
     public static IReadOnlyList<IReadOnlyList<string>> In(IReadOnlyDictionary<string, IReadOnlySet<string>> arrows)
     {
         var search = new Search(arrows);
-        foreach (var place in arrows.Keys.Order(StringComparer.Ordinal)) search.From(place);
+        foreach (var place in arrows.Keys.Order(StringComparer.Ordinal))
+            search.From(place);
         return [.. search.Found.OrderByDescending(circle => circle.Count).ThenBy(circle => circle[0], StringComparer.Ordinal)];
     }
 
@@ -20,7 +21,8 @@ internal static class Circles
 
         public void From(string place)
         {
-            if (!_seen.ContainsKey(place)) Visit(place);
+            if (!_seen.ContainsKey(place))
+                Visit(place);
         }
 
         private int Visit(string place)
@@ -31,11 +33,14 @@ internal static class Circles
             _open.Push(place);
             foreach (var next in arrows[place].Where(arrows.ContainsKey).Order(StringComparer.Ordinal))
             {
-                if (!_seen.TryGetValue(next, out var before)) lowest = Math.Min(lowest, Visit(next));
-                else if (_open.Contains(next)) lowest = Math.Min(lowest, before.Number);
+                if (!_seen.TryGetValue(next, out var before))
+                    lowest = Math.Min(lowest, Visit(next));
+                else if (_open.Contains(next))
+                    lowest = Math.Min(lowest, before.Number);
             }
             _seen[place] = (number, lowest);
-            if (lowest == number) Close(place);
+            if (lowest == number)
+                Close(place);
             return lowest;
         }
 
@@ -45,7 +50,8 @@ internal static class Circles
             string last;
             do circle.Add(last = _open.Pop());
             while (last != place);
-            if (circle.Count > 1) Found.Add([.. circle.Order(StringComparer.Ordinal)]);
+            if (circle.Count > 1)
+                Found.Add([.. circle.Order(StringComparer.Ordinal)]);
         }
     }
 }

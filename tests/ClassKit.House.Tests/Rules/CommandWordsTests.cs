@@ -8,7 +8,11 @@ public partial class CommandWordsTests
 {
     [Fact]
     public void No_room_but_the_command_lines_own_speaks_of_commands() =>
-        Assert.Empty(CompiledHouse.Projects.Where(project => project != "classkit").SelectMany(project => CompiledHouse.Texts(project).Where(SpeaksOfCommands).Select(text => $"{project}: {text}")));
+        Assert.Empty(
+            CompiledHouse
+                .Projects.Where(project => project != "classkit")
+                .SelectMany(project => CompiledHouse.Texts(project).Where(SpeaksOfCommands).Select(text => $"{project}: {text}"))
+        );
 
     [Theory]
     [InlineData("Name the folder that `classkit deal` made.", true)]

@@ -5,8 +5,8 @@ using ClassKit.House.Tests.Reading;
 namespace ClassKit.House.Tests.Rules;
 
 /// <summary>
-/// Between a share, 0.65, and what people read beside it, 65 %, numbers are scaled in two places: <c>AnswerUnit</c> for what stands in cells, marks and
-/// pages, <c>PerHundred</c> for computations of doughs, which know no cells.
+/// Between a share, 0.65, and what people read beside it, 65 %, numbers are scaled in two places: <c>AnswerUnit</c> for what stands in
+/// cells, marks and pages, <c>PerHundred</c> for computations of doughs, which know no cells.
 /// </summary>
 public partial class PercentTests
 {
@@ -26,15 +26,29 @@ public partial class PercentTests
     [Fact]
     public void Shares_and_percent_are_scaled_in_two_places()
     {
-        var elsewhere = SourceLine.Of("src").Where(line => !Places.Contains(Path.GetFileName(line.File)) && !Others.ContainsKey(Path.GetFileName(line.File)) && Scales(line.Text)).Select(line => line.Shown).ToList();
-        Assert.True(elsewhere.Count == 0, $"{string.Join('\n', elsewhere)}\nUse AnswerUnit.Shown, Held or Scale; in Baking and BenchSums PerHundred.");
+        var elsewhere = SourceLine
+            .Of("src")
+            .Where(line =>
+                !Places.Contains(Path.GetFileName(line.File)) && !Others.ContainsKey(Path.GetFileName(line.File)) && Scales(line.Text)
+            )
+            .Select(line => line.Shown)
+            .ToList();
+        Assert.True(
+            elsewhere.Count == 0,
+            $"{string.Join('\n', elsewhere)}\nUse AnswerUnit.Shown, Held or Scale; in Baking and BenchSums PerHundred."
+        );
     }
 
     [Fact]
     public void Each_other_hundred_is_still_there()
     {
-        var gone = Others.Keys.Except(SourceLine.Of("src").Where(line => Scales(line.Text)).Select(line => Path.GetFileName(line.File))).ToList();
-        Assert.True(gone.Count == 0, $"{string.Join(", ", gone)}: nothing is scaled by 100 there any more; take the line out of {nameof(PercentTests)}.");
+        var gone = Others
+            .Keys.Except(SourceLine.Of("src").Where(line => Scales(line.Text)).Select(line => Path.GetFileName(line.File)))
+            .ToList();
+        Assert.True(
+            gone.Count == 0,
+            $"{string.Join(", ", gone)}: nothing is scaled by 100 there any more; take the line out of {nameof(PercentTests)}."
+        );
     }
 
     [Theory]
@@ -62,10 +76,17 @@ public partial class PercentTests
         var isText = false;
         foreach (var letter in line.TrimStart().StartsWith("//", StringComparison.Ordinal) ? "" : line)
         {
-            if (letter == '"') isText = !isText;
-            else if (letter == '{' && isText) { outer.Push(isText); isText = false; }
-            else if (letter == '}' && !isText && outer.Count > 0) isText = outer.Pop();
-            else if (!isText) code.Append(letter);
+            if (letter == '"')
+                isText = !isText;
+            else if (letter == '{' && isText)
+            {
+                outer.Push(isText);
+                isText = false;
+            }
+            else if (letter == '}' && !isText && outer.Count > 0)
+                isText = outer.Pop();
+            else if (!isText)
+                code.Append(letter);
         }
         return code.ToString();
     }

@@ -12,7 +12,11 @@ public partial class PluralTests
     [Fact]
     public void Nobody_else_chooses_between_one_and_many()
     {
-        var found = SourceLine.Of("src").Where(line => !Elsewhere.Contains(Path.GetFileName(line.File)) && Chooses(line.Text)).Select(line => line.Shown).ToList();
+        var found = SourceLine
+            .Of("src")
+            .Where(line => !Elsewhere.Contains(Path.GetFileName(line.File)) && Chooses(line.Text))
+            .Select(line => line.Shown)
+            .ToList();
         Assert.True(found.Count == 0, $"{string.Join('\n', found)}\nUse Counted.Of or Counted.Noun.");
     }
 

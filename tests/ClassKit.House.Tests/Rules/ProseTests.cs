@@ -8,24 +8,40 @@ public class ProseTests
     /// <summary>The pure rooms: all that find facts.</summary>
     private static readonly string[] Rooms =
     [
-        "ClassKit.Baking", "ClassKit.BenchSums", "ClassKit.Lessons", "ClassKit.CellFormulas", "ClassKit.BenchPlans", "ClassKit.BenchSolver", "ClassKit.Exercises", "ClassKit.Grading", "ClassKit.Terms", "ClassKit.ItemBanks", "ClassKit.Notes",
+        "ClassKit.Baking",
+        "ClassKit.BenchSums",
+        "ClassKit.Lessons",
+        "ClassKit.CellFormulas",
+        "ClassKit.BenchPlans",
+        "ClassKit.BenchSolver",
+        "ClassKit.Exercises",
+        "ClassKit.Grading",
+        "ClassKit.Terms",
+        "ClassKit.ItemBanks",
+        "ClassKit.Notes",
     ];
 
     /// <summary>Folders in which text stands that is no sentence made of a fact, each with its reason.</summary>
-    private static Dictionary<string, KnownProse> Known { get; } = KnownProse.In(File.ReadLines(Repository.PathOf("tests/ClassKit.House.Tests/known-prose.txt")));
+    private static Dictionary<string, KnownProse> Known { get; } =
+        KnownProse.In(File.ReadLines(Repository.PathOf("tests/ClassKit.House.Tests/known-prose.txt")));
 
     private static readonly ILookup<string, string> Found = Rooms.SelectMany(Prose.In).ToLookup(piece => piece.Folder, piece => piece.Text);
 
     [Fact]
     public void No_pure_room_makes_sentences_that_it_did_not_make_before() =>
-        Assert.All(Found.Where(folder => !(Known.TryGetValue(folder.Key, out var known) && known.Allows(folder.Count()))), folder => Assert.Fail($"{folder.Key} {folder.Count()}:\n  {string.Join("\n  ", folder)}"));
+        Assert.All(Found.Where(folder => !(Known.TryGetValue(folder.Key, out var known) && known.Allows(folder.Count()))), folder =>
+            Assert.Fail($"{folder.Key} {folder.Count()}:\n  {string.Join("\n  ", folder)}")
+        );
 
     [Fact]
     public void What_is_known_is_still_there_and_says_why() => Assert.All(Known, folder =>
-    {
-        Assert.True(folder.Value.Pieces is { } pieces ? Found[folder.Key].Count() == pieces : Found[folder.Key].Any(), $"{folder.Key} {Found[folder.Key].Count()}: write it so, or take the line out");
-        Assert.True(folder.Value.Why.Length > 20, $"{folder.Key}: why does it stand there?");
-    });
+        {
+            Assert.True(
+                folder.Value.Pieces is { } pieces ? Found[folder.Key].Count() == pieces : Found[folder.Key].Any(),
+                $"{folder.Key} {Found[folder.Key].Count()}: write it so, or take the line out"
+            );
+            Assert.True(folder.Value.Why.Length > 20, $"{folder.Key}: why does it stand there?");
+        });
 
     [Theory]
     [InlineData("the lesson is ", true)]

@@ -15,11 +15,15 @@ internal static partial class RoomMap
     private static Dictionary<string, IReadOnlySet<string>> ReadTable()
     {
         Dictionary<string, IReadOnlySet<string>> rooms = [];
-        foreach (var row in File.ReadLines(Repository.PathOf("DEVELOPERS.md")).Select(line => Row().Match(line)).Where(match => match.Success))
+        foreach (
+            var row in File.ReadLines(Repository.PathOf("DEVELOPERS.md")).Select(line => Row().Match(line)).Where(match => match.Success)
+        )
         {
             var above = rooms.Keys.ToList();
             var knows = row.Groups["knows"].Value;
-            var named = knows is "everything above" or "the domain" ? above : [.. above.Where(room => Regex.IsMatch(knows, $@"\b{room["ClassKit.".Length..]}\b"))];
+            var named = knows is "everything above" or "the domain"
+                ? above
+                : [.. above.Where(room => Regex.IsMatch(knows, $@"\b{room["ClassKit.".Length..]}\b"))];
             rooms[row.Groups["room"].Value] = named.Concat(named.SelectMany(room => rooms[room])).ToHashSet(StringComparer.Ordinal);
         }
         return rooms;

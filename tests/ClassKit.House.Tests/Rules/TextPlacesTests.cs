@@ -2,14 +2,24 @@ using System.Text.RegularExpressions;
 
 namespace ClassKit.House.Tests.Rules;
 
-/// <summary>Names in braces are taken out of a text in one place, when it is read, and values put in by one function: <c>TextTemplate</c>. Nobody else searches texts for braces.</summary>
+/// <summary>
+/// Names in braces are taken out of a text in one place, when it is read, and values put in by one function: <c>TextTemplate</c>. Nobody
+/// else searches texts for braces.
+/// </summary>
 public partial class TextPlacesTests
 {
     [Fact]
     public void Nobody_but_the_template_searches_for_names_in_braces() =>
-        Assert.Empty(Directory.EnumerateFiles(Path.Combine(Repository.Root, "src"), "*.*", SearchOption.AllDirectories)
-            .Where(file => Path.GetExtension(file) is ".cs" or ".razor" && !file.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal) && Path.GetFileName(file) != "TextTemplate.cs")
-            .SelectMany(file => File.ReadLines(file).Where(Searches).Select(line => $"{Path.GetFileName(file)}: {line.Trim()}")));
+        Assert.Empty(
+            Directory
+                .EnumerateFiles(Path.Combine(Repository.Root, "src"), "*.*", SearchOption.AllDirectories)
+                .Where(file =>
+                    Path.GetExtension(file) is ".cs" or ".razor"
+                    && !file.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal)
+                    && Path.GetFileName(file) != "TextTemplate.cs"
+                )
+                .SelectMany(file => File.ReadLines(file).Where(Searches).Select(line => $"{Path.GetFileName(file)}: {line.Trim()}"))
+        );
 
     [Theory]
     [InlineData("""text.Replace($"{{{name}}}", value, StringComparison.Ordinal)""", true)]

@@ -10,9 +10,7 @@ public partial class WalkTests
     private const int Most = 40;
 
     public static TheoryData<string> Walks =>
-    [
-        .. Walk().Matches(File.ReadAllText(Repository.PathOf("DEVELOPERS.md"))).Select(walk => walk.Value),
-    ];
+        [.. Walk().Matches(File.ReadAllText(Repository.PathOf("DEVELOPERS.md"))).Select(walk => walk.Value)];
 
     [Fact]
     public void There_are_two() => Assert.Equal(2, Walks.Count);
@@ -25,7 +23,10 @@ public partial class WalkTests
         for (var at = 1; at < types.Count; at++)
         {
             var here = types[at];
-            Assert.True(types.Take(at).Any(before => before.Uses.Contains(here.Name) || here.Uses.Contains(before.Name)), $"{here.Name} and what stands before it know nothing of one another.");
+            Assert.True(
+                types.Take(at).Any(before => before.Uses.Contains(here.Name) || here.Uses.Contains(before.Name)),
+                $"{here.Name} and what stands before it know nothing of one another."
+            );
         }
     }
 
@@ -36,12 +37,24 @@ public partial class WalkTests
         var (types, said) = (Named(walk), Length().Match(walk));
         Assert.Equal(
             (types.Select(type => type.File).Distinct().Count(), types.Select(type => type.Project).Distinct().Count()),
-            (int.Parse(said.Groups["files"].Value, CultureInfo.InvariantCulture), int.Parse(said.Groups["rooms"].Value, CultureInfo.InvariantCulture)));
+            (
+                int.Parse(said.Groups["files"].Value, CultureInfo.InvariantCulture),
+                int.Parse(said.Groups["rooms"].Value, CultureInfo.InvariantCulture)
+            )
+        );
         Assert.InRange(types.Count, 2, Most);
     }
 
-    private static List<HouseType> Named(string walk) => [.. Name().Matches(walk).Select(name => name.Groups["name"].Value)
-        .Select(name => CompiledHouse.Types.SingleOrDefault(type => type.Name.EndsWith("." + name, StringComparison.Ordinal)) ?? throw new InvalidOperationException($"There is not one type {name}."))];
+    private static List<HouseType> Named(string walk) =>
+        [
+            .. Name()
+                .Matches(walk)
+                .Select(name => name.Groups["name"].Value)
+                .Select(name =>
+                    CompiledHouse.Types.SingleOrDefault(type => type.Name.EndsWith("." + name, StringComparison.Ordinal))
+                    ?? throw new InvalidOperationException($"There is not one type {name}.")
+                ),
+        ];
 
     [GeneratedRegex(@"^An? \*\*.*?\d+ files in \d+ rooms", RegexOptions.Multiline | RegexOptions.Singleline)]
     private static partial Regex Walk();

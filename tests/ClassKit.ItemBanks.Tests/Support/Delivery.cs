@@ -4,8 +4,8 @@ using System.Xml.Linq;
 namespace ClassKit.ItemBanks.Tests.Support;
 
 /// <summary>
-/// A delivering program in small: draws an item's numbers and marks answers, by the processing rules of 1EdTech QTI 3.0 (Assessment, Section and
-/// Item information model) as far as our items use them. It shares no code with the writer. Rules from memory of the standard.
+/// A delivering program in small: draws an item's numbers and marks answers, by the processing rules of 1EdTech QTI 3.0 (Assessment,
+/// Section and Item information model) as far as our items use them. It shares no code with the writer. Rules from memory of the standard.
 /// </summary>
 internal sealed class Delivery
 {
@@ -21,9 +21,11 @@ internal sealed class Delivery
         _item = item;
         foreach (var response in Children(item, "response-declaration"))
         {
-            if (response.Descendants(Space + "qti-value").FirstOrDefault() is { } value) _correct[Id(response)] = (string?)response.Attribute("base-type") == "identifier" ? value.Value : Number(value.Value);
+            if (response.Descendants(Space + "qti-value").FirstOrDefault() is { } value)
+                _correct[Id(response)] = (string?)response.Attribute("base-type") == "identifier" ? value.Value : Number(value.Value);
         }
-        if (item.Element(Space + "qti-template-processing") is { } processing) Draw(processing, random);
+        if (item.Element(Space + "qti-template-processing") is { } processing)
+            Draw(processing, random);
     }
 
     /// <summary>How often the numbers were drawn before the constraints held.</summary>
@@ -40,7 +42,8 @@ internal sealed class Delivery
     public object Right(string response) => _correct[response];
 
     /// <summary>Marks numbers; a response that is missing is null.</summary>
-    public (double Score, IReadOnlyList<string> Said) Mark(IReadOnlyDictionary<string, double> responses) => MarkAll(responses.ToDictionary(response => response.Key, response => (object)response.Value));
+    public (double Score, IReadOnlyList<string> Said) Mark(IReadOnlyDictionary<string, double> responses) =>
+        MarkAll(responses.ToDictionary(response => response.Key, response => (object)response.Value));
 
     /// <summary>Marks numbers and identifiers of choices; a response that is missing is null.</summary>
     public (double Score, IReadOnlyList<string> Said) MarkAll(IReadOnlyDictionary<string, object> responses)
@@ -52,13 +55,15 @@ internal sealed class Delivery
         foreach (var condition in Children(_item.Element(Space + "qti-response-processing")!, "response-condition"))
         {
             // The first branch whose condition is true; null counts as false.
-            if (condition.Elements().FirstOrDefault(branch => Evaluate(branch.Elements().First(), new Random(0)) is true) is not { } taken) continue;
+            if (condition.Elements().FirstOrDefault(branch => Evaluate(branch.Elements().First(), new Random(0)) is true) is not { } taken)
+                continue;
             foreach (var rule in Children(taken, "set-outcome-value"))
                 _variables[Id(rule)] = Evaluate(rule.Elements().Single(), new Random(0));
         }
         var said = Children(_item, "modal-feedback")
             .Where(feedback => (string?)_variables[(string)feedback.Attribute("outcome-identifier")!] == Id(feedback))
-            .Select(feedback => feedback.Element(Space + "qti-content-body")!.Value).ToList();
+            .Select(feedback => feedback.Element(Space + "qti-content-body")!.Value)
+            .ToList();
         return ((double)_variables["SCORE"]!, said);
     }
 
@@ -66,7 +71,8 @@ internal sealed class Delivery
     {
         for (Draws = 1; Draws <= MostDraws; Draws++)
         {
-            if (TryDraw(processing, random)) return;
+            if (TryDraw(processing, random))
+                return;
         }
         throw new InvalidOperationException("The constraints never held.");
     }
@@ -82,7 +88,8 @@ internal sealed class Delivery
                     _variables[Id(rule)] = value;
                     break;
                 case "qti-template-constraint":
-                    if (value is not true) return false;
+                    if (value is not true)
+                        return false;
                     break;
                 case "qti-set-correct-response":
                     _correct[Id(rule)] = value!;
@@ -109,12 +116,16 @@ internal sealed class Delivery
                 var other => throw new InvalidOperationException($"{other} is not used."),
             };
         }
-        if (name == "qti-variable") return _variables[Id(expression)];
-        if (name == "qti-correct") return _correct[Id(expression)];
-        if (name == "qti-random-integer") return (double)random.Next((int)expression.Attribute("min")!, (int)expression.Attribute("max")! + 1);
+        if (name == "qti-variable")
+            return _variables[Id(expression)];
+        if (name == "qti-correct")
+            return _correct[Id(expression)];
+        if (name == "qti-random-integer")
+            return (double)random.Next((int)expression.Attribute("min")!, (int)expression.Attribute("max")! + 1);
 
         var values = operands.Select(Of).ToList();
-        if (values.Contains(null)) return null;
+        if (values.Contains(null))
+            return null;
         double[] numbers = [.. values.OfType<double>()];
         return name switch
         {

@@ -10,18 +10,28 @@ internal sealed class OpenedBank
     public OpenedBank(ItemBank bank)
     {
         using var zip = new ZipArchive(new MemoryStream(bank.Package), ZipArchiveMode.Read);
-        Pictures = zip.Entries.Where(entry => !entry.Name.EndsWith(".xml", StringComparison.Ordinal)).ToDictionary(entry => entry.FullName, entry =>
-        {
-            using var stream = entry.Open();
-            using var bytes = new MemoryStream();
-            stream.CopyTo(bytes);
-            return bytes.ToArray();
-        });
-        Files = zip.Entries.Where(entry => entry.Name.EndsWith(".xml", StringComparison.Ordinal)).ToDictionary(entry => entry.FullName, entry =>
-        {
-            using var stream = entry.Open();
-            return XElement.Load(stream, LoadOptions.PreserveWhitespace);
-        });
+        Pictures = zip
+            .Entries.Where(entry => !entry.Name.EndsWith(".xml", StringComparison.Ordinal))
+            .ToDictionary(
+                entry => entry.FullName,
+                entry =>
+                {
+                    using var stream = entry.Open();
+                    using var bytes = new MemoryStream();
+                    stream.CopyTo(bytes);
+                    return bytes.ToArray();
+                }
+            );
+        Files = zip
+            .Entries.Where(entry => entry.Name.EndsWith(".xml", StringComparison.Ordinal))
+            .ToDictionary(
+                entry => entry.FullName,
+                entry =>
+                {
+                    using var stream = entry.Open();
+                    return XElement.Load(stream, LoadOptions.PreserveWhitespace);
+                }
+            );
     }
 
     public IReadOnlyDictionary<string, byte[]> Pictures { get; }
@@ -30,6 +40,8 @@ internal sealed class OpenedBank
 
     public XElement Manifest => Files["imsmanifest.xml"];
 
-    public IReadOnlyDictionary<string, XElement> Items => Files.Where(file => file.Key.StartsWith("items/", StringComparison.Ordinal))
-        .ToDictionary(file => Path.GetFileNameWithoutExtension(file.Key), file => file.Value);
+    public IReadOnlyDictionary<string, XElement> Items =>
+        Files
+            .Where(file => file.Key.StartsWith("items/", StringComparison.Ordinal))
+            .ToDictionary(file => Path.GetFileNameWithoutExtension(file.Key), file => file.Value);
 }

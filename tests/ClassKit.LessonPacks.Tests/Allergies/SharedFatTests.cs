@@ -11,11 +11,18 @@ namespace ClassKit.LessonPacks.Tests.Allergies;
 /// <summary>Fat that fried one bread carries what is in it to the next. Common practice, no source.</summary>
 public sealed class SharedFatTests
 {
-    private static readonly LessonFormula Fritters = LessonReader.Read(Repository.PathOf("lessons", "no-oven-in-the-house")).Model!.Formulas[2];
+    private static readonly LessonFormula Fritters = LessonReader
+        .Read(Repository.PathOf("lessons", "no-oven-in-the-house"))
+        .Model!.Formulas[2];
 
     private static readonly LessonFormula WithoutEgg = Fritters with
     {
-        Formula = Fritters.Formula with { Id = "plain", Title = "Plain fritters", Lines = [.. Fritters.Formula.Lines.Where(line => line.Ingredient.Role != IngredientRole.Egg)] },
+        Formula = Fritters.Formula with
+        {
+            Id = "plain",
+            Title = "Plain fritters",
+            Lines = [.. Fritters.Formula.Lines.Where(line => line.Ingredient.Role != IngredientRole.Egg)],
+        },
     };
 
     [Fact]
@@ -34,7 +41,10 @@ public sealed class SharedFatTests
     private static BreadConcern Of(LessonFormula other)
     {
         var lesson = LessonReader.Read(Repository.PathOf("lessons", "no-oven-in-the-house")).Model! with { Formulas = [Fritters, other] };
-        var profile = ClassProfileReader.Read(Repository.PathOf("demo-cohort", "no-oven-class.md")).Model! with { Allergies = [AllergenWords.Find("egg")!] };
+        var profile = ClassProfileReader.Read(Repository.PathOf("demo-cohort", "no-oven-class.md")).Model! with
+        {
+            Allergies = [AllergenWords.Find("egg")!],
+        };
         return Assert.Single(ComputedPack.Build(lesson, profile).Value.Concerns).Breads[1];
     }
 }

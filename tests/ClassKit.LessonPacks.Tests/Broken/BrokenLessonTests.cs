@@ -37,7 +37,12 @@ public sealed class BrokenLessonTests : IDisposable
         var produced = PackCommand.Make(LessonFolder, null);
 
         Assert.Empty(produced.Files);
-        var told = produced.Problems.Where(problem => problem.Found.Contains(broken.Says, StringComparison.OrdinalIgnoreCase) && problem.File.EndsWith(broken.Blamed ?? broken.File, StringComparison.Ordinal)).ToList();
+        var told = produced
+            .Problems.Where(problem =>
+                problem.Found.Contains(broken.Says, StringComparison.OrdinalIgnoreCase)
+                && problem.File.EndsWith(broken.Blamed ?? broken.File, StringComparison.Ordinal)
+            )
+            .ToList();
         Assert.True(told.Count > 0, $"{broken}\n{string.Join('\n', produced.Problems)}");
         if (LineOf(broken, text) is { } line)
             Assert.True(told.Any(problem => problem.Line == line), $"{broken}, line {line}\n{string.Join('\n', produced.Problems)}");
@@ -57,22 +62,30 @@ public sealed class BrokenLessonTests : IDisposable
     {
         var usual = LessonReader.Read(LessonFolder).Model!;
         foreach (var file in Directory.EnumerateFiles(LessonFolder, "*.md", SearchOption.AllDirectories))
-            File.WriteAllText(file, File.ReadAllText(file).ReplaceLineEndings("\r\n"), new UTF8Encoding(encoderShouldEmitUTF8Identifier: true));
+            File.WriteAllText(
+                file,
+                File.ReadAllText(file).ReplaceLineEndings("\r\n"),
+                new UTF8Encoding(encoderShouldEmitUTF8Identifier: true)
+            );
 
         var reading = LessonReader.Read(LessonFolder);
         Assert.Empty(reading.Problems);
-        Assert.Equal(usual.Formulas.Select(formula => formula.Formula.TotalPercent), reading.Model!.Formulas.Select(formula => formula.Formula.TotalPercent));
+        Assert.Equal(
+            usual.Formulas.Select(formula => formula.Formula.TotalPercent),
+            reading.Model!.Formulas.Select(formula => formula.Formula.TotalPercent)
+        );
         Assert.Equal(usual.HandoutText.Written, reading.Model.HandoutText.Written.ReplaceLineEndings("\n"));
     }
 
-    public static TheoryData<string, byte[], string> Unreadable => new()
-    {
-        { "UTF-16", [0xFF, 0xFE, .. Encoding.Unicode.GetBytes("# Soda bread\n")], "UTF-16" },
-        { "Latin 1", Encoding.Latin1.GetBytes("# Soda bread\n\nmix temperature 20 °C, crème\n"), "UTF-8" },
-        { "zeros", [.. "# Soda"u8, 0, 0, 0, .. " bread\n"u8], "" },
-        { "nothing", [], "empty" },
-        { "a picture", [0x89, 0x50, 0x4E, 0x47, 0x0D, 0x0A, 0x1A, 0x0A, 0, 0, 0, 13], "" },
-    };
+    public static TheoryData<string, byte[], string> Unreadable =>
+        new()
+        {
+            { "UTF-16", [0xFF, 0xFE, .. Encoding.Unicode.GetBytes("# Soda bread\n")], "UTF-16" },
+            { "Latin 1", Encoding.Latin1.GetBytes("# Soda bread\n\nmix temperature 20 °C, crème\n"), "UTF-8" },
+            { "zeros", [.. "# Soda"u8, 0, 0, 0, .. " bread\n"u8], "" },
+            { "nothing", [], "empty" },
+            { "a picture", [0x89, 0x50, 0x4E, 0x47, 0x0D, 0x0A, 0x1A, 0x0A, 0, 0, 0, 13], "" },
+        };
 
     [Theory, MemberData(nameof(Unreadable))]
     public void A_file_that_is_no_text_is_named_and_nothing_is_made(string what, byte[] bytes, string says)
@@ -82,13 +95,21 @@ public sealed class BrokenLessonTests : IDisposable
         var produced = PackCommand.Make(LessonFolder, null);
 
         Assert.Empty(produced.Files);
-        Assert.True(produced.Problems.Any(problem => problem.File.EndsWith("soda_bread.md", StringComparison.Ordinal) && $"{problem}".Contains(says, StringComparison.OrdinalIgnoreCase)), $"{what}\n{string.Join('\n', produced.Problems)}");
+        Assert.True(
+            produced.Problems.Any(problem =>
+                problem.File.EndsWith("soda_bread.md", StringComparison.Ordinal)
+                && $"{problem}".Contains(says, StringComparison.OrdinalIgnoreCase)
+            ),
+            $"{what}\n{string.Join('\n', produced.Problems)}"
+        );
     }
 
     private static int? LineOf(Breakage broken, string text)
     {
-        if (broken.At is null) return null;
-        if (int.TryParse(broken.At, CultureInfo.InvariantCulture, out var line)) return line;
+        if (broken.At is null)
+            return null;
+        if (int.TryParse(broken.At, CultureInfo.InvariantCulture, out var line))
+            return line;
         var at = text.IndexOf(broken.At, StringComparison.Ordinal);
         Assert.True(at >= 0, $"{broken}: `{broken.At}` is not in the file.");
         return text[..at].Count(character => character == '\n') + 1;

@@ -17,10 +17,20 @@ public sealed class CautionTests
         foreach (var pack in Packs)
         {
             foreach (var (file, page) in pack.Pages)
-                Assert.True(page.Body!.Words().Contains("Local codes and the instructor’s own safety rules come before anything", StringComparison.Ordinal), file);
+                Assert.True(
+                    page.Body!.Words()
+                        .Contains("Local codes and the instructor’s own safety rules come before anything", StringComparison.Ordinal),
+                    file
+                );
             // The foot of the page is not printed on these: each sheet says it itself.
-            foreach (var sheet in pack["formula-cards.html"].QuerySelectorAll(".card").Concat(pack["run-sheets.html"].QuerySelectorAll(".card")))
-                Assert.Contains("local codes and the instructor", sheet.Words().Replace("Local", "local", StringComparison.Ordinal), StringComparison.Ordinal);
+            foreach (
+                var sheet in pack["formula-cards.html"].QuerySelectorAll(".card").Concat(pack["run-sheets.html"].QuerySelectorAll(".card"))
+            )
+                Assert.Contains(
+                    "local codes and the instructor",
+                    sheet.Words().Replace("Local", "local", StringComparison.Ordinal),
+                    StringComparison.Ordinal
+                );
         }
     }
 
@@ -41,22 +51,32 @@ public sealed class CautionTests
     [Fact]
     public void A_burner_hot_fat_and_steam_are_spoken_of_on_the_cards_that_have_them()
     {
-        var cards = BuiltPack.Demo["formula-cards.html"].QuerySelectorAll(".card").ToDictionary(card => card.QuerySelector("h2")!.Words(), card => card.QuerySelector(".caution")!.Words());
+        var cards = BuiltPack
+            .Demo["formula-cards.html"]
+            .QuerySelectorAll(".card")
+            .ToDictionary(card => card.QuerySelector("h2")!.Words(), card => card.QuerySelector(".caution")!.Words());
         Assert.All(CardsWithBurners, bread => Assert.Matches("(?i)burner|flame", cards[bread]));
         Assert.Matches("(?i)hot tin and fat", cards["Popovers"]);
         Assert.Matches("(?i)steam", cards["Popovers"]);
 
         // Nothing of the second lesson stands on a burner, and nothing bakes in hot fat.
-        Assert.All(BuiltPack.Mountain["formula-cards.html"].QuerySelectorAll(".card .caution"), caution => Assert.DoesNotMatch("(?i)burner|hot fat", caution.Words()));
+        Assert.All(BuiltPack.Mountain["formula-cards.html"].QuerySelectorAll(".card .caution"), caution =>
+            Assert.DoesNotMatch("(?i)burner|hot fat", caution.Words())
+        );
     }
 
-    /// <summary>Regulation (EU) 1169/2011, Annex II, read by hand against the three formulas: flour of wheat, egg, butter and milk; without its soda and powder the control holds the same.</summary>
+    /// <summary>
+    /// Regulation (EU) 1169/2011, Annex II, read by hand against the three formulas: flour of wheat, egg, butter and milk; without its soda
+    /// and powder the control holds the same.
+    /// </summary>
     [Fact]
     public void What_is_declared_stands_on_a_card_a_word_each()
     {
         var cards = BuiltPack.Demo["formula-cards.html"].QuerySelectorAll(".card, .control-card");
         Assert.Equal(4, cards.Length);
-        Assert.All(cards, card => Assert.Equal(["egg", "milk", "wheat"], card.QuerySelectorAll(".declared li").Select(word => word.Words()).Order()));
+        Assert.All(cards, card =>
+            Assert.Equal(["egg", "milk", "wheat"], card.QuerySelectorAll(".declared li").Select(word => word.Words()).Order())
+        );
         Assert.Contains("wheat in baking powder", cards[2].QuerySelector(".declared")!.Words(), StringComparison.Ordinal);
         Assert.DoesNotContain("baking powder", cards[3].QuerySelector(".declared")!.Words(), StringComparison.Ordinal);
     }
@@ -68,10 +88,14 @@ public sealed class CautionTests
         var rules = Packs.SelectMany(pack => pack["formula-cards.html"].QuerySelectorAll(".card .rules > li")).ToList();
         Assert.All(rules, rule => Assert.Single(rule.QuerySelectorAll("strong")));
         Assert.All(rules, rule => Assert.InRange(rule.Words().Length, 20, 200));
-        Assert.All(Packs.SelectMany(pack => pack["formula-cards.html"].QuerySelectorAll(".card")), card => Assert.InRange(card.QuerySelectorAll(".rules > li").Length, 6, 14));
+        Assert.All(Packs.SelectMany(pack => pack["formula-cards.html"].QuerySelectorAll(".card")), card =>
+            Assert.InRange(card.QuerySelectorAll(".rules > li").Length, 6, 14)
+        );
     }
 
-    /// <summary>By hand, from what is shown: the kettle warns of scalds and not of the oven, the hot tin of the oven and not of the kettle.</summary>
+    /// <summary>
+    /// By hand, from what is shown: the kettle warns of scalds and not of the oven, the hot tin of the oven and not of the kettle.
+    /// </summary>
     [Theory]
     [InlineData("Milk for yeast", "burner or open flame, probes, first aid for a burn")]
     [InlineData("Filling a hot tin", "hot oven and tins, hot fat, first aid for a burn")]
@@ -82,10 +106,14 @@ public sealed class CautionTests
     [InlineData("The probe and the skewer", "knives and skewers, probes")]
     public void A_demonstration_warns_of_what_it_shows(string name, string mind)
     {
-        var row = Packs.SelectMany(pack => pack["stations.html"].RowsBelow("instructor")).Single(row => row.QuerySelector("th")!.Words() == name);
+        var row = Packs
+            .SelectMany(pack => pack["stations.html"].RowsBelow("instructor"))
+            .Single(row => row.QuerySelector("th")!.Words() == name);
         foreach (var hazard in mind.Split(", "))
             Assert.Contains(hazard, row.Children[^1].Words(), StringComparison.Ordinal);
-        foreach (var other in new[] { "scalds", "balloons", "hot fat", "mixer" }.Where(other => !mind.Contains(other, StringComparison.Ordinal)))
+        foreach (
+            var other in new[] { "scalds", "balloons", "hot fat", "mixer" }.Where(other => !mind.Contains(other, StringComparison.Ordinal))
+        )
             Assert.DoesNotContain(other, row.Children[^1].Words(), StringComparison.Ordinal);
     }
 
@@ -95,20 +123,39 @@ public sealed class CautionTests
     {
         foreach (var pack in (BuiltPack[])[BuiltPack.Demo, BuiltPack.Mountain, BuiltPack.NoOven, BuiltPack.LongMorning])
         {
-            var rules = pack["projector.html"].QuerySelectorAll("ul.big li").ToDictionary(rule => rule.QuerySelector("strong")!.Words(), rule => rule.Words());
+            var rules = pack["projector.html"]
+                .QuerySelectorAll("ul.big li")
+                .ToDictionary(rule => rule.QuerySelector("strong")!.Words(), rule => rule.Words());
             Assert.NotEmpty(rules);
             Assert.All(rules, rule => Assert.True(rule.Value.Length > rule.Key.Length + 10, rule.Value));
-            Assert.All(rules.Where(rule => rule.Value.Contains("one pours", StringComparison.Ordinal)), rule => Assert.Contains("cald", rule.Key, StringComparison.Ordinal));
+            Assert.All(rules.Where(rule => rule.Value.Contains("one pours", StringComparison.Ordinal)), rule =>
+                Assert.Contains("cald", rule.Key, StringComparison.Ordinal)
+            );
         }
-        Assert.Contains("probe", BuiltPack.Mountain["projector.html"].QuerySelectorAll("ul.big li").Single(rule => rule.QuerySelector("strong")!.Words() == "Cooler boiling").Words(), StringComparison.Ordinal);
+        Assert.Contains(
+            "probe",
+            BuiltPack
+                .Mountain["projector.html"]
+                .QuerySelectorAll("ul.big li")
+                .Single(rule => rule.QuerySelector("strong")!.Words() == "Cooler boiling")
+                .Words(),
+            StringComparison.Ordinal
+        );
     }
 
     /// <summary>It comes out of the oven that its bread comes out of.</summary>
     [Fact]
     public void A_controls_card_warns_of_the_heat_that_it_goes_through() =>
-        Assert.Contains("Hot oven and tins", BuiltPack.Demo["formula-cards.html"].QuerySelector(".control-card .caution")!.Words(), StringComparison.Ordinal);
+        Assert.Contains(
+            "Hot oven and tins",
+            BuiltPack.Demo["formula-cards.html"].QuerySelector(".control-card .caution")!.Words(),
+            StringComparison.Ordinal
+        );
 
-    /// <summary>A drop of batter or dough is of the demonstration's own, of a control's, or of a bread that is mixed by then; what it shows lies ready.</summary>
+    /// <summary>
+    /// A drop of batter or dough is of the demonstration's own, of a control's, or of a bread that is mixed by then; what it shows lies
+    /// ready.
+    /// </summary>
     [Theory]
     [InlineData("one-tin-three-lifts")]
     [InlineData("thin-air-quick-breads")]
@@ -119,17 +166,33 @@ public sealed class CautionTests
         foreach (var shown in LessonReader.Read(Repository.PathOf("lessons", lesson)).Model!.Demonstrations)
         {
             var said = shown.Text.Written;
-            Assert.True(!Regex.IsMatch(said, @"\b(batter|starter)\b") || shown.Ingredients.Count > 0 || shown.ControlOf is not null || shown.After is not null, shown.Name);
+            Assert.True(
+                !Regex.IsMatch(said, @"\b(batter|starter)\b")
+                    || shown.Ingredients.Count > 0
+                    || shown.ControlOf is not null
+                    || shown.After is not null,
+                shown.Name
+            );
             foreach (var tool in (string[])["extinguisher", "blanket", "lid", "thermometer", "skewer", "knife", "balloon"])
-                Assert.True(!Regex.IsMatch(said, $@"\b{tool}\b") || shown.Tools.Any(set => set.Contains(tool, StringComparison.OrdinalIgnoreCase)), $"{shown.Name}: {tool}");
+                Assert.True(
+                    !Regex.IsMatch(said, $@"\b{tool}\b") || shown.Tools.Any(set => set.Contains(tool, StringComparison.OrdinalIgnoreCase)),
+                    $"{shown.Name}: {tool}"
+                );
         }
     }
 
-    /// <summary>British Burn Association, First Aid Clinical Practice Guidelines (2018): cool running tap water for 20 minutes. FDA Food Code 4-602.11 and 4-702.11, from memory.</summary>
+    /// <summary>
+    /// British Burn Association, First Aid Clinical Practice Guidelines (2018): cool running tap water for 20 minutes. FDA Food Code
+    /// 4-602.11 and 4-702.11, from memory.
+    /// </summary>
     [Fact]
     public void First_aid_for_a_burn_and_clean_probes_are_on_every_card_and_their_sources_in_guide_and_handout()
     {
-        foreach (var sheet in Packs.SelectMany(pack => pack["formula-cards.html"].QuerySelectorAll(".card").Append(pack["guide.html"].Body!).Append(pack["handout.html"].Body!)))
+        foreach (
+            var sheet in Packs.SelectMany(pack =>
+                pack["formula-cards.html"].QuerySelectorAll(".card").Append(pack["guide.html"].Body!).Append(pack["handout.html"].Body!)
+            )
+        )
         {
             Assert.Contains("under cool running water for 20 minutes", sheet.Words(), StringComparison.Ordinal);
             Assert.Contains("always between raw and baked", sheet.Words(), StringComparison.Ordinal);
@@ -144,7 +207,13 @@ public sealed class CautionTests
     [Fact]
     public void Where_cautions_are_listed_each_names_its_source()
     {
-        foreach (var (file, cautions) in Packs.SelectMany(pack => new[] { "guide.html", "handout.html", "requisition.html" }.Select(file => (file, pack[file].QuerySelectorAll(".caution:has(.small)")))))
+        foreach (
+            var (file, cautions) in Packs.SelectMany(pack =>
+                new[] { "guide.html", "handout.html", "requisition.html" }.Select(file =>
+                    (file, pack[file].QuerySelectorAll(".caution:has(.small)"))
+                )
+            )
+        )
         {
             Assert.NotEmpty(cautions);
             Assert.All(cautions, caution => Assert.Matches(@"\(.{8,}\)$", caution.QuerySelector(".small")!.Words()));
@@ -152,7 +221,9 @@ public sealed class CautionTests
         }
     }
 
-    /// <summary>FDA Food Code 3-501.16: 57 °C (135 °F) and above, 5 °C (41 °F) and below; some cities keep the older 60 °C (140 °F).</summary>
+    /// <summary>
+    /// FDA Food Code 3-501.16: 57 °C (135 °F) and above, 5 °C (41 °F) and below; some cities keep the older 60 °C (140 °F).
+    /// </summary>
     [Fact]
     public void Holding_temperatures_are_those_of_the_food_code()
     {

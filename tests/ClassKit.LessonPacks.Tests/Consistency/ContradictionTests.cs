@@ -13,12 +13,19 @@ public sealed partial class ContradictionTests
 
     public static TheoryData<string> All => Kitchens.All;
 
-    private static Dictionary<string, List<Step>> Cards(string kitchen) => Kitchens.Of(kitchen)["formula-cards.html"].QuerySelectorAll(".card")
-        .ToDictionary(card => card.QuerySelector("h2")!.Words(), card => card.QuerySelectorAll(".method > li").Select(CardStep).ToList());
+    private static Dictionary<string, List<Step>> Cards(string kitchen) =>
+        Kitchens
+            .Of(kitchen)["formula-cards.html"]
+            .QuerySelectorAll(".card")
+            .ToDictionary(
+                card => card.QuerySelector("h2")!.Words(),
+                card => card.QuerySelectorAll(".method > li").Select(CardStep).ToList()
+            );
 
     /// <summary>The plan's breads, each with the rows of its steps.</summary>
     private static IEnumerable<(string Bread, List<IElement> Rows)> Planned(IParentNode page) =>
-        page.QuerySelectorAll("table:has(.group) tbody").Select(body => (body.QuerySelector(".group")!.Words(), body.QuerySelectorAll("tr:not(.group)").ToList()));
+        page.QuerySelectorAll("table:has(.group) tbody")
+            .Select(body => (body.QuerySelector(".group")!.Words(), body.QuerySelectorAll("tr:not(.group)").ToList()));
 
     [Theory]
     [MemberData(nameof(All))]
@@ -36,42 +43,90 @@ public sealed partial class ContradictionTests
                 Assert.Equal($"{Numbered(row)}. {step.Name}", row.Children[0].Words());
                 Assert.Equal(row.Under("Minutes"), minutes.ToString(CultureInfo.InvariantCulture));
                 Assert.InRange(minutes, step.Min, step.Max);
-                if (step.Oven.Length > 0) Assert.EndsWith("at " + step.Oven, row.Under("Occupies"), StringComparison.Ordinal);
+                if (step.Oven.Length > 0)
+                    Assert.EndsWith("at " + step.Oven, row.Under("Occupies"), StringComparison.Ordinal);
             }
         }
-        Assert.Superset(cards.Keys.ToHashSet(), Planned(Kitchens.Of(kitchen)["bench-plan.html"]).Select(planned => planned.Bread).Concat(cards.Keys).ToHashSet());
+        Assert.Superset(
+            cards.Keys.ToHashSet(),
+            Planned(Kitchens.Of(kitchen)["bench-plan.html"]).Select(planned => planned.Bread).Concat(cards.Keys).ToHashSet()
+        );
     }
 
-    /// <summary>No crumb that holds water is hotter than its boiling point: a card that asks for more asks for what cannot be, in a high kitchen at least.</summary>
+    /// <summary>
+    /// No crumb that holds water is hotter than its boiling point: a card that asks for more asks for what cannot be, in a high kitchen at
+    /// least.
+    /// </summary>
     [Theory]
     [MemberData(nameof(All))]
     public void No_card_asks_for_a_middle_hotter_than_water_boils(string kitchen) => HasNoMiddleAboveTheBoil(kitchen, Kitchens.Of(kitchen));
 
     [Fact]
     public void Nor_does_one_of_rolls_that_are_baked_high_up() =>
-        HasNoMiddleAboveTheBoil("rolls at 2100 m", BuiltPack.Adapted("one-dough-three-clocks", "long-morning-class.md", "altitude: 2100 m"));
+        HasNoMiddleAboveTheBoil(
+            "rolls at 2100 m",
+            BuiltPack.Adapted("one-dough-three-clocks", "long-morning-class.md", "altitude: 2100 m")
+        );
 
     private static void HasNoMiddleAboveTheBoil(string kitchen, BuiltPack pack)
     {
-        var boils = Degrees(pack["guide.html"].QuerySelectorAll("dl > div").Single(fact => fact.QuerySelector("dt")?.Words() == "Water boils at").QuerySelector("dd")!.Words()).ToDictionary(degrees => degrees.Unit, degrees => degrees.Number);
-        foreach (var step in pack["formula-cards.html"].QuerySelectorAll(".method > li").Select(step => step.Words()).Where(step => step.Contains("middle", StringComparison.Ordinal) && step.Contains("Done", StringComparison.Ordinal)))
-            Assert.All(Degrees(step[step.IndexOf("Done", StringComparison.Ordinal)..]), degrees => Assert.True(degrees.Number <= boils[degrees.Unit], $"{kitchen}: {step} Water boils at {boils[degrees.Unit]} °{degrees.Unit}."));
+        var boils = Degrees(
+                pack["guide.html"]
+                    .QuerySelectorAll("dl > div")
+                    .Single(fact => fact.QuerySelector("dt")?.Words() == "Water boils at")
+                    .QuerySelector("dd")!
+                    .Words()
+            )
+            .ToDictionary(degrees => degrees.Unit, degrees => degrees.Number);
+        foreach (
+            var step in pack["formula-cards.html"]
+                .QuerySelectorAll(".method > li")
+                .Select(step => step.Words())
+                .Where(step => step.Contains("middle", StringComparison.Ordinal) && step.Contains("Done", StringComparison.Ordinal))
+        )
+            Assert.All(Degrees(step[step.IndexOf("Done", StringComparison.Ordinal)..]), degrees =>
+                Assert.True(
+                    degrees.Number <= boils[degrees.Unit],
+                    $"{kitchen}: {step} Water boils at {boils[degrees.Unit]} °{degrees.Unit}."
+                )
+            );
     }
 
-    private static IEnumerable<(string Unit, int Number)> Degrees(string words) => Temperature().Matches(words).Select(match => (match.Groups["unit"].Value, int.Parse(match.Groups["degrees"].Value, CultureInfo.InvariantCulture)));
+    private static IEnumerable<(string Unit, int Number)> Degrees(string words) =>
+        Temperature()
+            .Matches(words)
+            .Select(match => (match.Groups["unit"].Value, int.Parse(match.Groups["degrees"].Value, CultureInfo.InvariantCulture)));
 
     [Theory]
     [MemberData(nameof(All))]
     public void The_run_sheets_have_the_minutes_of_the_plan(string kitchen)
     {
         var pack = Kitchens.Of(kitchen);
-        var shifts = pack["bench-plan.html"].QuerySelectorAll("table:has(.group)").Where(table => table.QuerySelector("caption")!.Words().StartsWith("Instructor", StringComparison.Ordinal) == false)
-            .Select(table => Planned(table).SelectMany(planned => planned.Rows.Select(row => (planned.Bread, row.Children[0].Words(), row.MinuteUnder("From"), row.MinuteUnder("To")))).ToHashSet()).ToList();
+        var shifts = pack["bench-plan.html"]
+            .QuerySelectorAll("table:has(.group)")
+            .Where(table => table.QuerySelector("caption")!.Words().StartsWith("Instructor", StringComparison.Ordinal) == false)
+            .Select(table =>
+                Planned(table)
+                    .SelectMany(planned =>
+                        planned.Rows.Select(row => (planned.Bread, row.Children[0].Words(), row.MinuteUnder("From"), row.MinuteUnder("To")))
+                    )
+                    .ToHashSet()
+            )
+            .ToList();
         var teams = pack["run-sheets.html"].QuerySelectorAll(".run-sheet[aria-labelledby^=team]").ToList();
-        Assert.Equal(int.Parse(Teams().Match(pack["formula-cards.html"].QuerySelector(".lede")!.Words()).Groups["teams"].Value, CultureInfo.InvariantCulture), teams.Count);
+        Assert.Equal(
+            int.Parse(
+                Teams().Match(pack["formula-cards.html"].QuerySelector(".lede")!.Words()).Groups["teams"].Value,
+                CultureInfo.InvariantCulture
+            ),
+            teams.Count
+        );
         foreach (var team in teams)
         {
-            var done = team.QuerySelectorAll("tbody tr").Where(row => char.IsDigit(row.Under("What")[0])).Select(row => (row.Under("Bread"), row.Under("What"), row.MinuteUnder("At"), row.MinuteUnder("Until"))).ToHashSet();
+            var done = team.QuerySelectorAll("tbody tr")
+                .Where(row => char.IsDigit(row.Under("What")[0]))
+                .Select(row => (row.Under("Bread"), row.Under("What"), row.MinuteUnder("At"), row.MinuteUnder("Until")))
+                .ToHashSet();
             Assert.Contains(shifts, shift => shift.SetEquals(done));
         }
     }
@@ -82,12 +137,19 @@ public sealed partial class ContradictionTests
     public void The_guide_speaks_of_a_step_when_the_first_team_is_at_it(string kitchen)
     {
         var pack = Kitchens.Of(kitchen);
-        var rows = Planned(pack["bench-plan.html"]).SelectMany(planned => planned.Rows.Select(row => (Heading: $"{planned.Bread}: {row.Children[0].Words().Split(". ")[1]}.", From: row.MinuteUnder("From")))).ToList();
+        var rows = Planned(pack["bench-plan.html"])
+            .SelectMany(planned =>
+                planned.Rows.Select(row =>
+                    (Heading: $"{planned.Bread}: {row.Children[0].Words().Split(". ")[1]}.", From: row.MinuteUnder("From"))
+                )
+            )
+            .ToList();
         var spoken = 0;
         foreach (var row in pack["guide.html"].QuerySelectorAll("table.timing tbody tr").Where(row => row.Under("At") != "–"))
         {
             var heading = row.QuerySelector("strong")!.Words();
-            if (rows.Where(planned => planned.Heading == heading).Select(planned => planned.From).ToList() is not { Count: > 0 } begins) continue;
+            if (rows.Where(planned => planned.Heading == heading).Select(planned => planned.From).ToList() is not { Count: > 0 } begins)
+                continue;
             Assert.Equal(begins.Min(), row.MinuteUnder("At"));
             spoken++;
         }
@@ -133,7 +195,8 @@ public sealed partial class ContradictionTests
                 seen++;
                 foreach (var (c, f) in new[] { ("c1", "f1"), ("c2", "f2") })
                 {
-                    if (!pair.Groups[c].Success) continue;
+                    if (!pair.Groups[c].Success)
+                        continue;
                     var celsius = double.Parse(pair.Groups[c].Value.Replace('−', '-'), CultureInfo.InvariantCulture);
                     var off = Math.Abs(celsius * 1.8 + 32 - double.Parse(pair.Groups[f].Value, CultureInfo.InvariantCulture));
                     Assert.True(off <= (celsius > 110 ? 12.5 : 1), $"{file}: {pair.Value}");
@@ -160,9 +223,11 @@ public sealed partial class ContradictionTests
         var least = int.Parse(minutes.Groups["min"].Value, CultureInfo.InvariantCulture);
         var oven = facts.Split("oven ");
         return new(
-            item.QuerySelector("strong")!.Words(), least,
+            item.QuerySelector("strong")!.Words(),
+            least,
             minutes.Groups["max"].Success ? int.Parse(minutes.Groups["max"].Value, CultureInfo.InvariantCulture) : least,
-            oven.Length > 1 ? oven[1] : "");
+            oven.Length > 1 ? oven[1] : ""
+        );
     }
 
     [GeneratedRegex(@"Print (?<teams>[0-9]+) sets")]

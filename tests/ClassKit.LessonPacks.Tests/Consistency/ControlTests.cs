@@ -4,8 +4,8 @@ using ClassKit.LessonPacks.Tests.Samples;
 namespace ClassKit.LessonPacks.Tests.Consistency;
 
 /// <summary>
-/// A control differs from what it is held against in one thing, which is left out: common practice of experiments, no source. It stands in plan and
-/// requisition like everything that is done and taken, and not in a text alone.
+/// A control differs from what it is held against in one thing, which is left out: common practice of experiments, no source. It stands in
+/// plan and requisition like everything that is done and taken, and not in a text alone.
 /// </summary>
 public sealed class ControlTests
 {
@@ -19,7 +19,11 @@ public sealed class ControlTests
     {
         var plan = Kitchens.Of(kitchen)["bench-plan.html"];
         var shown = plan.QuerySelectorAll("table.fit tbody tr").Single(row => row.Under("What is shown") == Name);
-        var mixed = plan.QuerySelectorAll("table:has(.group) tbody").Where(body => body.QuerySelector(".group")!.Words() == "Buttermilk muffins").SelectMany(body => body.QuerySelectorAll("tr")).Where(row => row.Children[0].Words() == "5. Mix").Min(row => row.MinuteUnder("From"));
+        var mixed = plan.QuerySelectorAll("table:has(.group) tbody")
+            .Where(body => body.QuerySelector(".group")!.Words() == "Buttermilk muffins")
+            .SelectMany(body => body.QuerySelectorAll("tr"))
+            .Where(row => row.Children[0].Words() == "5. Mix")
+            .Min(row => row.MinuteUnder("From"));
         Assert.True(shown.MinuteUnder("To") <= mixed);
     }
 
@@ -31,14 +35,36 @@ public sealed class ControlTests
     public void What_is_weighed_out_is_the_muffins_without_their_leavening(string kitchen, int teams)
     {
         var pack = Kitchens.Of(kitchen);
-        var setOut = pack["stations.html"].QuerySelectorAll("#instructor ~ .wide table")[0].QuerySelectorAll("tbody tr").Single(row => row.Children[0].Words() == Name).Under("Set out").Split(", ")
-            .Select(item => item.Split(" of ")).Where(item => item.Length == 2 && item[0].EndsWith(" g", StringComparison.Ordinal)).ToDictionary(item => item[1], item => double.Parse(item[0].Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture));
-        var card = pack["formula-cards.html"].QuerySelectorAll(".card").Single(card => card.QuerySelector("h2")!.Words() == "Buttermilk muffins").QuerySelector("table")!.QuerySelectorAll("tbody tr")
-            .Where(row => IngredientCatalog.All.Single(known => known.Name == row.Children[0].Words()).Role != IngredientRole.ChemicalLeavening)
-            .ToDictionary(row => row.Children[0].Words().ToLowerInvariant(), row => double.Parse(row.Children[1].Words(), System.Globalization.CultureInfo.InvariantCulture));
+        var setOut = pack["stations.html"]
+            .QuerySelectorAll("#instructor ~ .wide table")[0]
+            .QuerySelectorAll("tbody tr")
+            .Single(row => row.Children[0].Words() == Name)
+            .Under("Set out")
+            .Split(", ")
+            .Select(item => item.Split(" of "))
+            .Where(item => item.Length == 2 && item[0].EndsWith(" g", StringComparison.Ordinal))
+            .ToDictionary(item => item[1], item => double.Parse(item[0].Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture));
+        var card = pack["formula-cards.html"]
+            .QuerySelectorAll(".card")
+            .Single(card => card.QuerySelector("h2")!.Words() == "Buttermilk muffins")
+            .QuerySelector("table")!
+            .QuerySelectorAll("tbody tr")
+            .Where(row =>
+                IngredientCatalog.All.Single(known => known.Name == row.Children[0].Words()).Role != IngredientRole.ChemicalLeavening
+            )
+            .ToDictionary(
+                row => row.Children[0].Words().ToLowerInvariant(),
+                row => double.Parse(row.Children[1].Words(), System.Globalization.CultureInfo.InvariantCulture)
+            );
 
         Assert.Equal(card.Keys.Order(StringComparer.Ordinal), setOut.Keys.Order(StringComparer.Ordinal));
-        Assert.All(card, line => Assert.InRange(setOut[line.Key], setOut["all-purpose flour"] * line.Value / 100 - 1, setOut["all-purpose flour"] * line.Value / 100 + 1));
+        Assert.All(card, line =>
+            Assert.InRange(
+                setOut[line.Key],
+                setOut["all-purpose flour"] * line.Value / 100 - 1,
+                setOut["all-purpose flour"] * line.Value / 100 + 1
+            )
+        );
         Assert.InRange(setOut.Values.Sum(), teams * 60, teams * 60 / 0.96 + 4);
     }
 
@@ -46,8 +72,18 @@ public sealed class ControlTests
     public void It_is_ordered()
     {
         // 375 g of batter without 2.5 % and 0.7 % of leavening, of 256.2 % in all: 146 g of flour more than the teams weigh; by hand.
-        var weighed = BuiltPack.Demo["formula-cards.html"].QuerySelectorAll(".card table tbody tr").Where(row => row.Children[0].Words() == "Buttermilk").Sum(row => row.QuerySelector("strong")!.Grams()) * 6;
-        var ordered = BuiltPack.Demo["requisition.html"].RowsBelow("buy").Single(row => row.QuerySelector("th")!.Words() == "Buttermilk").QuerySelector("strong")!.Grams();
+        var weighed =
+            BuiltPack
+                .Demo["formula-cards.html"]
+                .QuerySelectorAll(".card table tbody tr")
+                .Where(row => row.Children[0].Words() == "Buttermilk")
+                .Sum(row => row.QuerySelector("strong")!.Grams()) * 6;
+        var ordered = BuiltPack
+            .Demo["requisition.html"]
+            .RowsBelow("buy")
+            .Single(row => row.QuerySelector("th")!.Words() == "Buttermilk")
+            .QuerySelector("strong")!
+            .Grams();
         Assert.InRange((double)(ordered - weighed), 375 / 2.562 * 0.95 - 2, 375 / 2.562 * 0.95 + 2);
     }
 
@@ -63,25 +99,46 @@ public sealed class ControlTests
         Assert.Equal("Buttermilk muffins", grid.Breads()[^1]);
         Assert.Equal("Control", pieces[^1]);
         Assert.Single(pieces, "Control");
-        Assert.All(grid.Breads(), bread => Assert.Equal(bread == "Buttermilk muffins" ? 5 : 4, grid.Of(bread).Single(row => row.Row == "Height").Cells.Count));
+        Assert.All(grid.Breads(), bread =>
+            Assert.Equal(bread == "Buttermilk muffins" ? 5 : 4, grid.Of(bread).Single(row => row.Row == "Height").Cells.Count)
+        );
         Assert.Equal("The control, cut", sheet.QuerySelectorAll(".drawing")[^1].Words());
 
         var card = pack["formula-cards.html"].QuerySelector(".control-card")!;
-        var demonstration = pack["stations.html"].QuerySelectorAll("#instructor ~ .wide table")[0].QuerySelectorAll("tbody tr").Single(row => row.Children[0].Words() == Name).Under("Set out");
+        var demonstration = pack["stations.html"]
+            .QuerySelectorAll("#instructor ~ .wide table")[0]
+            .QuerySelectorAll("tbody tr")
+            .Single(row => row.Children[0].Words() == Name)
+            .Under("Set out");
         // In ounces a scale's digits and an order's differ.
-        foreach (var row in card.QuerySelectorAll("tbody tr").Where(row => row.QuerySelector("strong")!.Words() is var weighed && weighed.EndsWith(" g", StringComparison.Ordinal) && !weighed.Contains(".0 ", StringComparison.Ordinal)))
-            Assert.Contains($"{row.QuerySelector("strong")!.Words()} of {row.Children[0].Words().ToLowerInvariant()}", demonstration, StringComparison.Ordinal);
+        foreach (
+            var row in card.QuerySelectorAll("tbody tr")
+                .Where(row =>
+                    row.QuerySelector("strong")!.Words() is var weighed
+                    && weighed.EndsWith(" g", StringComparison.Ordinal)
+                    && !weighed.Contains(".0 ", StringComparison.Ordinal)
+                )
+        )
+            Assert.Contains(
+                $"{row.QuerySelector("strong")!.Words()} of {row.Children[0].Words().ToLowerInvariant()}",
+                demonstration,
+                StringComparison.Ordinal
+            );
         Assert.Contains("Raw flour", card.Words(), StringComparison.Ordinal);
     }
 
-    /// <summary>What soda and powder make is missing: by the model the control stands lower, and it is not flat, since beaten-in air and vapour lift it.</summary>
+    /// <summary>
+    /// What soda and powder make is missing: by the model the control stands lower, and it is not flat, since beaten-in air and vapour lift
+    /// it.
+    /// </summary>
     [Fact]
     public void It_is_expected_to_rise_less_than_the_muffin_and_more_than_its_batter()
     {
         var heights = BuiltPack.Demo["observations.html"].Expected("Buttermilk muffins")["Height"];
         var (muffin, control) = (Ends(heights[0]), Ends(heights[^1]));
         Assert.True(control.High < muffin.High && control.Low <= muffin.Low && control.High > control.Low);
-        // 60 g of batter of some 1.15 g/mL in a cup of 51 mm at the bottom and 70 mm at its top, 35 mm deep, stand some 20 mm high; by hand.
+        // 60 g of batter of some 1.15 g/mL in a cup of 51 mm at the bottom and 70 mm at its top, 35 mm deep, stand some 20 mm high; by
+        // hand.
         Assert.True(control.High > 20);
 
         static (int Low, int High) Ends(string height)
@@ -95,7 +152,10 @@ public sealed class ControlTests
     [Fact]
     public void There_is_time_to_portion_it_to_every_team()
     {
-        var shown = BuiltPack.Demo["bench-plan.html"].QuerySelectorAll("table.fit tbody tr").Single(row => row.Under("What is shown") == Name);
+        var shown = BuiltPack
+            .Demo["bench-plan.html"]
+            .QuerySelectorAll("table.fit tbody tr")
+            .Single(row => row.Under("What is shown") == Name);
         Assert.True(shown.MinuteUnder("To") - shown.MinuteUnder("From") > 6);
     }
 }

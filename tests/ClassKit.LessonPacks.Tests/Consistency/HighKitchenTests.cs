@@ -6,7 +6,10 @@ namespace ClassKit.LessonPacks.Tests.Consistency;
 /// <summary>What is said of height is said by the way a bread is cooked, and only where it is true.</summary>
 public sealed class HighKitchenTests
 {
-    /// <summary>At 1600 m, by hand: 356 °F less 3 °F for each of 5.25 thousand feet are 340 °F, 171 °C, and set to 5 °C (University of Wyoming Extension, B-734); water boils at 94.7 °C (IAPWS-IF97 under 835 hPa).</summary>
+    /// <summary>
+    /// At 1600 m, by hand: 356 °F less 3 °F for each of 5.25 thousand feet are 340 °F, 171 °C, and set to 5 °C (University of Wyoming
+    /// Extension, B-734); water boils at 94.7 °C (IAPWS-IF97 under 835 hPa).
+    /// </summary>
     [Fact]
     public void Guide_and_card_tell_fat_and_steam_what_height_asks_of_them()
     {
@@ -35,7 +38,9 @@ public sealed class HighKitchenTests
             Assert.DoesNotMatch("fryer,? (at )?180 °C", pack[page].Body!.Words());
     }
 
-    /// <summary>A heading with nothing below it says that something was forgotten; and of a series one way alone must not be changed.</summary>
+    /// <summary>
+    /// A heading with nothing below it says that something was forgotten; and of a series one way alone must not be changed.
+    /// </summary>
     [Fact]
     public void Every_bread_at_altitude_has_something_below_its_heading_and_a_series_is_one_entry()
     {
@@ -48,7 +53,9 @@ public sealed class HighKitchenTests
         Assert.Contains("up sooner", entries["Starter rolls"].Words(), StringComparison.Ordinal);
     }
 
-    /// <summary>Published limits of walls are of doughs at sea level: there they are known, and here they are taken for want of others.</summary>
+    /// <summary>
+    /// Published limits of walls are of doughs at sea level: there they are known, and here they are taken for want of others.
+    /// </summary>
     [Fact]
     public void The_known_band_is_sea_levels_and_here_says_that_it_is_taken_from_there()
     {
@@ -59,7 +66,11 @@ public sealed class HighKitchenTests
                 Assert.All(page.QuerySelectorAll("td"), cell => Assert.False(cell.Words() == "not known", file));
             foreach (var bread in pack["observations.html"].QuerySelector(".expects")!.Breads())
             {
-                foreach (var (measure, texts) in pack["observations.html"].Expected(bread).Where(row => row.Value[0].EndsWith(", walls as at sea level", StringComparison.Ordinal)))
+                foreach (
+                    var (measure, texts) in pack["observations.html"]
+                        .Expected(bread)
+                        .Where(row => row.Value[0].EndsWith(", walls as at sea level", StringComparison.Ordinal))
+                )
                 {
                     marked++;
                     Assert.InRange(Upper(texts[0]), Upper(texts[1]) - 1, Upper(texts[1]) + 1);
@@ -81,15 +92,25 @@ public sealed class HighKitchenTests
         }
     }
 
-    private static int Upper(string band) => int.Parse(System.Text.RegularExpressions.Regex.Match(band, @"–(\d+)").Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture);
+    private static int Upper(string band) =>
+        int.Parse(
+            System.Text.RegularExpressions.Regex.Match(band, @"–(\d+)").Groups[1].Value,
+            System.Globalization.CultureInfo.InvariantCulture
+        );
 
-    private static Dictionary<string, string> Cards(BuiltPack pack) => pack["formula-cards.html"].QuerySelectorAll(".card").ToDictionary(card => card.QuerySelector("h2")!.Words(), card => card.Words());
+    private static Dictionary<string, string> Cards(BuiltPack pack) =>
+        pack["formula-cards.html"].QuerySelectorAll(".card").ToDictionary(card => card.QuerySelector("h2")!.Words(), card => card.Words());
 
     private static Dictionary<string, IElement> AtAltitude(BuiltPack pack)
     {
         Dictionary<string, IElement> entries = [];
-        for (var next = pack["guide.html"].QuerySelector("#altitude")!.NextElementSibling; next is not null && next.LocalName != "h2"; next = next.NextElementSibling)
-            if (next.QuerySelector("h3") is { } title) entries[title.Words()] = next;
+        for (
+            var next = pack["guide.html"].QuerySelector("#altitude")!.NextElementSibling;
+            next is not null && next.LocalName != "h2";
+            next = next.NextElementSibling
+        )
+            if (next.QuerySelector("h3") is { } title)
+                entries[title.Words()] = next;
         return entries;
     }
 }

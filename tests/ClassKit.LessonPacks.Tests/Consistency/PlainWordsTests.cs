@@ -6,7 +6,9 @@ using ClassKit.LessonPacks.Tests.Samples;
 
 namespace ClassKit.LessonPacks.Tests.Consistency;
 
-/// <summary>Nobody but a program reads a name with an underscore, a setting's line or a code: on pages and in workbooks of a pack there are words.</summary>
+/// <summary>
+/// Nobody but a program reads a name with an underscore, a setting's line or a code: on pages and in workbooks of a pack there are words.
+/// </summary>
 public sealed partial class PlainWordsTests
 {
     public static TheoryData<string> All => Kitchens.All;

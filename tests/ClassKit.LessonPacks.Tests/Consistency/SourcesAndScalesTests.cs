@@ -8,15 +8,22 @@ public sealed partial class SourcesAndScalesTests
 {
     private static readonly (string Name, BuiltPack Pack)[] Packs = [("demo", BuiltPack.Demo), ("mountain", BuiltPack.Mountain)];
 
-    private static readonly string[] ForTheInstructorAlone = ["guide.html", "requisition.html", "requisition.xlsx", "tasting-key.html", "tasting.xlsx"];
+    private static readonly string[] ForTheInstructorAlone =
+    [
+        "guide.html",
+        "requisition.html",
+        "requisition.xlsx",
+        "tasting-key.html",
+        "tasting.xlsx",
+    ];
 
     /// <summary>A source is a publication, by who wrote it, what and when: an address dies, and a recipe portal is nobody's word.</summary>
     [Fact]
     public void No_page_names_an_address_of_the_web_as_its_source()
     {
         foreach (var (name, pack) in Packs)
-            foreach (var (file, page) in pack.Pages)
-                Assert.Equal((name, file, ""), (name, file, Address().Match(page.QuerySelector("main")!.Words()).Value));
+        foreach (var (file, page) in pack.Pages)
+            Assert.Equal((name, file, ""), (name, file, Address().Match(page.QuerySelector("main")!.Words()).Value));
     }
 
     [Fact]
@@ -26,7 +33,10 @@ public sealed partial class SourcesAndScalesTests
         {
             foreach (var file in new[] { "handout.html", "formula-cards.html", "observations.html", "comparison.html" })
             {
-                Assert.DoesNotContain(pack[file].QuerySelectorAll("a[href]").Select(link => link.GetAttribute("href")), ForTheInstructorAlone.Contains);
+                Assert.DoesNotContain(
+                    pack[file].QuerySelectorAll("a[href]").Select(link => link.GetAttribute("href")),
+                    ForTheInstructorAlone.Contains
+                );
                 Assert.DoesNotMatch(@"\b(in|of|see) (the|your) guide\b", pack[file].Body!.Words());
             }
             Assert.NotEmpty(name);
@@ -45,10 +55,13 @@ public sealed partial class SourcesAndScalesTests
     public void Beside_every_degree_Celsius_stands_the_degree_Fahrenheit()
     {
         foreach (var (name, pack) in Packs)
-            foreach (var (file, page) in pack.Pages)
-                Assert.All(
-                    page.QuerySelectorAll("main p, main li, main td, main dd, main th, main h2, main h3, main caption").Where(element => element.QuerySelector("p, li, td, dd") is null).Select(element => element.Words()),
-                    text => Assert.False(Alone().IsMatch(text), $"{name}/{file}: {text}"));
+        foreach (var (file, page) in pack.Pages)
+            Assert.All(
+                page.QuerySelectorAll("main p, main li, main td, main dd, main th, main h2, main h3, main caption")
+                    .Where(element => element.QuerySelector("p, li, td, dd") is null)
+                    .Select(element => element.Words()),
+                text => Assert.False(Alone().IsMatch(text), $"{name}/{file}: {text}")
+            );
     }
 
     /// <summary>Prices stand in the requisition, to the cent.</summary>
@@ -56,8 +69,8 @@ public sealed partial class SourcesAndScalesTests
     public void No_number_of_any_page_has_more_digits_than_can_be_known()
     {
         foreach (var (name, pack) in Packs.Concat([("no oven", BuiltPack.NoOven), ("long morning", BuiltPack.LongMorning)]))
-            foreach (var (file, page) in pack.Pages.Where(page => page.Key != "requisition.html"))
-                Assert.Equal((name, file, ""), (name, file, string.Join('\n', Digits.TooFine(page.DocumentElement.OuterHtml))));
+        foreach (var (file, page) in pack.Pages.Where(page => page.Key != "requisition.html"))
+            Assert.Equal((name, file, ""), (name, file, string.Join('\n', Digits.TooFine(page.DocumentElement.OuterHtml))));
     }
 
     [Theory]

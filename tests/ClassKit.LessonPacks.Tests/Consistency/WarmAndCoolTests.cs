@@ -15,7 +15,10 @@ public sealed class WarmAndCoolTests
         {
             var cools = card.Mix.Warmed.Any(part => part.Ingredient.Id == "unsalted_butter") && card.Mix.Warmed[0].Temperature.Celsius < 35;
             Assert.Equal(cools, card.Advice.Any(advice => advice.Message.Contains("melt it through", StringComparison.Ordinal)));
-            Assert.True(card.Advice.Count(advice => advice.Code.StartsWith("fat-", StringComparison.Ordinal)) <= 1, card.Bread.Formula.Title);
+            Assert.True(
+                card.Advice.Count(advice => advice.Code.StartsWith("fat-", StringComparison.Ordinal)) <= 1,
+                card.Bread.Formula.Title
+            );
         }
     }
 
@@ -24,7 +27,11 @@ public sealed class WarmAndCoolTests
     [MemberData(nameof(OtherKitchens.All), MemberType = typeof(OtherKitchens))]
     public void No_water_above_forty_degrees_meets_a_starter(string lesson, int metres, int room)
     {
-        foreach (var card in OtherKitchens.Computed(lesson, metres, room).Cards.Where(card => card.Lines.Any(line => line.Line.Ingredient.StarterOf is not null)))
+        foreach (
+            var card in OtherKitchens
+                .Computed(lesson, metres, room)
+                .Cards.Where(card => card.Lines.Any(line => line.Line.Ingredient.StarterOf is not null))
+        )
             Assert.All(card.Mix.Warmed, part => Assert.InRange(part.Temperature.Celsius, 0, 40));
     }
 
@@ -34,8 +41,13 @@ public sealed class WarmAndCoolTests
     {
         foreach (var card in OtherKitchens.Computed(lesson, metres, room).Cards)
         {
-            var rises = card.Bread.Steps.Where(step => step.Name.Contains("rise", StringComparison.OrdinalIgnoreCase) && step.Temperature is not null).ToList();
-            Assert.Equal(rises.Exists(rise => rise.Temperature!.Value.Celsius < room), card.Advice.Any(advice => advice.Code == "kitchen-too-warm"));
+            var rises = card
+                .Bread.Steps.Where(step => step.Name.Contains("rise", StringComparison.OrdinalIgnoreCase) && step.Temperature is not null)
+                .ToList();
+            Assert.Equal(
+                rises.Exists(rise => rise.Temperature!.Value.Celsius < room),
+                card.Advice.Any(advice => advice.Code == "kitchen-too-warm")
+            );
         }
     }
 
@@ -49,12 +61,16 @@ public sealed class WarmAndCoolTests
         Assert.DoesNotContain("warm place", words, StringComparison.Ordinal);
     }
 
-    /// <summary>No kitchen's scale shows thousandths of an ounce; the class profile's small scale shows 0.1 g. Common practice, no source.</summary>
+    /// <summary>
+    /// No kitchen's scale shows thousandths of an ounce; the class profile's small scale shows 0.1 g. Common practice, no source.
+    /// </summary>
     [Fact]
     public void What_the_small_scale_weighs_stands_in_what_it_shows()
     {
         foreach (var cell in OtherKitchens.HotKitchen["formula-cards.html"].QuerySelectorAll(".card table:first-of-type td strong"))
             Assert.False(Regex.IsMatch(cell.Words(), @"\.\d{3,} oz"), cell.Words());
-        Assert.Contains(OtherKitchens.HotKitchen["formula-cards.html"].QuerySelectorAll(".card td strong"), cell => Regex.IsMatch(cell.Words(), @"^\d+\.\d g$"));
+        Assert.Contains(OtherKitchens.HotKitchen["formula-cards.html"].QuerySelectorAll(".card td strong"), cell =>
+            Regex.IsMatch(cell.Words(), @"^\d+\.\d g$")
+        );
     }
 }

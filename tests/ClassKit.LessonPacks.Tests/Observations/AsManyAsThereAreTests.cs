@@ -14,7 +14,10 @@ using ClassKit.Workbooks.Sensory;
 
 namespace ClassKit.LessonPacks.Tests.Observations;
 
-/// <summary>A lesson of one bread of which a team makes two, and one of four breads of which it makes one to six: everything that is filled in asks for what there is.</summary>
+/// <summary>
+/// A lesson of one bread of which a team makes two, and one of four breads of which it makes one to six: everything that is filled in asks
+/// for what there is.
+/// </summary>
 public sealed class AsManyAsThereAreTests
 {
     private static readonly LessonPack OneBread = Of(2);
@@ -30,14 +33,22 @@ public sealed class AsManyAsThereAreTests
         var sheet = Workbook(ObservationWriter.Write(pack))["Observations"];
         foreach (var card in pack.Cards)
         {
-            var title = sheet.Cells.Single(cell => cell.Key.Column == 1 && cell.Value.Stored.ToString() == card.Bread.Formula.Title).Key.Row;
-            var heads = Enumerable.Range(6, 3).Select(column => sheet.Cells.GetValueOrDefault((title + 1, column))?.Stored.ToString() ?? "").Where(head => head.Length > 0);
+            var title = sheet
+                .Cells.Single(cell => cell.Key.Column == 1 && cell.Value.Stored.ToString() == card.Bread.Formula.Title)
+                .Key.Row;
+            var heads = Enumerable
+                .Range(6, 3)
+                .Select(column => sheet.Cells.GetValueOrDefault((title + 1, column))?.Stored.ToString() ?? "")
+                .Where(head => head.Length > 0);
             Assert.Equal(Heads(card.Pieces), heads);
         }
         Assert.Equal(breads, sheet.Cells.Count(cell => cell.Value.Stored.ToString() == "Mean") - pack.Controls.Count);
     }
 
-    /// <summary>What a program types into the cells in which the workbook has its heads is found again, and nothing stands for a piece that nobody made.</summary>
+    /// <summary>
+    /// What a program types into the cells in which the workbook has its heads is found again, and nothing stands for a piece that nobody
+    /// made.
+    /// </summary>
     [Fact]
     public void What_is_typed_below_the_heads_is_read_again()
     {
@@ -57,7 +68,12 @@ public sealed class AsManyAsThereAreTests
         var fields = ObservationReader.Read(OpenPyXl.Run(ObservationWriter.Write(FourBreads), Typing).Saved, form).Fields;
         var read = TeamMeasurements.Of(form, fields, "file");
 
-        Assert.Equal([1, 2, 3, 3], FourBreads.Cards.Select(card => read.Values.Count(value => value.Bread == card.Bread.Formula.Id && value.Measure == Measure.Height)));
+        Assert.Equal(
+            [1, 2, 3, 3],
+            FourBreads.Cards.Select(card =>
+                read.Values.Count(value => value.Bread == card.Bread.Formula.Id && value.Measure == Measure.Height)
+            )
+        );
         Assert.Empty(read.Unread);
     }
 
@@ -71,18 +87,27 @@ public sealed class AsManyAsThereAreTests
         var grid = sheet.QuerySelector(".sheet-grid")!;
         Assert.Equal(
             pack.Cards.SelectMany(card => Heads(card.Pieces)),
-            grid.QuerySelectorAll("thead tr:last-child th").Select(head => head.TextContent).Where(head => head is not ("Mean" or "Control")));
+            grid.QuerySelectorAll("thead tr:last-child th")
+                .Select(head => head.TextContent)
+                .Where(head => head is not ("Mean" or "Control"))
+        );
         foreach (var card in pack.Cards)
         {
             Assert.Equal(grid.Of(card.Bread.Formula.Title)[^1].Cells.Count, grid.Of(card.Bread.Formula.Title)[^2].Cells.Count);
             Assert.Equal(Heads(card.Pieces).Length, form.QuerySelectorAll($"[data-field^='{card.Bread.Formula.Id}.height.']").Length);
         }
         Assert.Equal(breads, form.QuerySelectorAll("[data-view^='bread-']").Length);
-        Assert.Contains(breads == 1 ? "measure two pieces of each" : "measure up to three pieces of each", Page(pack, "projector.html"), StringComparison.Ordinal);
+        Assert.Contains(
+            breads == 1 ? "measure two pieces of each" : "measure up to three pieces of each",
+            Page(pack, "projector.html"),
+            StringComparison.Ordinal
+        );
         Assert.DoesNotContain("of three", sheet.Body!.TextContent, StringComparison.Ordinal);
     }
 
-    /// <summary>Counted by hand: 24 tasters take 24 bites of each bread; the triangle's 72 are half of A and half of B, and one bread alone is both.</summary>
+    /// <summary>
+    /// Counted by hand: 24 tasters take 24 bites of each bread; the triangle's 72 are half of A and half of B, and one bread alone is both.
+    /// </summary>
     [Fact]
     public void The_tasting_says_into_how_many_bites_what_there_is_is_cut()
     {
@@ -98,18 +123,33 @@ public sealed class AsManyAsThereAreTests
 
     private static LessonPack Taken(int breads) => breads == 1 ? OneBread : FourBreads;
 
-    private static string[] Heads(int made) => made switch { 1 => ["Measured"], 2 => ["First", "Second"], _ => ["First", "Second", "Third"] };
+    private static string[] Heads(int made) =>
+        made switch
+        {
+            1 => ["Measured"],
+            2 => ["First", "Second"],
+            _ => ["First", "Second", "Third"],
+        };
 
     private static string Page(LessonPack pack, string file) => HtmlPages.Pack(pack).Single(page => page.FileName == file).Html;
 
-    private static Dictionary<string, SheetSnapshot> Workbook(byte[] bytes) => ReturnedWorkbookReader.Read(bytes).Workbook!.Sheets.ToDictionary(sheet => sheet.Name);
+    private static Dictionary<string, SheetSnapshot> Workbook(byte[] bytes) =>
+        ReturnedWorkbookReader.Read(bytes).Workbook!.Sheets.ToDictionary(sheet => sheet.Name);
 
     private static LessonPack Of(params int[] made)
     {
         var lesson = Read("one-tin-three-lifts");
-        var breads = lesson.Formulas.Append(Read("thin-air-quick-breads").Formulas[0]).Take(made.Length).Zip(made, (bread, pieces) => bread with { TeamMakes = pieces });
+        var breads = lesson
+            .Formulas.Append(Read("thin-air-quick-breads").Formulas[0])
+            .Take(made.Length)
+            .Zip(made, (bread, pieces) => bread with { TeamMakes = pieces });
         var profile = ClassProfileReader.Read(Repository.PathOf("demo-cohort", "class.md")).Model!;
-        return PackProse.InWords(new(ComputedPack.Build(lesson with { Formulas = [.. breads], Demonstrations = [], TalkingPoints = [] }, profile).Value, new(null, null, null, [], null)));
+        return PackProse.InWords(
+            new(
+                ComputedPack.Build(lesson with { Formulas = [.. breads], Demonstrations = [], TalkingPoints = [] }, profile).Value,
+                new(null, null, null, [], null)
+            )
+        );
     }
 
     private static Lesson Read(string id) => LessonReader.Read(Repository.PathOf("lessons", id, "lesson.md")).Model!;

@@ -2,7 +2,10 @@ using ClassKit.LessonPacks.Tests.Samples;
 
 namespace ClassKit.LessonPacks.Tests.Observations;
 
-/// <summary>A prediction is one only while its answer is not in sight: common practice of teaching by experiment, no source. What is expected stands on another side than the guess.</summary>
+/// <summary>
+/// A prediction is one only while its answer is not in sight: common practice of teaching by experiment, no source. What is expected stands
+/// on another side than the guess.
+/// </summary>
 public sealed class GuessFirstTests
 {
     public static TheoryData<string> All => Kitchens.All;
@@ -13,10 +16,22 @@ public sealed class GuessFirstTests
     {
         var pack = Kitchens.Of(kitchen);
         var page = pack["observations.html"];
-        var expected = page.QuerySelectorAll(".expects tbody tr").Where(row => row.Words().StartsWith("Height", StringComparison.Ordinal) || row.Words().StartsWith("Width", StringComparison.Ordinal) || row.Words().StartsWith("Bake loss", StringComparison.Ordinal))
-            .SelectMany(row => row.QuerySelectorAll(".expected").Select(cell => cell.Words())).Where(text => text != "–").ToList();
+        var expected = page.QuerySelectorAll(".expects tbody tr")
+            .Where(row =>
+                row.Words().StartsWith("Height", StringComparison.Ordinal)
+                || row.Words().StartsWith("Width", StringComparison.Ordinal)
+                || row.Words().StartsWith("Bake loss", StringComparison.Ordinal)
+            )
+            .SelectMany(row => row.QuerySelectorAll(".expected").Select(cell => cell.Words()))
+            .Where(text => text != "–")
+            .ToList();
         Assert.NotEmpty(expected);
-        foreach (var words in page.QuerySelectorAll(".observed").Append(pack["handout.html"].Body!).Concat(pack["formula-cards.html"].QuerySelectorAll("article")).Select(part => part.Words()))
+        foreach (
+            var words in page.QuerySelectorAll(".observed")
+                .Append(pack["handout.html"].Body!)
+                .Concat(pack["formula-cards.html"].QuerySelectorAll("article"))
+                .Select(part => part.Words())
+        )
             Assert.All(expected, text => Assert.DoesNotContain(text, words, StringComparison.Ordinal));
         Assert.Empty(pack["handout.html"].QuerySelectorAll(".cut"));
     }
@@ -48,7 +63,9 @@ public sealed class GuessFirstTests
         }
     }
 
-    /// <summary>A number without its unit says nothing a week later; a rate of loss needs its rule. By definition: what is lost over what there was.</summary>
+    /// <summary>
+    /// A number without its unit says nothing a week later; a rate of loss needs its rule. By definition: what is lost over what there was.
+    /// </summary>
     [Theory]
     [MemberData(nameof(All))]
     public void Every_cell_to_write_in_says_its_unit_and_a_loss_how_it_is_worked_out(string kitchen)
@@ -56,7 +73,10 @@ public sealed class GuessFirstTests
         foreach (var row in Kitchens.Of(kitchen)["observations.html"].QuerySelectorAll(".sheet-grid .measures tr"))
         {
             Assert.All(row.QuerySelectorAll("td"), cell => Assert.Matches("^(g|oz|mm|in|%|°C|°F|–)$", cell.Words()));
-            Assert.Equal(row.QuerySelector("th")!.Words().Contains("oss", StringComparison.Ordinal), row.QuerySelector("th")!.Words().EndsWith("(before − after) ÷ before × 100", StringComparison.Ordinal));
+            Assert.Equal(
+                row.QuerySelector("th")!.Words().Contains("oss", StringComparison.Ordinal),
+                row.QuerySelector("th")!.Words().EndsWith("(before − after) ÷ before × 100", StringComparison.Ordinal)
+            );
         }
     }
 }

@@ -1,10 +1,12 @@
-using ClassKit.Lessons.Measured;
 using ClassKit.LessonPacks.Tests.Samples;
+using ClassKit.Lessons.Measured;
 using ClassKit.Workbooks.Observations;
 
 namespace ClassKit.LessonPacks.Tests.Observations;
 
-/// <summary>What a team typed into the workbook of the pack is found again, whichever program saved it; the control's numbers are nobody's bread.</summary>
+/// <summary>
+/// What a team typed into the workbook of the pack is found again, whichever program saved it; the control's numbers are nobody's bread.
+/// </summary>
 public sealed class ObservationReaderTests
 {
     private static readonly ObservationForm Form = new(BuiltPack.DemoPack);
@@ -42,7 +44,9 @@ public sealed class ObservationReaderTests
 
             Assert.Equal("Team 2", fields[ObservationForm.Team]);
             Assert.Equal(["51", "52", "53"], Form.Breads.Select(bread => fields[$"{bread.Formula.Id}.height.1"]));
-            Assert.All(Form.Breads, bread => Assert.Equal(("60,5", "40"), (fields[$"{bread.Formula.Id}.height.2"], fields[ObservationForm.Guess(bread)])));
+            Assert.All(Form.Breads, bread =>
+                Assert.Equal(("60,5", "40"), (fields[$"{bread.Formula.Id}.height.2"], fields[ObservationForm.Guess(bread)]))
+            );
             Assert.Equal(1 + (3 * 3), fields.Count);
         }
     }
@@ -50,7 +54,12 @@ public sealed class ObservationReaderTests
     [Fact]
     public void Rows_put_in_change_nothing_and_other_files_say_what_they_are()
     {
-        Assert.Equal("52", ObservationReader.Read(OpenPyXl.Run(BuiltPack.Demo.Bytes("observations.xlsx"), Typing + "s.insert_rows(2, 3)").Saved, Form).Fields["popovers.height.1"]);
+        Assert.Equal(
+            "52",
+            ObservationReader
+                .Read(OpenPyXl.Run(BuiltPack.Demo.Bytes("observations.xlsx"), Typing + "s.insert_rows(2, 3)").Saved, Form)
+                .Fields["popovers.height.1"]
+        );
         Assert.Null(ObservationReader.Read(BuiltPack.Demo.Bytes("tasting.xlsx"), Form).Identity);
         Assert.NotNull(ObservationReader.Read([1, 2, 3], Form).Refusal);
         Assert.NotEqual(Form.Identity, ObservationReader.Read(BuiltPack.NoOven.Bytes("observations.xlsx"), Form).Identity);

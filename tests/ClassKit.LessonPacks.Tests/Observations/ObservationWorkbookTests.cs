@@ -27,21 +27,32 @@ public sealed partial class ObservationWorkbookTests
 
     private static readonly WorkbookSnapshot Written = BuiltPack.Demo.Recalculated(File, Guess);
 
-    private static readonly Lazy<WorkbookSnapshot> Measured = new(() => BuiltPack.Demo.Recalculated(File, Guess + $"""
-        s = w['Observations']
-        for column, mass, height in (('F', 66, 40), ('G', 64, 42), ('H', 65, 44)):
-            s[column + '{Row("Mass before")}'] = mass
-            s[column + '{Row("Height")}'] = height
-        s['F{Row("Mass after")}'] = 55
-        s['F{Row("Width at its widest")}'] = 120
-        """));
+    private static readonly Lazy<WorkbookSnapshot> Measured = new(() =>
+        BuiltPack.Demo.Recalculated(
+            File,
+            Guess
+                + $"""
+                s = w['Observations']
+                for column, mass, height in (('F', 66, 40), ('G', 64, 42), ('H', 65, 44)):
+                    s[column + '{Row("Mass before")}'] = mass
+                    s[column + '{Row("Height")}'] = height
+                s['F{Row("Mass after")}'] = 55
+                s['F{Row("Width at its widest")}'] = 120
+                """
+        )
+    );
 
-    /// <summary>Whoever reads what is expected does not guess any more: the sheet says it once a guess is typed, and then of that bread alone.</summary>
+    /// <summary>
+    /// Whoever reads what is expected does not guess any more: the sheet says it once a guess is typed, and then of that bread alone.
+    /// </summary>
     [Fact]
     public void What_is_expected_shows_when_a_guess_is_typed()
     {
         var blank = BuiltPack.Demo.Workbook(File);
-        var judged = Enumerable.Range(1, 70).Where(row => Cell(blank, row, Asks)?.Formula is not null && Cell(blank, row, 1)!.Stored.Text != Mixed).ToList();
+        var judged = Enumerable
+            .Range(1, 70)
+            .Where(row => Cell(blank, row, Asks)?.Formula is not null && Cell(blank, row, 1)!.Stored.Text != Mixed)
+            .ToList();
         Assert.Equal(24, judged.Count);
         foreach (var row in judged)
             Assert.All(Enumerable.Range(Low, 3), column => Assert.Equal("", Cell(blank, row, column)!.Stored.Text));
@@ -54,7 +65,9 @@ public sealed partial class ObservationWorkbookTests
     [Fact]
     public void The_control_has_its_own_rows_and_is_expected_to_stand_lower()
     {
-        var control = Enumerable.Range(1, 90).Single(row => Cell(Written, row, 1)?.Stored.Text == "Control: buttermilk muffins without baking powder and baking soda");
+        var control = Enumerable
+            .Range(1, 90)
+            .Single(row => Cell(Written, row, 1)?.Stored.Text == "Control: buttermilk muffins without baking powder and baking soda");
         var (bread, own) = (Heights().Last(row => row < control), Heights().Single(row => row > control));
         Assert.True(Cell(Written, own, Typical)!.Stored.Number < Cell(Written, bread, Low)!.Stored.Number + 5);
         Assert.True(Cell(Written, own, Typical)!.Stored.Number < Cell(Written, bread, Typical)!.Stored.Number);
@@ -66,7 +79,10 @@ public sealed partial class ObservationWorkbookTests
     public void Nothing_measured_asks_nothing()
     {
         foreach (var row in Enumerable.Range(1, 70).Where(row => Cell(Written, row, Asks)?.Formula is not null))
-            Assert.Equal(("", "", ""), (Cell(Written, row, Mean)!.Stored.Text, Cell(Written, row, Difference)!.Stored.Text, Cell(Written, row, Asks)!.Stored.Text));
+            Assert.Equal(
+                ("", "", ""),
+                (Cell(Written, row, Mean)!.Stored.Text, Cell(Written, row, Difference)!.Stored.Text, Cell(Written, row, Asks)!.Stored.Text)
+            );
     }
 
     [Fact]
@@ -77,7 +93,10 @@ public sealed partial class ObservationWorkbookTests
         Assert.Equal(42 - Number(Written, "Height", Typical), Number(Measured.Value, "Height", Difference), 9);
     }
 
-    /// <summary>What is left is predicted from the mass that was measured, not from the card: 65 g less 9.8 % to 13 % are 56.55 g to 58.63 g, and a scale shows whole grams; 57 g less 13 % are 49.59 g.</summary>
+    /// <summary>
+    /// What is left is predicted from the mass that was measured, not from the card: 65 g less 9.8 % to 13 % are 56.55 g to 58.63 g, and a
+    /// scale shows whole grams; 57 g less 13 % are 49.59 g.
+    /// </summary>
     [Fact]
     public void What_is_lost_is_lost_from_what_was_weighed()
     {
@@ -94,9 +113,9 @@ public sealed partial class ObservationWorkbookTests
     public void Every_bread_of_both_lessons_has_an_expected_height_and_a_bake_loss()
     {
         foreach (var pack in new[] { BuiltPack.Demo, BuiltPack.Mountain })
-            foreach (var bread in pack["observations.html"].QuerySelector(".expects")!.Breads())
-                foreach (var measure in new[] { "Height", "Width at its widest", "Bake loss" })
-                    Assert.Matches(@"^\d+–\d+ ", pack["observations.html"].Expected(bread)[measure][0]);
+        foreach (var bread in pack["observations.html"].QuerySelector(".expects")!.Breads())
+        foreach (var measure in new[] { "Height", "Width at its widest", "Bake loss" })
+            Assert.Matches(@"^\d+–\d+ ", pack["observations.html"].Expected(bread)[measure][0]);
     }
 
     [Fact]
@@ -120,7 +139,9 @@ public sealed partial class ObservationWorkbookTests
         var workbook = pack.Workbook(File);
         var rows = Enumerable.Range(1, 60).Where(row => Cell(workbook, row, 1)?.Stored.Text == Mixed).ToList();
         var grid = pack["observations.html"].QuerySelector(".sheet-grid")!;
-        var pages = grid.Breads().Select(bread => Right().Match(grid.Of(bread).Single(row => row.Row == "Just mixed").Cells[0].Words())).ToList();
+        var pages = grid.Breads()
+            .Select(bread => Right().Match(grid.Of(bread).Single(row => row.Row == "Just mixed").Cells[0].Words()))
+            .ToList();
         Assert.Equal(pages.Count, rows.Count);
         foreach (var (row, page) in rows.Zip(pages))
             Assert.Equal((page.Groups["low"].Value, page.Groups["high"].Value), (Shown(workbook, row, Low), Shown(workbook, row, High)));
@@ -131,19 +152,33 @@ public sealed partial class ObservationWorkbookTests
     public void Sea_level_stands_below_what_is_expected_here()
     {
         var workbook = BuiltPack.Mountain.Recalculated(File, Guess);
-        var below = Enumerable.Range(1, 60).Where(row => Cell(workbook, row, 1)?.Stored.Text.Trim().StartsWith("at sea level", StringComparison.Ordinal) == true).Select(row => (Shown(workbook, row, Low), Shown(workbook, row, High))).ToList();
+        var below = Enumerable
+            .Range(1, 60)
+            .Where(row => Cell(workbook, row, 1)?.Stored.Text.Trim().StartsWith("at sea level", StringComparison.Ordinal) == true)
+            .Select(row => (Shown(workbook, row, Low), Shown(workbook, row, High)))
+            .ToList();
         var page = BuiltPack.Mountain["observations.html"];
-        var column = page.QuerySelector(".expects")!.Breads().SelectMany(bread => page.Expected(bread).Values).Select(texts => texts[1].Split(' ')[0].Split('–')).Select(ends => (ends[0], ends[^1])).ToList();
+        var column = page.QuerySelector(".expects")!
+            .Breads()
+            .SelectMany(bread => page.Expected(bread).Values)
+            .Select(texts => texts[1].Split(' ')[0].Split('–'))
+            .Select(ends => (ends[0], ends[^1]))
+            .ToList();
         Assert.Equal(18, below.Count);
         Assert.Equal(column, below);
-        Assert.DoesNotContain(Enumerable.Range(1, 60), row => Cell(Written, row, 1)?.Stored.Text.Contains("at sea level", StringComparison.Ordinal) == true);
+        Assert.DoesNotContain(Enumerable.Range(1, 60), row =>
+            Cell(Written, row, 1)?.Stored.Text.Contains("at sea level", StringComparison.Ordinal) == true
+        );
     }
 
     [Fact]
     public void What_is_within_the_range_is_as_predicted()
     {
         var height = Number(Written, "Height", Typical);
-        var within = BuiltPack.Demo.Recalculated(File, Guess + FormattableString.Invariant($"w['Observations']['F{Row("Height")}'] = {height}"));
+        var within = BuiltPack.Demo.Recalculated(
+            File,
+            Guess + FormattableString.Invariant($"w['Observations']['F{Row("Height")}'] = {height}")
+        );
         Assert.Equal("As expected.", Text(within, "Height"));
     }
 
@@ -152,8 +187,13 @@ public sealed partial class ObservationWorkbookTests
     {
         var page = BuiltPack.Demo["observations.html"];
         var rows = page.QuerySelector(".expects")!.Breads().SelectMany(bread => page.Expected(bread)).ToList();
-        var control = Enumerable.Range(1, 90).First(row => Cell(Written, row, 1)?.Stored.Text.StartsWith("Control", StringComparison.Ordinal) == true);
-        var measured = Enumerable.Range(1, control - 1).Where(row => Cell(Written, row, Asks)?.Formula is not null && Cell(Written, row, 1)!.Stored.Text != Mixed).ToList();
+        var control = Enumerable
+            .Range(1, 90)
+            .First(row => Cell(Written, row, 1)?.Stored.Text.StartsWith("Control", StringComparison.Ordinal) == true);
+        var measured = Enumerable
+            .Range(1, control - 1)
+            .Where(row => Cell(Written, row, Asks)?.Formula is not null && Cell(Written, row, 1)!.Stored.Text != Mixed)
+            .ToList();
         Assert.Equal(18, rows.Count);
         Assert.Equal(measured.Count, rows.Count);
         foreach (var (row, at) in rows.Zip(measured))
@@ -163,10 +203,12 @@ public sealed partial class ObservationWorkbookTests
             Assert.Equal((ends[0], ends[^1]), (Rounded(at, Low), Rounded(at, High)));
         }
 
-        static int Rounded(int row, int column) => (int)Math.Round(Cell(Written, row, column)!.Stored.Number, MidpointRounding.AwayFromZero);
+        static int Rounded(int row, int column) =>
+            (int)Math.Round(Cell(Written, row, column)!.Stored.Number, MidpointRounding.AwayFromZero);
     }
 
-    private static string Shown(WorkbookSnapshot workbook, int row, int column) => Math.Round(Cell(workbook, row, column)!.Stored.Number, MidpointRounding.AwayFromZero).ToString(CultureInfo.InvariantCulture);
+    private static string Shown(WorkbookSnapshot workbook, int row, int column) =>
+        Math.Round(Cell(workbook, row, column)!.Stored.Number, MidpointRounding.AwayFromZero).ToString(CultureInfo.InvariantCulture);
 
     [GeneratedRegex("right from (?<low>[0-9]+)(–| °[CF].*? to )(?<high>[0-9]+)")]
     private static partial Regex Right();
@@ -174,7 +216,8 @@ public sealed partial class ObservationWorkbookTests
     /// <summary>The first table is that of the first bread.</summary>
     private static int Row(string measure) => Enumerable.Range(1, 40).First(row => Cell(Written, row, 1)?.Stored.Text == measure);
 
-    private static double Number(WorkbookSnapshot workbook, string measure, int column) => Cell(workbook, Row(measure), column)!.Stored.Number;
+    private static double Number(WorkbookSnapshot workbook, string measure, int column) =>
+        Cell(workbook, Row(measure), column)!.Stored.Number;
 
     private static string Text(WorkbookSnapshot workbook, string measure) => Cell(workbook, Row(measure), Asks)!.Stored.Text;
 

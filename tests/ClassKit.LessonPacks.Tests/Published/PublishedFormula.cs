@@ -7,8 +7,8 @@ namespace ClassKit.LessonPacks.Tests.Published;
 /// <param name="Flour">All flour together.</param>
 /// <param name="Rest">What goes with it.</param>
 /// <remarks>
-/// Cups and spoons are turned into grams with USDA SR28 household weights, written out here once more so that the program's own table is not held
-/// against itself. An ingredient that a source does not have, or whose amount cannot be read there, is left out.
+/// Cups and spoons are turned into grams with USDA SR28 household weights, written out here once more so that the program's own table is
+/// not held against itself. An ingredient that a source does not have, or whose amount cannot be read there, is left out.
 /// </remarks>
 internal sealed record PublishedFormula(string Source, double Flour, params (Kind Kind, double Grams)[] Rest)
 {
@@ -30,18 +30,20 @@ internal sealed record PublishedFormula(string Source, double Flour, params (Kin
     public static double Milk(double millilitres) => millilitres * MilkCup / 236.588;
 
     /// <summary>Baker's percent of one kind; null if the source does not tell.</summary>
-    public double? Percent(Kind kind) => Rest.Any(part => part.Kind == kind) ? 100 * Rest.Where(part => part.Kind == kind).Sum(part => part.Grams) / Flour : null;
+    public double? Percent(Kind kind) =>
+        Rest.Any(part => part.Kind == kind) ? 100 * Rest.Where(part => part.Kind == kind).Sum(part => part.Grams) / Flour : null;
 
     /// <summary>The kind of an ingredient; null for flour.</summary>
-    public static Kind? Of(Ingredient ingredient) => ingredient.Role switch
-    {
-        IngredientRole.Liquid => Kind.Liquid,
-        IngredientRole.Egg => Kind.Egg,
-        IngredientRole.Fat => Kind.Fat,
-        IngredientRole.Sugar => Kind.Sugar,
-        IngredientRole.Salt => Kind.Salt,
-        IngredientRole.Yeast => Kind.Yeast,
-        IngredientRole.ChemicalLeavening => ingredient.Id == "baking_soda" ? Kind.Soda : Kind.Powder,
-        _ => null,
-    };
+    public static Kind? Of(Ingredient ingredient) =>
+        ingredient.Role switch
+        {
+            IngredientRole.Liquid => Kind.Liquid,
+            IngredientRole.Egg => Kind.Egg,
+            IngredientRole.Fat => Kind.Fat,
+            IngredientRole.Sugar => Kind.Sugar,
+            IngredientRole.Salt => Kind.Salt,
+            IngredientRole.Yeast => Kind.Yeast,
+            IngredientRole.ChemicalLeavening => ingredient.Id == "baking_soda" ? Kind.Soda : Kind.Powder,
+            _ => null,
+        };
 }

@@ -4,15 +4,23 @@ using ClassKit.Lessons.Authored;
 
 namespace ClassKit.LessonPacks.Tests.Published;
 
-/// <summary>What practitioners say of resting, kneading and cooking, held against the lesson that leaves the oven out. Common practice, no source, all of it.</summary>
+/// <summary>
+/// What practitioners say of resting, kneading and cooking, held against the lesson that leaves the oven out. Common practice, no source,
+/// all of it.
+/// </summary>
 public sealed class RulesOfThumbTests
 {
     /// <summary>As many as its class makes.</summary>
     private const int Pieces = 6;
 
-    private static readonly IReadOnlyList<LessonFormula> Breads = LessonReader.Read(Repository.PathOf("lessons", "no-oven-in-the-house")).Model!.Formulas;
+    private static readonly IReadOnlyList<LessonFormula> Breads = LessonReader
+        .Read(Repository.PathOf("lessons", "no-oven-in-the-house"))
+        .Model!.Formulas;
 
-    /// <summary>A thin unleavened round on a pan near 245 °C (475 °F) takes about a minute on the first side and 15 to 30 s on the second, then puffs in seconds. Common practice, no source.</summary>
+    /// <summary>
+    /// A thin unleavened round on a pan near 245 °C (475 °F) takes about a minute on the first side and 15 to 30 s on the second, then
+    /// puffs in seconds. Common practice, no source.
+    /// </summary>
     [Fact]
     public void A_round_takes_a_minute_and_a_quarter_to_two_on_a_pan_near_245_degrees()
     {
@@ -23,7 +31,10 @@ public sealed class RulesOfThumbTests
         Assert.InRange((double)pan.MaxMinutes / Pieces, 1.25, 2);
     }
 
-    /// <summary>Fried rounds take a minute and then half to one minute; two lots of three are three to four minutes, and as much again for filling and lifting out. Common practice, no source.</summary>
+    /// <summary>
+    /// Fried rounds take a minute and then half to one minute; two lots of three are three to four minutes, and as much again for filling
+    /// and lifting out. Common practice, no source.
+    /// </summary>
     [Fact]
     public void Two_lots_of_fritters_take_a_minute_and_a_half_to_two_each()
     {

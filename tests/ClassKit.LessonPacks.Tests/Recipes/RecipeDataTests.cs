@@ -9,8 +9,11 @@ public sealed class RecipeDataTests
 {
     private static readonly List<(string Card, JsonElement Recipe)> Recipes =
     [
-        .. new[] { BuiltPack.Demo, BuiltPack.Mountain }.SelectMany(pack => pack["formula-cards.html"].QuerySelectorAll(".card"))
-            .Select(card => (card.Words(), JsonDocument.Parse(card.QuerySelector("script[type='application/ld+json']")!.TextContent).RootElement)),
+        .. new[] { BuiltPack.Demo, BuiltPack.Mountain }
+            .SelectMany(pack => pack["formula-cards.html"].QuerySelectorAll(".card"))
+            .Select(card =>
+                (card.Words(), JsonDocument.Parse(card.QuerySelector("script[type='application/ld+json']")!.TextContent).RootElement)
+            ),
     ];
 
     [Fact]
@@ -19,10 +22,15 @@ public sealed class RecipeDataTests
         Assert.Equal(6, Recipes.Count);
         foreach (var (_, recipe) in Recipes)
         {
-            Assert.Equal(("https://schema.org", "Recipe"), (recipe.GetProperty("@context").GetString(), recipe.GetProperty("@type").GetString()));
+            Assert.Equal(
+                ("https://schema.org", "Recipe"),
+                (recipe.GetProperty("@context").GetString(), recipe.GetProperty("@type").GetString())
+            );
             Assert.NotEmpty(recipe.GetProperty("name").GetString()!);
             Assert.NotEmpty(recipe.GetProperty("recipeIngredient").EnumerateArray());
-            Assert.All(recipe.GetProperty("recipeInstructions").EnumerateArray(), step => Assert.Equal("HowToStep", step.GetProperty("@type").GetString()));
+            Assert.All(recipe.GetProperty("recipeInstructions").EnumerateArray(), step =>
+                Assert.Equal("HowToStep", step.GetProperty("@type").GetString())
+            );
         }
     }
 
@@ -37,7 +45,9 @@ public sealed class RecipeDataTests
                 Assert.Contains(words[2], card, StringComparison.Ordinal);
                 Assert.Contains($"{words[0]} {words[1]}", card, StringComparison.Ordinal);
             });
-            Assert.All(recipe.GetProperty("recipeInstructions").EnumerateArray(), step => Assert.Contains(step.GetProperty("name").GetString()!, card, StringComparison.Ordinal));
+            Assert.All(recipe.GetProperty("recipeInstructions").EnumerateArray(), step =>
+                Assert.Contains(step.GetProperty("name").GetString()!, card, StringComparison.Ordinal)
+            );
         }
     }
 

@@ -3,16 +3,15 @@ using System.Text.Json;
 namespace ClassKit.LessonPacks.Tests.Recipes;
 
 /// <summary>
-/// What PyLD, a processor of JSON-LD 1.1, understands of a recipe: statements of who has which property with which value, in no order. It reaches no
-/// network: in place of schema.org's context it is given the line of that document that matters here. In its release 15 the vocabulary is
-/// http://schema.org/, and none of the properties of our recipes is given another kind of value than text.
+/// What PyLD, a processor of JSON-LD 1.1, understands of a recipe: statements of who has which property with which value, in no order. It
+/// reaches no network: in place of schema.org's context it is given the line of that document that matters here. In its release 15 the
+/// vocabulary is http://schema.org/, and none of the properties of our recipes is given another kind of value than text.
 /// </summary>
 internal sealed class RecipeStatements
 {
     public const string Vocabulary = "http://schema.org/";
 
-    private const string Reading =
-        """
+    private const string Reading = """
         import json, sys
         from pyld import jsonld
         def load(url, options):
@@ -50,7 +49,12 @@ internal sealed class RecipeStatements
         {
             var file = Path.Combine(folder.FullName, "recipes.json");
             File.WriteAllText(file, $"[{string.Join(",", recipes)}]");
-            return [.. JsonSerializer.Deserialize<string[][][]>(Tool.PythonWithPyLd.Run("-c", Reading, file))!.Select(statements => new RecipeStatements(statements))];
+            return
+            [
+                .. JsonSerializer
+                    .Deserialize<string[][][]>(Tool.PythonWithPyLd.Run("-c", Reading, file))!
+                    .Select(statements => new RecipeStatements(statements)),
+            ];
         }
         finally
         {

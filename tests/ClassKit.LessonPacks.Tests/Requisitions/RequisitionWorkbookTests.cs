@@ -21,17 +21,28 @@ public sealed class RequisitionWorkbookTests
     public void LibreOffice_comes_to_the_values_that_are_stored()
     {
         var theirs = BuiltPack.Demo.Recalculated(File);
-        var formulas = Written.Sheets.SelectMany(sheet => sheet.Cells.Where(cell => cell.Value.Formula is not null).Select(cell => new CellAddress(sheet.Name, cell.Key.Row, cell.Key.Column))).ToList();
+        var formulas = Written
+            .Sheets.SelectMany(sheet =>
+                sheet
+                    .Cells.Where(cell => cell.Value.Formula is not null)
+                    .Select(cell => new CellAddress(sheet.Name, cell.Key.Row, cell.Key.Column))
+            )
+            .ToList();
         Assert.True(formulas.Count > 60, $"{formulas.Count}");
         Assert.All(formulas, cell =>
         {
             var (ours, its) = (Written.Find(cell)!.Stored, theirs.Find(cell)!.Stored);
-            if (ours.IsNumber) Assert.Equal(ours.Number, its.Number, 9);
-            else Assert.Equal(ours.ToString(), its.ToString());
+            if (ours.IsNumber)
+                Assert.Equal(ours.Number, its.Number, 9);
+            else
+                Assert.Equal(ours.ToString(), its.ToString());
         });
     }
 
-    /// <summary>Counted by hand: three ways of a bread among seven teams fall to 3, 2 and 2 of them, among two teams to one each; a control is a portion a team.</summary>
+    /// <summary>
+    /// Counted by hand: three ways of a bread among seven teams fall to 3, 2 and 2 of them, among two teams to one each; a control is a
+    /// portion a team.
+    /// </summary>
     [Theory]
     [InlineData(21, "7 3 2 2 3 2 2")]
     [InlineData(6, "2 1 1 1 1 1 1")]
@@ -50,16 +61,24 @@ public sealed class RequisitionWorkbookTests
     public void Sums_on_the_page_and_in_the_workbook_are_the_same()
     {
         var page = BuiltPack.Demo["requisition.html"];
-        Assert.Equal((double)page.QuerySelector("#buy ~ .wide tfoot td:nth-child(6)")!.Number(), Math.Round(Value(Written, Total, ToPay), 2, MidpointRounding.AwayFromZero));
+        Assert.Equal(
+            (double)page.QuerySelector("#buy ~ .wide tfoot td:nth-child(6)")!.Number(),
+            Math.Round(Value(Written, Total, ToPay), 2, MidpointRounding.AwayFromZero)
+        );
         foreach (var (index, row) in page.RowsBelow("buy").Index())
         {
             Assert.Equal(row.Children[0].Words(), Written.Find(new("Requisition", First + index, 1))!.Stored.Text);
             Assert.Equal(row.Children[4].Number(), (decimal)Value(Written, First + index, Packs));
-            Assert.Equal(row.Children[5].Number(), (decimal)Math.Round(Value(Written, First + index, ToPay), 2, MidpointRounding.AwayFromZero));
+            Assert.Equal(
+                row.Children[5].Number(),
+                (decimal)Math.Round(Value(Written, First + index, ToPay), 2, MidpointRounding.AwayFromZero)
+            );
         }
     }
 
-    /// <summary>By hand: 182 g a team for 6 teams are 1092 g, one bag of 5 kg at 6.80, of which 1092/5000 × 6.80 = 1.48512 is baked.</summary>
+    /// <summary>
+    /// By hand: 182 g a team for 6 teams are 1092 g, one bag of 5 kg at 6.80, of which 1092/5000 × 6.80 = 1.48512 is baked.
+    /// </summary>
     [Fact]
     public void Flour_costs_what_it_costs_by_hand()
     {
@@ -69,7 +88,9 @@ public sealed class RequisitionWorkbookTests
         Assert.Equal(1.48512, Value(Written, flour, Used), 9);
     }
 
-    /// <summary>48 students at four a team are 12 teams: twice of everything, and a tray of 30 eggs (1500 g) is no longer enough for 1860 g.</summary>
+    /// <summary>
+    /// 48 students at four a team are 12 teams: twice of everything, and a tray of 30 eggs (1500 g) is no longer enough for 1860 g.
+    /// </summary>
     [Fact]
     public void Twice_the_students_need_twice_the_ingredients_and_a_second_tray_of_eggs()
     {
@@ -97,7 +118,9 @@ public sealed class RequisitionWorkbookTests
         Assert.Equal(Value(Written, Total, ToPay) + 3.00 - 7.20, Value(changed, Total, ToPay), 6);
     }
 
-    /// <summary>A tenth more milk, (1890 g for the teams + 100 g to show) × 1.1 = 2189 g, is more than a jug of 2 L (2063 g by USDA's cup of 244 g).</summary>
+    /// <summary>
+    /// A tenth more milk, (1890 g for the teams + 100 g to show) × 1.1 = 2189 g, is more than a jug of 2 L (2063 g by USDA's cup of 244 g).
+    /// </summary>
     [Fact]
     public void Extra_for_spills_is_bought_too()
     {
@@ -107,13 +130,16 @@ public sealed class RequisitionWorkbookTests
     }
 
     /// <summary>The last column; empty for what no demonstration takes.</summary>
-    private static double Shown(WorkbookSnapshot workbook, int row) => workbook.Find(new("Requisition", row, 15))?.Stored is { } stored ? stored.Number : 0;
+    private static double Shown(WorkbookSnapshot workbook, int row) =>
+        workbook.Find(new("Requisition", row, 15))?.Stored is { } stored ? stored.Number : 0;
 
     private static int Lines => BuiltPack.Demo["requisition.html"].RowsBelow("buy").Count();
 
     private static int Total => First + Lines;
 
-    private static int RowOf(string ingredient) => Enumerable.Range(First, Lines).Single(row => Written.Find(new("Requisition", row, 1))!.Stored.Text == ingredient);
+    private static int RowOf(string ingredient) =>
+        Enumerable.Range(First, Lines).Single(row => Written.Find(new("Requisition", row, 1))!.Stored.Text == ingredient);
 
-    private static double Value(WorkbookSnapshot workbook, int row, int column) => workbook.Find(new("Requisition", row, column))!.Stored.Number;
+    private static double Value(WorkbookSnapshot workbook, int row, int column) =>
+        workbook.Find(new("Requisition", row, column))!.Stored.Number;
 }

@@ -27,8 +27,12 @@ internal sealed class BuiltPack
         Assert.True(produced.Succeeded, string.Join('\n', produced.Problems));
         Notes = produced.Notes;
         _files = produced.Files.ToDictionary(file => file.Path, file => new Lazy<byte[]>(() => file.Content));
-        _pages = _files.Where(file => file.Key.EndsWith(".html", StringComparison.Ordinal))
-            .ToDictionary(file => file.Key, file => new Lazy<IDocument>(() => new HtmlParser().ParseDocument(Encoding.UTF8.GetString(file.Value.Value))));
+        _pages = _files
+            .Where(file => file.Key.EndsWith(".html", StringComparison.Ordinal))
+            .ToDictionary(
+                file => file.Key,
+                file => new Lazy<IDocument>(() => new HtmlParser().ParseDocument(Encoding.UTF8.GetString(file.Value.Value)))
+            );
     }
 
     /// <summary>The shipped lesson for the shipped class.</summary>
@@ -63,8 +67,10 @@ internal sealed class BuiltPack
             {
                 var key = line[..(line.IndexOf(':', StringComparison.Ordinal) + 1)];
                 var at = text.FindIndex(old => old.StartsWith(key, StringComparison.Ordinal));
-                if (at >= 0) text[at] = line;
-                else text.Insert(1, line);
+                if (at >= 0)
+                    text[at] = line;
+                else
+                    text.Insert(1, line);
             }
             File.WriteAllLines(Path.Combine(folder.FullName, "class.md"), text);
             File.Copy(Repository.PathOf("demo-cohort", "prices.md"), Path.Combine(folder.FullName, "prices.md"));
@@ -76,17 +82,24 @@ internal sealed class BuiltPack
         }
     }
 
-    private static BuiltPack Of(string lesson, string profile) => new(PackCommand.Make(Repository.PathOf("lessons", lesson), Repository.PathOf("demo-cohort", profile)));
+    private static BuiltPack Of(string lesson, string profile) =>
+        new(PackCommand.Make(Repository.PathOf("lessons", lesson), Repository.PathOf("demo-cohort", profile)));
 
     public byte[] Bytes(string file) => _files[file].Value;
 
     /// <summary>Every text of a workbook.</summary>
     public static IEnumerable<string> Texts(byte[] workbook) =>
-        ReturnedWorkbookReader.Read(workbook).Workbook!.Sheets.SelectMany(sheet => sheet.Cells.Values).Where(cell => cell.Stored.IsText).Select(cell => cell.Stored.Text);
+        ReturnedWorkbookReader
+            .Read(workbook)
+            .Workbook!.Sheets.SelectMany(sheet => sheet.Cells.Values)
+            .Where(cell => cell.Stored.IsText)
+            .Select(cell => cell.Stored.Text);
 
     public WorkbookSnapshot Workbook(string file) => ReturnedWorkbookReader.Read(_files[file].Value).Workbook!;
 
-    /// <summary>The workbook after LibreOffice computed every formula anew, with cells changed before by lines of Python on the workbook <c>w</c>.</summary>
+    /// <summary>
+    /// The workbook after LibreOffice computed every formula anew, with cells changed before by lines of Python on the workbook <c>w</c>.
+    /// </summary>
     public WorkbookSnapshot Recalculated(string file, string lines = "") => Recalculated(_files[file].Value, lines);
 
     public static WorkbookSnapshot Recalculated(byte[] workbook, string lines = "") =>
@@ -96,6 +109,11 @@ internal sealed class BuiltPack
     public static LessonPack Model(Lesson lesson, ClassProfile profile) => BuildPack.Run(new(lesson, profile, ""), Run.Unwatched).Model!;
 
     /// <summary>The demo pack as computed, without a bench plan.</summary>
-    public static ComputedPack DemoPack => ComputedPack.Build(
-        LessonReader.Read(Repository.PathOf("lessons", "one-tin-three-lifts")).Model!, ClassProfileReader.Read(Repository.PathOf("demo-cohort", "class.md")).Model!).Value;
+    public static ComputedPack DemoPack =>
+        ComputedPack
+            .Build(
+                LessonReader.Read(Repository.PathOf("lessons", "one-tin-three-lifts")).Model!,
+                ClassProfileReader.Read(Repository.PathOf("demo-cohort", "class.md")).Model!
+            )
+            .Value;
 }

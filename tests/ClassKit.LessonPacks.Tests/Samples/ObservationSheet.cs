@@ -6,15 +6,22 @@ namespace ClassKit.LessonPacks.Tests.Samples;
 internal static class ObservationSheet
 {
     /// <summary>The breads on a side, from left to right.</summary>
-    public static IReadOnlyList<string> Breads(this IElement table) => [.. table.QuerySelectorAll("thead th[scope='colgroup']").Select(head => head.Words())];
+    public static IReadOnlyList<string> Breads(this IElement table) =>
+        [.. table.QuerySelectorAll("thead th[scope='colgroup']").Select(head => head.Words())];
 
     /// <summary>The cells of a bread in each row of a table, by the row's heading.</summary>
     public static IReadOnlyList<(string Row, IReadOnlyList<IElement> Cells)> Of(this IElement table, string bread) =>
-        [.. table.QuerySelectorAll("tbody tr").Select(row => (row.QuerySelector("th")!.Words(), (IReadOnlyList<IElement>)[.. Under(table, row, bread)]))];
+        [
+            .. table
+                .QuerySelectorAll("tbody tr")
+                .Select(row => (row.QuerySelector("th")!.Words(), (IReadOnlyList<IElement>)[.. Under(table, row, bread)])),
+        ];
 
     /// <summary>What is expected of a bread, by measure: one text for each of its columns.</summary>
     public static IReadOnlyDictionary<string, IReadOnlyList<string>> Expected(this IDocument page, string bread) =>
-        page.QuerySelector(".expects")!.Of(bread).ToDictionary(row => row.Row, row => (IReadOnlyList<string>)[.. row.Cells.Select(cell => cell.Words())]);
+        page.QuerySelector(".expects")!
+            .Of(bread)
+            .ToDictionary(row => row.Row, row => (IReadOnlyList<string>)[.. row.Cells.Select(cell => cell.Words())]);
 
     /// <summary>Counted by what cells span, as a browser lays them out.</summary>
     private static IEnumerable<IElement> Under(IElement table, IElement row, string bread)
@@ -31,5 +38,6 @@ internal static class ObservationSheet
         }
     }
 
-    private static int Span(IElement cell) => int.Parse(cell.GetAttribute("colspan") ?? "1", System.Globalization.CultureInfo.InvariantCulture);
+    private static int Span(IElement cell) =>
+        int.Parse(cell.GetAttribute("colspan") ?? "1", System.Globalization.CultureInfo.InvariantCulture);
 }

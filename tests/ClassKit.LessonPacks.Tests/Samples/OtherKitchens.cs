@@ -22,28 +22,40 @@ internal static class OtherKitchens
         {
             TheoryData<string, int, int> all = [];
             foreach (var lesson in Classes.Keys)
-                foreach (var metres in (int[])[0, 900, 1600])
-                    foreach (var room in (int[])[17, 21, 31])
-                        all.Add(lesson, metres, room);
+            foreach (var metres in (int[])[0, 900, 1600])
+            foreach (var room in (int[])[17, 21, 31])
+                all.Add(lesson, metres, room);
             return all;
         }
     }
 
-    public static BuiltPack NoOvenHigh { get; } = BuiltPack.Adapted("no-oven-in-the-house", "no-oven-class.md", "altitude: 1600 m", "kitchen temperature: 19 °C");
+    public static BuiltPack NoOvenHigh { get; } =
+        BuiltPack.Adapted("no-oven-in-the-house", "no-oven-class.md", "altitude: 1600 m", "kitchen temperature: 19 °C");
 
-    public static BuiltPack NoOvenHighAdjusted { get; } = BuiltPack.Adapted("no-oven-in-the-house", "no-oven-class.md", "altitude: 1600 m", "altitude formulas: adjusted");
+    public static BuiltPack NoOvenHighAdjusted { get; } =
+        BuiltPack.Adapted("no-oven-in-the-house", "no-oven-class.md", "altitude: 1600 m", "altitude formulas: adjusted");
 
-    public static BuiltPack LongMorningHigh { get; } = BuiltPack.Adapted("one-dough-three-clocks", "long-morning-class.md", "altitude: 1600 m", "kitchen temperature: 17 °C");
+    public static BuiltPack LongMorningHigh { get; } =
+        BuiltPack.Adapted("one-dough-three-clocks", "long-morning-class.md", "altitude: 1600 m", "kitchen temperature: 17 °C");
 
     public static BuiltPack QuickBreadsLow { get; } = BuiltPack.Adapted("thin-air-quick-breads", "mountain-class.md", "altitude: 0 m");
 
-    public static BuiltPack HotKitchen { get; } = BuiltPack.Adapted("one-tin-three-lifts", "class.md", "altitude: 0 m", "kitchen temperature: 31 °C", "units: us");
+    public static BuiltPack HotKitchen { get; } =
+        BuiltPack.Adapted("one-tin-three-lifts", "class.md", "altitude: 0 m", "kitchen temperature: 31 °C", "units: us");
 
     /// <summary>What is computed, without a bench plan.</summary>
     public static ComputedPack Computed(string lesson, int metres, int room)
     {
         var profile = ClassProfileReader.Read(Repository.PathOf("demo-cohort", Classes[lesson])).Model!;
-        return ComputedPack.Build(
-            LessonReader.Read(Repository.PathOf("lessons", lesson)).Model!, profile with { AltitudeMetres = metres, KitchenTemperature = Baking.Quantities.Temperature.FromCelsius(room) }).Value;
+        return ComputedPack
+            .Build(
+                LessonReader.Read(Repository.PathOf("lessons", lesson)).Model!,
+                profile with
+                {
+                    AltitudeMetres = metres,
+                    KitchenTemperature = Baking.Quantities.Temperature.FromCelsius(room),
+                }
+            )
+            .Value;
     }
 }

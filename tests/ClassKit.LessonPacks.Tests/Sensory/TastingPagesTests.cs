@@ -14,13 +14,27 @@ public sealed class TastingPagesTests
     public void The_students_sheet_names_no_bread_and_the_key_names_the_bread_of_every_number(string name)
     {
         var pack = Of(name);
-        var breads = pack["index.html"].QuerySelectorAll("table caption").Single(caption => caption.Words().StartsWith("What each bread is declared to hold", StringComparison.Ordinal))
-            .ParentElement!.QuerySelectorAll("tbody th").Select(cell => cell.Words()).ToList();
-        var codes = pack[Sheet].QuerySelectorAll("thead th").Select(cell => cell.Words()).Where(head => head.StartsWith("Sample ", StringComparison.Ordinal)).Select(head => head["Sample ".Length..]).ToList();
+        var breads = pack["index.html"]
+            .QuerySelectorAll("table caption")
+            .Single(caption => caption.Words().StartsWith("What each bread is declared to hold", StringComparison.Ordinal))
+            .ParentElement!.QuerySelectorAll("tbody th")
+            .Select(cell => cell.Words())
+            .ToList();
+        var codes = pack[Sheet]
+            .QuerySelectorAll("thead th")
+            .Select(cell => cell.Words())
+            .Where(head => head.StartsWith("Sample ", StringComparison.Ordinal))
+            .Select(head => head["Sample ".Length..])
+            .ToList();
 
         Assert.Equal(breads.Count, codes.Count);
-        Assert.All(breads, bread => Assert.DoesNotContain(bread, pack[Sheet].QuerySelector("main")!.Words(), StringComparison.OrdinalIgnoreCase));
-        var rows = pack[Key].QuerySelectorAll("table")[0].QuerySelectorAll("tbody tr").ToDictionary(row => row.Children[0].Words(), row => row.Children[1].Words());
+        Assert.All(breads, bread =>
+            Assert.DoesNotContain(bread, pack[Sheet].QuerySelector("main")!.Words(), StringComparison.OrdinalIgnoreCase)
+        );
+        var rows = pack[Key]
+            .QuerySelectorAll("table")[0]
+            .QuerySelectorAll("tbody tr")
+            .ToDictionary(row => row.Children[0].Words(), row => row.Children[1].Words());
         Assert.Equal(codes, rows.Keys);
         Assert.Equal(breads.Order(), rows.Values.Order());
     }
@@ -42,7 +56,11 @@ public sealed class TastingPagesTests
     public void The_table_of_the_key_is_that_of_the_standard()
     {
         // ISO 4120:2004, Table A.1: 24 answers take 13, 15 and 16 right ones; 30 take 15, 17 and 19.
-        var cells = Of("demo")[Key].QuerySelectorAll("table")[^1].QuerySelectorAll("tbody tr").Select(row => string.Join(' ', row.Children.Select(cell => cell.Words()))).ToList();
+        var cells = Of("demo")[Key]
+            .QuerySelectorAll("table")[^1]
+            .QuerySelectorAll("tbody tr")
+            .Select(row => string.Join(' ', row.Children.Select(cell => cell.Words())))
+            .ToList();
 
         Assert.Contains(cells, row => row.Contains("24 13 15 16", StringComparison.Ordinal));
         Assert.Contains(cells, row => row.Contains("30 15 17 19", StringComparison.Ordinal));
@@ -54,17 +72,24 @@ public sealed class TastingPagesTests
     {
         Assert.Contains("yeast", Of("demo")[Sheet].QuerySelector("main")!.Words(), StringComparison.Ordinal);
         Assert.DoesNotContain("yeast", Of("mountain")[Sheet].QuerySelector("main")!.Words(), StringComparison.Ordinal);
-        Assert.DoesNotContain(BuiltPack.Texts(Of("mountain").Bytes("tasting.xlsx")), text => text.Contains("yeast", StringComparison.OrdinalIgnoreCase));
+        Assert.DoesNotContain(BuiltPack.Texts(Of("mountain").Bytes("tasting.xlsx")), text =>
+            text.Contains("yeast", StringComparison.OrdinalIgnoreCase)
+        );
     }
 
-    /// <summary>What is A and what is B is said, and is a bread of the class; every seat has its plates, water and a place in the balanced orders.</summary>
+    /// <summary>
+    /// What is A and what is B is said, and is a bread of the class; every seat has its plates, water and a place in the balanced orders.
+    /// </summary>
     [Theory]
     [MemberData(nameof(Packs))]
     public void The_key_names_both_products_and_every_seat_is_laid(string name)
     {
         var pack = Of(name);
         var key = pack[Key].QuerySelector("main")!.Words();
-        var students = int.Parse(System.Text.RegularExpressions.Regex.Match(pack["index.html"].Body!.Words(), @"Students ?(\d+)").Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture);
+        var students = int.Parse(
+            System.Text.RegularExpressions.Regex.Match(pack["index.html"].Body!.Words(), @"Students ?(\d+)").Groups[1].Value,
+            System.Globalization.CultureInfo.InvariantCulture
+        );
         Assert.Matches("A is [a-z ]+ of teams? [0-9, and]+[.] B is [a-z ]+ of teams? [0-9, and]+[.]", key);
         var rows = pack[Key].QuerySelectorAll("table.serving tbody tr").ToList();
         Assert.Equal(students, rows.Count);

@@ -23,20 +23,26 @@ public sealed class TastingWorkbookTests
         Assert.StartsWith("Too few answers", Found(book, Shows).Text, StringComparison.Ordinal);
     }
 
-    /// <summary>ISO 4120:2004, Table A.1: of 24 answers 13 must be right for a risk of 5 %. R: pbinom(12, 24, 1/3, lower.tail = FALSE) is 0.02844, pbinom(11, 24, ...) 0.06766.</summary>
+    /// <summary>
+    /// ISO 4120:2004, Table A.1: of 24 answers 13 must be right for a risk of 5 %. R: pbinom(12, 24, 1/3, lower.tail = FALSE) is 0.02844,
+    /// pbinom(11, 24, ...) 0.06766.
+    /// </summary>
     [Theory]
     [InlineData(13, 0.02844, "A difference is shown")]
     [InlineData(12, 0.06766, "No difference is shown")]
     public void Thirteen_of_twenty_four_show_a_difference_and_twelve_do_not(int right, double chance, string shows)
     {
-        var book = BuiltPack.Demo.Recalculated(File, $"""
+        var book = BuiltPack.Demo.Recalculated(
+            File,
+            $"""
             s = w['Triangle']
             for n in range(24):
                 row = 12 + n
                 odd = s.cell(row, 6).value
                 others = [s.cell(row, c).value for c in (3, 4, 5) if s.cell(row, c).value != odd]
                 s.cell(row, 7).value = odd if n < {right} else others[0]
-            """);
+            """
+        );
 
         Assert.Equal((24, right, 13), (Found(book, Answers).Number, Found(book, Right).Number, Found(book, Fewest).Number));
         Assert.Equal(chance, Found(book, Chance).Number, 0.00001);
@@ -56,12 +62,15 @@ public sealed class TastingWorkbookTests
     [Fact]
     public void Means_and_spreads_are_those_of_what_was_typed()
     {
-        var book = BuiltPack.Demo.Recalculated(File, """
+        var book = BuiltPack.Demo.Recalculated(
+            File,
+            """
             s = w['Scales']
             first = next(r for r in range(1, 60) if s.cell(r, 2).value == 'Seat') + 1
             for n, value in enumerate((2, 4, 9)):
                 s.cell(first + n, 3).value = value
-            """);
+            """
+        );
 
         Assert.Equal(5, Cell(book, "Scales", 5, 3).Number, 1e-9);
         Assert.Equal(Math.Sqrt(13), Cell(book, "Scales", 6, 3).Number, 1e-9);

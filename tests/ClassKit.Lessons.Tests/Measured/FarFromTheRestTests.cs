@@ -2,7 +2,9 @@ using ClassKit.Lessons.Measured;
 
 namespace ClassKit.Lessons.Tests.Measured;
 
-/// <summary>The modified z-score of Iglewicz and Hoaglin (1993). Scores beside the cases are R's: 0.6745 * (x - median(x)) / mad(x, constant = 1).</summary>
+/// <summary>
+/// The modified z-score of Iglewicz and Hoaglin (1993). Scores beside the cases are R's: 0.6745 * (x - median(x)) / mad(x, constant = 1).
+/// </summary>
 public sealed class FarFromTheRestTests
 {
     [Fact]

@@ -19,16 +19,32 @@ public sealed class MeasuredClassTests
         ],
     };
 
-    private static readonly ComputedPack Pack = ComputedPack.Build(SampleLesson.Of(Popovers, SampleLesson.Buns with { Observations = [new(Measure.Height, "Cold?", "Warm?")] }), SampleLesson.Class).Value;
+    private static readonly ComputedPack Pack = ComputedPack
+        .Build(
+            SampleLesson.Of(Popovers, SampleLesson.Buns with { Observations = [new(Measure.Height, "Cold?", "Warm?")] }),
+            SampleLesson.Class
+        )
+        .Value;
 
     private static readonly ObservationForm Form = new(Pack);
 
     [Fact]
     public void Commas_and_points_are_decimals_the_loss_is_worked_out_and_what_is_no_number_is_named()
     {
-        var team = Team("Two", ("popovers.mass-before.1", "60,5"), ("popovers.mass-after.1", "54.45"), ("popovers.mass-before.2", "sixty"), ("popovers.mass-after.2", "50"), ("popovers.height.1", "-3"), ("other.height.1", "9"));
+        var team = Team(
+            "Two",
+            ("popovers.mass-before.1", "60,5"),
+            ("popovers.mass-after.1", "54.45"),
+            ("popovers.mass-before.2", "sixty"),
+            ("popovers.mass-after.2", "50"),
+            ("popovers.height.1", "-3"),
+            ("other.height.1", "9")
+        );
 
-        Assert.Equal([("MassBefore", 60.5), ("MassAfter", 54.45), ("MassAfter", 50), ("BakeLoss", 10)], team.Values.Select(value => (value.Measure.ToString(), Math.Round(value.Value, 9))));
+        Assert.Equal(
+            [("MassBefore", 60.5), ("MassAfter", 54.45), ("MassAfter", 50), ("BakeLoss", 10)],
+            team.Values.Select(value => (value.Measure.ToString(), Math.Round(value.Value, 9)))
+        );
         Assert.Equal([("popovers.mass-before.2", "sixty"), ("popovers.height.1", "-3")], team.Unread);
     }
 
@@ -48,7 +64,13 @@ public sealed class MeasuredClassTests
     [Fact]
     public void Every_team_counts_once_however_many_pieces_it_measured()
     {
-        var measured = MeasuredClass.Of(Pack, [Team("One", ("popovers.mass-before.1", "60"), ("popovers.mass-before.2", "62"), ("popovers.mass-before.3", "64")), Team("Two", ("popovers.mass-before.1", "58"))]);
+        var measured = MeasuredClass.Of(
+            Pack,
+            [
+                Team("One", ("popovers.mass-before.1", "60"), ("popovers.mass-before.2", "62"), ("popovers.mass-before.3", "64")),
+                Team("Two", ("popovers.mass-before.1", "58")),
+            ]
+        );
 
         Assert.Equal(60, measured.Breads[0].Quantities[0].Mean);
     }
@@ -56,7 +78,10 @@ public sealed class MeasuredClassTests
     [Fact]
     public void What_is_left_is_expected_of_what_was_measured_before()
     {
-        var left = MeasuredClass.Of(Pack, [Team("One", ("popovers.mass-before.1", "120"), ("popovers.mass-after.1", "100"))]).Breads[0].Quantities[1];
+        var left = MeasuredClass
+            .Of(Pack, [Team("One", ("popovers.mass-before.1", "120"), ("popovers.mass-after.1", "100"))])
+            .Breads[0]
+            .Quantities[1];
         var portion = MeasuredClass.Of(Pack, [Team("One", ("popovers.mass-after.1", "100"))]).Breads[0].Quantities[1];
 
         // Twice the card's 60 g, so twice its typical rest.
@@ -67,7 +92,21 @@ public sealed class MeasuredClassTests
     [Fact]
     public void A_slip_before_the_bake_predicts_nothing_of_what_is_left()
     {
-        double Left(params string[] before) => MeasuredClass.Of(Pack, [.. before.Index().Select(one => Team($"Team {one.Index}", ("popovers.mass-before.1", one.Item), ("popovers.mass-after.1", "52")))]).Breads[0].Quantities[1].Expected!.Value.Typical;
+        double Left(params string[] before) =>
+            MeasuredClass
+                .Of(
+                    Pack,
+                    [
+                        .. before
+                            .Index()
+                            .Select(one =>
+                                Team($"Team {one.Index}", ("popovers.mass-before.1", one.Item), ("popovers.mass-after.1", "52"))
+                            ),
+                    ]
+                )
+                .Breads[0]
+                .Quantities[1]
+                .Expected!.Value.Typical;
 
         Assert.Equal(Left("59", "60", "61", "62", "63"), Left("59", "60", "61", "62", "63", "600"), 9);
         Assert.NotEqual(Left("59", "60", "61", "62", "63"), Left("59", "60", "61", "62", "63", "65"), 9);
@@ -76,13 +115,20 @@ public sealed class MeasuredClassTests
     [Fact]
     public void Heights_are_compared_within_teams_that_measured_both()
     {
-        var measured = MeasuredClass.Of(Pack,
-        [
-            Team("One", ("popovers.height.1", "80"), ("buns.height.1", "60")), Team("Two", ("popovers.height.1", "70"), ("buns.height.1", "52")), Team("Three", ("popovers.height.1", "200")),
-        ]);
+        var measured = MeasuredClass.Of(
+            Pack,
+            [
+                Team("One", ("popovers.height.1", "80"), ("buns.height.1", "60")),
+                Team("Two", ("popovers.height.1", "70"), ("buns.height.1", "52")),
+                Team("Three", ("popovers.height.1", "200")),
+            ]
+        );
         var (first, second, difference) = Assert.Single(measured.Differences);
 
-        Assert.Equal(("popovers", "buns", 2, 19), (first.Compared.Bread.Formula.Id, second.Compared.Bread.Formula.Id, difference.Pairs, difference.Mean));
+        Assert.Equal(
+            ("popovers", "buns", 2, 19),
+            (first.Compared.Bread.Formula.Id, second.Compared.Bread.Formula.Id, difference.Pairs, difference.Mean)
+        );
     }
 
     [Fact]
@@ -91,9 +137,16 @@ public sealed class MeasuredClassTests
         var other = ComputedPack.Build(SampleLesson.Of(Popovers), SampleLesson.Class).Value;
 
         Assert.NotEqual(Form.Identity, new ObservationForm(other).Identity);
-        Assert.Equal(Form.Identity, new ObservationForm(ComputedPack.Build(Pack.AsWritten, SampleLesson.Class with { Name = "Baking 102" }).Value).Identity);
+        Assert.Equal(
+            Form.Identity,
+            new ObservationForm(ComputedPack.Build(Pack.AsWritten, SampleLesson.Class with { Name = "Baking 102" }).Value).Identity
+        );
     }
 
     private static TeamMeasurements Team(string name, params (string Field, string Typed)[] fields) =>
-        TeamMeasurements.Of(Form, fields.Append((ObservationForm.Team, name)).ToDictionary(field => field.Item1, field => field.Item2), "file");
+        TeamMeasurements.Of(
+            Form,
+            fields.Append((ObservationForm.Team, name)).ToDictionary(field => field.Item1, field => field.Item2),
+            "file"
+        );
 }

@@ -4,7 +4,10 @@ namespace ClassKit.Lessons.Tests.Measured;
 
 public sealed class PairedDifferenceTests
 {
-    /// <summary>Student (1908), The Probable Error of a Mean: hours of sleep gained by ten patients with two drugs; the interval is R's, t.test(extra ~ group, paired).</summary>
+    /// <summary>
+    /// Student (1908), The Probable Error of a Mean: hours of sleep gained by ten patients with two drugs; the interval is R's,
+    /// t.test(extra ~ group, paired).
+    /// </summary>
     [Fact]
     public void The_interval_of_Students_own_example_is_the_published_one()
     {

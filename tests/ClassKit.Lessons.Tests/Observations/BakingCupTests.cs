@@ -10,11 +10,15 @@ public sealed class BakingCupTests
     [Fact]
     public void A_straight_cup_holds_a_cylinder() => Assert.Equal(62.8319, new BakingCup(40, 40, 50).Millilitres, 4);
 
-    /// <summary>Weisstein, MathWorld, "Conical Frustum": V = π h (R² + R r + r²) / 3 = π × 35 × (35² + 35 × 25.5 + 25.5²) / 3 = 101.44 mL. By hand.</summary>
+    /// <summary>
+    /// Weisstein, MathWorld, "Conical Frustum": V = π h (R² + R r + r²) / 3 = π × 35 × (35² + 35 × 25.5 + 25.5²) / 3 = 101.44 mL. By hand.
+    /// </summary>
     [Fact]
     public void A_tapered_cup_holds_a_frustum() => Assert.Equal(101.44, Cup.Millilitres, 0.01);
 
-    /// <summary>Of a cone's tip filled to half its height there is an eighth of it (Euclid, XII.12); a cup that nearly ends in a point.</summary>
+    /// <summary>
+    /// Of a cone's tip filled to half its height there is an eighth of it (Euclid, XII.12); a cup that nearly ends in a point.
+    /// </summary>
     [Fact]
     public void Half_the_height_of_a_cone_is_an_eighth_of_its_volume()
     {

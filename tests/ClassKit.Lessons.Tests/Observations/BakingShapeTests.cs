@@ -4,7 +4,10 @@ namespace ClassKit.Lessons.Tests.Observations;
 
 public sealed class BakingShapeTests
 {
-    /// <summary>By hand: 100 mm × 50 mm × 40 mm are 200 mL; half of that stands 20 mm high; half a cylinder of 25 mm on the rim is π 25² / 2 × 100 mm³ = 98.17 mL more.</summary>
+    /// <summary>
+    /// By hand: 100 mm × 50 mm × 40 mm are 200 mL; half of that stands 20 mm high; half a cylinder of 25 mm on the rim is π 25² / 2 × 100
+    /// mm³ = 98.17 mL more.
+    /// </summary>
     [Fact]
     public void A_loaf_fills_its_tin_and_then_vaults()
     {

@@ -10,12 +10,19 @@ namespace ClassKit.Lessons.Tests.Observations;
 
 public sealed class PredictionTests
 {
-    private static readonly ComputedPack Pack = ComputedPack.Build(
-        SampleLesson.Of(SampleLesson.Buns, SampleLesson.Popovers, SampleLesson.Muffins with { Shape = new BakingCup(70, 51, 35) }), SampleLesson.Class).Value;
+    private static readonly ComputedPack Pack = ComputedPack
+        .Build(
+            SampleLesson.Of(SampleLesson.Buns, SampleLesson.Popovers, SampleLesson.Muffins with { Shape = new BakingCup(70, 51, 35) }),
+            SampleLesson.Class
+        )
+        .Value;
 
-    private static Band<double>? Of(Measure measure, string bread) => Prediction.Of(measure, Pack.Comparison.Single(compared => compared.Bread.Formula.Id == bread), Pack.BoilingPoint)?.Value;
+    private static Band<double>? Of(Measure measure, string bread) =>
+        Prediction.Of(measure, Pack.Comparison.Single(compared => compared.Bread.Formula.Id == bread), Pack.BoilingPoint)?.Value;
 
-    /// <summary>Korean J. Food Preserv. 31 (2024) 256, table 3: muffins lose 11.3 % to 13.7 % in baking; the band for a batter is 11 % to 14 %.</summary>
+    /// <summary>
+    /// Korean J. Food Preserv. 31 (2024) 256, table 3: muffins lose 11.3 % to 13.7 % in baking; the band for a batter is 11 % to 14 %.
+    /// </summary>
     [Fact]
     public void Muffins_lose_what_muffins_were_measured_to_lose()
     {
@@ -26,7 +33,10 @@ public sealed class PredictionTests
         Assert.InRange(60 * (1 - 0.125), after.Low, after.High);
     }
 
-    /// <summary>The same paper: 1.84 mL/g to 2.40 mL/g for rice muffins, so that 53 g of muffin fill 97 mL to 127 mL; a cup of 101 mL is full to a low dome.</summary>
+    /// <summary>
+    /// The same paper: 1.84 mL/g to 2.40 mL/g for rice muffins, so that 53 g of muffin fill 97 mL to 127 mL; a cup of 101 mL is full to a
+    /// low dome.
+    /// </summary>
     [Fact]
     public void A_muffin_stands_as_high_as_its_measured_volume_in_the_cup()
     {
@@ -43,7 +53,10 @@ public sealed class PredictionTests
         Assert.Null(Of(Measure.Diameter, "buns"));
     }
 
-    /// <summary>A. Gardiner and S. Wilson, The Inquisitive Cook, 1998: a loaf's middle is done at 200 °F, 93 °C, and no crumb that holds water is hotter than its boiling point.</summary>
+    /// <summary>
+    /// A. Gardiner and S. Wilson, The Inquisitive Cook, 1998: a loaf's middle is done at 200 °F, 93 °C, and no crumb that holds water is
+    /// hotter than its boiling point.
+    /// </summary>
     [Fact]
     public void A_crumb_is_done_from_93_degrees_at_sea_level_and_sooner_higher_up()
     {
@@ -60,7 +73,18 @@ public sealed class PredictionTests
     [Fact]
     public void A_crumb_of_rye_is_done_later()
     {
-        var rye = SampleLesson.Buns with { Formula = SampleLesson.Buns.Formula with { Lines = [.. SampleLesson.Buns.Formula.Lines.Select(line => line.Ingredient.Id == "ap_flour" ? line with { Ingredient = IngredientCatalog.Get("rye_flour") } : line)] } };
+        var rye = SampleLesson.Buns with
+        {
+            Formula = SampleLesson.Buns.Formula with
+            {
+                Lines =
+                [
+                    .. SampleLesson.Buns.Formula.Lines.Select(line =>
+                        line.Ingredient.Id == "ap_flour" ? line with { Ingredient = IngredientCatalog.Get("rye_flour") } : line
+                    ),
+                ],
+            },
+        };
         var pack = ComputedPack.Build(SampleLesson.Of(rye), SampleLesson.Class).Value;
 
         Assert.Equal(97, Prediction.Of(Measure.InternalTemperature, pack.Comparison[0], pack.BoilingPoint)!.Value.Low, 0.5);
@@ -76,18 +100,28 @@ public sealed class PredictionTests
         Assert.Equal("mm", ObservedUnit.For(Measure.Height, UnitSystem.Both).Symbol);
     }
 
-    /// <summary>What is expected after baking follows from what was expected before, and from the loss: no right muffin is told that it is wrong for having been filled within the card's own 5 %.</summary>
+    /// <summary>
+    /// What is expected after baking follows from what was expected before, and from the loss: no right muffin is told that it is wrong for
+    /// having been filled within the card's own 5 %.
+    /// </summary>
     [Fact]
     public void Masses_before_and_after_fit_the_loss()
     {
-        var (before, after, loss) = (Of(Measure.MassBefore, "muffins")!.Value, Of(Measure.MassAfter, "muffins")!.Value, Of(Measure.BakeLoss, "muffins")!.Value);
+        var (before, after, loss) = (
+            Of(Measure.MassBefore, "muffins")!.Value,
+            Of(Measure.MassAfter, "muffins")!.Value,
+            Of(Measure.BakeLoss, "muffins")!.Value
+        );
         Assert.Equal(before.Low * (1 - loss.High / 100), after.Low, 1e-9);
         Assert.Equal(before.High * (1 - loss.Low / 100), after.High, 1e-9);
         Assert.Equal(11, loss.Low, 1e-9);
         Assert.Equal(14, loss.High, 1e-9);
     }
 
-    /// <summary>A ruler and a rough top are good to some millimetres (from memory): no expected height or width is narrower than a twentieth either way.</summary>
+    /// <summary>
+    /// A ruler and a rough top are good to some millimetres (from memory): no expected height or width is narrower than a twentieth either
+    /// way.
+    /// </summary>
     [Fact]
     public void Heights_and_widths_are_no_narrower_than_they_can_be_measured()
     {

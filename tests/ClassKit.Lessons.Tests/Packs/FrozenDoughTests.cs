@@ -8,14 +8,24 @@ namespace ClassKit.Lessons.Tests.Packs;
 /// <summary>What nobody has published of a freezer is not computed: how much gas a frozen yeast dough makes, and what it holds.</summary>
 public sealed class FrozenDoughTests
 {
-    private static readonly LessonFormula Buns = SampleLesson.Buns with { Steps = [.. SampleLesson.Buns.Steps.Select(step => step.Name == "Bake" ? step with { Way = CookingWay.Oven } : step)] };
+    private static readonly LessonFormula Buns = SampleLesson.Buns with
+    {
+        Steps = [.. SampleLesson.Buns.Steps.Select(step => step.Name == "Bake" ? step with { Way = CookingWay.Oven } : step)],
+    };
 
     private static LessonFormula With(string before, MethodStep step) =>
-        Buns with { Steps = [.. Buns.Steps.SelectMany(known => known.Name == before ? [step, known] : new[] { known })] };
+        Buns with
+        {
+            Steps = [.. Buns.Steps.SelectMany(known => known.Name == before ? [step, known] : new[] { known })],
+        };
 
-    private static readonly MethodStep Freeze = SampleLesson.Step("Freeze", 60, 60, -18) with { Work = StepWork.Usual with { People = 0, Uses = [new(EquipmentKind.Freezer, 1)] } };
+    private static readonly MethodStep Freeze = SampleLesson.Step("Freeze", 60, 60, -18) with
+    {
+        Work = StepWork.Usual with { People = 0, Uses = [new(EquipmentKind.Freezer, 1)] },
+    };
 
-    private static LeaveningComparison Compared(LessonFormula bread) => ComputedPack.Build(SampleLesson.Of(bread), SampleLesson.Class).Value.Comparison[0];
+    private static LeaveningComparison Compared(LessonFormula bread) =>
+        ComputedPack.Build(SampleLesson.Of(bread), SampleLesson.Class).Value.Comparison[0];
 
     [Fact]
     public void A_frozen_dough_is_not_forecast()

@@ -18,18 +18,26 @@ public sealed class LessonPackTests
         Assert.Equal(190.14, buns.Batch.Flour.Grams, 0.005);
         Assert.Equal(6, buns.Pieces);
         // Of one bread a team makes two, of all others what the class makes of each.
-        Assert.Equal([2, 6], ComputedPack.Build(SampleLesson.Of(SampleLesson.Buns with { TeamMakes = 2 }, SampleLesson.Muffins), SampleLesson.Class).Value.Cards.Select(card => card.Pieces));
+        Assert.Equal(
+            [2, 6],
+            ComputedPack
+                .Build(SampleLesson.Of(SampleLesson.Buns with { TeamMakes = 2 }, SampleLesson.Muffins), SampleLesson.Class)
+                .Value.Cards.Select(card => card.Pieces)
+        );
     }
 
     [Fact]
-    public void Cards_are_in_the_lessons_order() => Assert.Equal(["buns", "popovers", "muffins"], Pack.Cards.Select(card => card.Bread.Formula.Id));
+    public void Cards_are_in_the_lessons_order() =>
+        Assert.Equal(["buns", "popovers", "muffins"], Pack.Cards.Select(card => card.Bread.Formula.Id));
 
     [Fact]
     public void Salt_and_leavening_go_on_the_small_scale()
     {
         foreach (var line in Pack.Cards.SelectMany(card => card.Lines))
         {
-            var small = line.Line.Ingredient.Role is IngredientRole.Salt or IngredientRole.Yeast or IngredientRole.ChemicalLeavening || line.Line.Exact.Grams < 20;
+            var small =
+                line.Line.Ingredient.Role is IngredientRole.Salt or IngredientRole.Yeast or IngredientRole.ChemicalLeavening
+                || line.Line.Exact.Grams < 20;
             Assert.Equal(small ? 0.1 : 1, line.Line.Resolution.Grams);
         }
     }
@@ -39,7 +47,10 @@ public sealed class LessonPackTests
     {
         foreach (var line in Pack.Requisition)
         {
-            var weighed = Pack.Cards.SelectMany(card => card.Batch.Lines).Where(batch => batch.Ingredient.Id == line.Ingredient.Id).Sum(batch => batch.Weighed.Grams) * SampleLesson.Class.Teams;
+            var weighed =
+                Pack.Cards.SelectMany(card => card.Batch.Lines)
+                    .Where(batch => batch.Ingredient.Id == line.Ingredient.Id)
+                    .Sum(batch => batch.Weighed.Grams) * SampleLesson.Class.Teams;
             Assert.Equal(weighed, line.Mass.Grams, 1e-6);
             Assert.Equal(line.Mass.Grams, line.Uses.Sum(use => use.Mass.Grams), 1e-6);
         }
@@ -57,7 +68,8 @@ public sealed class LessonPackTests
     [Fact]
     public void What_is_warmed_on_a_card_is_set_by_the_kitchen()
     {
-        // By hand with the heats of Geankoplis A.4-1 and ASHRAE (flour 1.84, milk 3.85, egg 3.63, butter 2.4, sugar 1.25 J/(g K)), bowl a tenth: (27 × 579 - 22 × 244 - 4 × 43.6) / 289 = 35 °C
+        // By hand with the heats of Geankoplis A.4-1 and ASHRAE (flour 1.84, milk 3.85, egg 3.63, butter 2.4, sugar 1.25 J/(g K)), bowl a
+        // tenth: (27 × 579 - 22 × 244 - 4 × 43.6) / 289 = 35 °C
         var buns = Pack.Cards.Single(card => card.Bread == SampleLesson.Buns);
         Assert.Equal(["whole_milk", "unsalted_butter"], buns.Mix.Warmed.Select(part => part.Ingredient.Id));
         Assert.InRange(buns.Mix.Warmed[0].Temperature.Celsius, 34, 36);
@@ -68,7 +80,8 @@ public sealed class LessonPackTests
     [Fact]
     public void In_a_cold_store_room_the_card_says_what_comes_instead()
     {
-        // By hand as above: for 35 °C flour and bowl at 12 °C would take milk at 59 °C; nothing is warmed beyond 46 °C: (46 × 289 + 12 × 244 + 4 × 43.6) / 579 = 28 °C
+        // By hand as above: for 35 °C flour and bowl at 12 °C would take milk at 59 °C; nothing is warmed beyond 46 °C: (46 × 289 + 12 ×
+        // 244 + 4 × 43.6) / 579 = 28 °C
         var warm = SampleLesson.Of(SampleLesson.Buns with { MixTemperature = Temperature.FromCelsius(35) });
         var pack = ComputedPack.Build(warm, SampleLesson.Class with { KitchenTemperature = Temperature.FromCelsius(12) }).Value;
         Assert.Equal(46, pack.Cards[0].Mix.Warmed[0].Temperature.Celsius);
@@ -107,7 +120,8 @@ public sealed class LessonPackTests
     [Fact]
     public void Soda_and_powder_count_towards_a_muffins_sodium()
     {
-        // USDA sodium of salt, soda and baking powder; by hand for 60 g of 259.5 %: 60 × (1.2 × 0.38758 + 0.8 × 0.2736 + 2.5 × 0.106) / 259.5
+        // USDA sodium of salt, soda and baking powder; by hand for 60 g of 259.5 %: 60 × (1.2 × 0.38758 + 0.8 × 0.2736 + 2.5 × 0.106) /
+        // 259.5
         var muffins = Pack.Cards.Single(card => card.Bread == SampleLesson.Muffins);
         Assert.Equal(0.2194, muffins.SodiumPerPiece.Grams, 0.0005);
     }
@@ -147,12 +161,20 @@ public sealed class LessonPackTests
 
     [Fact]
     public void A_kitchen_in_the_stratosphere_is_explained() =>
-        Assert.Equal("altitude-out-of-range", ComputedPack.Build(SampleLesson.Lesson, SampleLesson.Class with { AltitudeMetres = 20_000 }).Why!.Code);
+        Assert.Equal(
+            "altitude-out-of-range",
+            ComputedPack.Build(SampleLesson.Lesson, SampleLesson.Class with { AltitudeMetres = 20_000 }).Why!.Code
+        );
 
     [Fact]
     public void What_is_too_little_for_the_scale_is_said_on_the_card()
     {
-        var coarse = SampleLesson.Class with { PiecesPerTeam = 1, ScaleResolution = Mass.FromGrams(5), SmallScaleResolution = Mass.FromGrams(2) };
+        var coarse = SampleLesson.Class with
+        {
+            PiecesPerTeam = 1,
+            ScaleResolution = Mass.FromGrams(5),
+            SmallScaleResolution = Mass.FromGrams(2),
+        };
         var muffins = ComputedPack.Build(SampleLesson.Lesson, coarse).Value.Cards.Single(card => card.Bread == SampleLesson.Muffins);
         Assert.Contains(muffins.Advice, advice => advice.Code == "below-scale");
     }

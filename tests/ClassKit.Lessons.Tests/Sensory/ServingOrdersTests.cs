@@ -26,7 +26,8 @@ public sealed class ServingOrdersTests
     [Theory]
     [InlineData(0)]
     [InlineData(1)]
-    public void One_sample_has_one_order(int samples) => Assert.Equal(Enumerable.Range(0, samples), Assert.Single(ServingOrders.Block(samples)));
+    public void One_sample_has_one_order(int samples) =>
+        Assert.Equal(Enumerable.Range(0, samples), Assert.Single(ServingOrders.Block(samples)));
 
     /// <summary>A class of 24 tastes three breads: each of the six orders four times.</summary>
     [Fact]
@@ -54,7 +55,10 @@ public sealed class ServingOrdersTests
     public void The_minutes_of_a_tasting_are_shared_out(int minutes, int measuring, int blind, int talking)
     {
         var course = TastingCourse.Of(120, minutes);
-        Assert.Equal((120 + measuring, 120 + measuring + blind, 120 + measuring + blind + talking), (course.BlindFrom!.Value, course.TalkFrom, course.To));
+        Assert.Equal(
+            (120 + measuring, 120 + measuring + blind, 120 + measuring + blind + talking),
+            (course.BlindFrom!.Value, course.TalkFrom, course.To)
+        );
         Assert.Null(TastingCourse.Of(120, 10).BlindFrom);
     }
 }

@@ -14,7 +14,9 @@ public sealed class TastingTests
         var servings = Of(seats, 1).Servings;
 
         Assert.Equal(Enumerable.Range(1, seats), servings.Select(serving => serving.Seat));
-        Assert.All(TriangleServing.Orders, order => Assert.InRange(servings.Count(serving => serving.Order == order), seats / 6, (seats + 5) / 6));
+        Assert.All(TriangleServing.Orders, order =>
+            Assert.InRange(servings.Count(serving => serving.Order == order), seats / 6, (seats + 5) / 6)
+        );
         Assert.All(servings, serving =>
         {
             var odd = serving.Order[serving.Codes.ToList().IndexOf(serving.Odd)];

@@ -4,7 +4,10 @@ namespace ClassKit.Lessons.Tests.Sensory;
 
 public sealed class TriangleTestTests
 {
-    /// <summary>ISO 4120:2004, Table A.1, minimum number of correct responses for a risk of 5 %, 1 % and 0.1 %; as printed in textbooks of sensory evaluation, from memory.</summary>
+    /// <summary>
+    /// ISO 4120:2004, Table A.1, minimum number of correct responses for a risk of 5 %, 1 % and 0.1 %; as printed in textbooks of sensory
+    /// evaluation, from memory.
+    /// </summary>
     [Theory]
     [InlineData(6, 5, 6, null)]
     [InlineData(7, 5, 6, 7)]

@@ -14,9 +14,24 @@ public sealed class SharedOutTests
     private static readonly Ingredient Soda = IngredientCatalog.Get("baking_soda");
     private static readonly Ingredient Yeast = IngredientCatalog.Get("instant_yeast");
 
-    private static readonly SeriesMember None = new("muffins", "No leavening", "", [new SeriesChange.LeftOut(Powder), new SeriesChange.LeftOut(Soda)]);
-    private static readonly SeriesMember Old = new("muffins", "Old powder", "", [new SeriesChange.Weakened(Powder, 0.5), new SeriesChange.Weakened(Soda, 0.5)]);
-    private static readonly SeriesMember Half = new("muffins", "Half the powder", "", [new SeriesChange.Share(Powder, 1.25), new SeriesChange.Share(Soda, 0.4)]);
+    private static readonly SeriesMember None = new(
+        "muffins",
+        "No leavening",
+        "",
+        [new SeriesChange.LeftOut(Powder), new SeriesChange.LeftOut(Soda)]
+    );
+    private static readonly SeriesMember Old = new(
+        "muffins",
+        "Old powder",
+        "",
+        [new SeriesChange.Weakened(Powder, 0.5), new SeriesChange.Weakened(Soda, 0.5)]
+    );
+    private static readonly SeriesMember Half = new(
+        "muffins",
+        "Half the powder",
+        "",
+        [new SeriesChange.Share(Powder, 1.25), new SeriesChange.Share(Soda, 0.4)]
+    );
     private static readonly SeriesMember Held = new("muffins", "Held 40 min", "", [new SeriesChange.Held("Mix", 40)]);
     private static readonly SeriesMember Short = new("buns", "Under-proofed", "", [new SeriesChange.Timed("Second rise", 5, 5)]);
 
@@ -31,7 +46,10 @@ public sealed class SharedOutTests
     [InlineData(2, 3, "1 | 2 | 1")]
     [InlineData(1, 2, "1 | 1")]
     public void Teams_take_the_breads_in_turn(int teams, int breads, string shares) =>
-        Assert.Equal(shares, string.Join(" | ", Enumerable.Range(0, breads).Select(at => string.Join(' ', SharedOut.TeamsOf(at, breads, teams)))));
+        Assert.Equal(
+            shares,
+            string.Join(" | ", Enumerable.Range(0, breads).Select(at => string.Join(' ', SharedOut.TeamsOf(at, breads, teams))))
+        );
 
     [Theory]
     [InlineData(1)]
@@ -42,7 +60,10 @@ public sealed class SharedOutTests
     {
         var cards = Pack(teams, None, Old, Held).Cards.Where(card => card.Bread.Place?.OfId == "muffins").ToList();
 
-        Assert.Equal(["muffins", "muffins_no_leavening", "muffins_old_powder", "muffins_held_40_min"], cards.Select(card => card.Bread.Formula.Id));
+        Assert.Equal(
+            ["muffins", "muffins_no_leavening", "muffins_old_powder", "muffins_held_40_min"],
+            cards.Select(card => card.Bread.Formula.Id)
+        );
         Assert.All(cards, card => Assert.NotEmpty(card.Teams));
         Assert.Equal(Enumerable.Range(1, teams), cards.SelectMany(card => card.Teams).Distinct().Order());
         Assert.Equal(Math.Max(teams, cards.Count), cards.Sum(card => card.Loads));
@@ -56,13 +77,21 @@ public sealed class SharedOutTests
 
         foreach (var line in pack.Requisition)
         {
-            var weighed = pack.Cards.Sum(card => card.Batch.Lines.Where(part => part.Ingredient.Id == line.Ingredient.Id).Sum(part => (decimal)part.Weighed.Grams) * card.Teams.Count);
+            var weighed = pack.Cards.Sum(card =>
+                card.Batch.Lines.Where(part => part.Ingredient.Id == line.Ingredient.Id).Sum(part => (decimal)part.Weighed.Grams)
+                * card.Teams.Count
+            );
             Assert.Equal((double)weighed, line.Mass.Grams, 1e-6);
         }
-        Assert.DoesNotContain(pack.Cards.Single(card => card.Bread.Formula.Id == "muffins_no_leavening").Batch.Lines, line => line.Ingredient == Powder || line.Ingredient == Soda);
+        Assert.DoesNotContain(pack.Cards.Single(card => card.Bread.Formula.Id == "muffins_no_leavening").Batch.Lines, line =>
+            line.Ingredient == Powder || line.Ingredient == Soda
+        );
     }
 
-    /// <summary>Less or weaker leavening and a stand make less gas or hold less, and none at all the least: that is what a series shows. Half the strength is half the powder.</summary>
+    /// <summary>
+    /// Less or weaker leavening and a stand make less gas or hold less, and none at all the least: that is what a series shows. Half the
+    /// strength is half the powder.
+    /// </summary>
     [Fact]
     public void What_is_changed_changes_the_gas()
     {
@@ -70,7 +99,10 @@ public sealed class SharedOutTests
         double Made(string id) => gas[id].PerPiece.Made.Typical.Millilitres;
         double Kept(string id) => gas[id].PerPiece.Held.Baked.Typical.Millilitres;
 
-        Assert.True(Kept("muffins_no_leavening") < Kept("muffins_old_powder") && Kept("muffins_old_powder") < Kept("muffins"), "old powder");
+        Assert.True(
+            Kept("muffins_no_leavening") < Kept("muffins_old_powder") && Kept("muffins_old_powder") < Kept("muffins"),
+            "old powder"
+        );
         // Nobody has published how fast a batter with soda and powder loses its gas.
         Assert.Equal([false, true], [gas["muffins_held_40_min"].IsRisePredicted, gas["muffins"].IsRisePredicted]);
         Assert.True(Made("buns_under_proofed") < Made("buns"), "under-proofed");
@@ -90,20 +122,37 @@ public sealed class SharedOutTests
         Assert.Null(Prediction.Of(Measure.Height, gas["muffins_old_tin"], Pack(8).BoilingPoint));
     }
 
-    /// <summary>A batter that was mixed cold stands at 0, 20 and 40 minutes: nearer to the room each time and never past it; as much gas takes more room, and water holds less of it.</summary>
+    /// <summary>
+    /// A batter that was mixed cold stands at 0, 20 and 40 minutes: nearer to the room each time and never past it; as much gas takes more
+    /// room, and water holds less of it.
+    /// </summary>
     [Fact]
     public void A_held_batter_warms_toward_the_room_and_its_gas_with_it()
     {
-        var cold = SampleLesson.Muffins with { MixTemperature = null, Steps = [.. SampleLesson.Muffins.Steps.Select(step => step with { Work = StepWork.Usual })] };
-        var pack = ComputedPack.Build(
-            SampleLesson.Of(cold) with { Series = [Held with { Name = "Held 20 min", Changes = [new SeriesChange.Held("Mix", 20)] }, Held] }, SampleLesson.Class).Value;
+        var cold = SampleLesson.Muffins with
+        {
+            MixTemperature = null,
+            Steps = [.. SampleLesson.Muffins.Steps.Select(step => step with { Work = StepWork.Usual })],
+        };
+        var pack = ComputedPack
+            .Build(
+                SampleLesson.Of(cold) with
+                {
+                    Series = [Held with { Name = "Held 20 min", Changes = [new SeriesChange.Held("Mix", 20)] }, Held],
+                },
+                SampleLesson.Class
+            )
+            .Value;
         double[] door = [.. pack.Comparison.Select(compared => compared.PerPiece.Course.Last(point => !point.InOven).Dough.Celsius)];
         double[] gas = [.. pack.Comparison.Select(compared => compared.PerPiece.OnBench.Typical.Millilitres)];
         var mixed = pack.Cards[0].Mix.Mixed.Typical.Celsius;
 
         Assert.True(mixed < 18, $"{mixed}");
         Assert.Equal(mixed, door[0]);
-        Assert.True(door[0] + 1 < door[1] && door[1] + 0.5 < door[2] && door[2] < SampleLesson.Class.KitchenTemperature.Celsius, string.Join(' ', door));
+        Assert.True(
+            door[0] + 1 < door[1] && door[1] + 0.5 < door[2] && door[2] < SampleLesson.Class.KitchenTemperature.Celsius,
+            string.Join(' ', door)
+        );
         Assert.True(gas[0] < gas[1] && gas[1] < gas[2], string.Join(' ', gas));
         Assert.Equal(door[2], pack.Comparison[2].Stood!.Value.Typical.Celsius, 1e-9);
     }
@@ -115,7 +164,8 @@ public sealed class SharedOutTests
 
         Assert.Equal(
             cards.Single(card => card.Bread.Formula.Id == "muffins").Batch.Lines.Select(line => line.Weighed),
-            cards.Single(card => card.Bread.Formula.Id == "muffins_old_powder").Batch.Lines.Select(line => line.Weighed));
+            cards.Single(card => card.Bread.Formula.Id == "muffins_old_powder").Batch.Lines.Select(line => line.Weighed)
+        );
     }
 
     [Fact]
@@ -126,7 +176,10 @@ public sealed class SharedOutTests
         var series = pack.Comparison.Single(compared => compared.Bread.Formula.Id == "muffins_no_leavening");
 
         Assert.Equal(pack.Controls.Single().Compared.PerPiece.Held.Baked, series.PerPiece.Held.Baked);
-        Assert.Equal(pack.Controls.Single().Batch.Lines.Select(line => line.Ingredient.Id), series.Bread.Formula.Lines.Select(line => line.Ingredient.Id));
+        Assert.Equal(
+            pack.Controls.Single().Batch.Lines.Select(line => line.Ingredient.Id),
+            series.Bread.Formula.Lines.Select(line => line.Ingredient.Id)
+        );
     }
 
     /// <summary>A text of the bread names its own values on every card, and what is not in it weighs nothing.</summary>
@@ -137,7 +190,10 @@ public sealed class SharedOutTests
 
         var changed = ChangedBread.Of(bread, None);
 
-        Assert.Equal("muffins_no_leavening.baking_powder muffins_no_leavening.flour teams", string.Join(' ', changed.Why.Placeholders.Select(place => place.Name)));
+        Assert.Equal(
+            "muffins_no_leavening.baking_powder muffins_no_leavening.flour teams",
+            string.Join(' ', changed.Why.Placeholders.Select(place => place.Name))
+        );
         Assert.Equal("muffins: no leavening", changed.Formula.Title);
     }
 

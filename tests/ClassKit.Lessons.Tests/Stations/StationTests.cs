@@ -12,14 +12,30 @@ public sealed class StationTests
     private static readonly EquipmentKind Burner = EquipmentKind.Find("burner")!;
 
     private static readonly Lesson Lesson = SampleLesson.Of(
-        SampleLesson.Buns with { Equipment = [new("Tin", 1, false), new("Bowl", 1, false), new("Scale", 1, true)] },
-        SampleLesson.Muffins with { Equipment = [new("tin", 1, false), new("Bowl", 2, false), new("Scale", 1, true), new("Sifter", 1, true)] });
+        SampleLesson.Buns with
+        {
+            Equipment = [new("Tin", 1, false), new("Bowl", 1, false), new("Scale", 1, true)],
+        },
+        SampleLesson.Muffins with
+        {
+            Equipment = [new("tin", 1, false), new("Bowl", 2, false), new("Scale", 1, true), new("Sifter", 1, true)],
+        }
+    );
 
     [Fact]
     public void Without_a_plan_each_bread_has_its_own_and_what_is_shared_is_there_once()
     {
         var tools = TeamStation.Of(Lesson, null).ToDictionary(tool => tool.Name, tool => tool.Count);
-        Assert.Equal(new() { ["Tin"] = 2, ["Bowl"] = 3, ["Scale"] = 1, ["Sifter"] = 1 }, tools);
+        Assert.Equal(
+            new()
+            {
+                ["Tin"] = 2,
+                ["Bowl"] = 3,
+                ["Scale"] = 1,
+                ["Sifter"] = 1,
+            },
+            tools
+        );
     }
 
     [Fact]
@@ -47,10 +63,28 @@ public sealed class StationTests
     {
         BenchStep OnBurner(string name, int minutes) => new(name, minutes, minutes) { Uses = [new(Burner, 1)] };
         var bench = new BenchClass(
-            new(100, 0, 0, 0), 2, 2, [new(Burner, 3)], new(1, 4, 0, OvenBank.UsualWarming, OvenBank.UsualCooling),
-            [new("buns", "buns", [OnBurner("Warm", 10), new("Rise", 20, 20)]), new("muffins", "muffins", [OnBurner("Melt", 5), new("Mix", 20, 20)])], []);
-        return new(bench, Shift.Of(2, 1), [.. bench.Loads.SelectMany(load => load.Bread == 0
-            ? new PlannedStep[] { new(load, 0, 0, 10, null), new(load, 1, 10, 30, null) }
-            : [new(load, 0, muffinsFrom, muffinsFrom + 5, null), new(load, 1, muffinsFrom + 5, muffinsFrom + 25, null)])], []);
+            new(100, 0, 0, 0),
+            2,
+            2,
+            [new(Burner, 3)],
+            new(1, 4, 0, OvenBank.UsualWarming, OvenBank.UsualCooling),
+            [
+                new("buns", "buns", [OnBurner("Warm", 10), new("Rise", 20, 20)]),
+                new("muffins", "muffins", [OnBurner("Melt", 5), new("Mix", 20, 20)]),
+            ],
+            []
+        );
+        return new(
+            bench,
+            Shift.Of(2, 1),
+            [
+                .. bench.Loads.SelectMany(load =>
+                    load.Bread == 0
+                        ? new PlannedStep[] { new(load, 0, 0, 10, null), new(load, 1, 10, 30, null) }
+                        : [new(load, 0, muffinsFrom, muffinsFrom + 5, null), new(load, 1, muffinsFrom + 5, muffinsFrom + 25, null)]
+                ),
+            ],
+            []
+        );
     }
 }

@@ -11,7 +11,8 @@ public sealed class PageStructureTests
 {
     public static TheoryData<string> PageNames => [.. SamplePages.All.Keys];
 
-    private static IDocument Parse(string name) => new HtmlParser(new HtmlParserOptions { IsStrictMode = false }).ParseDocument(SamplePages.All[name]);
+    private static IDocument Parse(string name) =>
+        new HtmlParser(new HtmlParserOptions { IsStrictMode = false }).ParseDocument(SamplePages.All[name]);
 
     [Theory, MemberData(nameof(PageNames))]
     public void A_page_is_html_without_parse_errors(string name)
@@ -64,9 +65,14 @@ public sealed class PageStructureTests
     {
         foreach (var table in Parse(name).QuerySelectorAll("table")) // 1.3.1, technique H39 and H63
         {
-            Assert.False(string.IsNullOrWhiteSpace(table.QuerySelector("caption")?.TextContent), $"No caption: {table.TextContent.Trim()[..40]}");
+            Assert.False(
+                string.IsNullOrWhiteSpace(table.QuerySelector("caption")?.TextContent),
+                $"No caption: {table.TextContent.Trim()[..40]}"
+            );
             Assert.NotEmpty(table.QuerySelectorAll("thead th"));
-            Assert.All(table.QuerySelectorAll("th"), head => Assert.Contains(head.GetAttribute("scope"), new[] { "col", "row", "rowgroup", "colgroup" }));
+            Assert.All(table.QuerySelectorAll("th"), head =>
+                Assert.Contains(head.GetAttribute("scope"), new[] { "col", "row", "rowgroup", "colgroup" })
+            );
         }
     }
 
@@ -75,8 +81,13 @@ public sealed class PageStructureTests
     {
         foreach (var table in Parse(name).QuerySelectorAll("table:not(:has([rowspan]))"))
         {
-            var widths = table.QuerySelectorAll("tr")
-                .Select(row => row.Children.Sum(cell => int.Parse(cell.GetAttribute("colspan") ?? "1", System.Globalization.CultureInfo.InvariantCulture)))
+            var widths = table
+                .QuerySelectorAll("tr")
+                .Select(row =>
+                    row.Children.Sum(cell =>
+                        int.Parse(cell.GetAttribute("colspan") ?? "1", System.Globalization.CultureInfo.InvariantCulture)
+                    )
+                )
                 .Distinct();
             Assert.Single(widths);
         }
@@ -87,7 +98,8 @@ public sealed class PageStructureTests
     {
         foreach (var drawing in Parse(name).QuerySelectorAll("svg").Where(svg => svg.ParentElement!.Closest("svg") is null)) // 1.1.1
         {
-            if (drawing.GetAttribute("aria-hidden") == "true") continue;
+            if (drawing.GetAttribute("aria-hidden") == "true")
+                continue;
             Assert.Equal("img", drawing.GetAttribute("role"));
             Assert.False(string.IsNullOrWhiteSpace(drawing.QuerySelector("title")?.TextContent));
             Assert.False(string.IsNullOrWhiteSpace(drawing.QuerySelector("desc")?.TextContent));
@@ -100,7 +112,8 @@ public sealed class PageStructureTests
         var page = Parse(name);
         var ids = page.QuerySelectorAll("[id]").Select(element => element.Id!).ToList();
         Assert.Equal(ids.Count, ids.Distinct().Count());
-        var wanted = page.QuerySelectorAll("[aria-labelledby]").SelectMany(element => element.GetAttribute("aria-labelledby")!.Split(' '))
+        var wanted = page.QuerySelectorAll("[aria-labelledby]")
+            .SelectMany(element => element.GetAttribute("aria-labelledby")!.Split(' '))
             .Concat(page.QuerySelectorAll("a[href^='#']").Select(link => link.GetAttribute("href")![1..]))
             .Concat(page.QuerySelectorAll("[fill^='url(#']").Select(shape => shape.GetAttribute("fill")![5..^1]));
         Assert.All(wanted, id => Assert.Contains(id, ids));
@@ -112,8 +125,16 @@ public sealed class PageStructureTests
         var page = Parse(name);
         var policy = page.QuerySelector("meta[http-equiv='Content-Security-Policy']")!.GetAttribute("content")!;
         var scripts = page.QuerySelectorAll("script:not([type='application/json'], [type='application/ld+json'])");
-        Assert.Equal(name.StartsWith("self-check", StringComparison.Ordinal) || name.EndsWith("-form.html", StringComparison.Ordinal) ? 1 : 0, scripts.Length);
-        Assert.Equal(scripts.Select(script => $"script-src 'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(script.TextContent)))}'"), policy.Split("; ").Where(rule => rule.StartsWith("script-src", StringComparison.Ordinal)));
+        Assert.Equal(
+            name.StartsWith("self-check", StringComparison.Ordinal) || name.EndsWith("-form.html", StringComparison.Ordinal) ? 1 : 0,
+            scripts.Length
+        );
+        Assert.Equal(
+            scripts.Select(script =>
+                $"script-src 'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(script.TextContent)))}'"
+            ),
+            policy.Split("; ").Where(rule => rule.StartsWith("script-src", StringComparison.Ordinal))
+        );
         Assert.Empty(page.QuerySelectorAll("script[src], iframe, object, embed, img, base, form, link:not([href='data:,'])"));
         foreach (var attribute in page.All.SelectMany(element => element.Attributes))
         {

@@ -22,9 +22,16 @@ public sealed class BenchPagesTests
     [Fact]
     public void The_table_tells_every_step_of_the_plan()
     {
-        var rows = Drawing.QuerySelectorAll("table:not(.fit) tbody tr:not(.group)").Select(row => row.QuerySelectorAll("th, td").Take(3).Select(cell => cell.Text()).ToArray());
-        var expected = Plan.Shifts.SelectMany(shift => Plan.Class.Breads.SelectMany((bread, at) => Plan.StepsOf(new(shift.Makers[0], at))
-            .Select(step => new[] { $"{step.Step + 1}. {bread.Steps[step.Step].Name}", Moment(step.Start), Moment(step.End) })));
+        var rows = Drawing
+            .QuerySelectorAll("table:not(.fit) tbody tr:not(.group)")
+            .Select(row => row.QuerySelectorAll("th, td").Take(3).Select(cell => cell.Text()).ToArray());
+        var expected = Plan.Shifts.SelectMany(shift =>
+            Plan.Class.Breads.SelectMany(
+                (bread, at) =>
+                    Plan.StepsOf(new(shift.Makers[0], at))
+                        .Select(step => new[] { $"{step.Step + 1}. {bread.Steps[step.Step].Name}", Moment(step.Start), Moment(step.End) })
+            )
+        );
 
         Assert.Equal(expected, rows);
     }
@@ -33,7 +40,17 @@ public sealed class BenchPagesTests
     public void Minutes_at_the_beginning_in_which_nobody_works_are_told_and_a_few_are_not()
     {
         var first = Plan.Steps.Min(step => step.Start);
-        string Told(int from) => Page(SamplePack.Pack with { Bench = SamplePack.Pack.Bench with { Plan = Plan with { Class = Plan.Class with { Time = Plan.Class.Time with { SetupMinutes = from } } } } }, "bench-plan.html")!.Body!.TextContent;
+        string Told(int from) =>
+            Page(
+                SamplePack.Pack with
+                {
+                    Bench = SamplePack.Pack.Bench with
+                    {
+                        Plan = Plan with { Class = Plan.Class with { Time = Plan.Class.Time with { SetupMinutes = from } } },
+                    },
+                },
+                "bench-plan.html"
+            )!.Body!.TextContent;
 
         Assert.Contains("Nobody works in the first 16", Told(first - 16), StringComparison.Ordinal);
         Assert.DoesNotContain("Nobody works", Told(first - 15), StringComparison.Ordinal);
@@ -43,23 +60,61 @@ public sealed class BenchPagesTests
     public void What_a_series_compares_and_the_plan_does_not_treat_alike_stands_on_plan_and_guide()
     {
         // As if the second bread of the class were the first in another way.
-        var plan = Plan with { Class = Plan.Class with { Breads = [Plan.Class.Breads[0], Plan.Class.Breads[1] with { VariantOf = Plan.Class.Breads[0].Id }, .. Plan.Class.Breads.Skip(2)] } };
+        var plan = Plan with
+        {
+            Class = Plan.Class with
+            {
+                Breads =
+                [
+                    Plan.Class.Breads[0],
+                    Plan.Class.Breads[1] with
+                    {
+                        VariantOf = Plan.Class.Breads[0].Id,
+                    },
+                    .. Plan.Class.Breads.Skip(2),
+                ],
+            },
+        };
         var pack = SamplePack.Pack with { Bench = SamplePack.Pack.Bench with { Plan = plan } };
         string[] said = [.. SeriesDifferences.In(plan).Select(difference => SeriesDifferenceWords.Of(difference, plan.Class))];
 
         Assert.NotEmpty(said);
-        Assert.All(["bench-plan.html", "guide.html"], (string file) => Assert.All(said, words => Assert.Contains(words, Page(pack, file)!.Body!.TextContent, StringComparison.Ordinal)));
+        Assert.All(["bench-plan.html", "guide.html"], (string file) =>
+            Assert.All(said, words => Assert.Contains(words, Page(pack, file)!.Body!.TextContent, StringComparison.Ordinal))
+        );
         Assert.DoesNotContain("the series", Drawing.Body!.TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
     public void That_all_of_a_series_is_treated_alike_is_said_too()
     {
-        var (twin, at) = (Plan.Class.Breads[0] with { Id = "twin", VariantOf = Plan.Class.Breads[0].Id, Teams = [1] }, Plan.Class.Breads.Count);
-        var plan = Plan with { Class = Plan.Class with { Breads = [Plan.Class.Breads[0] with { Teams = [1] }, .. Plan.Class.Breads.Skip(1), twin] } };
-        plan = plan with { Steps = [.. plan.Steps.Where(step => step.Load.Bread > 0 || step.Load.Maker.Team == 1), .. plan.StepsOf(new(Maker.OfTeam(1), 0)).Select(step => step with { Load = step.Load with { Bread = at } })] };
+        var (twin, at) = (
+            Plan.Class.Breads[0] with
+            {
+                Id = "twin",
+                VariantOf = Plan.Class.Breads[0].Id,
+                Teams = [1],
+            },
+            Plan.Class.Breads.Count
+        );
+        var plan = Plan with
+        {
+            Class = Plan.Class with { Breads = [Plan.Class.Breads[0] with { Teams = [1] }, .. Plan.Class.Breads.Skip(1), twin] },
+        };
+        plan = plan with
+        {
+            Steps =
+            [
+                .. plan.Steps.Where(step => step.Load.Bread > 0 || step.Load.Maker.Team == 1),
+                .. plan.StepsOf(new(Maker.OfTeam(1), 0)).Select(step => step with { Load = step.Load with { Bread = at } }),
+            ],
+        };
 
-        Assert.Contains("are treated alike: ", Page(SamplePack.Pack with { Bench = SamplePack.Pack.Bench with { Plan = plan } }, "bench-plan.html")!.Body!.TextContent, StringComparison.Ordinal);
+        Assert.Contains(
+            "are treated alike: ",
+            Page(SamplePack.Pack with { Bench = SamplePack.Pack.Bench with { Plan = plan } }, "bench-plan.html")!.Body!.TextContent,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -69,7 +124,11 @@ public sealed class BenchPagesTests
         var steps = Plan.Shifts.Sum(shift => Plan.Steps.Count(step => step.Load.Maker == shift.Makers[0]));
 
         Assert.True(drawing.QuerySelectorAll("rect.seg").Length >= steps + Plan.Demonstrations.Count);
-        Assert.Contains($"the tasting begins in minute {Plan.Class.Time.ReadyBy}", drawing.QuerySelector("desc")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains(
+            $"the tasting begins in minute {Plan.Class.Time.ReadyBy}",
+            drawing.QuerySelector("desc")!.TextContent,
+            StringComparison.Ordinal
+        );
         Assert.NotEmpty(drawing.QuerySelector("title")!.TextContent);
     }
 
@@ -78,13 +137,26 @@ public sealed class BenchPagesTests
     {
         for (var team = 1; team <= Plan.Class.Teams; team++)
         {
-            var lines = Sheets.QuerySelectorAll($"#team-{team}")[0].ParentElement!.ParentElement!.QuerySelectorAll("tbody tr").Select(row => row.Text()).ToList();
+            var lines = Sheets
+                .QuerySelectorAll($"#team-{team}")[0]
+                .ParentElement!.ParentElement!.QuerySelectorAll("tbody tr")
+                .Select(row => row.Text())
+                .ToList();
             foreach (var step in Plan.Steps.Where(step => step.Load.Maker.Team == team))
             {
                 var bread = Plan.Class.Breads[step.Load.Bread];
-                Assert.Contains(lines, line => line.Contains(Clock(step.Start), StringComparison.Ordinal) && line.Contains($"{step.Step + 1}. {bread.Steps[step.Step].Name}", StringComparison.Ordinal) && line.Contains(bread.Name, StringComparison.Ordinal));
+                Assert.Contains(lines, line =>
+                    line.Contains(Clock(step.Start), StringComparison.Ordinal)
+                    && line.Contains($"{step.Step + 1}. {bread.Steps[step.Step].Name}", StringComparison.Ordinal)
+                    && line.Contains(bread.Name, StringComparison.Ordinal)
+                );
             }
-            Assert.All(Plan.Demonstrations, shown => Assert.Contains(lines, line => line.Contains(Clock(shown.Start), StringComparison.Ordinal) && line.Contains(shown.Demonstration.Name, StringComparison.Ordinal)));
+            Assert.All(Plan.Demonstrations, shown =>
+                Assert.Contains(lines, line =>
+                    line.Contains(Clock(shown.Start), StringComparison.Ordinal)
+                    && line.Contains(shown.Demonstration.Name, StringComparison.Ordinal)
+                )
+            );
         }
     }
 
@@ -97,10 +169,18 @@ public sealed class BenchPagesTests
         var begins = TimeOnly.Parse(start, CultureInfo.InvariantCulture);
         var pack = SamplePack.Pack with { Class = SamplePack.Pack.Class with { Start = new(begins, countsTwelve) } };
 
-        var rows = Page(pack, "run-sheets.html")!.QuerySelectorAll(".run-sheet tbody tr").Select(row => row.QuerySelectorAll("td, th").Select(cell => cell.Text().Trim()).ToArray()).ToList();
+        var rows = Page(pack, "run-sheets.html")!
+            .QuerySelectorAll(".run-sheet tbody tr")
+            .Select(row => row.QuerySelectorAll("td, th").Select(cell => cell.Text().Trim()).ToArray())
+            .ToList();
 
         Assert.NotEmpty(rows);
-        Assert.All(rows, row => Assert.Equal(begins.Add(TimeSpan.Parse(row[1], CultureInfo.InvariantCulture)), TimeOnly.Parse(row[2], CultureInfo.InvariantCulture)));
+        Assert.All(rows, row =>
+            Assert.Equal(
+                begins.Add(TimeSpan.Parse(row[1], CultureInfo.InvariantCulture)),
+                TimeOnly.Parse(row[2], CultureInfo.InvariantCulture)
+            )
+        );
         Assert.All(rows, row => Assert.Equal(countsTwelve, row[2].EndsWith('m')));
     }
 
@@ -115,14 +195,20 @@ public sealed class BenchPagesTests
     [Fact]
     public void The_instructor_sets_each_oven_before_anything_goes_into_it()
     {
-        var lines = Sheets.QuerySelector("#instructor")!.ParentElement!.ParentElement!.QuerySelectorAll("tbody th").Select(cell => cell.Text().Trim()).ToList();
+        var lines = Sheets
+            .QuerySelector("#instructor")!
+            .ParentElement!.ParentElement!.QuerySelectorAll("tbody th")
+            .Select(cell => cell.Text().Trim())
+            .ToList();
         foreach (var oven in Plan.Steps.Select(step => step.Oven).OfType<int>().Distinct())
         {
             var set = lines.FindIndex(line => IsOf(line, "Set", oven));
             Assert.InRange(set, 0, lines.FindIndex(line => IsOf(line, "Into", oven)));
         }
         // The popovers' oven is turned down while it is shut.
-        Assert.Contains(lines, line => line.StartsWith("Turn ", StringComparison.Ordinal) && line.Contains("175", StringComparison.Ordinal));
+        Assert.Contains(lines, line =>
+            line.StartsWith("Turn ", StringComparison.Ordinal) && line.Contains("175", StringComparison.Ordinal)
+        );
 
         static bool IsOf(string line, string act, int oven) => Regex.IsMatch(line, $"^{act} ovens? ([0-9, and]+ |){oven}\\b");
     }
@@ -135,7 +221,8 @@ public sealed class BenchPagesTests
 
         Assert.Equal(
             [(118, "Switch oven 2 off"), (119, "Switch ovens 7, 8 and 9 off")],
-            RunSheets.AtOnce([(2, off with { Minute = 118 }), (9, off), (7, off), (8, off)]).Select(line => (line.Minute, line.What)));
+            RunSheets.AtOnce([(2, off with { Minute = 118 }), (9, off), (7, off), (8, off)]).Select(line => (line.Minute, line.What))
+        );
     }
 
     [Fact]

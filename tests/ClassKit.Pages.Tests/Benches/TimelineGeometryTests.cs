@@ -10,22 +10,28 @@ using ClassKit.Pages.Tests.Samples;
 namespace ClassKit.Pages.Tests.Benches;
 
 /// <summary>No label of the drawing overprints another one, nor a bar that it does not stand on.</summary>
-/// <remarks>Boxes are reckoned from the drawing itself, at its narrowest of 800 pixels and at a wide 1200, with 6.6 pixels a letter of 13 pixels: the mean of common sans-serif faces, from memory.</remarks>
+/// <remarks>
+/// Boxes are reckoned from the drawing itself, at its narrowest of 800 pixels and at a wide 1200, with 6.6 pixels a letter of 13 pixels:
+/// the mean of common sans-serif faces, from memory.
+/// </remarks>
 public sealed class TimelineGeometryTests
 {
     private const double Letter = 6.6;
 
     private sealed record Box(string Name, double Left, double Right, double Top, double Bottom)
     {
-        public bool Meets(Box other) => Left < other.Right - 0.5 && other.Left < Right - 0.5 && Top < other.Bottom - 0.5 && other.Top < Bottom - 0.5;
+        public bool Meets(Box other) =>
+            Left < other.Right - 0.5 && other.Left < Right - 0.5 && Top < other.Bottom - 0.5 && other.Top < Bottom - 0.5;
 
-        public bool IsWithin(Box other) => Left >= other.Left - 0.5 && Right <= other.Right + 0.5 && Top >= other.Top - 0.5 && Bottom <= other.Bottom + 0.5;
+        public bool IsWithin(Box other) =>
+            Left >= other.Left - 0.5 && Right <= other.Right + 0.5 && Top >= other.Top - 0.5 && Bottom <= other.Bottom + 0.5;
     }
 
     [Theory]
     [InlineData(800)]
     [InlineData(1200)]
-    public void Nothing_overprints_anything_in_the_plan_of_the_demo_lesson(double width) => Assert.Empty(Overprints(SamplePack.Pack.Bench.Plan!, width, SamplePack.Pack.Class.Start));
+    public void Nothing_overprints_anything_in_the_plan_of_the_demo_lesson(double width) =>
+        Assert.Empty(Overprints(SamplePack.Pack.Bench.Plan!, width, SamplePack.Pack.Class.Start));
 
     /// <summary>One oven that bakes often and briefly, and demonstrations one after the other.</summary>
     [Fact]
@@ -42,14 +48,28 @@ public sealed class TimelineGeometryTests
         }
     }
 
-    /// <summary>An hour and a half over 584 pixels is 6.5 pixels a minute: three minutes have no room for a letter of 7.2 pixels with 2 to spare; by hand.</summary>
+    /// <summary>
+    /// An hour and a half over 584 pixels is 6.5 pixels a minute: three minutes have no room for a letter of 7.2 pixels with 2 to spare; by
+    /// hand.
+    /// </summary>
     [Fact]
     public void Steps_without_room_for_a_number_each_share_one_and_others_say_number_and_name()
     {
-        TimelineBar[] bars = [new("Weigh", "1", 10, 11, BarKind.HandsOn), new("Mix", "2", 11, 16, BarKind.HandsOn), new("First rise", "3", 16, 60, BarKind.Alone), new("Bake", "4", 60, 66, BarKind.Oven)];
+        TimelineBar[] bars =
+        [
+            new("Weigh", "1", 10, 11, BarKind.HandsOn),
+            new("Mix", "2", 11, 16, BarKind.HandsOn),
+            new("First rise", "3", 16, 60, BarKind.Alone),
+            new("Bake", "4", 60, 66, BarKind.Oven),
+        ];
 
         Assert.Equal(["1–2", "3 First rise", "4"], new TimelineLabels(90).Place(bars).Select(piece => piece.Label!.Text));
-        Assert.Equal(["1 Weigh", "2"], new TimelineLabels(90).Place([bars[0] with { Start = 0 }, bars[1] with { Start = 11, End = 13 }]).Select(piece => piece.Label!.Text));
+        Assert.Equal(
+            ["1 Weigh", "2"],
+            new TimelineLabels(90)
+                .Place([bars[0] with { Start = 0 }, bars[1] with { Start = 11, End = 13 }])
+                .Select(piece => piece.Label!.Text)
+        );
     }
 
     /// <summary>What is set aside at the end stands on one line, however short it is.</summary>
@@ -84,7 +104,13 @@ public sealed class TimelineGeometryTests
             {
                 var length = random.Next(1, 30);
                 steps.Add(new(load, method.Count, minute, minute + length, 1));
-                method.Add(new("Bake", length, length) { People = 0, Oven = new(Temperature.FromCelsius(heats[random.Next(heats.Length)]), 1, true) });
+                method.Add(
+                    new("Bake", length, length)
+                    {
+                        People = 0,
+                        Oven = new(Temperature.FromCelsius(heats[random.Next(heats.Length)]), 1, true),
+                    }
+                );
                 minute += length;
             }
             breads.Add(new($"bread_{breads.Count}", random.Next(2) == 0 ? "Buttermilk muffins" : "Buns", method));
@@ -94,13 +120,32 @@ public sealed class TimelineGeometryTests
         var shown = new List<PlannedDemonstration>();
         for (var start = random.Next(0, 20); start < 60; start += random.Next(2, 20))
             shown.Add(new(new($"Shown {shown.Count}", 2, null), start));
-        var bench = new BenchClass(time, 1, 2, [], new(1, 1, random.Next(0, 20), OvenBank.UsualWarming, OvenBank.UsualCooling), breads, [.. shown.Select(each => each.Demonstration)]);
+        var bench = new BenchClass(
+            time,
+            1,
+            2,
+            [],
+            new(1, 1, random.Next(0, 20), OvenBank.UsualWarming, OvenBank.UsualCooling),
+            breads,
+            [.. shown.Select(each => each.Demonstration)]
+        );
         return new(bench, [new([Maker.OfTeam(1)])], steps, shown);
     }
 
     private static List<string> Overprints(BenchPlan plan, double width, ClassStart? start = null)
     {
-        var page = Html.Parse(HtmlPages.Pack(SamplePack.Pack with { Bench = SamplePack.Pack.Bench with { Plan = plan }, Class = SamplePack.Pack.Class with { Start = start } }).Single(page => page.FileName == "bench-plan.html").Html);
+        var page = Html.Parse(
+            HtmlPages
+                .Pack(
+                    SamplePack.Pack with
+                    {
+                        Bench = SamplePack.Pack.Bench with { Plan = plan },
+                        Class = SamplePack.Pack.Class with { Start = start },
+                    }
+                )
+                .Single(page => page.FileName == "bench-plan.html")
+                .Html
+        );
         var drawing = page.QuerySelector("svg.timeline")!;
         var texts = drawing.QuerySelectorAll("text").Select(text => Text(text, width)).ToList();
         var bars = drawing.QuerySelectorAll("rect.seg").Select(bar => Bar(bar, width)).ToList();
@@ -109,7 +154,10 @@ public sealed class TimelineGeometryTests
         return
         [
             .. texts.SelectMany((one, at) => texts.Skip(at + 1).Where(one.Meets).Select(other => $"{one.Name} over {other.Name}")),
-            .. texts.SelectMany(text => bars.Where(bar => text.Meets(bar) && !text.IsWithin(bar) && !text.IsWithin(Run(bar, hands))).Select(bar => $"{text.Name} over a bar at {bar.Left:0}")),
+            .. texts.SelectMany(text =>
+                bars.Where(bar => text.Meets(bar) && !text.IsWithin(bar) && !text.IsWithin(Run(bar, hands)))
+                    .Select(bar => $"{text.Name} over a bar at {bar.Left:0}")
+            ),
             .. texts.Where(text => text.Left < -0.5 || text.Right > width + 0.5).Select(text => $"{text.Name} off the drawing"),
         ];
     }
@@ -121,7 +169,12 @@ public sealed class TimelineGeometryTests
             return bar;
         var grown = hands.Where(other => other.Top == bar.Top && other.Left < bar.Right + 0.5 && bar.Left < other.Right + 0.5).ToList();
         var run = bar with { Left = grown.Min(other => other.Left), Right = grown.Max(other => other.Right) };
-        while (hands.FirstOrDefault(other => other.Top == run.Top && other.Left < run.Right + 0.5 && run.Left < other.Right + 0.5 && !other.IsWithin(run)) is { } more)
+        while (
+            hands.FirstOrDefault(other =>
+                other.Top == run.Top && other.Left < run.Right + 0.5 && run.Left < other.Right + 0.5 && !other.IsWithin(run)
+            )
+                is { } more
+        )
             run = run with { Left = Math.Min(run.Left, more.Left), Right = Math.Max(run.Right, more.Right) };
         return run;
     }
@@ -130,16 +183,30 @@ public sealed class TimelineGeometryTests
     {
         var words = text.TextContent.Trim();
         var (length, x) = (words.Length * Letter, Percent(text, "x", width) + Number(text, "dx"));
-        var left = text.GetAttribute("text-anchor") switch { "middle" => x - length / 2, "end" => x - length, _ => x };
+        var left = text.GetAttribute("text-anchor") switch
+        {
+            "middle" => x - length / 2,
+            "end" => x - length,
+            _ => x,
+        };
         // Ascent and descent of a line of 13 pixels.
         return new(words, left, left + length, Number(text, "y") - 10, Number(text, "y") + 3);
     }
 
     private static Box Bar(IElement bar, double width) =>
-        new("bar", Percent(bar, "x", width), Percent(bar, "x", width) + Percent(bar, "width", width), Number(bar, "y"), Number(bar, "y") + Number(bar, "height"));
+        new(
+            "bar",
+            Percent(bar, "x", width),
+            Percent(bar, "x", width) + Percent(bar, "width", width),
+            Number(bar, "y"),
+            Number(bar, "y") + Number(bar, "height")
+        );
 
     private static double Percent(IElement element, string name, double width) =>
-        element.GetAttribute(name) is { } value && value.EndsWith('%') ? double.Parse(value.TrimEnd('%'), CultureInfo.InvariantCulture) / 100 * width : Number(element, name);
+        element.GetAttribute(name) is { } value && value.EndsWith('%')
+            ? double.Parse(value.TrimEnd('%'), CultureInfo.InvariantCulture) / 100 * width
+            : Number(element, name);
 
-    private static double Number(IElement element, string name) => element.GetAttribute(name) is { } value ? double.Parse(value, CultureInfo.InvariantCulture) : 0;
+    private static double Number(IElement element, string name) =>
+        element.GetAttribute(name) is { } value ? double.Parse(value, CultureInfo.InvariantCulture) : 0;
 }

@@ -14,12 +14,20 @@ public sealed class ClassPrintsTests
     [Fact]
     public void Everybody_who_has_something_to_read_is_there_in_the_order_of_the_class_and_of_the_list()
     {
-        var told = SampleClass.Grades.Students.Where(student => student.Status != GradeStatus.Missing).Select(student => student.Who.Shown).ToList();
+        var told = SampleClass
+            .Grades.Students.Where(student => student.Status != GradeStatus.Missing)
+            .Select(student => student.Who.Shown)
+            .ToList();
 
         Assert.Equal(told, Feedback.QuerySelectorAll("article h2.name").Select(name => name.Text()));
         Assert.Equal(told, Feedback.QuerySelectorAll(".handing-out tbody th").Select(name => name.Text()));
-        Assert.All(SampleClass.Grades.Students.Where(student => student.Status == GradeStatus.Missing), student => Assert.Contains(student.Who.Shown, Feedback.QuerySelector("main > p")!.Text(), StringComparison.Ordinal));
-        Assert.Equal(SampleClass.Dealt.Students.Select(student => student.Who.Shown), Sheets.QuerySelectorAll("article h2.name").Select(name => name.Text()));
+        Assert.All(SampleClass.Grades.Students.Where(student => student.Status == GradeStatus.Missing), student =>
+            Assert.Contains(student.Who.Shown, Feedback.QuerySelector("main > p")!.Text(), StringComparison.Ordinal)
+        );
+        Assert.Equal(
+            SampleClass.Dealt.Students.Select(student => student.Who.Shown),
+            Sheets.QuerySelectorAll("article h2.name").Select(name => name.Text())
+        );
     }
 
     [Fact]
@@ -30,7 +38,10 @@ public sealed class ClassPrintsTests
             var own = Html.Parse(SamplePages.All[$"feedback-{grade.Who.Id}.html"]);
             var printed = Feedback.QuerySelector($"#name-{grade.Who.Id}")!.Closest("article")!;
             foreach (var part in new[] { ".figures", ".marks", ".put-right .answers", ".next-steps p", ".missed-part" })
-                Assert.Equal(own.QuerySelectorAll(part).Select(piece => piece.InnerHtml), printed.QuerySelectorAll(part).Select(piece => piece.InnerHtml));
+                Assert.Equal(
+                    own.QuerySelectorAll(part).Select(piece => piece.InnerHtml),
+                    printed.QuerySelectorAll(part).Select(piece => piece.InnerHtml)
+                );
         }
     }
 
@@ -41,8 +52,14 @@ public sealed class ClassPrintsTests
         {
             var own = Html.Parse(HtmlPages.Sheet(SampleClass.Dealt, dealt));
             var printed = Sheets.QuerySelector($"#name-{dealt.Who.Id}")!.Closest("article")!;
-            Assert.Equal(own.QuerySelectorAll(".part h3").Select(ask => ask.Text()), printed.QuerySelectorAll(".part h3, .part h4").Select(ask => ask.Text()));
-            Assert.Equal(own.QuerySelectorAll("table td").Select(cell => cell.Text()), printed.QuerySelectorAll("table td").Select(cell => cell.Text()));
+            Assert.Equal(
+                own.QuerySelectorAll(".part h3").Select(ask => ask.Text()),
+                printed.QuerySelectorAll(".part h3, .part h4").Select(ask => ask.Text())
+            );
+            Assert.Equal(
+                own.QuerySelectorAll("table td").Select(cell => cell.Text()),
+                printed.QuerySelectorAll("table td").Select(cell => cell.Text())
+            );
         }
     }
 
@@ -67,9 +84,18 @@ public sealed class ClassPrintsTests
     [InlineData(125, 5, 1, 128)]
     public void The_list_takes_whole_sheets_and_says_so(int students, int sides, int blank, int sheets)
     {
-        var page = Html.Parse(PageRenderer.Render<ClassPrintPage>(
-            (nameof(ClassPrintPage.Title), "To print"), (nameof(ClassPrintPage.Class), "sheet to-print"), (nameof(ClassPrintPage.Dealt), SampleClass.Dealt),
-            (nameof(ClassPrintPage.Printed), new PrintedClass([.. Enumerable.Repeat(PrintedStudent.Of(SampleClass.Dealt.Students[0].Who, 2), students)], 0)), (nameof(ClassPrintPage.Aside), "")));
+        var page = Html.Parse(
+            PageRenderer.Render<ClassPrintPage>(
+                (nameof(ClassPrintPage.Title), "To print"),
+                (nameof(ClassPrintPage.Class), "sheet to-print"),
+                (nameof(ClassPrintPage.Dealt), SampleClass.Dealt),
+                (
+                    nameof(ClassPrintPage.Printed),
+                    new PrintedClass([.. Enumerable.Repeat(PrintedStudent.Of(SampleClass.Dealt.Students[0].Who, 2), students)], 0)
+                ),
+                (nameof(ClassPrintPage.Aside), "")
+            )
+        );
 
         Assert.Equal((sides, blank), (page.QuerySelectorAll("table.handing-out").Length, page.QuerySelectorAll(".blank-side").Length));
         Assert.Equal(sides - 1, page.QuerySelectorAll("table.new-sheet").Length);

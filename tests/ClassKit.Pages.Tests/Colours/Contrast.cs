@@ -11,7 +11,9 @@ internal static class Contrast
         return (Math.Max(first, second) + 0.05) / (Math.Min(first, second) + 0.05);
     }
 
-    /// <summary>Lightness L* from 0 to 100 of a colour on white of luminance 1 (ISO/CIE 11664-4:2019): what is left of it in grey print.</summary>
+    /// <summary>
+    /// Lightness L* from 0 to 100 of a colour on white of luminance 1 (ISO/CIE 11664-4:2019): what is left of it in grey print.
+    /// </summary>
     public static double Lightness(string colour)
     {
         var luminance = Luminance(colour);

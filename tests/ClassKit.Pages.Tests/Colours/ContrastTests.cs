@@ -8,7 +8,9 @@ namespace ClassKit.Pages.Tests.Colours;
 
 public sealed partial class ContrastTests
 {
-    /// <summary>Contrast with white: calculated from the WCAG 2.2 formula; #767676 and #949494 are the well-known last greys that pass.</summary>
+    /// <summary>
+    /// Contrast with white: calculated from the WCAG 2.2 formula; #767676 and #949494 are the well-known last greys that pass.
+    /// </summary>
     [Theory]
     [InlineData("#000000", 21.00)]
     [InlineData("#767676", 4.54)]
@@ -20,53 +22,82 @@ public sealed partial class ContrastTests
 
     /// <summary>WCAG 2.2, 1.4.3: text needs 4.5:1. Every text colour on every surface, so that no page can combine a bad pair.</summary>
     [Fact]
-    public void Every_text_colour_is_readable_on_every_surface() => Each((palette, failures) =>
-    {
-        foreach (var text in palette.Kind("text").Where(name => name != "--text-inverse"))
-            foreach (var surface in palette.Kind("surface"))
-                Check(palette, text, surface, 4.5, failures);
-    });
+    public void Every_text_colour_is_readable_on_every_surface() =>
+        Each(
+            (palette, failures) =>
+            {
+                foreach (var text in palette.Kind("text").Where(name => name != "--text-inverse"))
+                foreach (var surface in palette.Kind("surface"))
+                    Check(palette, text, surface, 4.5, failures);
+            }
+        );
 
     [Fact]
-    public void Inverse_text_is_readable_on_every_fill() => Each((palette, failures) =>
-    {
-        foreach (var fill in palette.Kind("fill"))
-            Check(palette, "--text-inverse", fill, 4.5, failures);
-    });
+    public void Inverse_text_is_readable_on_every_fill() =>
+        Each(
+            (palette, failures) =>
+            {
+                foreach (var fill in palette.Kind("fill"))
+                    Check(palette, "--text-inverse", fill, 4.5, failures);
+            }
+        );
 
     [Fact]
-    public void Ink_is_readable_on_every_tint() => Each((palette, failures) =>
-    {
-        Assert.NotEmpty(palette.Kind("tint"));
-        foreach (var tint in palette.Kind("tint"))
-            Check(palette, "--text-ink", tint, 4.5, failures);
-    });
+    public void Ink_is_readable_on_every_tint() =>
+        Each(
+            (palette, failures) =>
+            {
+                Assert.NotEmpty(palette.Kind("tint"));
+                foreach (var tint in palette.Kind("tint"))
+                    Check(palette, "--text-ink", tint, 4.5, failures);
+            }
+        );
 
-    /// <summary>Mid grey, #777777, has a lightness of 50 (ISO/CIE 11664-4:2019, worked out by hand: luminance 0.1845, its cube root 0.5693).</summary>
+    /// <summary>
+    /// Mid grey, #777777, has a lightness of 50 (ISO/CIE 11664-4:2019, worked out by hand: luminance 0.1845, its cube root 0.5693).
+    /// </summary>
     [Fact]
     public void The_checker_knows_the_lightness_of_mid_grey() => Assert.Equal(50.04, Contrast.Lightness("#777777"), 0.05);
 
-    /// <summary>In the order in which charts show outcomes. In grey the difference of neighbours is 10 of 100 at least, several times what is just seen (about 1: CIE 1976, common practice); of any two, 3.</summary>
+    /// <summary>
+    /// In the order in which charts show outcomes. In grey the difference of neighbours is 10 of 100 at least, several times what is just
+    /// seen (about 1: CIE 1976, common practice); of any two, 3.
+    /// </summary>
     [Fact]
     public void Shares_of_a_bar_are_told_apart_in_grey_print()
     {
-        string[] order = ["--fill-accent", "--tint-followed", "--tint-typed", "--tint-turn", "--tint-wrong", "--tint-unread", "--surface-raised", "--tint-own"];
+        string[] order =
+        [
+            "--fill-accent",
+            "--tint-followed",
+            "--tint-typed",
+            "--tint-turn",
+            "--tint-wrong",
+            "--tint-unread",
+            "--surface-raised",
+            "--tint-own",
+        ];
         foreach (var palette in new[] { Palette.Light, Palette.Print })
         {
             var lightness = order.Select(name => Contrast.Lightness(palette[name])).ToList();
             Assert.All(lightness.Zip(lightness.Skip(1)), pair => Assert.InRange(Math.Abs(pair.First - pair.Second), 10, 100));
-            Assert.All(lightness.SelectMany((one, at) => lightness.Skip(at + 1).Select(other => Math.Abs(one - other))), apart => Assert.InRange(apart, 3, 100));
+            Assert.All(lightness.SelectMany((one, at) => lightness.Skip(at + 1).Select(other => Math.Abs(one - other))), apart =>
+                Assert.InRange(apart, 3, 100)
+            );
         }
     }
 
     /// <summary>WCAG 2.2, 1.4.11: what a chart is read by needs 3:1. Hairlines between rows carry no information.</summary>
     [Fact]
-    public void Fills_and_strong_lines_stand_out_from_every_surface() => Each((palette, failures) =>
-    {
-        foreach (var mark in palette.Kind("fill").Append("--line-strong"))
-            foreach (var surface in palette.Kind("surface"))
-                Check(palette, mark, surface, 3, failures);
-    });
+    public void Fills_and_strong_lines_stand_out_from_every_surface() =>
+        Each(
+            (palette, failures) =>
+            {
+                foreach (var mark in palette.Kind("fill").Append("--line-strong"))
+                foreach (var surface in palette.Kind("surface"))
+                    Check(palette, mark, surface, 3, failures);
+            }
+        );
 
     [Fact]
     public void Colours_are_named_in_the_palette_and_nowhere_else()
@@ -74,7 +105,8 @@ public sealed partial class ContrastTests
         var rules = Stylesheet.Text[Stylesheet.Text.IndexOf("--serif:", StringComparison.Ordinal)..];
         Assert.DoesNotMatch(@"#[0-9a-fA-F]{3,8}\b|\b(rgb|hsl|oklch)a?\(", rules);
         Assert.All(SamplePages.All.Values, html =>
-            Assert.Empty(new HtmlParser().ParseDocument(html).QuerySelectorAll("[style], [fill]:not([fill^='url(#']), [stroke]")));
+            Assert.Empty(new HtmlParser().ParseDocument(html).QuerySelectorAll("[style], [fill]:not([fill^='url(#']), [stroke]"))
+        );
     }
 
     /// <summary>Text takes its colour from the text colours and stands on surfaces: the pairs above are all there are.</summary>
@@ -104,10 +136,14 @@ public sealed partial class ContrastTests
         foreach (var text in texts)
         {
             var chart = text.Closest("svg")!;
-            var beneath = chart.QuerySelector("rect.plate") ?? (chart.ClassList.Contains("timeline") ? BarOf(text) : chart.ParentElement!.QuerySelector("rect"));
+            var beneath = chart.QuerySelector("rect.plate")
+                ?? (chart.ClassList.Contains("timeline") ? BarOf(text) : chart.ParentElement!.QuerySelector("rect"));
             var isInverse = text.ClassList.Contains("inverse-text");
             if (beneath is not null)
-                Assert.Equal(isInverse, beneath.ClassList.Any(name => name.StartsWith("fill-", StringComparison.Ordinal) && name != "fill-paper"));
+                Assert.Equal(
+                    isInverse,
+                    beneath.ClassList.Any(name => name.StartsWith("fill-", StringComparison.Ordinal) && name != "fill-paper")
+                );
             else
                 Assert.False(isInverse);
         }
@@ -118,7 +154,8 @@ public sealed partial class ContrastTests
     {
         for (var group = text.ParentElement; group is { LocalName: "g" }; group = group.ParentElement)
         {
-            if (group.Children.FirstOrDefault(child => child.LocalName == "rect") is { } bar) return bar;
+            if (group.Children.FirstOrDefault(child => child.LocalName == "rect") is { } bar)
+                return bar;
         }
         return null;
     }

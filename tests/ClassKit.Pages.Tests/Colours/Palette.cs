@@ -20,7 +20,8 @@ internal sealed partial class Palette
 
     public static IReadOnlyList<Palette> All => [Light, Dark, Print];
 
-    public IEnumerable<string> Kind(string prefix) => _colours.Keys.Where(name => name.StartsWith("--" + prefix + "-", StringComparison.Ordinal));
+    public IEnumerable<string> Kind(string prefix) =>
+        _colours.Keys.Where(name => name.StartsWith("--" + prefix + "-", StringComparison.Ordinal));
 
     public string this[string name] => _colours[name];
 

@@ -3,11 +3,22 @@ using ClassKit.Pages.Drawings;
 
 namespace ClassKit.Pages.Tests.Drawings;
 
-/// <summary>What is drawn holds what was computed: the outline turned around its middle, or drawn along its tin, is the volume again.</summary>
-/// <remarks>Solids of revolution by discs, V = π ∫ x² dz, and prisms, V = l ∫ 2 x dz (Weisstein, MathWorld, "Method of Disks"), summed over the drawn lines.</remarks>
+/// <summary>
+/// What is drawn holds what was computed: the outline turned around its middle, or drawn along its tin, is the volume again.
+/// </summary>
+/// <remarks>
+/// Solids of revolution by discs, V = π ∫ x² dz, and prisms, V = l ∫ 2 x dz (Weisstein, MathWorld, "Method of Disks"), summed over the
+/// drawn lines.
+/// </remarks>
 public sealed class BreadOutlineTests
 {
-    public static TheoryData<double, double, double> Cups => new() { { 70, 50, 45 }, { 60, 60, 30 }, { 85, 60, 60 } };
+    public static TheoryData<double, double, double> Cups =>
+        new()
+        {
+            { 70, 50, 45 },
+            { 60, 60, 30 },
+            { 85, 60, 60 },
+        };
 
     [Theory]
     [MemberData(nameof(Cups))]
@@ -54,9 +65,13 @@ public sealed class BreadOutlineTests
     }
 
     private static double Turned(BreadOutline outline) =>
-        Math.PI * Pairs(outline).Sum(pair => (pair.From.X * pair.From.X + pair.From.X * pair.To.X + pair.To.X * pair.To.X) / 3 * (pair.To.Z - pair.From.Z)) / 1000;
+        Math.PI
+        * Pairs(outline)
+            .Sum(pair => (pair.From.X * pair.From.X + pair.From.X * pair.To.X + pair.To.X * pair.To.X) / 3 * (pair.To.Z - pair.From.Z))
+        / 1000;
 
-    private static IEnumerable<((double X, double Z) From, (double X, double Z) To)> Pairs(BreadOutline outline) => outline.Edge.Zip(outline.Edge.Skip(1));
+    private static IEnumerable<((double X, double Z) From, (double X, double Z) To)> Pairs(BreadOutline outline) =>
+        outline.Edge.Zip(outline.Edge.Skip(1));
 
     private static void AssertClose(double expected, double found) => Assert.InRange(found, expected * 0.997, expected * 1.003);
 }

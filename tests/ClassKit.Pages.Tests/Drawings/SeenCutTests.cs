@@ -4,17 +4,27 @@ using ClassKit.Pages.Drawings;
 
 namespace ClassKit.Pages.Tests.Drawings;
 
-/// <summary>A drawing shows what tells its state from the others, for every student: the signs are those of common practice, no source.</summary>
+/// <summary>
+/// A drawing shows what tells its state from the others, for every student: the signs are those of common practice, no source.
+/// </summary>
 public sealed class SeenCutTests
 {
-    private static IEnumerable<SeenCut> Cuts(string state) => Enumerable.Range(1, 200).Select(seed => SeenCut.Of(state, new SeededDraws((ulong)seed)));
+    private static IEnumerable<SeenCut> Cuts(string state) =>
+        Enumerable.Range(1, 200).Select(seed => SeenCut.Of(state, new SeededDraws((ulong)seed)));
 
     private static double Area(SeenCut cut) => cut.Bubbles.Sum(bubble => Math.PI * bubble.Wide * bubble.Tall);
 
     /// <summary>The top of the outline at the left, in the middle and at the right, in millimetres from the drawing's top.</summary>
     private static (double Left, double Middle, double Right) Top(SeenCut cut)
     {
-        var points = cut.Outline.TrimStart('M').TrimEnd('Z').Split('L').Select(point => point.Split(' ').Select(number => double.Parse(number, System.Globalization.CultureInfo.InvariantCulture)).ToArray()).ToList();
+        var points = cut
+            .Outline.TrimStart('M')
+            .TrimEnd('Z')
+            .Split('L')
+            .Select(point =>
+                point.Split(' ').Select(number => double.Parse(number, System.Globalization.CultureInfo.InvariantCulture)).ToArray()
+            )
+            .ToList();
         return (points[0][1], points[20][1], points[40][1]);
     }
 
@@ -59,6 +69,13 @@ public sealed class SeenCutTests
         }
     }
 
-    private static bool Touching(SeenCut cut) => cut.Bubbles.Index().Any(one => cut.Bubbles.Skip(one.Index + 1).Any(other =>
-        Math.Sqrt(Math.Pow(one.Item.X - other.X, 2) + Math.Pow(one.Item.Y - other.Y, 2)) < one.Item.Wide + other.Wide));
+    private static bool Touching(SeenCut cut) =>
+        cut
+            .Bubbles.Index()
+            .Any(one =>
+                cut.Bubbles.Skip(one.Index + 1)
+                    .Any(other =>
+                        Math.Sqrt(Math.Pow(one.Item.X - other.X, 2) + Math.Pow(one.Item.Y - other.Y, 2)) < one.Item.Wide + other.Wide
+                    )
+            );
 }

@@ -37,7 +37,9 @@ public sealed class FeedbackPageTests
     public void The_first_slip_and_what_was_carried_on_from_it_are_named() =>
         Assert.Contains(
             "The first slip is in part a. Part b carries it on with the right method, so it still earns its credit.",
-            Page(Student("s02")).QuerySelector("main")!.Text(), StringComparison.Ordinal);
+            Page(Student("s02")).QuerySelector("main")!.Text(),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void The_solution_with_the_students_own_earlier_answer_is_shown_beside_the_right_one()
@@ -78,7 +80,11 @@ public sealed class FeedbackPageTests
 
         var page = Page(grade with { Answers = [.. grade.Answers.Select(answer => answer == share ? typed : answer)] });
 
-        var shown = page.QuerySelector("#part-hydration-share")!.Closest("section")!.QuerySelectorAll(".answers dd").Select(entry => entry.Text()).ToList();
+        var shown = page.QuerySelector("#part-hydration-share")!
+            .Closest("section")!
+            .QuerySelectorAll(".answers dd")
+            .Select(entry => entry.Text())
+            .ToList();
         Assert.Equal(shown[^1], shown[0]);
     }
 
@@ -89,11 +95,22 @@ public sealed class FeedbackPageTests
         // A multiple of degrees means nothing.
         var three = grade.Answers.Where(answer => answer.Part.Unit is not ("°C" or "°F")).Take(3).ToHashSet();
         Assert.Equal(3, three.Count);
-        var tooLarge = grade.Answers.Select(answer => three.Contains(answer)
-            ? answer with { Outcome = Outcome.Incorrect, Value = CellFormulas.Values.CellValue.FromNumber(answer.Expected * 1.37), Findings = [new AnswerFinding.NotRight()] }
-            : answer);
+        var tooLarge = grade.Answers.Select(answer =>
+            three.Contains(answer)
+                ? answer with
+                {
+                    Outcome = Outcome.Incorrect,
+                    Value = CellFormulas.Values.CellValue.FromNumber(answer.Expected * 1.37),
+                    Findings = [new AnswerFinding.NotRight()],
+                }
+                : answer
+        );
 
-        Assert.Contains("are each 1.37 times what is right", Page(grade with { Answers = [.. tooLarge] }).QuerySelector("main")!.Text(), StringComparison.Ordinal);
+        Assert.Contains(
+            "are each 1.37 times what is right",
+            Page(grade with { Answers = [.. tooLarge] }).QuerySelector("main")!.Text(),
+            StringComparison.Ordinal
+        );
         Assert.DoesNotContain("times what is right", Page(grade).QuerySelector("main")!.Text(), StringComparison.Ordinal);
     }
 
@@ -106,31 +123,59 @@ public sealed class FeedbackPageTests
         var before = Page(grade).QuerySelector("main")!.Text();
         Assert.Contains("The first slip is in part a.", before, StringComparison.Ordinal);
 
-        var page = Page(grade with { Answers = [.. grade.Answers.Select(answer => answer == slip ? answer with { Points = 1, Correction = new(0, "Shown at the bench") } : answer)] });
+        var page = Page(
+            grade with
+            {
+                Answers =
+                [
+                    .. grade.Answers.Select(answer =>
+                        answer == slip ? answer with { Points = 1, Correction = new(0, "Shown at the bench") } : answer
+                    ),
+                ],
+            }
+        );
 
-        Assert.DoesNotContain(page.QuerySelectorAll(".put-right .ask"), ask => ask.Text().Contains(slip.Part.Ask, StringComparison.Ordinal));
-        Assert.DoesNotContain(page.QuerySelectorAll(".missed-part"), missed => missed.Text().Contains(slip.Part.Ask, StringComparison.Ordinal));
+        Assert.DoesNotContain(page.QuerySelectorAll(".put-right .ask"), ask =>
+            ask.Text().Contains(slip.Part.Ask, StringComparison.Ordinal)
+        );
+        Assert.DoesNotContain(page.QuerySelectorAll(".missed-part"), missed =>
+            missed.Text().Contains(slip.Part.Ask, StringComparison.Ordinal)
+        );
         Assert.Contains("Settled by your instructor:", page.QuerySelector("main")!.Text(), StringComparison.Ordinal);
         Assert.DoesNotContain("Everything that was asked is right", page.QuerySelector("main")!.Text(), StringComparison.Ordinal);
     }
 
     [Fact]
     public void The_foot_of_the_page_names_no_file() =>
-        Assert.All(SampleClass.Grades.Students, grade => Assert.DoesNotMatch(@"\.(xlsx|xlsm|ods|zip)\b", Page(grade).QuerySelector("footer")!.Text()));
+        Assert.All(SampleClass.Grades.Students, grade =>
+            Assert.DoesNotMatch(@"\.(xlsx|xlsm|ods|zip)\b", Page(grade).QuerySelector("footer")!.Text())
+        );
 
     [Fact]
     public void A_file_that_could_not_be_read_is_told_first_also_where_points_were_given_by_hand() =>
-        Assert.Contains("could not be read", Page(Student("s01") with { Status = GradeStatus.Unreadable }).QuerySelector("header")!.Text(), StringComparison.Ordinal);
+        Assert.Contains(
+            "could not be read",
+            Page(Student("s01") with { Status = GradeStatus.Unreadable }).QuerySelector("header")!.Text(),
+            StringComparison.Ordinal
+        );
 
     /// <summary>A sentence that would stand beside any answer helps with none: what was asked is named.</summary>
     [Fact]
     public void A_wrong_number_that_nothing_explains_is_told_with_what_was_asked()
     {
         var grade = Student("s01");
-        var wrong = grade.Answers[0] with { Outcome = Outcome.Incorrect, Points = 0, Value = CellFormulas.Values.CellValue.FromNumber(-1), Findings = [new AnswerFinding.NotRight()] };
+        var wrong = grade.Answers[0] with
+        {
+            Outcome = Outcome.Incorrect,
+            Points = 0,
+            Value = CellFormulas.Values.CellValue.FromNumber(-1),
+            Findings = [new AnswerFinding.NotRight()],
+        };
         var page = Page(grade with { Answers = [wrong, .. grade.Answers.Skip(1)] });
         Assert.Contains(page.QuerySelectorAll(".put-right li > p:not(.ask)").Select(told => told.Text()), told =>
-            told.Contains(wrong.Part.Ask.TrimEnd('.'), StringComparison.Ordinal) && told.Contains("worked solution", StringComparison.Ordinal));
+            told.Contains(wrong.Part.Ask.TrimEnd('.'), StringComparison.Ordinal)
+            && told.Contains("worked solution", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -148,5 +193,10 @@ public sealed class FeedbackPageTests
     [Fact]
     public void Every_page_says_that_it_is_advice() =>
         Assert.All(SampleClass.Grades.Students, grade =>
-            Assert.Contains("advice to your instructor, who decides on your grade", Page(grade).QuerySelector("footer")!.Text(), StringComparison.Ordinal));
+            Assert.Contains(
+                "advice to your instructor, who decides on your grade",
+                Page(grade).QuerySelector("footer")!.Text(),
+                StringComparison.Ordinal
+            )
+        );
 }

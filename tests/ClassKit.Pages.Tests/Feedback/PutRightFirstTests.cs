@@ -24,9 +24,43 @@ public sealed class PutRightFirstTests
 
     private static IEnumerable<string> Costliest(params (AnswerFinding Finding, int Points)[] answers)
     {
-        List<Part> parts = [.. answers.Select((answer, at) => new Part($"p{at}", "How much?", CellFormula.Of("=mass*2"), "g", Tolerance.Absolute(0.5), answer.Points, true, []))];
-        var exercise = new Exercise("e", "E", "weighing", ExerciseLevel.Standard, 5, "arithmetic", "Double it.", [new("mass", "Mass", "g", 100, 900, 1)], [], parts, []);
-        List<AnswerGrade> grades = [.. answers.Zip(parts, (answer, part) => new AnswerGrade(exercise, part, Outcome.Incorrect, 0, answer.Points, CellValue.FromNumber(3), 1, null, [answer.Finding], new Dictionary<string, double>()))];
+        List<Part> parts =
+        [
+            .. answers.Select(
+                (answer, at) =>
+                    new Part($"p{at}", "How much?", CellFormula.Of("=mass*2"), "g", Tolerance.Absolute(0.5), answer.Points, true, [])
+            ),
+        ];
+        var exercise = new Exercise(
+            "e",
+            "E",
+            "weighing",
+            ExerciseLevel.Standard,
+            5,
+            "arithmetic",
+            "Double it.",
+            [new("mass", "Mass", "g", 100, 900, 1)],
+            [],
+            parts,
+            []
+        );
+        List<AnswerGrade> grades =
+        [
+            .. answers.Zip(parts, (answer, part) =>
+                new AnswerGrade(
+                    exercise,
+                    part,
+                    Outcome.Incorrect,
+                    0,
+                    answer.Points,
+                    CellValue.FromNumber(3),
+                    1,
+                    null,
+                    [answer.Finding],
+                    new Dictionary<string, double>()
+                )
+            ),
+        ];
         return new FeedbackPlaces([new ExerciseFeedback(1, exercise, grades, IsCounted: true)]).Costliest(2).Select(place => place.Label);
     }
 }

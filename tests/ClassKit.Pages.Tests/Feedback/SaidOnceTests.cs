@@ -10,12 +10,36 @@ using ClassKit.Pages.Tests.Samples;
 
 namespace ClassKit.Pages.Tests.Feedback;
 
-/// <summary>A sheet that says the same line under every card says nothing: what lies behind several stands first, and what can be said of all of them once.</summary>
+/// <summary>
+/// A sheet that says the same line under every card says nothing: what lies behind several stands first, and what can be said of all of
+/// them once.
+/// </summary>
 public sealed class SaidOnceTests
 {
     private static readonly Exercise Weighing = new(
-        "e", "E", "weighing", ExerciseLevel.Standard, 5, "arithmetic", "Multiply it.", [new("mass", "Mass", "g", 100, 900, 1)], [],
-        [.. new[] { "double", "triple", "half" }.Select(part => new Part(part, $"How much is {part}?", CellFormula.Of("=mass*2"), "g", Tolerance.Absolute(0.5), 2, true, []))], []);
+        "e",
+        "E",
+        "weighing",
+        ExerciseLevel.Standard,
+        5,
+        "arithmetic",
+        "Multiply it.",
+        [new("mass", "Mass", "g", 100, 900, 1)],
+        [],
+        [
+            .. new[] { "double", "triple", "half" }.Select(part => new Part(
+                part,
+                $"How much is {part}?",
+                CellFormula.Of("=mass*2"),
+                "g",
+                Tolerance.Absolute(0.5),
+                2,
+                true,
+                []
+            )),
+        ],
+        []
+    );
 
     [Fact]
     public void What_lies_behind_several_comes_first_and_no_card_says_more_of_them()
@@ -39,17 +63,45 @@ public sealed class SaidOnceTests
 
     [Fact]
     public void One_alone_says_it_on_its_card() =>
-        Assert.Contains("one missing or one too many is the slip", PutRight(401.5).QuerySelector("dl + p")!.Text(), StringComparison.Ordinal);
+        Assert.Contains(
+            "one missing or one too many is the slip",
+            PutRight(401.5).QuerySelector("dl + p")!.Text(),
+            StringComparison.Ordinal
+        );
 
     private static IElement PutRight(params double[] entered)
     {
         var who = SampleClass.Dealt.Students[0].Who;
-        var variant = new Variant(Weighing, new Dictionary<string, decimal> { ["mass"] = 200 }, new Dictionary<string, double> { ["double"] = 400, ["triple"] = 600, ["half"] = 100 });
+        var variant = new Variant(
+            Weighing,
+            new Dictionary<string, decimal> { ["mass"] = 200 },
+            new Dictionary<string, double>
+            {
+                ["double"] = 400,
+                ["triple"] = 600,
+                ["half"] = 100,
+            }
+        );
         var dealt = SampleClass.Dealt with { Exercises = [Weighing], Students = [new DealtStudent(who, "workbooks/s01.xlsx", [variant])] };
         IReadOnlyList<AnswerGrade> answers =
         [
-            .. Weighing.Parts.Take(entered.Length).Select((part, at) => new AnswerGrade(
-                Weighing, part, Outcome.Incorrect, 0, 2, CellValue.FromNumber(entered[at]), variant.Answers[part.Id], null, [new AnswerFinding.NotRight()], new Dictionary<string, double>())),
+            .. Weighing
+                .Parts.Take(entered.Length)
+                .Select(
+                    (part, at) =>
+                        new AnswerGrade(
+                            Weighing,
+                            part,
+                            Outcome.Incorrect,
+                            0,
+                            2,
+                            CellValue.FromNumber(entered[at]),
+                            variant.Answers[part.Id],
+                            null,
+                            [new AnswerFinding.NotRight()],
+                            new Dictionary<string, double>()
+                        )
+                ),
         ];
         return Html.Parse(HtmlPages.Feedback(new(who, GradeStatus.Graded, "s01.xlsx", answers, []), dealt)).QuerySelector(".put-right")!;
     }

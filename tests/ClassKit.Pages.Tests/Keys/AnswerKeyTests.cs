@@ -14,7 +14,10 @@ public sealed class AnswerKeyTests
         {
             var section = Page.QuerySelector($"#exercise-{exercise.Id}")!.Closest("section")!;
             Assert.Equal(exercise.Parts.Count, section.QuerySelectorAll("section.part").Length);
-            Assert.Equal(exercise.Parts.SelectMany(part => part.Misconceptions).Select(misconception => misconception.Words), section.QuerySelectorAll(".wrong-turns dd").Select(words => words.Text()));
+            Assert.Equal(
+                exercise.Parts.SelectMany(part => part.Misconceptions).Select(misconception => misconception.Words),
+                section.QuerySelectorAll(".wrong-turns dd").Select(words => words.Text())
+            );
         }
     }
 
@@ -25,7 +28,10 @@ public sealed class AnswerKeyTests
         {
             var section = Page.QuerySelector($"#exercise-{exercise.Id}")!.Closest("section")!;
             foreach (var table in section.QuerySelectorAll("table"))
-                Assert.Equal(SampleClass.Dealt.Students.Select(student => student.Who.Name), table.QuerySelectorAll("tbody th").Select(name => name.Text()));
+                Assert.Equal(
+                    SampleClass.Dealt.Students.Select(student => student.Who.Name),
+                    table.QuerySelectorAll("tbody th").Select(name => name.Text())
+                );
             Assert.Equal(SampleClass.Dealt.Students.Count * exercise.Parts.Count, section.QuerySelectorAll("table.worked math").Length);
         }
     }
@@ -36,9 +42,18 @@ public sealed class AnswerKeyTests
         var grid = Page.QuerySelector("table.answer-grid")!;
         var parts = SampleExercises.All.Sum(exercise => exercise.Parts.Count);
 
-        Assert.Equal(SampleClass.Dealt.Students.Select(student => student.Who.Name), grid.QuerySelectorAll("tbody th").Select(name => name.Text()));
+        Assert.Equal(
+            SampleClass.Dealt.Students.Select(student => student.Who.Name),
+            grid.QuerySelectorAll("tbody th").Select(name => name.Text())
+        );
         Assert.All(grid.QuerySelectorAll("tbody tr"), row => Assert.Equal(parts, row.QuerySelectorAll("td").Length));
-        Assert.Equal(ResultText.Number(SampleExercises.All[0].Parts[0], SampleClass.Dealt.Students[0].AnswersOf(SampleExercises.All[0].Id)[SampleExercises.All[0].Parts[0].Id]), grid.QuerySelector("tbody td")!.Text());
+        Assert.Equal(
+            ResultText.Number(
+                SampleExercises.All[0].Parts[0],
+                SampleClass.Dealt.Students[0].AnswersOf(SampleExercises.All[0].Id)[SampleExercises.All[0].Parts[0].Id]
+            ),
+            grid.QuerySelector("tbody td")!.Text()
+        );
     }
 
     [Fact]

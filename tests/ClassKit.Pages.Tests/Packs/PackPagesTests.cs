@@ -10,15 +10,22 @@ namespace ClassKit.Pages.Tests.Packs;
 
 public sealed partial class PackPagesTests
 {
-    private static readonly Dictionary<string, IDocument> Pages = HtmlPages.Pack(SamplePack.Pack).ToDictionary(page => page.FileName, page => Html.Parse(page.Html));
+    private static readonly Dictionary<string, IDocument> Pages = HtmlPages
+        .Pack(SamplePack.Pack)
+        .ToDictionary(page => page.FileName, page => Html.Parse(page.Html));
 
     [Fact]
     public void Every_link_between_the_pages_finds_its_page()
     {
-        var links = Pages.Values.SelectMany(page => page.QuerySelectorAll("a[href]:not([href^='#'])")).Select(link => link.GetAttribute("href")!).ToList();
+        var links = Pages
+            .Values.SelectMany(page => page.QuerySelectorAll("a[href]:not([href^='#'])"))
+            .Select(link => link.GetAttribute("href")!)
+            .ToList();
         Assert.NotEmpty(links);
         Assert.All(links, link => Assert.Contains(link, Pages.Keys.Concat(["requisition.xlsx", "observations.xlsx", "tasting.xlsx"])));
-        Assert.All(Pages.Keys, file => Assert.Contains(file, Pages["index.html"].QuerySelectorAll("a").Select(link => link.GetAttribute("href"))));
+        Assert.All(Pages.Keys, file =>
+            Assert.Contains(file, Pages["index.html"].QuerySelectorAll("a").Select(link => link.GetAttribute("href")))
+        );
     }
 
     [Fact]
@@ -29,8 +36,13 @@ public sealed partial class PackPagesTests
             Assert.Equal(card.Lines.Count + card.Surfaces.Count, sheet.QuerySelectorAll("tbody tr").Length);
             Assert.Equal(card.Bread.Steps.Count, sheet.QuerySelectorAll(".method > li").Length);
             Assert.Equal(card.Bread.Equipment.Count, sheet.QuerySelectorAll("li > .box").Length);
-            Assert.Equal(card.Bread.Allergens.Select(allergen => allergen.Name).Order(), sheet.QuerySelectorAll(".declared li").Select(word => word.Text()).Order());
-            Assert.All(card.Bread.Cautions, caution => Assert.Contains(caution.Hazard, sheet.QuerySelector(".caution")!.Text(), StringComparison.Ordinal));
+            Assert.Equal(
+                card.Bread.Allergens.Select(allergen => allergen.Name).Order(),
+                sheet.QuerySelectorAll(".declared li").Select(word => word.Text()).Order()
+            );
+            Assert.All(card.Bread.Cautions, caution =>
+                Assert.Contains(caution.Hazard, sheet.QuerySelector(".caution")!.Text(), StringComparison.Ordinal)
+            );
         }
     }
 
@@ -51,27 +63,41 @@ public sealed partial class PackPagesTests
     public void Talking_points_stand_at_the_minutes_of_the_bench_plan()
     {
         var plan = SamplePack.Pack.Bench.Plan!;
-        var rows = Pages["guide.html"].QuerySelectorAll("table.timing tbody tr").ToDictionary(row => row.QuerySelector("strong")!.Text(), row => (row.Children[0].Text(), row.Children[1].Text()));
+        var rows = Pages["guide.html"]
+            .QuerySelectorAll("table.timing tbody tr")
+            .ToDictionary(row => row.QuerySelector("strong")!.Text(), row => (row.Children[0].Text(), row.Children[1].Text()));
         Assert.Equal(SamplePack.Pack.Lesson.TalkingPoints.Count + SamplePack.Pack.Lesson.Demonstrations.Count, rows.Count);
         foreach (var step in plan.StepsOf(plan.Class.Loads[0]))
         {
             if (rows.TryGetValue($"Batter buns: {plan.Class.Breads[0].Steps[step.Step].Name}.", out var told))
                 Assert.Equal((Clock(step.Start), Clock(step.End)), told);
         }
-        Assert.All(plan.Demonstrations, shown => Assert.Equal((Clock(shown.Start), Clock(shown.End)), rows[$"Show: {shown.Demonstration.Name}."]));
+        Assert.All(plan.Demonstrations, shown =>
+            Assert.Equal((Clock(shown.Start), Clock(shown.End)), rows[$"Show: {shown.Demonstration.Name}."])
+        );
         Assert.Equal((Clock(plan.Class.Time.ReadyBy), Clock(145)), rows["Tasting."]);
 
-        var starts = Pages["guide.html"].QuerySelectorAll("table.timing tbody tr").Select(row => TimeSpan.Parse(row.Children[0].QuerySelector(".time-of-day")!.Text(), CultureInfo.InvariantCulture)).ToList();
+        var starts = Pages["guide.html"]
+            .QuerySelectorAll("table.timing tbody tr")
+            .Select(row => TimeSpan.Parse(row.Children[0].QuerySelector(".time-of-day")!.Text(), CultureInfo.InvariantCulture))
+            .ToList();
         Assert.Equal(starts.Order(), starts);
 
         // With what the clock says then: the class begins at nine.
-        static string Clock(int minutes) => TimeSpan.FromMinutes(minutes).ToString(@"h\:mm", CultureInfo.InvariantCulture) + new TimeOnly(9, 0).AddMinutes(minutes).ToString(" HH:mm", CultureInfo.InvariantCulture);
+        static string Clock(int minutes) =>
+            TimeSpan.FromMinutes(minutes).ToString(@"h\:mm", CultureInfo.InvariantCulture)
+            + new TimeOnly(9, 0).AddMinutes(minutes).ToString(" HH:mm", CultureInfo.InvariantCulture);
     }
 
     [Fact]
     public void Without_a_bench_plan_no_minute_is_made_up()
     {
-        var guide = Html.Parse(HtmlPages.Pack(SamplePack.Pack with { Bench = new(null, null, null, [], null) }).Single(page => page.FileName == "guide.html").Html);
+        var guide = Html.Parse(
+            HtmlPages
+                .Pack(SamplePack.Pack with { Bench = new(null, null, null, [], null) })
+                .Single(page => page.FileName == "guide.html")
+                .Html
+        );
         Assert.Contains("no minute stands here", guide.QuerySelector("main")!.Text(), StringComparison.Ordinal);
         Assert.All(guide.QuerySelectorAll("table.timing tbody tr"), row => Assert.Equal("–", row.Children[0].Text()));
     }
@@ -96,7 +122,14 @@ public sealed partial class PackPagesTests
         string Needs(string file)
         {
             var heading = pages[file].QuerySelector("#needs")!;
-            return string.Join('\n', heading.ParentElement!.Children.SkipWhile(child => child != heading).Skip(1).TakeWhile(child => child.LocalName == "p" || child.ClassList.Contains("together")).Select(child => child.Text()));
+            return string.Join(
+                '\n',
+                heading
+                    .ParentElement!.Children.SkipWhile(child => child != heading)
+                    .Skip(1)
+                    .TakeWhile(child => child.LocalName == "p" || child.ClassList.Contains("together"))
+                    .Select(child => child.Text())
+            );
         }
     }
 
@@ -105,10 +138,21 @@ public sealed partial class PackPagesTests
     {
         var high = SamplePack.For(SamplePack.Pack.Class with { AltitudeMetres = 1524 });
         var guide = Html.Parse(HtmlPages.Pack(high).Single(page => page.FileName == "guide.html").Html);
-        Assert.Contains("1524", guide.QuerySelector("#altitude")!.Text().Replace("\u202F", "", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Contains(
+            "1524",
+            guide.QuerySelector("#altitude")!.Text().Replace("\u202F", "", StringComparison.Ordinal),
+            StringComparison.Ordinal
+        );
 
-        // Buttermilk 95 %, at 5000 ft 2 to 4 tbsp a cup more (Colorado State University Extension and USDA): 106.875 % to 118.75 %; a first trial leaves it as written
-        var row = guide.QuerySelectorAll("tr").Single(row => row.QuerySelector("th")?.Text() == "Buttermilk" && row.QuerySelectorAll("td").Length == 3 && row.Text().Contains("106.9", StringComparison.Ordinal));
+        // Buttermilk 95 %, at 5000 ft 2 to 4 tbsp a cup more (Colorado State University Extension and USDA): 106.875 % to 118.75 %; a first
+        // trial leaves it as written
+        var row = guide
+            .QuerySelectorAll("tr")
+            .Single(row =>
+                row.QuerySelector("th")?.Text() == "Buttermilk"
+                && row.QuerySelectorAll("td").Length == 3
+                && row.Text().Contains("106.9", StringComparison.Ordinal)
+            );
         Assert.Contains("106.9 to 118.8", row.Text(), StringComparison.Ordinal);
         Assert.EndsWith("as written", row.Text().Trim(), StringComparison.Ordinal);
         Assert.Null(Pages["guide.html"].QuerySelector("#altitude"));
@@ -120,16 +164,17 @@ public sealed partial class PackPagesTests
         var rows = Pages["comparison.html"].QuerySelector("#held")!.ParentElement!.QuerySelectorAll("tr");
         var held = rows.Single(row => row.QuerySelector("th")!.Text() == "Held once the walls are set");
         Assert.Equal(SamplePack.Pack.Comparison.Count, held.QuerySelectorAll("td").Length);
-        Assert.All(
-            held.QuerySelectorAll("td").Zip(SamplePack.Pack.Comparison),
-            pair =>
-            {
-                // Held and made stand beside each other, and no share that rounded numbers would not give.
-                var litres = Gas().Matches(pair.First.Text()).Select(gas => double.Parse(gas.Groups[1].Value, CultureInfo.InvariantCulture) / (gas.Groups[2].Value == "mL" ? 1000 : 1)).ToList();
-                Assert.DoesNotContain("%", pair.First.Text(), StringComparison.Ordinal);
-                if (pair.Second.PerPiece.Held.ShareBaked is { } share)
-                    Assert.InRange(litres[0] / litres[^1], share * 0.9, share * 1.1);
-            });
+        Assert.All(held.QuerySelectorAll("td").Zip(SamplePack.Pack.Comparison), pair =>
+        {
+            // Held and made stand beside each other, and no share that rounded numbers would not give.
+            var litres = Gas()
+                .Matches(pair.First.Text())
+                .Select(gas => double.Parse(gas.Groups[1].Value, CultureInfo.InvariantCulture) / (gas.Groups[2].Value == "mL" ? 1000 : 1))
+                .ToList();
+            Assert.DoesNotContain("%", pair.First.Text(), StringComparison.Ordinal);
+            if (pair.Second.PerPiece.Held.ShareBaked is { } share)
+                Assert.InRange(litres[0] / litres[^1], share * 0.9, share * 1.1);
+        });
         Assert.Contains(rows, row => row.QuerySelector("th")!.Text() == "What ends the rise");
     }
 
@@ -137,12 +182,23 @@ public sealed partial class PackPagesTests
     [Fact]
     public void Bars_of_gas_are_as_long_as_the_amounts_computed()
     {
-        var bars = Pages["comparison.html"].QuerySelectorAll(".bars > li rect").Select(bar => double.Parse(bar.GetAttribute("width")!.TrimEnd('%'), CultureInfo.InvariantCulture)).ToList();
+        var bars = Pages["comparison.html"]
+            .QuerySelectorAll(".bars > li rect")
+            .Select(bar => double.Parse(bar.GetAttribute("width")!.TrimEnd('%'), CultureInfo.InvariantCulture))
+            .ToList();
         // Made and held of each bread, and of a control and of a bread raised by steam what it holds.
-        var amounts = SamplePack.Pack.Comparison.SelectMany(compared => SamplePack.Pack.Controls.Where(control => control.Of.Formula.Id == compared.Bread.Formula.Id).Select(control => control.Compared.PerPiece.Held.Baked.Typical.Litres)
-            .Concat(compared.Bread.Formula.Leavening == Leavening.Steam
-                ? [compared.PerPiece.Held.Baked.Typical.Litres]
-                : [compared.PerPiece.Course[^1].Gas.Typical.Litres, compared.PerPiece.Held.Baked.Typical.Litres])).ToList();
+        var amounts = SamplePack
+            .Pack.Comparison.SelectMany(compared =>
+                SamplePack
+                    .Pack.Controls.Where(control => control.Of.Formula.Id == compared.Bread.Formula.Id)
+                    .Select(control => control.Compared.PerPiece.Held.Baked.Typical.Litres)
+                    .Concat(
+                        compared.Bread.Formula.Leavening == Leavening.Steam
+                            ? [compared.PerPiece.Held.Baked.Typical.Litres]
+                            : [compared.PerPiece.Course[^1].Gas.Typical.Litres, compared.PerPiece.Held.Baked.Typical.Litres]
+                    )
+            )
+            .ToList();
         Assert.Equal(amounts.Count, bars.Count);
         foreach (var (bar, amount) in bars.Zip(amounts))
             Assert.Equal(amount / amounts[1], bar / bars[1], 0.001);
@@ -159,9 +215,16 @@ public sealed partial class PackPagesTests
     public void As_many_pieces_are_measured_as_a_team_makes(int pieces, string heads)
     {
         var pack = SamplePack.Pack with { Cards = [.. SamplePack.Pack.Cards.Select(card => card with { Pieces = pieces })] };
-        var table = Html.Parse(HtmlPages.Pack(pack).Single(page => page.FileName == "observations.html").Html).QuerySelector(".sheet-grid")!;
+        var table = Html.Parse(HtmlPages.Pack(pack).Single(page => page.FileName == "observations.html").Html)
+            .QuerySelector(".sheet-grid")!;
 
-        Assert.StartsWith(heads, string.Join(' ', table.QuerySelectorAll("thead tr:last-child th").Select(head => head.TextContent)), StringComparison.Ordinal);
-        Assert.All(table.QuerySelectorAll(".measures tr"), row => Assert.Equal(table.QuerySelectorAll("thead tr:last-child th").Length, row.QuerySelectorAll("td").Length));
+        Assert.StartsWith(
+            heads,
+            string.Join(' ', table.QuerySelectorAll("thead tr:last-child th").Select(head => head.TextContent)),
+            StringComparison.Ordinal
+        );
+        Assert.All(table.QuerySelectorAll(".measures tr"), row =>
+            Assert.Equal(table.QuerySelectorAll("thead tr:last-child th").Length, row.QuerySelectorAll("td").Length)
+        );
     }
 }

@@ -12,15 +12,21 @@ public sealed class SeriesPagesTests
 
     private static readonly Ingredient Powder = IngredientCatalog.Get("baking_powder");
 
-    private static readonly Dictionary<string, IDocument> Pages = HtmlPages.Pack(SamplePack.For(SamplePack.Pack.Class, lesson => lesson with
-    {
-        Series =
-        [
-            new(Muffins, "Old tin", "What damp leaves of it.", [new SeriesChange.Aged(Powder, "kept open 6 months")]),
-            new(Muffins, "Weak powder", "What half of it does.", [new SeriesChange.Weakened(Powder, 0.5)]),
-            new(Muffins, "Held 40 min", "What the bowl loses.", [new SeriesChange.Held("Mix", 40)]),
-        ],
-    })).ToDictionary(page => page.FileName, page => Html.Parse(page.Html));
+    private static readonly Dictionary<string, IDocument> Pages = HtmlPages
+        .Pack(
+            SamplePack.For(SamplePack.Pack.Class, lesson =>
+                lesson with
+                {
+                    Series =
+                    [
+                        new(Muffins, "Old tin", "What damp leaves of it.", [new SeriesChange.Aged(Powder, "kept open 6 months")]),
+                        new(Muffins, "Weak powder", "What half of it does.", [new SeriesChange.Weakened(Powder, 0.5)]),
+                        new(Muffins, "Held 40 min", "What the bowl loses.", [new SeriesChange.Held("Mix", 40)]),
+                    ],
+                }
+            )
+        )
+        .ToDictionary(page => page.FileName, page => Html.Parse(page.Html));
 
     [Fact]
     public void An_old_powder_has_no_number_anywhere_and_a_cup_of_water_instead()
@@ -44,15 +50,31 @@ public sealed class SeriesPagesTests
         Assert.DoesNotContain("measure it", weak, StringComparison.Ordinal);
         Assert.Equal(told, First(weak) > First(asWritten) * 0.9);
 
-        static double First(string cell) => double.Parse(cell[..cell.IndexOf("mL", StringComparison.Ordinal)].Replace("\u00a0", "", StringComparison.Ordinal).Trim(), System.Globalization.CultureInfo.InvariantCulture);
+        static double First(string cell) =>
+            double.Parse(
+                cell[..cell.IndexOf("mL", StringComparison.Ordinal)].Replace("\u00a0", "", StringComparison.Ordinal).Trim(),
+                System.Globalization.CultureInfo.InvariantCulture
+            );
     }
 
     [Fact]
-    public void A_held_batter_is_told_to_warm() => Assert.Contains("After it stood in this kitchen: about", Card("held 40 min"), StringComparison.Ordinal);
+    public void A_held_batter_is_told_to_warm() =>
+        Assert.Contains("After it stood in this kitchen: about", Card("held 40 min"), StringComparison.Ordinal);
 
     private static string Comparison => Pages["comparison.html"].QuerySelector("main")!.Text();
 
-    private static string Card(string name) => Pages["formula-cards.html"].QuerySelectorAll(".card").Single(card => card.QuerySelector("h2")!.Text().EndsWith(name, StringComparison.Ordinal)).Text();
+    private static string Card(string name) =>
+        Pages["formula-cards.html"]
+            .QuerySelectorAll(".card")
+            .Single(card => card.QuerySelector("h2")!.Text().EndsWith(name, StringComparison.Ordinal))
+            .Text();
 
-    private static List<string> Row(string change) => [.. Pages["comparison.html"].QuerySelectorAll("table.changed tbody tr:not(.group)").Single(row => row.Children[0].Text().Contains(change, StringComparison.Ordinal)).Children.Skip(1).Select(cell => cell.Text().Trim())];
+    private static List<string> Row(string change) =>
+        [
+            .. Pages["comparison.html"]
+                .QuerySelectorAll("table.changed tbody tr:not(.group)")
+                .Single(row => row.Children[0].Text().Contains(change, StringComparison.Ordinal))
+                .Children.Skip(1)
+                .Select(cell => cell.Text().Trim()),
+        ];
 }

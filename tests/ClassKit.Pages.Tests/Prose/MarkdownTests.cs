@@ -11,7 +11,9 @@ public sealed class MarkdownTests
     [Fact]
     public void Headings_move_below_their_heading_and_leave_no_gap()
     {
-        var levels = Render("# One\n\n### Two\n\n# Three\n\n###### Four", topHeading: 3).QuerySelectorAll("h1, h2, h3, h4, h5, h6").Select(heading => heading.LocalName);
+        var levels = Render("# One\n\n### Two\n\n# Three\n\n###### Four", topHeading: 3)
+            .QuerySelectorAll("h1, h2, h3, h4, h5, h6")
+            .Select(heading => heading.LocalName);
         Assert.Equal(["h3", "h4", "h3", "h4"], levels);
     }
 
@@ -50,7 +52,9 @@ public sealed class MarkdownTests
 
     [Fact]
     public void Head_cells_of_tables_have_a_scope() =>
-        Assert.All(Render("| a | b |\n|---|---|\n| 1 | 2 |").QuerySelectorAll("th"), head => Assert.Equal("col", head.GetAttribute("scope")));
+        Assert.All(Render("| a | b |\n|---|---|\n| 1 | 2 |").QuerySelectorAll("th"), head =>
+            Assert.Equal("col", head.GetAttribute("scope"))
+        );
 
     [Theory]
     [InlineData("Near 55–60 °C (131–140 °F), for 5 min.", "Near 55–60\u00A0°C (131–140\u00A0°F), for 5\u00A0min.")]

@@ -22,7 +22,8 @@ public sealed class SentenceTests
     [InlineData("<p>It is so.<a href=\"#a\">Read it.</a></p>", "so.Read")]
     [InlineData("<p>It is so. <a href=\"#a\">Read it.</a></p>", "")]
     [InlineData("<p>It is so.</p><p>Read it.</p>", "")]
-    public void Touching_sentences_are_seen(string html, string touching) => Assert.Equal(touching, string.Join('\n', Sentences.Touching(html)));
+    public void Touching_sentences_are_seen(string html, string touching) =>
+        Assert.Equal(touching, string.Join('\n', Sentences.Touching(html)));
 
     [Theory]
     [InlineData("<p>it begins low.</p>", "it begins low.")]
@@ -35,5 +36,6 @@ public sealed class SentenceTests
     [InlineData("<p>J. Food Sci. Technol. 57 (2020), e.g. this.</p>", "")]
     [InlineData("<p>All is well. <code>=a*b</code> Right.</p><script>low. low</script>", "")]
     [InlineData("<p>1.5 mL of it.</p>", "")]
-    public void Low_beginnings_are_told_from_other_words(string html, string low) => Assert.Equal(low, string.Join('\n', Sentences.BeginningLow(html)));
+    public void Low_beginnings_are_told_from_other_words(string html, string low) =>
+        Assert.Equal(low, string.Join('\n', Sentences.BeginningLow(html)));
 }

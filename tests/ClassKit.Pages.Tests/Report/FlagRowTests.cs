@@ -19,9 +19,13 @@ public sealed class FlagRowTests
             [Alike(0), Alike(2)],
             [Alike(0), Alike(1)],
             [Author(0), new Flag.OtherSheet("Hydration", new("Sheet4"))],
-            []);
+            []
+        );
 
-        Assert.Equal(["0 1 2", "0 3", "3"], rows.Select(row => string.Join(' ', row.Students.Select(name => Who.Select(student => student.Shown).ToList().IndexOf(name)))));
+        Assert.Equal(
+            ["0 1 2", "0 3", "3"],
+            rows.Select(row => string.Join(' ', row.Students.Select(name => Who.Select(student => student.Shown).ToList().IndexOf(name))))
+        );
         Assert.Contains("that all 3 got wrong hold exactly the same", rows[0].Words(SampleClass.Dealt.Exercises), StringComparison.Ordinal);
     }
 
@@ -30,9 +34,15 @@ public sealed class FlagRowTests
         Assert.Equal(2, Rows([Alike(1)], [Alike(0)], [Alike(3)], [Alike(2)]).Count);
 
     private static IReadOnlyList<FlagRow> Rows(params IReadOnlyList<Flag>[] flags) =>
-        FlagRow.Of(SampleClass.Grades with { Students = [.. flags.Select((own, at) => new StudentGrade(Who[at], GradeStatus.Graded, "one.xlsx", [], own))] });
+        FlagRow.Of(
+            SampleClass.Grades with
+            {
+                Students = [.. flags.Select((own, at) => new StudentGrade(Who[at], GradeStatus.Graded, "one.xlsx", [], own))],
+            }
+        );
 
-    private static Flag.SharedMistakes Alike(int other) => new(Who[other], [(SampleClass.Dealt.Exercises[0].Id, SampleClass.Dealt.Exercises[0].Parts[0].Id)], 3, 0.01);
+    private static Flag.SharedMistakes Alike(int other) =>
+        new(Who[other], [(SampleClass.Dealt.Exercises[0].Id, SampleClass.Dealt.Exercises[0].Parts[0].Id)], 3, 0.01);
 
     private static Flag.SharedAuthor Author(int other) => new([Who[other]]);
 }

@@ -16,23 +16,47 @@ internal static class SampleClass
 {
     private static readonly string[] Names =
     [
-        "Ana-Sofía Núñez", "Bjørn Håkansson", "Chloë D’Arcy-O’Neill", "Dilnoza Yusupova", "Ewa Żółkiewska", "Farid El-Amrani",
-        "Grace Mbeki", "Hiro Tanabe", "Ilse van der Meer", "José Peña", "Kateřina Dvořáková", "Lý Thị Hoa",
+        "Ana-Sofía Núñez",
+        "Bjørn Håkansson",
+        "Chloë D’Arcy-O’Neill",
+        "Dilnoza Yusupova",
+        "Ewa Żółkiewska",
+        "Farid El-Amrani",
+        "Grace Mbeki",
+        "Hiro Tanabe",
+        "Ilse van der Meer",
+        "José Peña",
+        "Kateřina Dvořáková",
+        "Lý Thị Hoa",
     ];
 
-    public static DealtClass Dealt { get; } = new(
-        "rise", "How Small Breads Rise", "Pastry Arts, section B", 2026,
-        new("points", "Points for calculations", 0.5m, 1, 0, 0.6m),
-        SampleExercises.All,
-        [.. Names.Select(Deal)]);
+    public static DealtClass Dealt { get; } =
+        new(
+            "rise",
+            "How Small Breads Rise",
+            "Pastry Arts, section B",
+            2026,
+            new("points", "Points for calculations", 0.5m, 1, 0, 0.6m),
+            SampleExercises.All,
+            [.. Names.Select(Deal)]
+        );
 
-    public static ClassGrades Grades { get; } = new(
-        Dealt,
-        [.. Dealt.Students.Select(Grade)],
-        [
-            new("notes/timetable.pdf", "00", null, FileFate.Refused, null, new Uncounted.NotRead(new Refusal.OtherKind(FileKind.Pdf))),
-            new("copy of practice (1).xlsx", "01", null, FileFate.OtherVersion, null, new Uncounted.OtherVersion(new("s07", "Grace Mbeki"), 3, 10, new("s07.xlsx"), new WhyThatVersion.EarnsMost())),
-        ]);
+    public static ClassGrades Grades { get; } =
+        new(
+            Dealt,
+            [.. Dealt.Students.Select(Grade)],
+            [
+                new("notes/timetable.pdf", "00", null, FileFate.Refused, null, new Uncounted.NotRead(new Refusal.OtherKind(FileKind.Pdf))),
+                new(
+                    "copy of practice (1).xlsx",
+                    "01",
+                    null,
+                    FileFate.OtherVersion,
+                    null,
+                    new Uncounted.OtherVersion(new("s07", "Grace Mbeki"), 3, 10, new("s07.xlsx"), new WhyThatVersion.EarnsMost())
+                ),
+            ]
+        );
 
     public static ClassSummary Summary { get; } = ClassSummarizer.Summarize(Grades);
 
@@ -67,19 +91,27 @@ internal static class SampleClass
         return [("mixed", Of("pieces") * Of("mass") / (1 - Of("loss")))];
     }
 
-    private static StudentGrade Grade(DealtStudent student, int index) => index switch
-    {
-        7 => new(student.Who, GradeStatus.Missing, null, [], []),
-        8 => new(student.Who, GradeStatus.Unreadable, "s09 final.xlsx", [], [new Flag.UnreadableFile(new("s09 final.xlsx"), new Refusal.CutOff())]),
-        _ => new(student.Who, GradeStatus.Graded, $"{student.Who.Id}.xlsx", [.. Answers(student, index)], Flags(index)),
-    };
+    private static StudentGrade Grade(DealtStudent student, int index) =>
+        index switch
+        {
+            7 => new(student.Who, GradeStatus.Missing, null, [], []),
+            8 => new(
+                student.Who,
+                GradeStatus.Unreadable,
+                "s09 final.xlsx",
+                [],
+                [new Flag.UnreadableFile(new("s09 final.xlsx"), new Refusal.CutOff())]
+            ),
+            _ => new(student.Who, GradeStatus.Graded, $"{student.Who.Id}.xlsx", [.. Answers(student, index)], Flags(index)),
+        };
 
-    private static IReadOnlyList<Flag> Flags(int index) => index switch
-    {
-        2 => [new Flag.GivenOverwritten(new(new("Hydration", 2, 3), IsOwnSheet: false), "Flour", 950, new("1000"))],
-        5 => [new Flag.SharedAuthor([new("s07", "Grace Mbeki")])],
-        _ => [],
-    };
+    private static IReadOnlyList<Flag> Flags(int index) =>
+        index switch
+        {
+            2 => [new Flag.GivenOverwritten(new(new("Hydration", 2, 3), IsOwnSheet: false), "Flour", 950, new("1000"))],
+            5 => [new Flag.SharedAuthor([new("s07", "Grace Mbeki")])],
+            _ => [],
+        };
 
     private static IEnumerable<AnswerGrade> Answers(DealtStudent student, int index)
     {
@@ -93,33 +125,131 @@ internal static class SampleClass
     }
 
     /// <summary>Mostly right, except that the fourth part (water temperature) went badly: so there is something to teach again.</summary>
-    private static Outcome OutcomeOf(int index, int number) => number switch
-    {
-        3 when index % 4 != 0 => index % 4 == 3 ? Outcome.Incorrect : Outcome.Misconception,
-        4 when index % 4 == 1 => Outcome.FollowThrough,
-        _ when (index + number) % 3 == 0 => (Outcome)((index * 3 + number) % 8),
-        _ => Outcome.Sound,
-    };
+    private static Outcome OutcomeOf(int index, int number) =>
+        number switch
+        {
+            3 when index % 4 != 0 => index % 4 == 3 ? Outcome.Incorrect : Outcome.Misconception,
+            4 when index % 4 == 1 => Outcome.FollowThrough,
+            _ when (index + number) % 3 == 0 => (Outcome)((index * 3 + number) % 8),
+            _ => Outcome.Sound,
+        };
 
-    private static AnswerGrade Answer(Exercise exercise, Part part, IReadOnlyDictionary<string, double> expected, Outcome outcome, int number)
+    private static AnswerGrade Answer(
+        Exercise exercise,
+        Part part,
+        IReadOnlyDictionary<string, double> expected,
+        Outcome outcome,
+        int number
+    )
     {
         var right = expected[part.Id];
-        if (outcome is Outcome.Misconception && part.Misconceptions.Count == 0) outcome = Outcome.Incorrect;
-        if (outcome == Outcome.FollowThrough && part == exercise.Parts[0]) outcome = Outcome.Sound;
-        var earlier = outcome == Outcome.FollowThrough
-            ? new Dictionary<string, double> { [exercise.Parts[0].Id] = expected[exercise.Parts[0].Id] * 1.1 }
-            : [];
+        if (outcome is Outcome.Misconception && part.Misconceptions.Count == 0)
+            outcome = Outcome.Incorrect;
+        if (outcome == Outcome.FollowThrough && part == exercise.Parts[0])
+            outcome = Outcome.Sound;
+        var earlier =
+            outcome == Outcome.FollowThrough
+                ? new Dictionary<string, double> { [exercise.Parts[0].Id] = expected[exercise.Parts[0].Id] * 1.1 }
+                : [];
         var formula = $"=C{number + 2}*C{number + 3}";
         return outcome switch
         {
-            Outcome.Sound => new(exercise, part, outcome, part.Points, part.Points, CellValue.FromNumber(right), right, part.FormulaAsked ? formula : null, [part.FormulaAsked ? new AnswerFinding.Right() : new AnswerFinding.RightTyped()], earlier),
-            Outcome.ValueOnly => new(exercise, part, outcome, part.Points / 2, part.Points, CellValue.FromNumber(right), right, null, [new AnswerFinding.RightTyped()], earlier),
-            Outcome.FollowThrough => new(exercise, part, outcome, part.Points, part.Points, CellValue.FromNumber(right * 1.08), right, formula, [new AnswerFinding.FollowsThrough([exercise.Parts[0]], MethodShown: true)], earlier),
-            Outcome.Misconception => new(exercise, part, outcome, 0, part.Points, CellValue.FromNumber(right * 0.6), right, formula, [new AnswerFinding.WrongTurn(part.Misconceptions[0])], earlier),
-            Outcome.Incorrect => new(exercise, part, outcome, 0, part.Points, CellValue.FromError(CellError.DivideByZero), right, "=C4/C9", [new AnswerFinding.ErrorValue(CellError.DivideByZero)], earlier),
-            Outcome.Blank => new(exercise, part, outcome, 0, part.Points, CellValue.Blank, right, null, [new AnswerFinding.Empty("C12")], earlier),
-            Outcome.Unreadable => new(exercise, part, outcome, 0, part.Points, CellValue.FromText("about <b>half</b> & a bit"), right, null, [new AnswerFinding.NoNumber(UnreadableKind.NoDigit, new("about <b>half</b> & a bit"), 24, new(""), 1)], earlier),
-            Outcome.Unsupported => new(exercise, part, outcome, 0, 0, CellValue.Blank, right, "=LAMBDA(x,x*2)(C4)", [new AnswerFinding.NotEvaluated(new Obstacle.NotEvaluated(Construct.Lambda, "LAMBDA(x,x*2)"))], earlier),
+            Outcome.Sound => new(
+                exercise,
+                part,
+                outcome,
+                part.Points,
+                part.Points,
+                CellValue.FromNumber(right),
+                right,
+                part.FormulaAsked ? formula : null,
+                [part.FormulaAsked ? new AnswerFinding.Right() : new AnswerFinding.RightTyped()],
+                earlier
+            ),
+            Outcome.ValueOnly => new(
+                exercise,
+                part,
+                outcome,
+                part.Points / 2,
+                part.Points,
+                CellValue.FromNumber(right),
+                right,
+                null,
+                [new AnswerFinding.RightTyped()],
+                earlier
+            ),
+            Outcome.FollowThrough => new(
+                exercise,
+                part,
+                outcome,
+                part.Points,
+                part.Points,
+                CellValue.FromNumber(right * 1.08),
+                right,
+                formula,
+                [new AnswerFinding.FollowsThrough([exercise.Parts[0]], MethodShown: true)],
+                earlier
+            ),
+            Outcome.Misconception => new(
+                exercise,
+                part,
+                outcome,
+                0,
+                part.Points,
+                CellValue.FromNumber(right * 0.6),
+                right,
+                formula,
+                [new AnswerFinding.WrongTurn(part.Misconceptions[0])],
+                earlier
+            ),
+            Outcome.Incorrect => new(
+                exercise,
+                part,
+                outcome,
+                0,
+                part.Points,
+                CellValue.FromError(CellError.DivideByZero),
+                right,
+                "=C4/C9",
+                [new AnswerFinding.ErrorValue(CellError.DivideByZero)],
+                earlier
+            ),
+            Outcome.Blank => new(
+                exercise,
+                part,
+                outcome,
+                0,
+                part.Points,
+                CellValue.Blank,
+                right,
+                null,
+                [new AnswerFinding.Empty("C12")],
+                earlier
+            ),
+            Outcome.Unreadable => new(
+                exercise,
+                part,
+                outcome,
+                0,
+                part.Points,
+                CellValue.FromText("about <b>half</b> & a bit"),
+                right,
+                null,
+                [new AnswerFinding.NoNumber(UnreadableKind.NoDigit, new("about <b>half</b> & a bit"), 24, new(""), 1)],
+                earlier
+            ),
+            Outcome.Unsupported => new(
+                exercise,
+                part,
+                outcome,
+                0,
+                0,
+                CellValue.Blank,
+                right,
+                "=LAMBDA(x,x*2)(C4)",
+                [new AnswerFinding.NotEvaluated(new Obstacle.NotEvaluated(Construct.Lambda, "LAMBDA(x,x*2)"))],
+                earlier
+            ),
         };
     }
 }

@@ -20,7 +20,9 @@ internal static class SampleMeasurements
         {
             foreach (var (at, measure) in ObservationForm.Typed(bread).Index())
                 for (var piece = 1; piece <= (team == 6 ? 1 : 3); piece++)
-                    fields[ObservationForm.Field(bread, measure, piece)] = (team == 3 && piece == 2 && at == 2 ? 9 : 52 + (at * 3) + team - piece).ToString(CultureInfo.InvariantCulture);
+                    fields[ObservationForm.Field(bread, measure, piece)] = (
+                        team == 3 && piece == 2 && at == 2 ? 9 : 52 + (at * 3) + team - piece
+                    ).ToString(CultureInfo.InvariantCulture);
         }
         return TeamMeasurements.Of(form, fields, "file");
     }

@@ -20,11 +20,18 @@ internal static class SamplePages
         pages["sheet.html"] = HtmlPages.Sheet(SampleClass.Dealt, SampleClass.Dealt.Students[0]);
         pages["self-check.html"] = HtmlPages.SelfCheck(SampleClass.Dealt, SampleClass.Dealt.Students[2]);
         pages["rehearsal.html"] = HtmlPages.Rehearsal(SampleRehearsal.Report);
-        pages["follow-up.html"] = HtmlPages.FollowUp(SampleClass.Dealt, SampleClass.Dealt.Students.ToDictionary(student => student.Who.Id, _ => (IReadOnlyList<FollowUpExercise>)
-        [
-            new(SampleExercises.Hydration, 1.5m, true, SampleExercises.Hydration.Parts[0].Misconceptions),
-            new(SampleExercises.Scaling, 2, false, []),
-        ]));
+        pages["follow-up.html"] = HtmlPages.FollowUp(
+            SampleClass.Dealt,
+            SampleClass.Dealt.Students.ToDictionary(
+                student => student.Who.Id,
+                _ =>
+                    (IReadOnlyList<FollowUpExercise>)
+                        [
+                            new(SampleExercises.Hydration, 1.5m, true, SampleExercises.Hydration.Parts[0].Misconceptions),
+                            new(SampleExercises.Scaling, 2, false, []),
+                        ]
+            )
+        );
         pages["written-answers.html"] = HtmlPages.WrittenAnswers(SampleWords.Grades);
         pages["class-report-words.html"] = HtmlPages.ClassReport(SampleWords.Grades, ClassSummarizer.Summarize(SampleWords.Grades));
         foreach (var grade in SampleWords.Grades.Students.Take(5))
@@ -40,7 +47,11 @@ internal static class SamplePages
         pages["skills-student.html"] = HtmlPages.StudentSkills(SampleSkills.Class, SampleSkills.Class.Students[0]);
         pages["skills-none.html"] = HtmlPages.StudentSkills(SampleSkills.Class, SampleSkills.Class.Students[^1]);
         pages["observation-form.html"] = HtmlPages.ObservationForm(new(SamplePack.Pack));
-        pages["what-we-measured.html"] = HtmlPages.ObservedClass(SamplePack.Pack, SampleMeasurements.Of(SamplePack.Pack), ["Team 9.txt: <nothing> was measured."]);
+        pages["what-we-measured.html"] = HtmlPages.ObservedClass(
+            SamplePack.Pack,
+            SampleMeasurements.Of(SamplePack.Pack),
+            ["Team 9.txt: <nothing> was measured."]
+        );
         pages["bench-form.html"] = HtmlPages.BenchForm(SampleTerm.Form);
         pages["marking-agreement.html"] = HtmlPages.Agreement(SampleTerm.Term.Title, SampleTerm.Term.Class, SampleTerm.Agreement);
         pages["answer-key.html"] = string.Concat(HtmlPages.AnswerKey(SampleClass.Dealt));

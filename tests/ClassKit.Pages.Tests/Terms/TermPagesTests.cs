@@ -21,7 +21,10 @@ public sealed class TermPagesTests
         foreach (var grade in SampleTerm.Grades)
         {
             var page = Html.Parse(SamplePages.All[$"term-{grade.Student.Id}.html"]);
-            Assert.Equal(WorkingWords.Of(grade, SampleTerm.Term.Rule), page.QuerySelectorAll("#working ~ ol li").Select(step => step.TextContent));
+            Assert.Equal(
+                WorkingWords.Of(grade, SampleTerm.Term.Rule),
+                page.QuerySelectorAll("#working ~ ol li").Select(step => step.TextContent)
+            );
             Assert.Equal(grade.Works.Count(), page.QuerySelectorAll("#marks ~ .wide tbody tr td:nth-child(2)").Length);
             Assert.Equal(grade.IsProvisional, page.QuerySelector("#outlook") is not null);
         }
@@ -30,7 +33,12 @@ public sealed class TermPagesTests
     [Fact]
     public void Agreement_says_whom_the_markers_saw_differently_and_where()
     {
-        var rows = Html.Parse(SamplePages.All["marking-agreement.html"]).QuerySelector("#work-1")!.Closest("section")!.QuerySelectorAll("tbody tr").Select(row => row.Text()).ToList();
+        var rows = Html.Parse(SamplePages.All["marking-agreement.html"])
+            .QuerySelector("#work-1")!
+            .Closest("section")!
+            .QuerySelectorAll("tbody tr")
+            .Select(row => row.Text())
+            .ToList();
 
         Assert.Contains("Safety: Developing or Excellent; Mixing: Developing or Not yet", rows[0], StringComparison.Ordinal);
         Assert.Contains("Mixing: Developing or Secure", rows[1], StringComparison.Ordinal);

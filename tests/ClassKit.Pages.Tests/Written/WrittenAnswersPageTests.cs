@@ -27,7 +27,13 @@ public sealed class WrittenAnswersPageTests
         var report = SamplePages.All["class-report-words.html"];
 
         Assert.Contains("href=\"written-answers.html\"", report, StringComparison.Ordinal);
-        var again = report[report.IndexOf("id=\"teach-again\"", StringComparison.Ordinal)..report.IndexOf("</section>", report.IndexOf("id=\"teach-again\"", StringComparison.Ordinal), StringComparison.Ordinal)];
+        var again = report[
+            report.IndexOf("id=\"teach-again\"", StringComparison.Ordinal)..report.IndexOf(
+                "</section>",
+                report.IndexOf("id=\"teach-again\"", StringComparison.Ordinal),
+                StringComparison.Ordinal
+            )
+        ];
         Assert.DoesNotContain("Why does the dough", again, StringComparison.Ordinal);
     }
 

@@ -7,8 +7,19 @@ public sealed class ChoicesInDealtJsonTests
 {
     private static readonly string[] Ids = ["which_butter", "order_of_a_loaf", "cut_popover", "what_is_left_over"];
 
-    private static string Written { get; } = DealtJson.Write(Dealer.Deal(
-        "bank", "Bank", [.. Ids.Select(ShippedBank.Of)], new("marks", "Marks", 0.4m, 1, 0, 0.6m), new("Class", [new("s-1", "Student")]), 1).Class!);
+    private static string Written { get; } =
+        DealtJson.Write(
+            Dealer
+                .Deal(
+                    "bank",
+                    "Bank",
+                    [.. Ids.Select(ShippedBank.Of)],
+                    new("marks", "Marks", 0.4m, 1, 0, 0.6m),
+                    new("Class", [new("s-1", "Student")]),
+                    1
+                )
+                .Class!
+        );
 
     [Fact]
     public void Options_are_still_there_when_a_deal_is_read_again_for_grading()
@@ -19,7 +30,10 @@ public sealed class ChoicesInDealtJsonTests
         {
             foreach (var (one, other) in before.Parts.Zip(after.Parts))
             {
-                Assert.Equal((one.Choice?.From.Id, one.Choice?.From.Kind, one.Choice?.Why), (other.Choice?.From.Id, other.Choice?.From.Kind, other.Choice?.Why));
+                Assert.Equal(
+                    (one.Choice?.From.Id, one.Choice?.From.Kind, one.Choice?.Why),
+                    (other.Choice?.From.Id, other.Choice?.From.Kind, other.Choice?.Why)
+                );
                 Assert.Equal(one.Choice?.From.Options ?? [], other.Choice?.From.Options ?? []);
                 Assert.Equal(one.Written?.Text, other.Written?.Text);
             }
@@ -47,7 +61,13 @@ public sealed class ChoicesInDealtJsonTests
     public void A_list_that_parts_share_is_one()
     {
         var at = Written.IndexOf("\"words\": \"Packs.\"", StringComparison.Ordinal);
-        var reading = DealtJson.Read("dealt.json", Written[..at] + Written[at..].Replace("\"words\": \"Packs.\"", "\"words\": \"Small packs.\"", StringComparison.Ordinal)[..0] + "\"words\": \"Small packs.\"" + Written[(at + "\"words\": \"Packs.\"".Length)..]);
+        var reading = DealtJson.Read(
+            "dealt.json",
+            Written[..at]
+                + Written[at..].Replace("\"words\": \"Packs.\"", "\"words\": \"Small packs.\"", StringComparison.Ordinal)[..0]
+                + "\"words\": \"Small packs.\""
+                + Written[(at + "\"words\": \"Packs.\"".Length)..]
+        );
 
         Assert.Contains(reading.Problems, problem => problem.Found.Contains("a list of which there are two", StringComparison.Ordinal));
     }

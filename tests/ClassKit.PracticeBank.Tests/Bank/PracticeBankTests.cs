@@ -10,7 +10,16 @@ namespace ClassKit.PracticeBank.Tests.Bank;
 public sealed partial class PracticeBankTests
 {
     private static readonly string[] Skills =
-        ["baker's percentage", "scaling and yield", "dough temperature", "yeast", "chemical leavening", "steam and expansion", "units and measures", "cost"];
+    [
+        "baker's percentage",
+        "scaling and yield",
+        "dough temperature",
+        "yeast",
+        "chemical leavening",
+        "steam and expansion",
+        "units and measures",
+        "cost",
+    ];
 
     public static TheoryData<string> Ids => ShippedBank.Ids;
 
@@ -18,9 +27,12 @@ public sealed partial class PracticeBankTests
     public void There_are_more_than_thirty_and_every_skill_has_all_three_levels()
     {
         Assert.True(ShippedBank.Exercises.Count > 30);
-        Assert.All(Skills, skill => Assert.Equal(
-            [ExerciseLevel.Guided, ExerciseLevel.Standard, ExerciseLevel.Open],
-            ShippedBank.Exercises.Where(exercise => exercise.Skill == skill).Select(exercise => exercise.Level).Distinct().Order()));
+        Assert.All(Skills, skill =>
+            Assert.Equal(
+                [ExerciseLevel.Guided, ExerciseLevel.Standard, ExerciseLevel.Open],
+                ShippedBank.Exercises.Where(exercise => exercise.Skill == skill).Select(exercise => exercise.Level).Distinct().Order()
+            )
+        );
     }
 
     [Fact]
@@ -42,8 +54,10 @@ public sealed partial class PracticeBankTests
         Assert.InRange(exercise.Parts.Sum(part => part.Misconceptions.Count), 3, 12);
         Assert.NotEmpty(exercise.Hints);
         // Open: the student plans the steps. Guided: they are asked one by one.
-        if (exercise.Level == ExerciseLevel.Open) Assert.InRange(exercise.Parts.Count, 1, 2);
-        if (exercise.Level == ExerciseLevel.Guided) Assert.InRange(exercise.Parts.Count, 3, 5);
+        if (exercise.Level == ExerciseLevel.Open)
+            Assert.InRange(exercise.Parts.Count, 1, 2);
+        if (exercise.Level == ExerciseLevel.Guided)
+            Assert.InRange(exercise.Parts.Count, 3, 5);
     }
 
     [Theory]
@@ -51,7 +65,9 @@ public sealed partial class PracticeBankTests
     public void Every_given_that_the_text_does_not_tell_stands_in_the_table_and_every_drawn_one_matters(string id)
     {
         var exercise = ShippedBank.Of(id);
-        var used = exercise.Parts.SelectMany(part => part.Key.Names.Concat(part.Misconceptions.SelectMany(misconception => misconception.Formula.Names))).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var used = exercise
+            .Parts.SelectMany(part => part.Key.Names.Concat(part.Misconceptions.SelectMany(misconception => misconception.Formula.Names)))
+            .ToHashSet(StringComparer.OrdinalIgnoreCase);
 
         // What only sets the scene of a choice gives each student another order of its options.
         if (exercise.Parts.Any(part => part.IsNumber))
@@ -95,14 +111,21 @@ public sealed partial class PracticeBankTests
             var names = KeyValues.Names(variant.Givens, variant.Answers);
             foreach (var part in exercise.Parts)
             {
-                var values = part.Misconceptions.Select(misconception => KeyValues.Number(misconception.Formula, names)).Where(value => value is not null || part.IsNumber).Select(value => value!.Value).Prepend(variant.Answers[part.Id]).ToList();
+                var values = part
+                    .Misconceptions.Select(misconception => KeyValues.Number(misconception.Formula, names))
+                    .Where(value => value is not null || part.IsNumber)
+                    .Select(value => value!.Value)
+                    .Prepend(variant.Answers[part.Id])
+                    .ToList();
                 for (var one = 0; one < values.Count; one++)
                 {
                     for (var other = one + 1; other < values.Count; other++)
                     {
                         Assert.True(
-                            Math.Abs(values[one] - values[other]) > part.Tolerance.Around(values[one]) + part.Tolerance.Around(values[other]),
-                            $"{id}/{part.Id}: {values[one]} and {values[other]} at {VariantKey.Of(exercise, variant.Givens)}");
+                            Math.Abs(values[one] - values[other])
+                                > part.Tolerance.Around(values[one]) + part.Tolerance.Around(values[other]),
+                            $"{id}/{part.Id}: {values[one]} and {values[other]} at {VariantKey.Of(exercise, variant.Givens)}"
+                        );
                     }
                 }
             }

@@ -28,7 +28,10 @@ internal static class Variants
         {
             var drawing = generator.Draw(random);
             var thrownAway = drawing.Rejections.Sum(rejection => rejection.Count);
-            if (drawing.Variant is null || thrownAway > MostRejections) Assert.Fail($"{exercise.Id}: {thrownAway} draws in a row were thrown away, mostly because {(thrownAway > 0 ? BreachWords.Because(drawing.Rejections[0].First) : "of nothing")}.");
+            if (drawing.Variant is null || thrownAway > MostRejections)
+                Assert.Fail(
+                    $"{exercise.Id}: {thrownAway} draws in a row were thrown away, mostly because {(thrownAway > 0 ? BreachWords.Because(drawing.Rejections[0].First) : "of nothing")}."
+                );
             yield return drawing.Variant!;
         }
     }

@@ -5,15 +5,29 @@ namespace ClassKit.PracticeBank.Tests.Bank;
 
 public sealed class WordsInDealtJsonTests
 {
-    private static string Written { get; } = DealtJson.Write(Dealer.Deal(
-        "bank", "Bank", [ShippedBank.Of("jar_beside_the_dough")], new("marks", "Marks", 0.4m, 1, 0, 0.6m), new("Class", [new("s-1", "Student")]), 1).Class!);
+    private static string Written { get; } =
+        DealtJson.Write(
+            Dealer
+                .Deal(
+                    "bank",
+                    "Bank",
+                    [ShippedBank.Of("jar_beside_the_dough")],
+                    new("marks", "Marks", 0.4m, 1, 0, 0.6m),
+                    new("Class", [new("s-1", "Student")]),
+                    1
+                )
+                .Class!
+        );
 
     [Fact]
     public void What_is_looked_for_is_still_there_when_a_deal_is_read_again()
     {
         var again = DealtJson.Read("dealt.json", Written).Model!;
 
-        Assert.Equal(ShippedBank.Of("jar_beside_the_dough").Parts.Select(part => part.InWords), again.Exercises[0].Parts.Select(part => part.InWords));
+        Assert.Equal(
+            ShippedBank.Of("jar_beside_the_dough").Parts.Select(part => part.InWords),
+            again.Exercises[0].Parts.Select(part => part.InWords)
+        );
         Assert.Equal(Written, DealtJson.Write(again));
     }
 

@@ -10,12 +10,19 @@ public sealed class CostExamples
     [InlineData(38, 24, 1.58)]
     [InlineData(42, 36, 1.17)]
     public void A_price_and_a_weight_give_the_unit_price(double price, double weight, double unit) =>
-        Assert.Equal(unit, ShippedBank.Work("flour_in_a_loaf", ("sack", weight), ("sack_price", price), ("flour", 1000), ("loaves", 1), ("all_cost", 1))["kilo"], 0.005);
+        Assert.Equal(
+            unit,
+            ShippedBank.Work("flour_in_a_loaf", ("sack", weight), ("sack_price", price), ("flour", 1000), ("loaves", 1), ("all_cost", 1))[
+                "kilo"
+            ],
+            0.005
+        );
 
     [Fact]
     public void A_yield_test_gives_the_published_share_and_price()
     {
-        // G. Wall, Trade Calculations, objective 4: 5.2 kg leave 4.6 kg, 88.5 %; 11.95 a kg becomes 13.51 from the weights; 14.45 kg of portions take 16.33 kg.
+        // G. Wall, Trade Calculations, objective 4: 5.2 kg leave 4.6 kg, 88.5 %; 11.95 a kg becomes 13.51 from the weights; 14.45 kg of
+        // portions take 16.33 kg.
         var answers = ShippedBank.Work("peeled_apples", ("bought", 5.2), ("used", 4.6), ("price", 11.95), ("need", 14.45));
 
         Assert.Equal(88.46, answers["yield"] * 100, 0.01);
@@ -24,7 +31,8 @@ public sealed class CostExamples
     }
 
     [Theory]
-    // BC Cook Articulation Committee, Basic Kitchen and Food Service Management, "Yield Testing": carrots; what is left of tenderloin and salmon is from memory.
+    // BC Cook Articulation Committee, Basic Kitchen and Food Service Management, "Yield Testing": carrots; what is left of tenderloin and
+    // salmon is from memory.
     [InlineData(1, 0.8, 80)]
     [InlineData(2.5, 1.75, 70)]
     [InlineData(7.75, 5, 64.5)]

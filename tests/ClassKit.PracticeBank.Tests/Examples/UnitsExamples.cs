@@ -6,7 +6,8 @@ namespace ClassKit.PracticeBank.Tests.Examples;
 public sealed class UnitsExamples
 {
     [Theory]
-    // NIST SP 811, B.9; and the printed pairs of the FDA Food Code, which are whole degrees: 41 °F 5 °C, 135 °F 57 °C, 70 °F 21 °C, 165 °F 74 °C.
+    // NIST SP 811, B.9; and the printed pairs of the FDA Food Code, which are whole degrees: 41 °F 5 °C, 135 °F 57 °C, 70 °F 21 °C, 165 °F
+    // 74 °C.
     [InlineData(350, 176.667, 0.001)]
     [InlineData(356, 180, 0.001)]
     [InlineData(-40, -40, 0.001)]
@@ -41,13 +42,25 @@ public sealed class UnitsExamples
     [InlineData(0, 10, 0.63)]
     [InlineData(0, 13, 0.81)]
     public void Ounces_are_sixteenths_of_a_pound(double pounds, double ounces, double decimals) =>
-        Assert.Equal(decimals, ShippedBank.Work("pounds_and_ounces", ("pounds", pounds), ("ounces", ounces), ("ounce", 28.35), ("teams", 1))["decimal_pounds"], 0.006);
+        Assert.Equal(
+            decimals,
+            ShippedBank.Work("pounds_and_ounces", ("pounds", pounds), ("ounces", ounces), ("ounce", 28.35), ("teams", 1))["decimal_pounds"],
+            0.006
+        );
 
     [Fact]
     public void Cups_and_spoons_weigh_what_the_food_tables_say()
     {
         // USDA SR28: 3/4 cup of all-purpose flour 93.75 g; 2 tsp of baking powder 9.2 g; a stick of butter, 8 tbsp, 113 g.
-        var answers = ShippedBank.Work("cups_and_spoons", ("flour", 0.75), ("butter", 8), ("powder", 2), ("cup_flour", 125), ("spoon_butter", 14.2), ("spoon_powder", 4.6));
+        var answers = ShippedBank.Work(
+            "cups_and_spoons",
+            ("flour", 0.75),
+            ("butter", 8),
+            ("powder", 2),
+            ("cup_flour", 125),
+            ("spoon_butter", 14.2),
+            ("spoon_powder", 4.6)
+        );
 
         Assert.Equal(93.75, answers["flour_grams"], 1e-9);
         Assert.Equal(113, answers["butter_grams"], 1.0);
@@ -58,7 +71,14 @@ public sealed class UnitsExamples
     public void Eight_fluid_ounces_of_honey_are_a_cup_of_it()
     {
         // NIST SP 811, B.8: a cup is 8 fl oz, 236.588 mL. USDA SR28: 339 g of honey.
-        var answers = ShippedBank.Work("fluid_ounces", ("honey", 8), ("fluid_ounce", 29.57), ("cup", 236.6), ("cup_honey", 339), ("ounce", 28.35));
+        var answers = ShippedBank.Work(
+            "fluid_ounces",
+            ("honey", 8),
+            ("fluid_ounce", 29.57),
+            ("cup", 236.6),
+            ("cup_honey", 339),
+            ("ounce", 28.35)
+        );
 
         Assert.Equal(236.588, answers["volume"], 0.05);
         Assert.Equal(339, answers["mass"], 0.1);
@@ -68,14 +88,28 @@ public sealed class UnitsExamples
     public void Three_cups_are_710_millilitres()
     {
         // NIST SP 811, B.8: 3 cups, 24 fl oz, are 709.7647 mL; the problem's fluid ounce is rounded to 29.57 mL.
-        Assert.Equal(709.7647, ShippedBank.Work("fluid_ounces", ("honey", 24), ("fluid_ounce", 29.57), ("cup", 236.6), ("cup_honey", 339), ("ounce", 28.35))["volume"], 0.1);
+        Assert.Equal(
+            709.7647,
+            ShippedBank.Work("fluid_ounces", ("honey", 24), ("fluid_ounce", 29.57), ("cup", 236.6), ("cup_honey", 339), ("ounce", 28.35))[
+                "volume"
+            ],
+            0.1
+        );
     }
 
     [Fact]
     public void A_cup_each_of_flour_and_water_is_a_very_wet_dough()
     {
         // USDA SR28: 137 g of bread flour and 237 g of water a cup, 6.0 g of salt a teaspoon.
-        var answers = ShippedBank.Work("dough_in_cups", ("flour", 1), ("water", 1), ("salt", 1), ("cup_flour", 137), ("cup_water", 237), ("spoon_salt", 6));
+        var answers = ShippedBank.Work(
+            "dough_in_cups",
+            ("flour", 1),
+            ("water", 1),
+            ("salt", 1),
+            ("cup_flour", 137),
+            ("cup_water", 237),
+            ("spoon_salt", 6)
+        );
 
         Assert.Equal(237.0 / 137, answers["hydration"], 1e-12);
         Assert.Equal(6.0 / 137, answers["salt_percent"], 1e-12);

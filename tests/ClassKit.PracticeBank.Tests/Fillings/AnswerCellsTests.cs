@@ -4,7 +4,9 @@ using ClassKit.Workbooks.Dealing;
 
 namespace ClassKit.PracticeBank.Tests.Fillings;
 
-/// <summary>What programs offer in the answer cells of a dealt workbook, read from the file's own XML (ECMA-376 Part 1, 18.3.1.32).</summary>
+/// <summary>
+/// What programs offer in the answer cells of a dealt workbook, read from the file's own XML (ECMA-376 Part 1, 18.3.1.32).
+/// </summary>
 public sealed class AnswerCellsTests
 {
     private static readonly XNamespace Main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
@@ -16,11 +18,13 @@ public sealed class AnswerCellsTests
         using var package = new ZipArchive(new MemoryStream(DealtWorkbookWriter.Write(seat.Dealt, seat.Student)));
         return
         [
-            .. package.Entries.Where(entry => entry.FullName.StartsWith("xl/worksheets/sheet", StringComparison.Ordinal)).Select(entry =>
-            {
-                using var stream = entry.Open();
-                return XDocument.Load(stream);
-            }),
+            .. package
+                .Entries.Where(entry => entry.FullName.StartsWith("xl/worksheets/sheet", StringComparison.Ordinal))
+                .Select(entry =>
+                {
+                    using var stream = entry.Open();
+                    return XDocument.Load(stream);
+                }),
         ];
     });
 
@@ -29,8 +33,12 @@ public sealed class AnswerCellsTests
         var layout = Shipped.Seats[0].Dealt.LayOut().Of(exercise);
         foreach (var sheet in Sheets.Value)
         {
-            if (!sheet.Descendants(Main + "dataValidation").Any(rule => (string?)rule.Attribute("promptTitle") == layout.Answers[0].Tag)) continue;
-            return (sheet.Descendants(Main + "dataValidation").ToDictionary(rule => (string)rule.Attribute("promptTitle")!), [.. sheet.Descendants(Main + "mergeCell").Select(cell => (string)cell.Attribute("ref")!)]);
+            if (!sheet.Descendants(Main + "dataValidation").Any(rule => (string?)rule.Attribute("promptTitle") == layout.Answers[0].Tag))
+                continue;
+            return (
+                sheet.Descendants(Main + "dataValidation").ToDictionary(rule => (string)rule.Attribute("promptTitle")!),
+                [.. sheet.Descendants(Main + "mergeCell").Select(cell => (string)cell.Attribute("ref")!)]
+            );
         }
         throw new InvalidOperationException($"{exercise} has no sheet");
     }
@@ -46,7 +54,10 @@ public sealed class AnswerCellsTests
                 var rule = rules[place.Tag];
                 Assert.Equal("list", (string?)rule.Attribute("type"));
                 Assert.NotEqual("1", (string?)rule.Attribute("showDropDown"));
-                Assert.Equal('"' + string.Join(',', "ABCDEFGH"[..place.Part.Choice!.From.Options.Count].ToCharArray()) + '"', (string)rule.Element(Main + "formula1")!);
+                Assert.Equal(
+                    '"' + string.Join(',', "ABCDEFGH"[..place.Part.Choice!.From.Options.Count].ToCharArray()) + '"',
+                    (string)rule.Element(Main + "formula1")!
+                );
             }
         }
     }
@@ -60,7 +71,10 @@ public sealed class AnswerCellsTests
             var (rules, merged) = Sheet(exercise.Id);
             var place = Shipped.Seats[0].Dealt.LayOut().Of(exercise.Id).Answers.Single(place => place.Part.InWords is not null);
 
-            Assert.Equal(("textLength", "warning"), ((string?)rules[place.Tag].Attribute("type"), (string?)rules[place.Tag].Attribute("errorStyle")));
+            Assert.Equal(
+                ("textLength", "warning"),
+                ((string?)rules[place.Tag].Attribute("type"), (string?)rules[place.Tag].Attribute("errorStyle"))
+            );
             Assert.Contains($"C{place.Address.Row}:F{place.Address.Row}", merged);
         }
     }

@@ -7,15 +7,49 @@ using ClassKit.Grading.Results;
 
 namespace ClassKit.PracticeBank.Tests.Fillings;
 
-/// <summary>Every part that is answered by choosing, of every exercise that ships, filled in every way that a hand may type a letter. Nothing here asks the grader what is right.</summary>
+/// <summary>
+/// Every part that is answered by choosing, of every exercise that ships, filled in every way that a hand may type a letter. Nothing here
+/// asks the grader what is right.
+/// </summary>
 public sealed class ChoiceFillingTests
 {
     /// <summary>{0} is the letter, {1} the letter in lower case, {2} the option's words.</summary>
     private static readonly string[] Dresses =
-        ["{0}", "{1}", "{1})", "({0})", "{0}.", " {0} ", "{0}:", "[{1}]", "\"{0}\"", "Option {0}", "answer {1}", "={3}", "{2}", "{0}   {2}", "{1}) {2}", "{4}"];
+    [
+        "{0}",
+        "{1}",
+        "{1})",
+        "({0})",
+        "{0}.",
+        " {0} ",
+        "{0}:",
+        "[{1}]",
+        "\"{0}\"",
+        "Option {0}",
+        "answer {1}",
+        "={3}",
+        "{2}",
+        "{0}   {2}",
+        "{1}) {2}",
+        "{4}",
+    ];
 
     /// <summary>What names no option: nothing is guessed.</summary>
-    private static readonly object[] Unreadable = ["see my notes", "A or B", "A, B", "AB", "Z", "?", 1.0, 2.0, true, "the second one", "not A", "1"];
+    private static readonly object[] Unreadable =
+    [
+        "see my notes",
+        "A or B",
+        "A, B",
+        "AB",
+        "Z",
+        "?",
+        1.0,
+        2.0,
+        true,
+        "the second one",
+        "not A",
+        "1",
+    ];
 
     public static TheoryData<string> DressNames => [.. Dresses];
 
@@ -25,14 +59,25 @@ public sealed class ChoiceFillingTests
         var choosing = Shipped.Exercises.Where(exercise => exercise.Parts.Any(part => part.Choice is not null)).ToList();
 
         Assert.InRange(choosing.Count, 12, int.MaxValue);
-        Assert.Equal(Shipped.Exercises.Select(exercise => exercise.Skill).Distinct().Order(StringComparer.Ordinal), choosing.Select(exercise => exercise.Skill).Distinct().Order(StringComparer.Ordinal));
-        Assert.Equal([ChoiceKind.Choose, ChoiceKind.Match, ChoiceKind.Order], choosing.SelectMany(exercise => exercise.Parts).Select(part => part.Choice?.From.Kind).OfType<ChoiceKind>().Distinct().Order());
+        Assert.Equal(
+            Shipped.Exercises.Select(exercise => exercise.Skill).Distinct().Order(StringComparer.Ordinal),
+            choosing.Select(exercise => exercise.Skill).Distinct().Order(StringComparer.Ordinal)
+        );
+        Assert.Equal(
+            [ChoiceKind.Choose, ChoiceKind.Match, ChoiceKind.Order],
+            choosing.SelectMany(exercise => exercise.Parts).Select(part => part.Choice?.From.Kind).OfType<ChoiceKind>().Distinct().Order()
+        );
     }
 
     [Theory]
     [MemberData(nameof(DressNames))]
-    public void The_right_option_earns_all_however_it_is_typed(string dress) => Hold(dress, 0, (grade, _) =>
-        grade.Outcome == Outcome.ValueOnly && grade.Points == grade.Part.Points && grade.Chosen == grade.Part.Choice!.From.Find(grade.Expected) && grade.Findings is [AnswerFinding.RightTyped]);
+    public void The_right_option_earns_all_however_it_is_typed(string dress) =>
+        Hold(dress, 0, (grade, _) =>
+            grade.Outcome == Outcome.ValueOnly
+            && grade.Points == grade.Part.Points
+            && grade.Chosen == grade.Part.Choice!.From.Find(grade.Expected)
+            && grade.Findings is [AnswerFinding.RightTyped]
+        );
 
     /// <summary>Also where its words are typed: what a student meant must not hang on how.</summary>
     [Theory]
@@ -44,9 +89,15 @@ public sealed class ChoiceFillingTests
             Hold(dress, away, (grade, desk) =>
             {
                 var chosen = grade.Part.Choice!.From.NumberOf(grade.Chosen?.Id ?? "");
-                if (chosen == grade.Expected) return grade.Outcome == Outcome.ValueOnly;
-                var known = grade.Part.Misconceptions.FirstOrDefault(wrong => KeyValues.Number(wrong.Formula, KeyValues.Names(desk.Givens, desk.Right)) == chosen);
-                return chosen is not null && grade.Points == 0 && grade.Misconception == known && grade.Outcome == (known is null ? Outcome.Incorrect : Outcome.Misconception);
+                if (chosen == grade.Expected)
+                    return grade.Outcome == Outcome.ValueOnly;
+                var known = grade.Part.Misconceptions.FirstOrDefault(wrong =>
+                    KeyValues.Number(wrong.Formula, KeyValues.Names(desk.Givens, desk.Right)) == chosen
+                );
+                return chosen is not null
+                    && grade.Points == 0
+                    && grade.Misconception == known
+                    && grade.Outcome == (known is null ? Outcome.Incorrect : Outcome.Misconception);
             });
         }
     }
@@ -56,8 +107,15 @@ public sealed class ChoiceFillingTests
     {
         foreach (var filling in Unreadable)
         {
-            foreach (var grade in Shipped.Seats.SelectMany(seat => seat.Grade((_, part) => part.Choice is null ? null : filling)).Where(grade => grade.Part.Choice is not null))
-                Assert.True(grade is { Outcome: Outcome.Unreadable, Points: 0, Chosen: null, Findings: [AnswerFinding.NoOption] }, $"{grade.Exercise.Id}.{grade.Part.Id}: {filling} is {grade.Outcome} {grade.Chosen}");
+            foreach (
+                var grade in Shipped
+                    .Seats.SelectMany(seat => seat.Grade((_, part) => part.Choice is null ? null : filling))
+                    .Where(grade => grade.Part.Choice is not null)
+            )
+                Assert.True(
+                    grade is { Outcome: Outcome.Unreadable, Points: 0, Chosen: null, Findings: [AnswerFinding.NoOption] },
+                    $"{grade.Exercise.Id}.{grade.Part.Id}: {filling} is {grade.Outcome} {grade.Chosen}"
+                );
         }
     }
 
@@ -66,7 +124,11 @@ public sealed class ChoiceFillingTests
     {
         foreach (var grade in Shipped.Seats.SelectMany(seat => seat.Grade((_, _) => null)).Where(grade => grade.Part.Choice is not null))
             Assert.Equal((Outcome.Blank, 0m), (grade.Outcome, grade.Points));
-        foreach (var grade in Shipped.Seats.SelectMany(seat => seat.Grade((_, part) => part.Choice is null ? null : "=1/0")).Where(grade => grade.Part.Choice is not null))
+        foreach (
+            var grade in Shipped
+                .Seats.SelectMany(seat => seat.Grade((_, part) => part.Choice is null ? null : "=1/0"))
+                .Where(grade => grade.Part.Choice is not null)
+        )
             Assert.Equal((Outcome.Incorrect, 0m), (grade.Outcome, grade.Points));
     }
 
@@ -75,11 +137,17 @@ public sealed class ChoiceFillingTests
     public void Points_that_an_instructor_gives_for_a_wrong_letter_stand()
     {
         var seat = Shipped.Seats[0];
-        var answers = seat.Grade((desk, part) => part.Choice is { From: var list } ? Dressed("{0}", desk, list, ((int)desk.Right[part.Id] % list.Options.Count) + 1) : null);
+        var answers = seat.Grade(
+            (desk, part) =>
+                part.Choice is { From: var list } ? Dressed("{0}", desk, list, ((int)desk.Right[part.Id] % list.Options.Count) + 1) : null
+        );
         var wrong = answers.First(answer => answer is { Part.Choice: not null, Points: 0, Chosen: not null });
         var grades = new ClassGrades(seat.Dealt, [new(seat.Student.Who, GradeStatus.Graded, "s.xlsx", answers, [])], []);
 
-        var after = Corrector.Apply(grades, [new(seat.Student.Who.Id, wrong.Exercise.Id, wrong.Part.Id, 0.5m, "Argued for.")]).Students[0].Answers.Single(answer => answer.Exercise == wrong.Exercise && answer.Part == wrong.Part);
+        var after = Corrector
+            .Apply(grades, [new(seat.Student.Who.Id, wrong.Exercise.Id, wrong.Part.Id, 0.5m, "Argued for.")])
+            .Students[0]
+            .Answers.Single(answer => answer.Exercise == wrong.Exercise && answer.Part == wrong.Part);
 
         Assert.Equal((0.5m, wrong.Part.Points, wrong.Outcome, wrong.Chosen), (after.Points, after.OutOf, after.Outcome, after.Chosen));
         Assert.Equal(new AppliedCorrection(0, "Argued for."), after.Correction);
@@ -93,7 +161,15 @@ public sealed class ChoiceFillingTests
         {
             foreach (var list in exercise.Parts.Select(part => part.Choice?.From).OfType<OptionList>().DistinctBy(list => list.Id))
             {
-                var orders = Shipped.WholeClass.Select(seat => string.Join(' ', LetteredOptions.Of(exercise, list, seat.Student.GivensOf(exercise.Id)).InOrder.Select(option => option.Id))).Distinct().Count();
+                var orders = Shipped
+                    .WholeClass.Select(seat =>
+                        string.Join(
+                            ' ',
+                            LetteredOptions.Of(exercise, list, seat.Student.GivensOf(exercise.Id)).InOrder.Select(option => option.Id)
+                        )
+                    )
+                    .Distinct()
+                    .Count();
                 Assert.True(orders > 2, $"{exercise.Id}/{list.Id}: {orders} orders in a class of {Shipped.WholeClass.Count}");
             }
         }
@@ -104,13 +180,20 @@ public sealed class ChoiceFillingTests
         foreach (var seat in Shipped.Seats)
         {
             var desks = new Dictionary<string, Desk>();
-            var grades = seat.Grade((desk, part) =>
-            {
-                desks[desk.Exercise.Id] = desk;
-                return part.Choice is { From: var list } ? Dressed(dress, desk, list, (((int)desk.Right[part.Id] - 1 + away) % list.Options.Count) + 1) : null;
-            });
+            var grades = seat.Grade(
+                (desk, part) =>
+                {
+                    desks[desk.Exercise.Id] = desk;
+                    return part.Choice is { From: var list }
+                        ? Dressed(dress, desk, list, (((int)desk.Right[part.Id] - 1 + away) % list.Options.Count) + 1)
+                        : null;
+                }
+            );
             foreach (var grade in grades.Where(grade => grade.Part.Choice is not null))
-                Assert.True(isAsMade(grade, desks[grade.Exercise.Id]), $"{grade.Exercise.Id}.{grade.Part.Id}: {grade.Value} for {grade.Expected} is {grade.Outcome} {grade.Misconception?.Id} {grade.Chosen} with {grade.Points}: {string.Join(", ", grade.Findings)}");
+                Assert.True(
+                    isAsMade(grade, desks[grade.Exercise.Id]),
+                    $"{grade.Exercise.Id}.{grade.Part.Id}: {grade.Value} for {grade.Expected} is {grade.Outcome} {grade.Misconception?.Id} {grade.Chosen} with {grade.Points}: {string.Join(", ", grade.Findings)}"
+                );
         }
     }
 
@@ -119,7 +202,11 @@ public sealed class ChoiceFillingTests
         var option = list.Find(number)!;
         var letter = LetteredOptions.Of(desk.Exercise, list, desk.Givens).LetterOf(option);
         // An equals sign before a letter in quotes is a formula; full-width letters are typed on East Asian keyboards.
-        return dress.Replace("{0}", letter, StringComparison.Ordinal).Replace("{1}", letter.ToLowerInvariant(), StringComparison.Ordinal).Replace("{2}", option.Words, StringComparison.Ordinal)
-            .Replace("{3}", $"\"{letter}\"", StringComparison.Ordinal).Replace("{4}", ((char)(letter[0] + 0xFEE0)).ToString(), StringComparison.Ordinal);
+        return dress
+            .Replace("{0}", letter, StringComparison.Ordinal)
+            .Replace("{1}", letter.ToLowerInvariant(), StringComparison.Ordinal)
+            .Replace("{2}", option.Words, StringComparison.Ordinal)
+            .Replace("{3}", $"\"{letter}\"", StringComparison.Ordinal)
+            .Replace("{4}", ((char)(letter[0] + 0xFEE0)).ToString(), StringComparison.Ordinal);
     }
 }

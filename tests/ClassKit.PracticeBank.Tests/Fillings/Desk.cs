@@ -10,11 +10,13 @@ namespace ClassKit.PracticeBank.Tests.Fillings;
 /// <summary>One exercise on a student's sheet, and the ways of writing its formulas.</summary>
 internal sealed class Desk(ExerciseLayout layout, DealtStudent student)
 {
-    private readonly Dictionary<string, CellAddress> _cells = layout.Givens.Select(place => (place.Given.Id, place.Address))
+    private readonly Dictionary<string, CellAddress> _cells = layout
+        .Givens.Select(place => (place.Given.Id, place.Address))
         .Concat(layout.Answers.Select(place => (place.Part.Id, place.Address)))
         .ToDictionary(cell => cell.Item1, cell => cell.Address, StringComparer.OrdinalIgnoreCase);
 
-    private readonly Dictionary<string, string> _names = layout.Givens.Select(place => (place.Given.Id, place.DefinedName))
+    private readonly Dictionary<string, string> _names = layout
+        .Givens.Select(place => (place.Given.Id, place.DefinedName))
         .Concat(layout.Answers.Select(place => (place.Part.Id, place.DefinedName)))
         .ToDictionary(name => name.Item1, name => name.DefinedName, StringComparer.OrdinalIgnoreCase);
 
@@ -35,11 +37,14 @@ internal sealed class Desk(ExerciseLayout layout, DealtStudent student)
     public string Cells(Part part) => Cells(part.Key);
 
     /// <summary>A formula over the names of the exercise, over the sheet's cells, without its =.</summary>
-    public string Cells(CellFormula formula) => formula.ReplaceNames(name => _cells.TryGetValue(name, out var cell) ? cell.Cell : null).ToString()[1..];
+    public string Cells(CellFormula formula) =>
+        formula.ReplaceNames(name => _cells.TryGetValue(name, out var cell) ? cell.Cell : null).ToString()[1..];
 
-    public string Absolute(Part part) => Over(part, name => _cells.TryGetValue(name, out var cell) ? $"${CellAddress.ColumnLetters(cell.Column)}${cell.Row}" : null);
+    public string Absolute(Part part) =>
+        Over(part, name => _cells.TryGetValue(name, out var cell) ? $"${CellAddress.ColumnLetters(cell.Column)}${cell.Row}" : null);
 
-    public string AcrossSheets(Part part) => Over(part, name => _cells.TryGetValue(name, out var cell) ? $"'{cell.Sheet}'!{cell.Cell}" : null);
+    public string AcrossSheets(Part part) =>
+        Over(part, name => _cells.TryGetValue(name, out var cell) ? $"'{cell.Sheet}'!{cell.Cell}" : null);
 
     public string Names(Part part) => Over(part, _names.GetValueOrDefault);
 
@@ -47,13 +52,16 @@ internal sealed class Desk(ExerciseLayout layout, DealtStudent student)
     public string InOneGo(Part part)
     {
         var texts = Exercise.Givens.ToDictionary(given => given.Id, given => _cells[given.Id].Cell, StringComparer.OrdinalIgnoreCase);
-        foreach (var before in Exercise.Parts.TakeWhile(other => other != part)) texts[before.Id] = $"({Over(before, texts.GetValueOrDefault)})";
+        foreach (var before in Exercise.Parts.TakeWhile(other => other != part))
+            texts[before.Id] = $"({Over(before, texts.GetValueOrDefault)})";
         return Over(part, texts.GetValueOrDefault);
     }
 
     /// <summary>The key over cells, one name of it replaced by a number.</summary>
-    public string Typing(Part part, string name, double number) =>
-        Over(part, other => other == name ? number.ToString("R", CultureInfo.InvariantCulture) : _cells.TryGetValue(other, out var cell) ? cell.Cell : null);
+    public string Typing(Part part, string name, double number) => Over(part, other => other == name
+                ? number.ToString("R", CultureInfo.InvariantCulture)
+            : _cells.TryGetValue(other, out var cell) ? cell.Cell
+            : null);
 
     /// <summary>Puts a formula into a cell of the scratch area.</summary>
     /// <returns>The cell.</returns>
@@ -65,8 +73,14 @@ internal sealed class Desk(ExerciseLayout layout, DealtStudent student)
     }
 
     /// <summary>True if a part's key builds on another, directly or through others.</summary>
-    public bool BuildsOn(Part part, Part earlier) => part.Key.Names.Any(name => string.Equals(name, earlier.Id, StringComparison.OrdinalIgnoreCase)
-        || (Exercise.Parts.FirstOrDefault(other => string.Equals(other.Id, name, StringComparison.OrdinalIgnoreCase)) is { } between && BuildsOn(between, earlier)));
+    public bool BuildsOn(Part part, Part earlier) =>
+        part.Key.Names.Any(name =>
+            string.Equals(name, earlier.Id, StringComparison.OrdinalIgnoreCase)
+            || (
+                Exercise.Parts.FirstOrDefault(other => string.Equals(other.Id, name, StringComparison.OrdinalIgnoreCase)) is { } between
+                && BuildsOn(between, earlier)
+            )
+        );
 
     private static string Over(Part part, Func<string, string?> name) => part.Key.ReplaceNames(name).ToString()[1..];
 }

@@ -26,29 +26,35 @@ internal sealed record Seat(DealtClass Dealt, ClassGrader Grader, DealtStudent S
     /// <summary>Fills every part, as <see cref="Grade"/> does, and hands the workbook in.</summary>
     public ReturnedFile Return(Func<Desk, Part, object?> fill)
     {
-        var sheets = Blank.Sheets.ToDictionary(sheet => sheet.Name, sheet => new Dictionary<(int Row, int Column), CellContent>(sheet.Cells));
+        var sheets = Blank.Sheets.ToDictionary(
+            sheet => sheet.Name,
+            sheet => new Dictionary<(int Row, int Column), CellContent>(sheet.Cells)
+        );
         foreach (var exercise in _layout.Exercises)
         {
             var desk = new Desk(exercise, Student);
             foreach (var part in exercise.Exercise.Parts)
             {
-                if (Content(fill(desk, part)) is not { } content) continue;
+                if (Content(fill(desk, part)) is not { } content)
+                    continue;
                 var cell = desk.Cell(part.Id);
                 sheets[cell.Sheet][(cell.Row, cell.Column)] = content;
             }
-            foreach (var (cell, formula) in desk.Scratch) sheets[cell.Sheet][(cell.Row, cell.Column)] = Content(formula)!;
+            foreach (var (cell, formula) in desk.Scratch)
+                sheets[cell.Sheet][(cell.Row, cell.Column)] = Content(formula)!;
         }
         var workbook = Blank with { Sheets = [.. Blank.Sheets.Select(sheet => sheet with { Cells = sheets[sheet.Name] })] };
         return new($"{Student.Who.Id}.xlsx", workbook, null);
     }
 
-    private static CellContent? Content(object? content) => content switch
-    {
-        null => null,
-        string text when text.StartsWith('=') => new(CellValue.Blank, text[1..]),
-        string text => new(CellValue.FromText(text)),
-        double number => new(CellValue.FromNumber(number)),
-        bool logical => new(CellValue.FromLogical(logical)),
-        _ => throw new ArgumentException("A text, a number or a logical.", nameof(content)),
-    };
+    private static CellContent? Content(object? content) =>
+        content switch
+        {
+            null => null,
+            string text when text.StartsWith('=') => new(CellValue.Blank, text[1..]),
+            string text => new(CellValue.FromText(text)),
+            double number => new(CellValue.FromNumber(number)),
+            bool logical => new(CellValue.FromLogical(logical)),
+            _ => throw new ArgumentException("A text, a number or a logical.", nameof(content)),
+        };
 }

@@ -10,13 +10,15 @@ using ClassKit.Workbooks.Returned;
 
 namespace ClassKit.PracticeBank.Tests.Fillings;
 
-/// <summary>Every exercise that ships, dealt to a few students, with several seeds where everything is tried, to be filled in every way there is.</summary>
+/// <summary>
+/// Every exercise that ships, dealt to a few students, with several seeds where everything is tried, to be filled in every way there is.
+/// </summary>
 internal static class Shipped
 {
     public static MarkingScheme Marking { get; } = new("marks", "Marks", 0.4m, 1, 0, 0.6m) { RoundingSlipShare = 0.6m };
 
     public static IReadOnlyList<Exercise> Exercises { get; } =
-        [.. ShippedExercises.Below(Repository.PathOf("lessons", "one-tin-three-lifts", "exercises")), .. ShippedBank.Exercises];
+    [.. ShippedExercises.Below(Repository.PathOf("lessons", "one-tin-three-lifts", "exercises")), .. ShippedBank.Exercises];
 
     private static readonly Lazy<IReadOnlyList<Seat>> FirstDeal = new(() => [.. Deal(3, 2)]);
 
@@ -25,7 +27,9 @@ internal static class Shipped
     /// <summary>Seats of two deals, for shares that few would not tell.</summary>
     public static IReadOnlyList<Seat> SeatsOfTwo => [.. FirstDeal.Value, .. SecondDeal.Value];
 
-    /// <summary>Seats of one deal, or of several where everything is tried: the class, the student and the workbook as it was dealt.</summary>
+    /// <summary>
+    /// Seats of one deal, or of several where everything is tried: the class, the student and the workbook as it was dealt.
+    /// </summary>
     public static IReadOnlyList<Seat> Seats => Trials.All ? SeatsOfTwo : FirstDeal.Value;
 
     /// <summary>Seats of one deal to more students, to be held against each other.</summary>
@@ -33,9 +37,17 @@ internal static class Shipped
 
     private static IEnumerable<Seat> Deal(ulong seed, int students)
     {
-        var roster = new Roster("Invented", [.. Enumerable.Range(0, students).Select(number => new Student($"s-{number}", $"Student {number}"))]);
+        var roster = new Roster(
+            "Invented",
+            [.. Enumerable.Range(0, students).Select(number => new Student($"s-{number}", $"Student {number}"))]
+        );
         var dealt = Dealer.Deal("all", "All", Exercises, Marking, roster, seed).Class!;
         var grader = new ClassGrader(dealt);
-        return dealt.Students.Select(student => new Seat(dealt, grader, student, ReturnedWorkbookReader.Read(DealtWorkbookWriter.Write(dealt, student)).Workbook!));
+        return dealt.Students.Select(student => new Seat(
+            dealt,
+            grader,
+            student,
+            ReturnedWorkbookReader.Read(DealtWorkbookWriter.Write(dealt, student)).Workbook!
+        ));
     }
 }

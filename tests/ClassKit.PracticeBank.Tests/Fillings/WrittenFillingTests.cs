@@ -5,23 +5,29 @@ using ClassKit.Grading.Results;
 
 namespace ClassKit.PracticeBank.Tests.Fillings;
 
-/// <summary>Every part that is answered in own words, of every exercise that ships: whatever a student writes there is kept as text for the instructor, and nothing is made of it.</summary>
+/// <summary>
+/// Every part that is answered in own words, of every exercise that ships: whatever a student writes there is kept as text for the
+/// instructor, and nothing is made of it.
+/// </summary>
 public sealed class WrittenFillingTests
 {
-    public static TheoryData<string, string> Words => new()
-    {
-        { "The water was too warm.\nTake what the rule asks for.", "The water was too warm.\nTake what the rule asks for." },
-        { "=SUM(A1:A9)+1", "=SUM(A1:A9)+1" },
-        { "=1/0", "=1/0" },
-        { "- less yeast", "- less yeast" },
-        { "42", "42" },
-        { "B", "B" },
-        { "<b>bold</b> & <script>alert(1)</script>", "<b>bold</b> & <script>alert(1)</script>" },
-        { "  \u0007bell\r\nand tab\t ", "bell\nand tab" },
-    };
+    public static TheoryData<string, string> Words =>
+        new()
+        {
+            { "The water was too warm.\nTake what the rule asks for.", "The water was too warm.\nTake what the rule asks for." },
+            { "=SUM(A1:A9)+1", "=SUM(A1:A9)+1" },
+            { "=1/0", "=1/0" },
+            { "- less yeast", "- less yeast" },
+            { "42", "42" },
+            { "B", "B" },
+            { "<b>bold</b> & <script>alert(1)</script>", "<b>bold</b> & <script>alert(1)</script>" },
+            { "  \u0007bell\r\nand tab\t ", "bell\nand tab" },
+        };
 
     private static IEnumerable<AnswerGrade> Graded(object? filling) =>
-        Shipped.Seats.SelectMany(seat => seat.Grade((_, part) => part.InWords is null ? null : filling)).Where(grade => grade.Part.InWords is not null);
+        Shipped
+            .Seats.SelectMany(seat => seat.Grade((_, part) => part.InWords is null ? null : filling))
+            .Where(grade => grade.Part.InWords is not null);
 
     [Fact]
     public void Several_exercises_ask_for_words_and_say_what_to_look_for()
@@ -35,17 +41,19 @@ public sealed class WrittenFillingTests
     [Theory]
     [MemberData(nameof(Words))]
     public void Words_are_kept_as_text_and_wait_for_the_instructor(string written, string kept) => Assert.All(Graded(written), grade =>
-    {
-        Assert.Equal((Outcome.Unsupported, 0m, 0m, true), (grade.Outcome, grade.Points, grade.OutOf, grade.IsUndecided));
-        Assert.Equal([new AnswerFinding.Wrote(kept.Length)], grade.Findings);
-        Assert.Equal((kept, null), (grade.Value.Text, grade.Formula));
-    });
+        {
+            Assert.Equal((Outcome.Unsupported, 0m, 0m, true), (grade.Outcome, grade.Points, grade.OutOf, grade.IsUndecided));
+            Assert.Equal([new AnswerFinding.Wrote(kept.Length)], grade.Findings);
+            Assert.Equal((kept, null), (grade.Value.Text, grade.Formula));
+        });
 
     [Theory]
     [InlineData(null)]
     [InlineData(" \n ")]
-    public void Nothing_written_is_nothing(string? written) => Assert.All(Graded(written), grade =>
-        Assert.Equal((Outcome.Blank, 0m, grade.Part.Points), (grade.Outcome, grade.Points, grade.OutOf)));
+    public void Nothing_written_is_nothing(string? written) =>
+        Assert.All(Graded(written), grade =>
+            Assert.Equal((Outcome.Blank, 0m, grade.Part.Points), (grade.Outcome, grade.Points, grade.OutOf))
+        );
 
     /// <summary>A character beyond the first plane takes two places; half of one is no text.</summary>
     [Fact]

@@ -4,7 +4,9 @@ using ClassKit.Tests.Exercises;
 
 namespace ClassKit.PracticeBank.Tests.Keys;
 
-/// <summary>The keys, written as cell formulas by whoever wrote the exercise, against ClassKit.Baking, which is other code by other hands.</summary>
+/// <summary>
+/// The keys, written as cell formulas by whoever wrote the exercise, against ClassKit.Baking, which is other code by other hands.
+/// </summary>
 public sealed class BakingAgreesTests
 {
     private static readonly int VariantsEach = Trials.Of(10_000, 20);
@@ -13,7 +15,10 @@ public sealed class BakingAgreesTests
 
     [Fact]
     public void Every_exercise_has_an_oracle_and_every_oracle_an_exercise() =>
-        Assert.Equal(ShippedBank.Exercises.Select(exercise => exercise.Id).Order(StringComparer.Ordinal), BankOracles.All.Keys.Order(StringComparer.Ordinal));
+        Assert.Equal(
+            ShippedBank.Exercises.Select(exercise => exercise.Id).Order(StringComparer.Ordinal),
+            BankOracles.All.Keys.Order(StringComparer.Ordinal)
+        );
 
     [Theory]
     [MemberData(nameof(Ids))]
@@ -31,7 +36,9 @@ public sealed class BakingAgreesTests
                 var key = variant.Answers[answer.Part];
                 // The message is made only where something is wrong.
                 if (!(Math.Abs(key - answer.Value) <= answer.Within * Math.Abs(answer.Value) + 1e-9))
-                    Assert.Fail($"{id}/{answer.Part}: the key gives {key}, Baking {answer.Value}, with {string.Join(", ", variant.Givens)}");
+                    Assert.Fail(
+                        $"{id}/{answer.Part}: the key gives {key}, Baking {answer.Value}, with {string.Join(", ", variant.Givens)}"
+                    );
             }
         }
     }

@@ -8,7 +8,9 @@ using ClassKit.PracticeBank.Tests.Bank;
 
 namespace ClassKit.PracticeBank.Tests.Keys;
 
-/// <summary>The keys in a spreadsheet that is not ours: a sheet an exercise, a row a variant, givens in cells and keys as formulas over them.</summary>
+/// <summary>
+/// The keys in a spreadsheet that is not ours: a sheet an exercise, a row a variant, givens in cells and keys as formulas over them.
+/// </summary>
 public sealed class LibreOfficeAgreesTests
 {
     private const int VariantsEach = 200;
@@ -16,7 +18,10 @@ public sealed class LibreOfficeAgreesTests
     [Fact]
     public void LibreOffice_computes_the_same_answers_on_two_hundred_variants_of_every_exercise()
     {
-        var variants = ShippedBank.Exercises.ToDictionary(exercise => exercise.Id, exercise => Variants.Draw(exercise, VariantsEach).ToList());
+        var variants = ShippedBank.Exercises.ToDictionary(
+            exercise => exercise.Id,
+            exercise => Variants.Draw(exercise, VariantsEach).ToList()
+        );
         var values = LibreOfficeValues.Of(new([.. ShippedBank.Exercises.Select(exercise => Sheet(exercise, variants[exercise.Id]))], []));
         var compared = 0;
         foreach (var exercise in ShippedBank.Exercises)
@@ -27,7 +32,10 @@ public sealed class LibreOfficeAgreesTests
                 {
                     var ours = CellValue.FromNumber(variants[exercise.Id][row - 1].Answers[part.Id]);
                     var theirs = values.GetValueOrDefault(new(exercise.Id, row, Column(exercise, part.Id)));
-                    Assert.True(Agreement.Between(ours, theirs), $"{exercise.Id}/{part.Id}: we have {ours}, LibreOffice {theirs}, with {VariantKey.Of(exercise, variants[exercise.Id][row - 1].Givens)}");
+                    Assert.True(
+                        Agreement.Between(ours, theirs),
+                        $"{exercise.Id}/{part.Id}: we have {ours}, LibreOffice {theirs}, with {VariantKey.Of(exercise, variants[exercise.Id][row - 1].Givens)}"
+                    );
                     compared++;
                 }
             }
@@ -48,9 +56,15 @@ public sealed class LibreOfficeAgreesTests
         return new(exercise.Id, cells);
     }
 
-    private static CellFormula OverCells(Exercise exercise, CellFormula key, int row) => key.ReplaceNames(name => new CellAddress(exercise.Id, row, Column(exercise, name)).Cell);
+    private static CellFormula OverCells(Exercise exercise, CellFormula key, int row) =>
+        key.ReplaceNames(name => new CellAddress(exercise.Id, row, Column(exercise, name)).Cell);
 
     /// <summary>Givens first, then parts; from 1.</summary>
     private static int Column(Exercise exercise, string name) =>
-        1 + exercise.Givens.Select(given => given.Id).Concat(exercise.Parts.Select(part => part.Id)).TakeWhile(id => !string.Equals(id, name, StringComparison.OrdinalIgnoreCase)).Count();
+        1
+        + exercise
+            .Givens.Select(given => given.Id)
+            .Concat(exercise.Parts.Select(part => part.Id))
+            .TakeWhile(id => !string.Equals(id, name, StringComparison.OrdinalIgnoreCase))
+            .Count();
 }

@@ -6,7 +6,10 @@ using ClassKit.PracticeBank.Tests.Fillings;
 
 namespace ClassKit.PracticeBank.Tests.NearMisses;
 
-/// <summary>A class whose students share wrong methods that nobody listed and that the grader has no name for, over everything that ships. Who used which is known, because it was made so.</summary>
+/// <summary>
+/// A class whose students share wrong methods that nobody listed and that the grader has no name for, over everything that ships. Who used
+/// which is known, because it was made so.
+/// </summary>
 public sealed class SharedMethodsTests(ITestOutputHelper output)
 {
     /// <summary>Three students share one method and two another, one is alone with a third, and two are right.</summary>
@@ -20,7 +23,17 @@ public sealed class SharedMethodsTests(ITestOutputHelper output)
         var seats = Shipped.WholeClass;
         var judged = seats[0].Grader.Begin();
         foreach (var (number, seat) in seats.Index())
-            judged.Add(seats[0].Grader.Judge(seat.Return((desk, part) => part.IsNumber ? "=" + (Slip(number, desk.Exercise, part) is { } slip ? desk.Cells(slip.Formula) : desk.Cells(part)) : null)));
+            judged.Add(
+                seats[0]
+                    .Grader.Judge(
+                        seat.Return(
+                            (desk, part) =>
+                                part.IsNumber
+                                    ? "=" + (Slip(number, desk.Exercise, part) is { } slip ? desk.Cells(slip.Formula) : desk.Cells(part))
+                                    : null
+                        )
+                    )
+            );
         var grades = seats[0].Grader.Settle(judged);
         var found = WrongMethods.In(grades);
         var (shared, missed, mixed) = (0, new List<string>(), new List<string>());
@@ -29,18 +42,36 @@ public sealed class SharedMethodsTests(ITestOutputHelper output)
             // What happens to be right for somebody's numbers, or has a name after all, is in no group of these.
             List<(string Student, TriedSlip Slip)> unnamed =
             [
-                .. grades.Students.Index().SelectMany(student => student.Item.Answers.Where(answer => (answer.Exercise.Id, answer.Part.Id) == (exercise, part) && answer.Findings[0] is AnswerFinding.NearMiss or AnswerFinding.NotRight)
-                    .Where(_ => MethodOf[student.Index] is not null).Select(_ => (student.Item.Who.Id, slips[MethodOf[student.Index]!.Value]))),
+                .. grades
+                    .Students.Index()
+                    .SelectMany(student =>
+                        student
+                            .Item.Answers.Where(answer =>
+                                (answer.Exercise.Id, answer.Part.Id) == (exercise, part)
+                                && answer.Findings[0] is AnswerFinding.NearMiss or AnswerFinding.NotRight
+                            )
+                            .Where(_ => MethodOf[student.Index] is not null)
+                            .Select(_ => (student.Item.Who.Id, slips[MethodOf[student.Index]!.Value]))
+                    ),
             ];
             foreach (var group in found.Where(group => (group.Exercise.Id, group.Part.Id) == (exercise, part)))
             {
-                List<TriedSlip> together = [.. group.Students.Select(student => unnamed.FirstOrDefault(one => one.Student == student.Id).Slip)];
-                if (!together.TrueForAll(slip => slip is not null && slip.DoesWhat(together[0]))) mixed.Add($"{exercise}.{part}: {string.Join(", ", group.Students.Select(student => student.Id))}");
+                List<TriedSlip> together =
+                [
+                    .. group.Students.Select(student => unnamed.FirstOrDefault(one => one.Student == student.Id).Slip),
+                ];
+                if (!together.TrueForAll(slip => slip is not null && slip.DoesWhat(together[0])))
+                    mixed.Add($"{exercise}.{part}: {string.Join(", ", group.Students.Select(student => student.Id))}");
             }
             foreach (var method in unnamed.GroupBy(one => one.Slip).Where(method => method.Count() > 1))
             {
                 shared++;
-                if (found.Count(group => (group.Exercise.Id, group.Part.Id) == (exercise, part) && method.All(one => group.Students.Any(student => student.Id == one.Student))) != 1)
+                if (
+                    found.Count(group =>
+                        (group.Exercise.Id, group.Part.Id) == (exercise, part)
+                        && method.All(one => group.Students.Any(student => student.Id == one.Student))
+                    ) != 1
+                )
                     missed.Add($"{exercise}.{part}: {method.Key.Formula}");
             }
         }
@@ -54,18 +85,23 @@ public sealed class SharedMethodsTests(ITestOutputHelper output)
     private static TriedSlip? Slip(int student, Exercise exercise, Part part) =>
         MethodOf[student] is { } method && Methods.TryGetValue((exercise.Id, part.Id), out var slips) ? slips[method] : null;
 
-    /// <summary>For the last number that an exercise asks for, so that nothing follows from it: three methods of which each does something else.</summary>
+    /// <summary>
+    /// For the last number that an exercise asks for, so that nothing follows from it: three methods of which each does something else.
+    /// </summary>
     private static Dictionary<(string, string), IReadOnlyList<TriedSlip>> Choose()
     {
         var random = SeededDraws.For(21, "shared methods");
         var chosen = new Dictionary<(string, string), IReadOnlyList<TriedSlip>>();
         foreach (var exercise in Shipped.Exercises)
         {
-            if (exercise.Parts.LastOrDefault(part => part.IsNumber) is not { } part) continue;
+            if (exercise.Parts.LastOrDefault(part => part.IsNumber) is not { } part)
+                continue;
             List<TriedSlip> slips = [.. TriedSlip.Of(exercise, part, SlipOfThePen.HeldOut(exercise, part))];
             List<TriedSlip> three = [];
-            for (; slips.Count > 0 && three.Count < MethodOf.Max() + 1; slips.RemoveAll(slip => three.Exists(slip.DoesWhat))) three.Add(slips[random.Below(slips.Count)]);
-            if (three.Count == MethodOf.Max() + 1) chosen[(exercise.Id, part.Id)] = three;
+            for (; slips.Count > 0 && three.Count < MethodOf.Max() + 1; slips.RemoveAll(slip => three.Exists(slip.DoesWhat)))
+                three.Add(slips[random.Below(slips.Count)]);
+            if (three.Count == MethodOf.Max() + 1)
+                chosen[(exercise.Id, part.Id)] = three;
         }
         return chosen;
     }

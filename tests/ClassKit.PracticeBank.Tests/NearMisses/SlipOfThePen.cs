@@ -4,7 +4,10 @@ using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.PracticeBank.Tests.NearMisses;
 
-/// <summary>Slips that people make when they write a formula down, made on its text and not on its tree: nothing here knows how the grader looks for them.</summary>
+/// <summary>
+/// Slips that people make when they write a formula down, made on its text and not on its tree: nothing here knows how the grader looks for
+/// them.
+/// </summary>
 /// <param name="Kind">What kind, for messages.</param>
 /// <param name="Formula">The wrong formula over the exercise's names, with its <c>=</c>.</param>
 internal sealed partial record SlipOfThePen(string Kind, string Formula)
@@ -41,25 +44,42 @@ internal sealed partial record SlipOfThePen(string Kind, string Formula)
     public static IEnumerable<SlipOfThePen> Of(Exercise exercise, Part part)
     {
         var key = part.Key.ToString()[1..];
-        var sheet = exercise.Givens.Select(given => (given.Id, given.Unit)).Concat(exercise.Parts.TakeWhile(other => other != part).Where(other => other.IsNumber).Select(other => (other.Id, other.Unit))).ToList();
+        var sheet = exercise
+            .Givens.Select(given => (given.Id, given.Unit))
+            .Concat(exercise.Parts.TakeWhile(other => other != part).Where(other => other.IsNumber).Select(other => (other.Id, other.Unit)))
+            .ToList();
         return new[]
         {
             Each(key, Operator(), "another operation", at => "+-*/".Where(other => other != at.Value[0]).Select(other => other.ToString())),
-            Each(key, Difference(), "turned round", at => [$"{at.Groups[1].Value}{at.Groups[4].Value}{at.Groups[3].Value}{at.Groups[2].Value}{at.Groups[5].Value}"]),
+            Each(key, Difference(), "turned round", at =>
+                [$"{at.Groups[1].Value}{at.Groups[4].Value}{at.Groups[3].Value}{at.Groups[2].Value}{at.Groups[5].Value}"]
+            ),
             Each(key, Term(), "left out", _ => [""]),
             Each(key, First(), "left out", at => [at.Groups[1].Value]),
             Each(key, Term(), "twice", at => [at.Value + at.Value]),
             Each(key, OneAnd(), "share for rest", at => [at.Value.Replace('-', '+'), at.Value.Replace('+', '-'), at.Groups[1].Value]),
-            Each(key, Name(), "share for rest", at => UnitOf(at.Value) == "%" && !IsBehindOne(key, at.Index) ? [$"(1-{at.Value})", $"(1+{at.Value})"] : []),
+            Each(key, Name(), "share for rest", at =>
+                UnitOf(at.Value) == "%" && !IsBehindOne(key, at.Index) ? [$"(1-{at.Value})", $"(1+{at.Value})"] : []
+            ),
             Each(key, Name(), "another cell", at => sheet.Where(other => other.Id != at.Value).Select(other => other.Id)),
             Each(key, DividedOut(), "added where divided out", at => [$"*(1+{at.Groups[1].Value})"]),
             Each(key, PutOn(), "divided where put on", at => [$"/(1-{at.Groups[1].Value})"]),
-            Each(key, Name(), "another unit", at => OtherUnits.GetValueOrDefault(UnitOf(at.Value) ?? "", []).Select(other => string.Format(CultureInfo.InvariantCulture, other, at.Value))),
+            Each(key, Name(), "another unit", at =>
+                OtherUnits
+                    .GetValueOrDefault(UnitOf(at.Value) ?? "", [])
+                    .Select(other => string.Format(CultureInfo.InvariantCulture, other, at.Value))
+            ),
             Each(key, Number(), "half remembered", at => HalfRemembered.GetValueOrDefault(at.Value, [])),
             Each(key, Bracket(), "without brackets", at => [at.Groups[1].Value]),
-            Each(key, Bracket(), "rounded between", at => at.Index > 0 && char.IsLetter(key[at.Index - 1]) || at.Length == key.Length ? [] : [$"ROUND({at.Groups[1].Value},0)", $"ROUND({at.Groups[1].Value},1)"]),
+            Each(key, Bracket(), "rounded between", at =>
+                at.Index > 0 && char.IsLetter(key[at.Index - 1]) || at.Length == key.Length
+                    ? []
+                    : [$"ROUND({at.Groups[1].Value},0)", $"ROUND({at.Groups[1].Value},1)"]
+            ),
             [new("upside down", $"1/({key})"), new("other sign", $"-({key})"), new("half", $"({key})/2"), new("double", $"({key})*2")],
-        }.SelectMany(slips => slips).Select(slip => slip with { Formula = "=" + slip.Formula });
+        }
+            .SelectMany(slips => slips)
+            .Select(slip => slip with { Formula = "=" + slip.Formula });
 
         string? UnitOf(string name) => sheet.FirstOrDefault(one => one.Id == name).Unit;
     }
@@ -73,20 +93,36 @@ internal sealed partial record SlipOfThePen(string Kind, string Formula)
         {
             Each(key, Name(), "squared", at => [$"{at.Value}^2"]),
             Each(key, Name(), "its root", at => [$"SQRT(ABS({at.Value}))"]),
-            Each(key, Name(), "the mean with another", at => drawn.Where(other => other != at.Value).Select(other => $"(({at.Value}+{other})/2)")),
+            Each(key, Name(), "the mean with another", at =>
+                drawn.Where(other => other != at.Value).Select(other => $"(({at.Value}+{other})/2)")
+            ),
             Each(key, Name(), "the larger", at => drawn.Where(other => other != at.Value).Select(other => $"({at.Value}+0.3*{other})")),
             Each(key, Name(), "a tenth more", at => [$"(1.1*{at.Value})"]),
             Each(key, Name(), "a third", at => [$"({at.Value}/3)"]),
             Each(key, Name(), "a dozen", at => [$"({at.Value}*12)"]),
             Each(key, Name(), "ten less", at => [$"({at.Value}-10)"]),
-            Each(key, Name(), "the larger of two", at => drawn.Where(other => other != at.Value).Select(other => $"MAX({at.Value},{other})")),
-            Each(key, Name(), "by the ratio of others", at => drawn.Where(other => other != at.Value).Zip(drawn.Where(other => other != at.Value).Skip(1), (one, other) => $"({at.Value}*{one}/{other})")),
-            [new("one more", $"({key})+1"), new("three halves", $"({key})*1.5"), new("a seventh off", $"({key})*6/7"), new("cubed", $"({key})^3/100")],
-        }.SelectMany(slips => slips).Select(slip => slip with { Formula = "=" + slip.Formula });
+            Each(key, Name(), "the larger of two", at =>
+                drawn.Where(other => other != at.Value).Select(other => $"MAX({at.Value},{other})")
+            ),
+            Each(key, Name(), "by the ratio of others", at =>
+                drawn
+                    .Where(other => other != at.Value)
+                    .Zip(drawn.Where(other => other != at.Value).Skip(1), (one, other) => $"({at.Value}*{one}/{other})")
+            ),
+            [
+                new("one more", $"({key})+1"),
+                new("three halves", $"({key})*1.5"),
+                new("a seventh off", $"({key})*6/7"),
+                new("cubed", $"({key})^3/100"),
+            ],
+        }
+            .SelectMany(slips => slips)
+            .Select(slip => slip with { Formula = "=" + slip.Formula });
     }
 
-    private static IEnumerable<SlipOfThePen> Each(string key, Regex what, string kind, Func<Match, IEnumerable<string>> instead) => what.Matches(key)
-        .SelectMany(at => instead(at).Select(other => new SlipOfThePen(kind, key[..at.Index] + other + key[(at.Index + at.Length)..])));
+    private static IEnumerable<SlipOfThePen> Each(string key, Regex what, string kind, Func<Match, IEnumerable<string>> instead) =>
+        what.Matches(key)
+            .SelectMany(at => instead(at).Select(other => new SlipOfThePen(kind, key[..at.Index] + other + key[(at.Index + at.Length)..])));
 
     private static bool IsBehindOne(string key, int at) => at >= 2 && key[at - 2] == '1' && key[at - 1] is '+' or '-';
 

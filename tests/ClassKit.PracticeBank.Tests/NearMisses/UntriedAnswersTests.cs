@@ -9,13 +9,28 @@ using ClassKit.PracticeBank.Tests.Fillings;
 
 namespace ClassKit.PracticeBank.Tests.NearMisses;
 
-/// <summary>Answers that need no trial are judged as trials would judge them, over everything that ships: an array formula on the sheet makes the judge try every one.</summary>
+/// <summary>
+/// Answers that need no trial are judged as trials would judge them, over everything that ships: an array formula on the sheet makes the
+/// judge try every one.
+/// </summary>
 public sealed class UntriedAnswersTests(ITestOutputHelper output)
 {
     private static readonly int Rounds = Trials.Of(40, 4);
 
     /// <summary>What a slip may come with: written otherwise, rounded, in another unit, beside the answer of another.</summary>
-    private static readonly string[] Dresses = ["{0}", "({0})", "{0}", "ROUND({0},1)", "({0})*1000", "({0})/100", "({0})*1.8+32", "{0}", "({0})*1.01", "({0})+0.4"];
+    private static readonly string[] Dresses =
+    [
+        "{0}",
+        "({0})",
+        "{0}",
+        "ROUND({0},1)",
+        "({0})*1000",
+        "({0})/100",
+        "({0})*1.8+32",
+        "{0}",
+        "({0})*1.01",
+        "({0})+0.4",
+    ];
 
     [Fact]
     public void What_needs_no_trial_is_judged_as_trials_would_judge_it()
@@ -30,14 +45,21 @@ public sealed class UntriedAnswersTests(ITestOutputHelper output)
                 var filled = new Dictionary<(string, string), object?>();
                 object? Fill(Desk desk, Part part)
                 {
-                    if (!filled.TryGetValue((desk.Exercise.Id, part.Id), out var known)) filled[(desk.Exercise.Id, part.Id)] = known = part.IsNumber ? Written(desk, part, draws) : null;
+                    if (!filled.TryGetValue((desk.Exercise.Id, part.Id), out var known))
+                        filled[(desk.Exercise.Id, part.Id)] = known = part.IsNumber ? Written(desk, part, draws) : null;
                     return known;
                 }
                 var judged = Judged(seat, seat.Return(Fill).Workbook!);
                 var tried = Judged(seat, WithArrayFormulas(seat.Return(Fill).Workbook!));
                 held += judged.Count;
                 wrong += judged.Count(grade => grade.Outcome == Outcome.Incorrect);
-                differing.AddRange(judged.Zip(tried).Select(pair => (Judged: Shown(pair.First), Tried: Shown(pair.Second))).Where(pair => pair.Judged != pair.Tried).Select(pair => $"{pair.Judged}\n  tried: {pair.Tried}"));
+                differing.AddRange(
+                    judged
+                        .Zip(tried)
+                        .Select(pair => (Judged: Shown(pair.First), Tried: Shown(pair.Second)))
+                        .Where(pair => pair.Judged != pair.Tried)
+                        .Select(pair => $"{pair.Judged}\n  tried: {pair.Tried}")
+                );
             }
         }
 
@@ -49,10 +71,16 @@ public sealed class UntriedAnswersTests(ITestOutputHelper output)
     /// <summary>Two of three are right.</summary>
     private static string Written(Desk desk, Part part, SeededDraws draws)
     {
-        if (draws.Below(3) > 0) return "=" + desk.Cells(part);
+        if (draws.Below(3) > 0)
+            return "=" + desk.Cells(part);
         List<SlipOfThePen> slips = [.. SlipOfThePen.Of(desk.Exercise, part), .. SlipOfThePen.HeldOut(desk.Exercise, part)];
         var slip = slips[draws.Below(slips.Count)].Formula;
-        return "=" + string.Format(CultureInfo.InvariantCulture, Dresses[draws.Below(Dresses.Length)], CellFormulas.Formulas.CellFormula.Parse(slip).Formula is { } formula ? desk.Cells(formula) : desk.Cells(part));
+        return "="
+            + string.Format(
+                CultureInfo.InvariantCulture,
+                Dresses[draws.Below(Dresses.Length)],
+                CellFormulas.Formulas.CellFormula.Parse(slip).Formula is { } formula ? desk.Cells(formula) : desk.Cells(part)
+            );
     }
 
     private static IReadOnlyList<AnswerGrade> Judged(Seat seat, WorkbookSnapshot workbook)
@@ -62,11 +90,26 @@ public sealed class UntriedAnswersTests(ITestOutputHelper output)
         return seat.Grader.Settle(judged).Students.Single(graded => graded.Who.Id == seat.Student.Who.Id).Answers;
     }
 
-    private static WorkbookSnapshot WithArrayFormulas(WorkbookSnapshot workbook) => workbook with
-    {
-        Sheets = [.. workbook.Sheets.Select(sheet => sheet with { Cells = new Dictionary<(int Row, int Column), CellContent>(sheet.Cells) { [(900, 60)] = new(CellValue.Blank, "1+1", "BH900:BH901") } })],
-    };
+    private static WorkbookSnapshot WithArrayFormulas(WorkbookSnapshot workbook) =>
+        workbook with
+        {
+            Sheets =
+            [
+                .. workbook.Sheets.Select(sheet =>
+                    sheet with
+                    {
+                        Cells = new Dictionary<(int Row, int Column), CellContent>(sheet.Cells)
+                        {
+                            [(900, 60)] = new(CellValue.Blank, "1+1", "BH900:BH901"),
+                        },
+                    }
+                ),
+            ],
+        };
 
-    private static string Shown(AnswerGrade answer) => string.Create(CultureInfo.InvariantCulture,
-        $"{answer.Exercise.Id}.{answer.Part.Id} {answer.Outcome} {answer.Points}/{answer.OutOf} {answer.Formula} {answer.Value} {(answer.Value.IsNumber ? BitConverter.DoubleToInt64Bits(answer.Value.Number) : 0)} {answer.Expected:R} {string.Join(',', answer.Findings)} {string.Join(',', answer.OwnEarlierAnswers)}");
+    private static string Shown(AnswerGrade answer) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{answer.Exercise.Id}.{answer.Part.Id} {answer.Outcome} {answer.Points}/{answer.OutOf} {answer.Formula} {answer.Value} {(answer.Value.IsNumber ? BitConverter.DoubleToInt64Bits(answer.Value.Number) : 0)} {answer.Expected:R} {string.Join(',', answer.Findings)} {string.Join(',', answer.OwnEarlierAnswers)}"
+        );
 }

@@ -15,9 +15,23 @@ internal static class ChemicalLeaveningOracle
     {
         ["acid_for_the_soda"] = given =>
         {
-            var soda = Mass.FromGrams(Scaling.FromFlour(Doughs.Of(("bread_flour", 100), ("baking_soda", given.Percent("soda_percent"))), given.Grams("flour"), Scales.Common).Value.GramsOf("baking_soda"));
+            var soda = Mass.FromGrams(
+                Scaling
+                    .FromFlour(
+                        Doughs.Of(("bread_flour", 100), ("baking_soda", given.Percent("soda_percent"))),
+                        given.Grams("flour"),
+                        Scales.Common
+                    )
+                    .Value.GramsOf("baking_soda")
+            );
             var acid = Acid(given).For(soda).Value;
-            return [new("soda", soda.Grams), new("acid", acid.Grams), new("leavening", (soda + acid).Grams), new("gas", Neutralization.Of(soda, acid, Acid(given)).Value.CarbonDioxide.Grams, RoundedShare)];
+            return
+            [
+                new("soda", soda.Grams),
+                new("acid", acid.Grams),
+                new("leavening", (soda + acid).Grams),
+                new("gas", Neutralization.Of(soda, acid, Acid(given)).Value.CarbonDioxide.Grams, RoundedShare),
+            ];
         },
         ["tin_of_powder"] = given =>
         {
@@ -58,7 +72,10 @@ internal static class ChemicalLeaveningOracle
         {
             var acid = LeaveningAcid.LacticAcid;
             var gas = Neutralization.Of(given.Grams("soda"), acid.For(given.Grams("soda")).Value * 2, acid).Value.CarbonDioxide;
-            return [new("volume", CarbonDioxide.DryVolume(gas, given.Celsius("temperature"), Pressure.Standard).Value.Litres, RoundedShare)];
+            return
+            [
+                new("volume", CarbonDioxide.DryVolume(gas, given.Celsius("temperature"), Pressure.Standard).Value.Litres, RoundedShare),
+            ];
         },
         ["sodium_of_a_slice"] = given =>
         {
@@ -99,8 +116,10 @@ internal static class ChemicalLeaveningOracle
     {
         var (saltPercent, sodaPercent) = (salt ? given.Percent("salt_percent") : 0, soda ? given.Percent("soda_percent") : 0);
         List<(string, double)> lines = [("bread_flour", 100), ("water", given.Percent("total_percent") - 100 - saltPercent - sodaPercent)];
-        if (salt) lines.Add(("salt", saltPercent));
-        if (soda) lines.Add(("baking_soda", sodaPercent));
+        if (salt)
+            lines.Add(("salt", saltPercent));
+        if (soda)
+            lines.Add(("baking_soda", sodaPercent));
         return Doughs.Of(lines);
     }
 

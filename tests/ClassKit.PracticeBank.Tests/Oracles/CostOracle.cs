@@ -25,7 +25,12 @@ internal static class CostOracle
         ["peeled_apples"] = given =>
         {
             var test = YieldTest.Of(Mass.FromKilograms(given["bought"]), Mass.FromKilograms(given["used"])).Value;
-            return [new("yield", test.Share), new("peeled_price", Dollars(test.EdiblePortionPrice(given.Money("price")).Value)), new("buy", test.ToBuy(Mass.FromKilograms(given["need"])).Value.Kilograms)];
+            return
+            [
+                new("yield", test.Share),
+                new("peeled_price", Dollars(test.EdiblePortionPrice(given.Money("price")).Value)),
+                new("buy", test.ToBuy(Mass.FromKilograms(given["need"])).Value.Kilograms),
+            ];
         },
         ["price_of_a_bun"] = given =>
         {

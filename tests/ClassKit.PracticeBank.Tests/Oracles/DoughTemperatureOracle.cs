@@ -10,16 +10,37 @@ internal static class DoughTemperatureOracle
         ["water_for_the_dough"] = given =>
         {
             var friction = TemperatureDifference.FromKelvins(given["friction"]);
-            var water = DoughTemperature.LiquidFor(given.Celsius("want"), [Factor(given, "room"), Factor(given, "flour_temp")], friction).Value.Temperature;
+            var water = DoughTemperature
+                .LiquidFor(given.Celsius("want"), [Factor(given, "room"), Factor(given, "flour_temp")], friction)
+                .Value.Temperature;
             // Three factors at the wanted temperature sum up to three times it.
-            var threeTimes = -DoughTemperature.Friction(Temperature.FromCelsius(0), [Dough(given), Dough(given), Dough(given)]).Value.Kelvins;
-            return [new("three_times", threeTimes), new("known", threeTimes - water.Celsius), new("water", water.Celsius), new("water_f", water.Fahrenheit)];
+            var threeTimes = -DoughTemperature
+                .Friction(Temperature.FromCelsius(0), [Dough(given), Dough(given), Dough(given)])
+                .Value.Kelvins;
+            return
+            [
+                new("three_times", threeTimes),
+                new("known", threeTimes - water.Celsius),
+                new("water", water.Celsius),
+                new("water_f", water.Fahrenheit),
+            ];
         },
         ["four_factors"] = given =>
         {
-            var friction = DoughTemperature.Friction(
-                given.Celsius("dough_before"), [Factor(given, "room_before"), Factor(given, "flour_before"), Factor(given, "poolish_before"), Factor(given, "water_before")]).Value;
-            var water = DoughTemperature.LiquidFor(given.Celsius("want"), [Factor(given, "room"), Factor(given, "flour_temp"), Factor(given, "poolish")], friction).Value;
+            var friction = DoughTemperature
+                .Friction(
+                    given.Celsius("dough_before"),
+                    [
+                        Factor(given, "room_before"),
+                        Factor(given, "flour_before"),
+                        Factor(given, "poolish_before"),
+                        Factor(given, "water_before"),
+                    ]
+                )
+                .Value;
+            var water = DoughTemperature
+                .LiquidFor(given.Celsius("want"), [Factor(given, "room"), Factor(given, "flour_temp"), Factor(given, "poolish")], friction)
+                .Value;
             return [new("friction", friction.Kelvins), new("water", water.Temperature.Celsius)];
         },
         ["ice_step_by_step"] = given =>
@@ -43,8 +64,13 @@ internal static class DoughTemperatureOracle
         },
         ["hot_weekend"] = given =>
         {
-            var water = DoughTemperature.LiquidFor(
-                given.Celsius("want"), [Factor(given, "room"), Factor(given, "flour_temp")], TemperatureDifference.FromKelvins(given["friction"])).Value.Temperature;
+            var water = DoughTemperature
+                .LiquidFor(
+                    given.Celsius("want"),
+                    [Factor(given, "room"), Factor(given, "flour_temp")],
+                    TemperatureDifference.FromKelvins(given["friction"])
+                )
+                .Value.Temperature;
             var iced = Ice.For(given.Grams("water"), given.Celsius("tap"), water, ice: given.Celsius("ice_at")).Value;
             // Half of the heat of water in the problem's text is 2.108 over 4.187 to Baking.
             return [new("ice", iced.Ice.Grams, 1e-3), new("from_the_tap", iced.Liquid.Grams, 1e-3)];

@@ -13,10 +13,20 @@ internal static class ScalingOracle
         ["tray_of_rolls"] = given =>
         {
             var formula = Doughs.Of(
-                ("bread_flour", 100), ("whole_milk", given.Percent("milk_percent")), ("unsalted_butter", given.Percent("butter_percent")),
-                ("salt", given.Percent("salt_percent")), ("instant_yeast", given.Percent("yeast_percent")));
+                ("bread_flour", 100),
+                ("whole_milk", given.Percent("milk_percent")),
+                ("unsalted_butter", given.Percent("butter_percent")),
+                ("salt", given.Percent("salt_percent")),
+                ("instant_yeast", given.Percent("yeast_percent"))
+            );
             var batch = Scaling.FromPieces(formula, (int)given["pieces"], given.Grams("piece"), DoughLoss.None, Scales.Common).Value;
-            return [new("dough", batch.Exact.Grams), new("total_percent", formula.TotalPercent / 100), new("flour", batch.Flour.Grams), new("milk", batch.GramsOf("whole_milk"))];
+            return
+            [
+                new("dough", batch.Exact.Grams),
+                new("total_percent", formula.TotalPercent / 100),
+                new("flour", batch.Flour.Grams),
+                new("milk", batch.GramsOf("whole_milk")),
+            ];
         },
         ["bigger_portions"] = given =>
         {
@@ -42,14 +52,26 @@ internal static class ScalingOracle
         {
             // All that is neither flour nor butter is written as water: only the total counts.
             var formula = Doughs.Of(
-                ("bread_flour", 100), ("unsalted_butter", given.Percent("butter_percent")), ("water", given.Percent("total_percent") - 100 - given.Percent("butter_percent")));
-            var batch = Scaling.FromIngredient(formula, IngredientCatalog.Get("unsalted_butter"), given.Grams("butter"), Scales.Common).Value;
-            return [new("flour", batch.Flour.Grams), new("dough", batch.Exact.Grams), new("buns", Math.Floor(batch.Exact / given.Grams("piece")))];
+                ("bread_flour", 100),
+                ("unsalted_butter", given.Percent("butter_percent")),
+                ("water", given.Percent("total_percent") - 100 - given.Percent("butter_percent"))
+            );
+            var batch = Scaling
+                .FromIngredient(formula, IngredientCatalog.Get("unsalted_butter"), given.Grams("butter"), Scales.Common)
+                .Value;
+            return
+            [
+                new("flour", batch.Flour.Grams),
+                new("dough", batch.Exact.Grams),
+                new("buns", Math.Floor(batch.Exact / given.Grams("piece"))),
+            ];
         },
         ["mixer_batches"] = given =>
         {
             var formula = Doughs.Of(("bread_flour", 100), ("water", given.Percent("total_percent") - 100));
-            var all = Scaling.FromPieces(formula, (int)given["pieces"], given.Grams("piece"), DoughLoss.Of(given.Percent("loss")), Scales.Common).Value;
+            var all = Scaling
+                .FromPieces(formula, (int)given["pieces"], given.Grams("piece"), DoughLoss.Of(given.Percent("loss")), Scales.Common)
+                .Value;
             var bowl = MixerBowl.Divide(all.Exact, Mass.FromKilograms(given["bowl"])).Value;
             return [new("batches", bowl.Batches), new("flour", Scaling.FromDough(formula, bowl.Each, Scales.Common).Value.Flour.Grams)];
         },
@@ -57,7 +79,12 @@ internal static class ScalingOracle
         {
             var volume = Volume.FromMillilitres(given["box"]) - Volume.FromMillilitres(given["around"]);
             var baked = YieldTest.Of(given.Grams("dough"), given.Grams("loaf")).Value;
-            return [new("volume", volume.Millilitres), new("lightness", volume.Millilitres / given.Grams("loaf").Grams), new("bake_loss", 1 - baked.Share)];
+            return
+            [
+                new("volume", volume.Millilitres),
+                new("lightness", volume.Millilitres / given.Grams("loaf").Grams),
+                new("bake_loss", 1 - baked.Share),
+            ];
         },
         ["day_old_portions"] = given =>
         {
@@ -79,7 +106,12 @@ internal static class ScalingOracle
             var right = PortionFactor.Of(1, given.Grams("card_dough"), given["wanted"], given.Grams("piece")).Value;
             var card = Doughs.Of(("bread_flour", 100), ("water", 100 * (given["card_dough"] / given["card_flour"] - 1)));
             var missing = given.Grams("piece") * given["wanted"] - given.Grams("found");
-            return [new("used", used), new("right", right), new("flour", Scaling.FromDough(card, missing, Scales.Common).Value.Flour.Grams)];
+            return
+            [
+                new("used", used),
+                new("right", right),
+                new("flour", Scaling.FromDough(card, missing, Scales.Common).Value.Flour.Grams),
+            ];
         },
     };
 }

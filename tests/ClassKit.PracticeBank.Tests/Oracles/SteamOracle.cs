@@ -27,7 +27,13 @@ internal static class SteamOracle
             var steam = SteamPocket.SteamFrom(water, Pressure.Standard).Value;
             var hollows = Volume.FromMillilitres(given["hollow"]) * given["pieces"];
             // The problem's text rounds 1.6733 L/g to 1.673.
-            return [new("water", water.Grams), new("steam", steam.Litres, 3e-4), new("hollows", hollows.Litres), new("fillings", steam / hollows, 3e-4)];
+            return
+            [
+                new("water", water.Grams),
+                new("steam", steam.Litres, 3e-4),
+                new("hollows", hollows.Litres),
+                new("fillings", steam / hollows, 3e-4),
+            ];
         },
         ["steam_up_high"] = given =>
         {
@@ -36,7 +42,9 @@ internal static class SteamOracle
             var (sea, hills) = (Pressure.Standard, Pressure.FromPascals(80_000));
             double Room(Pressure pressure) => SteamPocket.SteamFrom(Mass.FromGrams(1), pressure).Value.Litres;
             var hollows = (Volume.FromMillilitres(given["hollow"]) * given["pieces"]).Litres;
-            var more = SteamPocket.SteamFrom(given.Grams("gone"), hills).Value.Litres - SteamPocket.SteamFrom(given.Grams("gone"), sea).Value.Litres;
+            var more =
+                SteamPocket.SteamFrom(given.Grams("gone"), hills).Value.Litres
+                - SteamPocket.SteamFrom(given.Grams("gone"), sea).Value.Litres;
             return [new("sea", hollows / Room(sea), rounding), new("hills", hollows / Room(hills), rounding), new("more", more, 3e-3)];
         },
         ["siphon_sponge"] = given =>
@@ -104,11 +112,15 @@ internal static class SteamOracle
 
     private static readonly Temperature Fridge = Temperature.FromCelsius(5);
 
-    /// <summary>Nitrous oxide in the batter's water at 5 °C: Weiss and Price, Marine Chemistry 8 (1980) 347, equation for K0 in fresh water, mol/(L atm).</summary>
+    /// <summary>
+    /// Nitrous oxide in the batter's water at 5 °C: Weiss and Price, Marine Chemistry 8 (1980) 347, equation for K0 in fresh water, mol/(L
+    /// atm).
+    /// </summary>
     private static AmountOfSubstance Dissolved(Inputs given, Pressure pressure)
     {
         var hundreds = Fridge.Kelvin / 100;
-        var molesPerLitre = Math.Exp(-62.7062 + 97.3066 / hundreds + 24.1406 * Math.Log(hundreds)) * pressure.Pascals / Pressure.Standard.Pascals;
+        var molesPerLitre =
+            Math.Exp(-62.7062 + 97.3066 / hundreds + 24.1406 * Math.Log(hundreds)) * pressure.Pascals / Pressure.Standard.Pascals;
         return AmountOfSubstance.FromMoles(molesPerLitre * given["water"] / 1000);
     }
 

@@ -13,7 +13,13 @@ internal static class YeastOracle
     {
         ["packets_of_dry"] = given =>
         {
-            var fresh = Scaling.FromFlour(Doughs.Of(("bread_flour", 100), ("fresh_yeast", given.Percent("fresh_percent"))), given.Grams("flour"), Scales.Common).Value.GramsOf("fresh_yeast");
+            var fresh = Scaling
+                .FromFlour(
+                    Doughs.Of(("bread_flour", 100), ("fresh_yeast", given.Percent("fresh_percent"))),
+                    given.Grams("flour"),
+                    Scales.Common
+                )
+                .Value.GramsOf("fresh_yeast");
             var factors = YeastFactors.CookBook with { ActiveDryPerFresh = given["dry_factor"] };
             var dry = factors.Convert(Mass.FromGrams(fresh), YeastKind.Fresh, YeastKind.ActiveDry).Value;
             var packet = new PurchaseUnit("packet", given.Grams("packet"), default);
@@ -24,19 +30,33 @@ internal static class YeastOracle
             var factors = YeastFactors.EqualSolids with { InstantPerFresh = given["fresh_solids"] / given["instant_solids"] };
             var instant = factors.Convert(given.Grams("fresh"), YeastKind.Fresh, YeastKind.Instant).Value;
             // Both yeasts hold the dry matter, so either share of either mass gives it.
-            return [new("solids", instant.Grams * given["instant_solids"]), new("instant", instant.Grams), new("extra_water", (given.Grams("fresh") - instant).Grams)];
+            return
+            [
+                new("solids", instant.Grams * given["instant_solids"]),
+                new("instant", instant.Grams),
+                new("extra_water", (given.Grams("fresh") - instant).Grams),
+            ];
         },
         ["warm_corner"] = given =>
         {
             var model = Model(given);
             var time = EquivalentSchedule.Minutes(given["minutes"], given.Celsius("usual"), given.Celsius("warm"), 1, model).Value.Typical;
-            return [new("factor", model.RelativeRate(given.Celsius("warm")).Typical / model.RelativeRate(given.Celsius("usual")).Typical), new("time", time)];
+            return
+            [
+                new("factor", model.RelativeRate(given.Celsius("warm")).Typical / model.RelativeRate(given.Celsius("usual")).Typical),
+                new("time", time),
+            ];
         },
         ["later_bake"] = given =>
         {
             // With the usual yeast the cool dough would take this long; it has more time, so it needs less yeast in proportion.
-            var withUsualYeast = EquivalentSchedule.Minutes(given["minutes"], given.Celsius("usual"), given.Celsius("cool"), 1, Model(given)).Value.Typical;
-            var formula = Doughs.Of(("bread_flour", 100), ("instant_yeast", given.Percent("yeast_percent") * withUsualYeast / given["long_minutes"]));
+            var withUsualYeast = EquivalentSchedule
+                .Minutes(given["minutes"], given.Celsius("usual"), given.Celsius("cool"), 1, Model(given))
+                .Value.Typical;
+            var formula = Doughs.Of(
+                ("bread_flour", 100),
+                ("instant_yeast", given.Percent("yeast_percent") * withUsualYeast / given["long_minutes"])
+            );
             return [new("yeast", Scaling.FromFlour(formula, given.Grams("flour"), Scales.Common).Value.GramsOf("instant_yeast"))];
         },
         ["sugar_to_gas"] = given =>
@@ -55,8 +75,16 @@ internal static class YeastOracle
         {
             var model = YeastGasModel.Default with { SweetPercent = given.Percent("free"), SlowdownPerPercent = given["slower"] };
             var solids = Mass.FromGrams(1);
-            var speed = model.MolesPerMinute(solids, Temperature.FromCelsius(27), given.Percent("sugar_percent")).Typical / model.MolesPerMinute(solids, Temperature.FromCelsius(27), 0).Typical;
-            var lean = Scaling.FromFlour(Doughs.Of(("bread_flour", 100), ("instant_yeast", given.Percent("yeast_percent"))), given.Grams("flour"), Scales.Common).Value.GramsOf("instant_yeast");
+            var speed =
+                model.MolesPerMinute(solids, Temperature.FromCelsius(27), given.Percent("sugar_percent")).Typical
+                / model.MolesPerMinute(solids, Temperature.FromCelsius(27), 0).Typical;
+            var lean = Scaling
+                .FromFlour(
+                    Doughs.Of(("bread_flour", 100), ("instant_yeast", given.Percent("yeast_percent"))),
+                    given.Grams("flour"),
+                    Scales.Common
+                )
+                .Value.GramsOf("instant_yeast");
             return [new("speed", speed), new("minutes", given["lean_minutes"] / speed), new("yeast", lean / speed)];
         },
         ["salt_in_the_water"] = given =>
@@ -70,7 +98,9 @@ internal static class YeastOracle
             var (fromSalt, fromSugar) = (2 * given["salt"] / salt / kilograms, 2 * sugar / kilograms);
             return
             [
-                new("from_salt", fromSalt, rounding), new("from_sugar", fromSugar, rounding), new("together", fromSalt + fromSugar, rounding),
+                new("from_salt", fromSalt, rounding),
+                new("from_sugar", fromSugar, rounding),
+                new("together", fromSalt + fromSugar, rounding),
                 new("as_much_sugar", given["salt"] * MolarMass.Sucrose / salt, rounding),
             ];
         },

@@ -9,7 +9,9 @@ namespace ClassKit.PracticeBank.Tests.Trade;
 /// <summary>What a master baker's reading of the exercises found, as rules over all that ship.</summary>
 public sealed partial class TradeTruthTests
 {
-    /// <summary>A loss is weighed on a bench that is itself good to some per cent: nobody can be held to a part in a thousand of it.</summary>
+    /// <summary>
+    /// A loss is weighed on a bench that is itself good to some per cent: nobody can be held to a part in a thousand of it.
+    /// </summary>
     private const double FinestAfterALoss = 0.002;
 
     /// <summary>Nearer than this to a constant that is given, a number of one's own is that constant in another guise.</summary>
@@ -20,7 +22,9 @@ public sealed partial class TradeTruthTests
 
     public static TheoryData<string> Ids => [.. ShippedExercises.All.Select(exercise => exercise.Id)];
 
-    /// <summary>From a freezer at -18 °C some 8 % less ice does the same: heat of ice 2.1 kJ/(kg K), CRC Handbook of Chemistry and Physics.</summary>
+    /// <summary>
+    /// From a freezer at -18 °C some 8 % less ice does the same: heat of ice 2.1 kJ/(kg K), CRC Handbook of Chemistry and Physics.
+    /// </summary>
     [Theory]
     [MemberData(nameof(Ids))]
     public void Ice_is_either_melting_or_has_its_temperature_among_the_givens(string id)
@@ -30,7 +34,10 @@ public sealed partial class TradeTruthTests
             return;
         var isGiven = exercise.Givens.Any(given => Ice().IsMatch(given.Label) && given.Unit is "°C" && given.To < 0);
         Assert.True(isGiven || Melting().IsMatch(exercise.Problem.Written), $"{id} has ice and does not say how cold it is.");
-        Assert.True(isGiven || !exercise.Problem.Written.Contains("freezer", StringComparison.OrdinalIgnoreCase), $"{id} takes ice from a freezer and counts it as melting.");
+        Assert.True(
+            isGiven || !exercise.Problem.Written.Contains("freezer", StringComparison.OrdinalIgnoreCase),
+            $"{id} takes ice from a freezer and counts it as melting."
+        );
     }
 
     [Theory]
@@ -38,10 +45,14 @@ public sealed partial class TradeTruthTests
     public void A_dough_listed_with_its_salt_and_water_has_what_makes_it_rise_or_is_called_flat(string id)
     {
         var exercise = Of(id);
-        if (Has(exercise, "Salt") && Has(exercise, "Water") || exercise.Problem.Written.Contains("poolish", StringComparison.OrdinalIgnoreCase) && Has(exercise, "Flour"))
+        if (
+            Has(exercise, "Salt") && Has(exercise, "Water")
+            || exercise.Problem.Written.Contains("poolish", StringComparison.OrdinalIgnoreCase) && Has(exercise, "Flour")
+        )
             Assert.Matches(Rises(), exercise.Problem.Written);
 
-        static bool Has(Exercise exercise, string what) => exercise.Givens.Any(given => given.Label.StartsWith(what, StringComparison.Ordinal) && (given.Unit is "g" or "%"));
+        static bool Has(Exercise exercise, string what) =>
+            exercise.Givens.Any(given => given.Label.StartsWith(what, StringComparison.Ordinal) && (given.Unit is "g" or "%"));
     }
 
     /// <summary>In dough, batter and cream bubbles are wet and the water holds gas: Boyle's law alone is not what happens there.</summary>
@@ -51,7 +62,9 @@ public sealed partial class TradeTruthTests
     {
         var exercise = Of(id);
         if (exercise.Givens.Count(given => given.Unit is "kPa" or "hPa" or "Pa") > 1)
-            Assert.Contains(exercise.Givens, given => given.Label.Contains("apour", StringComparison.Ordinal) || given.Label.StartsWith("Gas in each", StringComparison.Ordinal));
+            Assert.Contains(exercise.Givens, given =>
+                given.Label.Contains("apour", StringComparison.Ordinal) || given.Label.StartsWith("Gas in each", StringComparison.Ordinal)
+            );
     }
 
     [Theory]
@@ -61,8 +74,11 @@ public sealed partial class TradeTruthTests
         var exercise = Of(id);
         var losses = exercise.Givens.Where(given => given.Unit is "%" && Loss().IsMatch(given.Label)).Select(given => given.Id).ToHashSet();
         foreach (var variant in Variants.Draw(exercise, 20))
-            foreach (var part in exercise.Parts.Where(part => part.Key.Names.Any(losses.Contains) && part.Tolerance.Amount > 0))
-                Assert.True(part.Tolerance.Around(variant.Answers[part.Id]) >= FinestAfterALoss * Math.Abs(variant.Answers[part.Id]), $"{id}/{part.Id}: {part.Tolerance} of {variant.Answers[part.Id]}");
+        foreach (var part in exercise.Parts.Where(part => part.Key.Names.Any(losses.Contains) && part.Tolerance.Amount > 0))
+            Assert.True(
+                part.Tolerance.Around(variant.Answers[part.Id]) >= FinestAfterALoss * Math.Abs(variant.Answers[part.Id]),
+                $"{id}/{part.Id}: {part.Tolerance} of {variant.Answers[part.Id]}"
+            );
     }
 
     /// <summary>Nobody types 28 where 28.35 is given.</summary>
@@ -72,27 +88,35 @@ public sealed partial class TradeTruthTests
     {
         var exercise = Of(id);
         foreach (var part in exercise.Parts.Where(part => part.IsNumber))
-            foreach (var misconception in part.Misconceptions)
-                foreach (Match typed in Number().Matches(misconception.Formula.Text))
-                    foreach (var given in exercise.Givens.Where(given => given.IsConstant && given.From != 0 && part.Key.Names.Contains(given.Id)))
-                        Assert.False(
-                            Math.Abs(double.Parse(typed.Value, System.Globalization.CultureInfo.InvariantCulture) / (double)given.From - 1) is > 0 and < Near,
-                            $"{id}/{part.Id}/{misconception.Id} types {typed.Value} where {given.From} is given.");
+        foreach (var misconception in part.Misconceptions)
+        foreach (Match typed in Number().Matches(misconception.Formula.Text))
+        foreach (var given in exercise.Givens.Where(given => given.IsConstant && given.From != 0 && part.Key.Names.Contains(given.Id)))
+            Assert.False(
+                Math.Abs(double.Parse(typed.Value, System.Globalization.CultureInfo.InvariantCulture) / (double)given.From - 1)
+                    is > 0
+                        and < Near,
+                $"{id}/{part.Id}/{misconception.Id} types {typed.Value} where {given.From} is given."
+            );
     }
 
-    /// <summary>Half a gram of dough for six dozen rolls is no answer that anybody leaves standing; a fraction turned round may look as odd, and people do it.</summary>
+    /// <summary>
+    /// Half a gram of dough for six dozen rolls is no answer that anybody leaves standing; a fraction turned round may look as odd, and
+    /// people do it.
+    /// </summary>
     [Theory]
     [MemberData(nameof(Ids))]
     public void No_wrong_turn_comes_to_a_number_that_nobody_would_leave_standing(string id)
     {
         var exercise = Of(id);
         foreach (var variant in Variants.Draw(exercise, 20))
-            foreach (var part in exercise.Parts)
-                foreach (var misconception in part.Misconceptions.Where(misconception => misconception.Id != "upside_down"))
-                    Assert.True(
-                        KeyValues.Number(misconception.Formula, KeyValues.Names(variant.Givens, variant.Answers)) is not { } wrong || wrong == 0
-                            || Math.Abs(Math.Log10(Math.Abs(wrong / variant.Answers[part.Id]))) <= FarthestOff,
-                        $"{id}/{part.Id}/{misconception.Id}");
+        foreach (var part in exercise.Parts)
+        foreach (var misconception in part.Misconceptions.Where(misconception => misconception.Id != "upside_down"))
+            Assert.True(
+                KeyValues.Number(misconception.Formula, KeyValues.Names(variant.Givens, variant.Answers)) is not { } wrong
+                    || wrong == 0
+                    || Math.Abs(Math.Log10(Math.Abs(wrong / variant.Answers[part.Id]))) <= FarthestOff,
+                $"{id}/{part.Id}/{misconception.Id}"
+            );
     }
 
     [Theory]
@@ -114,11 +138,17 @@ public sealed partial class TradeTruthTests
     private static Exercise Of(string id) => ShippedExercises.All.Single(exercise => exercise.Id == id);
 
     private static IEnumerable<string> WordsOf(Exercise exercise) =>
-    [
-        exercise.Problem.Written, .. exercise.Hints, .. exercise.Steps.Select(step => step.What), .. exercise.Parts.Select(part => part.Ask),
-        .. exercise.Parts.SelectMany(part => part.Misconceptions).Select(misconception => misconception.Words),
-        .. exercise.Parts.Select(part => part.Choice).OfType<Choice>().SelectMany(choice => choice.From.Options.Select(option => option.Words).Append(choice.Why)),
-    ];
+        [
+            exercise.Problem.Written,
+            .. exercise.Hints,
+            .. exercise.Steps.Select(step => step.What),
+            .. exercise.Parts.Select(part => part.Ask),
+            .. exercise.Parts.SelectMany(part => part.Misconceptions).Select(misconception => misconception.Words),
+            .. exercise
+                .Parts.Select(part => part.Choice)
+                .OfType<Choice>()
+                .SelectMany(choice => choice.From.Options.Select(option => option.Words).Append(choice.Why)),
+        ];
 
     [GeneratedRegex(@"\b(as )?ice\b", RegexOptions.IgnoreCase)]
     private static partial Regex Ice();

@@ -28,7 +28,9 @@ public sealed class ClassRegisterTests : IDisposable
     public void A_name_may_change_within_a_class_and_the_log_says_from_what()
     {
         var named = Sample.Enrol(_record, "Bakers 1", Sample.Ada, Sample.Ben);
-        _record.Write(Sample.Change() with { Why = "married" }, session => ClassRegister.Enrol(session, named, [Sample.Ada with { Name = "Ada Lind" }], Sample.Day));
+        _record.Write(Sample.Change() with { Why = "married" }, session =>
+            ClassRegister.Enrol(session, named, [Sample.Ada with { Name = "Ada Lind" }], Sample.Day)
+        );
 
         Assert.Equal("Ada Lind", _record.Read(session => ClassRegister.FindStudent(session, Sample.Ada.Id))!.Name);
         var logged = _record.Read(ChangeLog.Read)[^1];
@@ -42,7 +44,9 @@ public sealed class ClassRegisterTests : IDisposable
         Sample.Enrol(_record, "Bakers 1", Sample.Ada);
         Sample.Enrol(_record, "Cooks 2", Sample.Ada);
 
-        var others = _record.Write(Sample.Change(), session => ClassRegister.Enrol(session, ClassRegister.Put(session, "Cooks 3"), [Sample.Ada with { Name = "Ada Bergman" }], Sample.Day));
+        var others = _record.Write(Sample.Change(), session =>
+            ClassRegister.Enrol(session, ClassRegister.Put(session, "Cooks 3"), [Sample.Ada with { Name = "Ada Bergman" }], Sample.Day)
+        );
 
         Assert.Equal("Ada Berg", Assert.Single(others).OnRecord.Name);
         Assert.Equal(2, _record.Read(session => ClassRegister.OfStudent(session, Sample.Ada.Id)).Count);
@@ -55,8 +59,12 @@ public sealed class ClassRegisterTests : IDisposable
         var other = Sample.Enrol(_record, "Cooks 2", Sample.Ben);
 
         Assert.Equal("Bakers 2", _record.Write(Sample.Change(), session => ClassRegister.Rename(session, named, "Bakers 2"))!.Name);
-        Assert.Equal("Bakers 3", _record.Write(Sample.Change(), session => ClassRegister.Rename(session, named with { Name = "Bakers 2" }, "Bakers 3"))!.Name);
-        foreach (var name in new[] { "Bakers 1", "Bakers 2", "Bakers 3" }) Assert.Equal(named with { Name = "Bakers 3" }, _record.Write(Sample.Change(), session => ClassRegister.Put(session, name)));
+        Assert.Equal(
+            "Bakers 3",
+            _record.Write(Sample.Change(), session => ClassRegister.Rename(session, named with { Name = "Bakers 2" }, "Bakers 3"))!.Name
+        );
+        foreach (var name in new[] { "Bakers 1", "Bakers 2", "Bakers 3" })
+            Assert.Equal(named with { Name = "Bakers 3" }, _record.Write(Sample.Change(), session => ClassRegister.Put(session, name)));
         Assert.Equal(["Bakers 3", "Cooks 2"], _record.Read(ClassRegister.All).Select(one => one.Name));
         Assert.Equal("Bakers 3", Assert.Single(_record.Read(session => ClassRegister.OfStudent(session, Sample.Ada.Id))).Class.Name);
 

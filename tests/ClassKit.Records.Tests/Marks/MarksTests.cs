@@ -30,14 +30,26 @@ public sealed class MarksTests : IDisposable
         var work = Work(WorkKind.TypedMarks);
         Mark[] marks =
         [
-            Mark.Absent, Mark.Excused, Mark.NotDue, Mark.Of(0, 12), Mark.Of(7.1m, 12) with { Lateness = Lateness.Late }, Mark.Of(12, 12) with { Lateness = Lateness.LateAndSettled },
+            Mark.Absent,
+            Mark.Excused,
+            Mark.NotDue,
+            Mark.Of(0, 12),
+            Mark.Of(7.1m, 12) with
+            {
+                Lateness = Lateness.Late,
+            },
+            Mark.Of(12, 12) with
+            {
+                Lateness = Lateness.LateAndSettled,
+            },
             Mark.Of(0.1234567890123456789012345678m, 12),
         ];
         Attempt[] attempts = [.. marks.Select((mark, at) => new Attempt(Sample.Ada.Id, "Loaf", at + 1, mark))];
 
         _record.Write(Sample.Change(), session =>
         {
-            foreach (var attempt in attempts) TypedMarks.Put(session, work, attempt);
+            foreach (var attempt in attempts)
+                TypedMarks.Put(session, work, attempt);
             return true;
         });
 
@@ -50,10 +62,10 @@ public sealed class MarksTests : IDisposable
     {
         var work = Work(WorkKind.TypedMarks);
         void Type(decimal points, string why) => _record.Write(Sample.Change() with { Why = why }, session =>
-        {
-            TypedMarks.Put(session, work, new(Sample.Ada.Id, "Loaf", 1, Mark.Of(points, 12)));
-            return true;
-        });
+            {
+                TypedMarks.Put(session, work, new(Sample.Ada.Id, "Loaf", 1, Mark.Of(points, 12)));
+                return true;
+            });
         Type(7.5m, "");
         Type(7.50m, "typed again");
         Type(8, "added up wrongly");
@@ -62,16 +74,36 @@ public sealed class MarksTests : IDisposable
 
         var logged = Assert.Single(log);
         Assert.Equal("added up wrongly", logged.Change.Why);
-        Assert.Equal([new ChangedRow("typed_mark", Sample.Ada.Id, $"{work.Id} 1 Marked 7.5 InTime", $"{work.Id} 1 Marked 8 InTime")], logged.Rows);
+        Assert.Equal(
+            [new ChangedRow("typed_mark", Sample.Ada.Id, $"{work.Id} 1 Marked 7.5 InTime", $"{work.Id} 1 Marked 8 InTime")],
+            logged.Rows
+        );
     }
 
-    /// <summary>Whatever decides a grade and can be changed says what it was. Tables without a trigger only grow, or lose nothing but what is an erased student's.</summary>
+    /// <summary>
+    /// Whatever decides a grade and can be changed says what it was. Tables without a trigger only grow, or lose nothing but what is an
+    /// erased student's.
+    /// </summary>
     [Fact]
     public void Every_table_that_can_change_is_logged()
     {
         string[] onlyGrow =
         [
-            "change", "changed_row", "former_name", "deal", "deal_part", "deal_seat", "grading", "graded", "answer", "correction", "returned_file", "gradebook_point", "class_page", "frozen_grade", "frozen_work",
+            "change",
+            "changed_row",
+            "former_name",
+            "deal",
+            "deal_part",
+            "deal_seat",
+            "grading",
+            "graded",
+            "answer",
+            "correction",
+            "returned_file",
+            "gradebook_point",
+            "class_page",
+            "frozen_grade",
+            "frozen_work",
         ];
         List<string> Ask(string sql) => _record.Read(session => session.Query(sql, row => row.Text(0)));
 
@@ -85,7 +117,9 @@ public sealed class MarksTests : IDisposable
     {
         var work = Work(WorkKind.TypedMarks);
         Work(WorkKind.TypedMarks);
-        _record.Write(Sample.Change() with { Why = "two questions were unfair" }, session => TermRegister.PutWork(session, TermRegister.Put(session, _class, "Autumn"), 0, work.Assignment with { OutOf = 10 }));
+        _record.Write(Sample.Change() with { Why = "two questions were unfair" }, session =>
+            TermRegister.PutWork(session, TermRegister.Put(session, _class, "Autumn"), 0, work.Assignment with { OutOf = 10 })
+        );
 
         var logged = Assert.Single(_record.Read(ChangeLog.Read), change => change.Rows.Count > 0);
 
@@ -97,7 +131,15 @@ public sealed class MarksTests : IDisposable
     public void What_two_markers_saw_comes_back_with_its_rubric_and_comments()
     {
         var work = Work(WorkKind.BenchWork);
-        BenchSheet first = new("Kim", new Dictionary<string, IReadOnlyList<int>> { [Sample.Ada.Id] = [2, 1], [Sample.Ben.Id] = [0, BenchScale.NotAsked] }) { Comments = new Dictionary<string, string> { [Sample.Ben.Id] = "apron" } }, second = new("Lou", new Dictionary<string, IReadOnlyList<int>> { [Sample.Ada.Id] = [1, 1] });
+        BenchSheet first =
+                new(
+                    "Kim",
+                    new Dictionary<string, IReadOnlyList<int>> { [Sample.Ada.Id] = [2, 1], [Sample.Ben.Id] = [0, BenchScale.NotAsked] }
+                )
+                {
+                    Comments = new Dictionary<string, string> { [Sample.Ben.Id] = "apron" },
+                },
+            second = new("Lou", new Dictionary<string, IReadOnlyList<int>> { [Sample.Ada.Id] = [1, 1] });
         _record.Write(Sample.Change(), session =>
         {
             Assert.True(BenchRegister.Measure(session, work, Scale));
@@ -108,7 +150,10 @@ public sealed class MarksTests : IDisposable
 
         var bench = Assert.Single(_record.Read(session => BenchRegister.Of(session, work)));
 
-        Assert.Equal(new BenchMarking(Scale, first, second).Marks(MarkerRule.Mean).Select(mark => (mark.Student, mark.Mark.Points, mark.Mark.OutOf)), bench.Marking.Marks(MarkerRule.Mean).Select(mark => (mark.Student, mark.Mark.Points, mark.Mark.OutOf)));
+        Assert.Equal(
+            new BenchMarking(Scale, first, second).Marks(MarkerRule.Mean).Select(mark => (mark.Student, mark.Mark.Points, mark.Mark.OutOf)),
+            bench.Marking.Marks(MarkerRule.Mean).Select(mark => (mark.Student, mark.Mark.Points, mark.Mark.OutOf))
+        );
         Assert.Equal(["Kim", "Lou"], new[] { bench.Marking.First.Marker, bench.Marking.Second!.Marker });
         Assert.Equal([KeyValuePair.Create(Sample.Ben.Id, "apron")], bench.Marking.First.Comments);
         Assert.Empty(bench.Marking.Second.Comments);
@@ -135,20 +180,31 @@ public sealed class MarksTests : IDisposable
     [Fact]
     public void A_measurement_takes_the_place_of_the_one_before()
     {
-        var given = _record.Write(Sample.Change(), session => LessonRegister.Put(session, _class, "one-tin-three-lifts", "One tin, three lifts", Sample.Day));
+        var given = _record.Write(Sample.Change(), session =>
+            LessonRegister.Put(session, _class, "one-tin-three-lifts", "One tin, three lifts", Sample.Day)
+        );
         void Measure(decimal height) => _record.Write(Sample.Change(), session =>
-        {
-            LessonRegister.Put(session, given, new("Team 1", "Popovers", "height", height, "cm", null));
-            return true;
-        });
+            {
+                LessonRegister.Put(session, given, new("Team 1", "Popovers", "height", height, "cm", null));
+                return true;
+            });
         Measure(7.5m);
         Measure(8.25m);
 
-        Assert.Equal([new Observation("Team 1", "Popovers", "height", 8.25m, "cm", null)], _record.Read(session => LessonRegister.Observations(session, given)));
-        Assert.Contains(_record.Read(ChangeLog.Read), change => change.Rows is [{ Before: "Team 1 Popovers height 7.5 cm", After: "Team 1 Popovers height 8.25 cm" }]);
+        Assert.Equal(
+            [new Observation("Team 1", "Popovers", "height", 8.25m, "cm", null)],
+            _record.Read(session => LessonRegister.Observations(session, given))
+        );
+        Assert.Contains(_record.Read(ChangeLog.Read), change =>
+            change.Rows is [{ Before: "Team 1 Popovers height 7.5 cm", After: "Team 1 Popovers height 8.25 cm" }]
+        );
     }
 
-    private RecordedWork Work(WorkKind kind) => _record.Write(Sample.Change(), session => TermRegister.PutWork(session, TermRegister.Put(session, _class, "Autumn"), 0, new("Loaf", "Loaf", kind, "Bench", 12)));
+    private RecordedWork Work(WorkKind kind) =>
+        _record.Write(Sample.Change(), session =>
+            TermRegister.PutWork(session, TermRegister.Put(session, _class, "Autumn"), 0, new("Loaf", "Loaf", kind, "Bench", 12))
+        );
 
-    private static (string, int, MarkState, decimal, decimal, Lateness) Fields(Attempt attempt) => (attempt.Student, attempt.Sitting, attempt.Mark.State, attempt.Mark.Points, attempt.Mark.OutOf, attempt.Mark.Lateness);
+    private static (string, int, MarkState, decimal, decimal, Lateness) Fields(Attempt attempt) =>
+        (attempt.Student, attempt.Sitting, attempt.Mark.State, attempt.Mark.Points, attempt.Mark.OutOf, attempt.Mark.Lateness);
 }

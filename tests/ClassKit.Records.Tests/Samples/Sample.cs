@@ -18,10 +18,11 @@ internal static class Sample
     public static Change Change(string about = "Bakers 1") => new(Noon, "Kim", "test", about, "");
 
     /// <summary>Enrols a class.</summary>
-    public static RecordedClass Enrol(TeachingRecord record, string name, params IReadOnlyList<Student> students) => record.Write(Change(name), session =>
-    {
-        var named = ClassRegister.Put(session, name);
-        Assert.Empty(ClassRegister.Enrol(session, named, students, Day));
-        return named;
-    });
+    public static RecordedClass Enrol(TeachingRecord record, string name, params IReadOnlyList<Student> students) =>
+        record.Write(Change(name), session =>
+        {
+            var named = ClassRegister.Put(session, name);
+            Assert.Empty(ClassRegister.Enrol(session, named, students, Day));
+            return named;
+        });
 }

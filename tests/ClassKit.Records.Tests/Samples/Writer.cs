@@ -5,7 +5,9 @@ using ClassKit.Records.Storage;
 
 namespace ClassKit.Records.Tests.Samples;
 
-/// <summary>This test program started once more, as a process that writes in a record without end and says after each commit what is in it for good.</summary>
+/// <summary>
+/// This test program started once more, as a process that writes in a record without end and says after each commit what is in it for good.
+/// </summary>
 internal static class Writer
 {
     /// <summary>Names the record to a process that is to write in it.</summary>
@@ -14,11 +16,14 @@ internal static class Writer
     /// <summary>A class of many students at once, so that a transaction has several pages to write.</summary>
     private const int Students = 200;
 
-    public static Process Start(string file) => Process.Start(new ProcessStartInfo(Environment.ProcessPath!, ["-class", typeof(Storage.WritingForever).FullName!])
-    {
-        RedirectStandardOutput = true,
-        Environment = { [Variable] = file },
-    })!;
+    public static Process Start(string file) =>
+        Process.Start(
+            new ProcessStartInfo(Environment.ProcessPath!, ["-class", typeof(Storage.WritingForever).FullName!])
+            {
+                RedirectStandardOutput = true,
+                Environment = { [Variable] = file },
+            }
+        )!;
 
     /// <summary>Writes until it is ended from outside.</summary>
     public static void WriteForever(string file)
@@ -27,12 +32,19 @@ internal static class Writer
         using var record = TeachingRecord.Open(file, Sample.Noon, mayBegin: true);
         for (var number = record.Read(ClassRegister.All).Count + 1; ; number++)
         {
-            Sample.Enrol(record, Name(number), [.. Enumerable.Range(0, Students).Select(student => Sample.Ada with { Id = $"student-{number}-{student}" })]);
+            Sample.Enrol(
+                record,
+                Name(number),
+                [.. Enumerable.Range(0, Students).Select(student => Sample.Ada with { Id = $"student-{number}-{student}" })]
+            );
             said.WriteLine("committed " + number.ToString(CultureInfo.InvariantCulture));
         }
     }
 
-    /// <summary>Every class of a record is whole, and there are as many as were said to be committed, or the one more whose word did not come through.</summary>
+    /// <summary>
+    /// Every class of a record is whole, and there are as many as were said to be committed, or the one more whose word did not come
+    /// through.
+    /// </summary>
     public static void AssertWhole(TeachingRecord record, int committed)
     {
         record.Verify();

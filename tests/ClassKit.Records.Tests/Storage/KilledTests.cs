@@ -5,7 +5,10 @@ using ClassKit.Records.Tests.Samples;
 
 namespace ClassKit.Records.Tests.Storage;
 
-/// <summary>A process is ended at any moment of writing (SIGKILL), and nothing that was committed is lost. <c>CLASSKIT_KILLS=200</c> does it 200 times.</summary>
+/// <summary>
+/// A process is ended at any moment of writing (SIGKILL), and nothing that was committed is lost. <c>CLASSKIT_KILLS=200</c> does it 200
+/// times.
+/// </summary>
 public sealed class KilledTests : IDisposable
 {
     private const string Said = "committed ";
@@ -19,7 +22,9 @@ public sealed class KilledTests : IDisposable
     {
         var random = new Random(18);
         var committed = 0;
-        var kills = int.TryParse(Environment.GetEnvironmentVariable("CLASSKIT_KILLS"), CultureInfo.InvariantCulture, out var wanted) ? wanted : 20;
+        var kills = int.TryParse(Environment.GetEnvironmentVariable("CLASSKIT_KILLS"), CultureInfo.InvariantCulture, out var wanted)
+            ? wanted
+            : 20;
         for (var kill = 0; kill < kills; kill++)
         {
             var before = committed;
@@ -46,7 +51,8 @@ public sealed class KilledTests : IDisposable
         var last = 0;
         while (commits > 0 && writer.StandardOutput.ReadLine() is { } line)
         {
-            if (!line.StartsWith(Said, StringComparison.Ordinal)) continue;
+            if (!line.StartsWith(Said, StringComparison.Ordinal))
+                continue;
             last = LastSaid(line);
             commits--;
         }
@@ -54,6 +60,9 @@ public sealed class KilledTests : IDisposable
     }
 
     /// <summary>The last whole line that says so.</summary>
-    private static int LastSaid(string text) => text.Split('\n', StringSplitOptions.RemoveEmptyEntries)
-        .Where(line => line.StartsWith(Said, StringComparison.Ordinal)).Select(line => int.Parse(line[Said.Length..].TrimEnd('\r'), CultureInfo.InvariantCulture)).LastOrDefault();
+    private static int LastSaid(string text) =>
+        text.Split('\n', StringSplitOptions.RemoveEmptyEntries)
+            .Where(line => line.StartsWith(Said, StringComparison.Ordinal))
+            .Select(line => int.Parse(line[Said.Length..].TrimEnd('\r'), CultureInfo.InvariantCulture))
+            .LastOrDefault();
 }

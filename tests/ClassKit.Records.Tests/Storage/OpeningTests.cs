@@ -19,7 +19,8 @@ public sealed class OpeningTests : IDisposable
     [Fact]
     public void What_was_written_is_there_when_it_is_opened_again_and_nothing_lies_beside_it()
     {
-        using (var record = _folder.Open()) Sample.Enrol(record, "Bakers 1", Sample.Ada);
+        using (var record = _folder.Open())
+            Sample.Enrol(record, "Bakers 1", Sample.Ada);
 
         Assert.Equal([TeachingRecord.FileName], Directory.GetFileSystemEntries(_folder.Path).Select(Path.GetFileName));
         using var again = _folder.Open(mayBegin: false);
@@ -125,12 +126,22 @@ public sealed class OpeningTests : IDisposable
 
     [Fact]
     public void A_folder_that_is_not_there_is_said_to_be_out_of_reach() =>
-        Assert.IsType<RecordTrouble.Unreachable>(Assert.Throws<RecordException>(() => TeachingRecord.Open(Path.Combine(_folder.Path, "gone", "record.sqlite"), Sample.Noon, mayBegin: true)).Trouble);
+        Assert.IsType<RecordTrouble.Unreachable>(
+            Assert
+                .Throws<RecordException>(() =>
+                    TeachingRecord.Open(Path.Combine(_folder.Path, "gone", "record.sqlite"), Sample.Noon, mayBegin: true)
+                )
+                .Trouble
+        );
 
     private void Written()
     {
         using var record = _folder.Open();
-        Sample.Enrol(record, "Bakers 1", [Sample.Ada, Sample.Ben, .. Enumerable.Range(0, 500).Select(number => Sample.Ada with { Id = $"student-{number}" })]);
+        Sample.Enrol(
+            record,
+            "Bakers 1",
+            [Sample.Ada, Sample.Ben, .. Enumerable.Range(0, 500).Select(number => Sample.Ada with { Id = $"student-{number}" })]
+        );
     }
 
     private void Patch(int at, int value)

@@ -38,11 +38,15 @@ public sealed class SharedTests : IDisposable
         for (var trial = 0; trial < 20; trial++)
         {
             using var folder = new RecordFolder();
-            await Task.WhenAll(new[] { "Bakers 1", "Cooks 2" }.Select(name => Task.Run(() =>
-            {
-                using var record = folder.Open();
-                Sample.Enrol(record, name, Sample.Ada);
-            })));
+            await Task.WhenAll(
+                new[] { "Bakers 1", "Cooks 2" }.Select(name =>
+                    Task.Run(() =>
+                    {
+                        using var record = folder.Open();
+                        Sample.Enrol(record, name, Sample.Ada);
+                    })
+                )
+            );
 
             using var record = folder.Open(mayBegin: false);
             Assert.Equal(["Bakers 1", "Cooks 2"], record.Read(ClassRegister.All).Select(found => found.Name));
@@ -66,7 +70,9 @@ public sealed class SharedTests : IDisposable
             return true;
         });
 
-        var failure = Assert.Throws<RecordException>(() => Sample.Enrol(record, "Cooks 2", [.. Enumerable.Range(0, 5000).Select(number => Sample.Ada with { Id = $"student-{number}" })]));
+        var failure = Assert.Throws<RecordException>(() =>
+            Sample.Enrol(record, "Cooks 2", [.. Enumerable.Range(0, 5000).Select(number => Sample.Ada with { Id = $"student-{number}" })])
+        );
 
         Assert.IsType<RecordTrouble.Full>(failure.Trouble);
         record.Verify();
@@ -76,7 +82,8 @@ public sealed class SharedTests : IDisposable
     [Fact]
     public void A_locked_file_is_said_to_be_written_in_by_somebody()
     {
-        using (var record = _folder.Open()) Sample.Enrol(record, "Bakers 1", Sample.Ada);
+        using (var record = _folder.Open())
+            Sample.Enrol(record, "Bakers 1", Sample.Ada);
         using var other = new SqliteConnection($"Data Source={_folder.File};Pooling=False");
         other.Open();
         using var command = other.CreateCommand();
@@ -113,11 +120,15 @@ public sealed class SharedTests : IDisposable
         {
             database.Open();
             Opening.Run(database, Migrations.After(0).First().Sql);
-            Opening.Run(database, $"PRAGMA user_version = 1; PRAGMA application_id = {RecordHeader.ApplicationId}; INSERT INTO class (name) VALUES ('Bakers 1')");
+            Opening.Run(
+                database,
+                $"PRAGMA user_version = 1; PRAGMA application_id = {RecordHeader.ApplicationId}; INSERT INTO class (name) VALUES ('Bakers 1')"
+            );
         }
         var before = File.ReadAllBytes(_folder.File);
 
-        using (var record = _folder.Open(mayBegin: false)) Assert.Equal(["Bakers 1"], record.Read(ClassRegister.All).Select(found => found.Name));
+        using (var record = _folder.Open(mayBegin: false))
+            Assert.Equal(["Bakers 1"], record.Read(ClassRegister.All).Select(found => found.Name));
 
         using var copy = new SqliteConnection($"Data Source={Assert.Single(Backups.Of(_folder.File))};Pooling=False");
         copy.Open();

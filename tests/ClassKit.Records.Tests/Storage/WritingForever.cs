@@ -8,6 +8,7 @@ public class WritingForever
     [Fact]
     public void Until_it_is_ended()
     {
-        if (Environment.GetEnvironmentVariable(Writer.Variable) is { Length: > 0 } file) Writer.WriteForever(file);
+        if (Environment.GetEnvironmentVariable(Writer.Variable) is { Length: > 0 } file)
+            Writer.WriteForever(file);
     }
 }

@@ -7,13 +7,28 @@ namespace ClassKit.Terms.Tests.Bench;
 public sealed class BenchFillingTests
 {
     private static readonly BenchForm Form = new(
-        "Bench", new([("Safe", 2), ("Mixing", 1)], [0, 1, 2], ["Not yet", "Secure", "Excellent"]), [["a", "b", "c"], ["d", "e", "f"]], "Class",
-        [new("ada", "Ada"), new("ben", "Ben"), new("cleo", "Cleo"), new("dan", "Dan")], 2);
+        "Bench",
+        new([("Safe", 2), ("Mixing", 1)], [0, 1, 2], ["Not yet", "Secure", "Excellent"]),
+        [
+            ["a", "b", "c"],
+            ["d", "e", "f"],
+        ],
+        "Class",
+        [new("ada", "Ada"), new("ben", "Ben"), new("cleo", "Cleo"), new("dan", "Dan")],
+        2
+    );
 
     [Fact]
     public void Members_have_their_teams_levels_and_a_students_own_stand_over_them()
     {
-        var filled = Filled(("team.1.0", "Secure"), ("team.1.1", "excellent"), ("team.2.0", "0"), ("team.2.1", "Secure"), ("student.ben.0", "Not yet"), ("marker", " Chef Ines "));
+        var filled = Filled(
+            ("team.1.0", "Secure"),
+            ("team.1.1", "excellent"),
+            ("team.2.0", "0"),
+            ("team.2.1", "Secure"),
+            ("student.ben.0", "Not yet"),
+            ("marker", " Chef Ines ")
+        );
 
         Assert.Empty(filled.Gaps);
         Assert.Equal("Chef Ines", filled.Sheet.Marker);
@@ -23,7 +38,14 @@ public sealed class BenchFillingTests
     [Fact]
     public void Who_is_in_another_team_has_that_teams_levels_and_who_was_away_has_none()
     {
-        var filled = Filled(("team.1.0", "Secure"), ("team.1.1", "Secure"), ("team.2.0", "Excellent"), ("team.2.1", "Excellent"), ("student.ada.team", "2"), ("student.ben.team", "away"));
+        var filled = Filled(
+            ("team.1.0", "Secure"),
+            ("team.1.1", "Secure"),
+            ("team.2.0", "Excellent"),
+            ("team.2.1", "Excellent"),
+            ("student.ada.team", "2"),
+            ("student.ben.team", "away")
+        );
 
         Assert.Empty(filled.Gaps);
         Assert.Equal(["ada 2 2", "cleo 2 2", "dan 2 2"], Shown(filled));
@@ -33,8 +55,28 @@ public sealed class BenchFillingTests
     [Fact]
     public void Teams_of_the_roster_are_the_forms()
     {
-        var form = Form with { Students = [new("ada", "Ada") { Team = "Rye" }, new("ben", "Ben") { Team = "Oat" }, new("cleo", "Cleo") { Team = "Oat" }, new("dan", "Dan") { Team = "rye" }] };
-        var filled = BenchFilling.Of(form, new Dictionary<string, string> { ["team.1.0"] = "0", ["team.1.1"] = "0", ["team.2.0"] = "2", ["team.2.1"] = "2", ["student.cleo.team"] = "RYE" }, "file");
+        var form = Form with
+        {
+            Students =
+            [
+                new("ada", "Ada") { Team = "Rye" },
+                new("ben", "Ben") { Team = "Oat" },
+                new("cleo", "Cleo") { Team = "Oat" },
+                new("dan", "Dan") { Team = "rye" },
+            ],
+        };
+        var filled = BenchFilling.Of(
+            form,
+            new Dictionary<string, string>
+            {
+                ["team.1.0"] = "0",
+                ["team.1.1"] = "0",
+                ["team.2.0"] = "2",
+                ["team.2.1"] = "2",
+                ["student.cleo.team"] = "RYE",
+            },
+            "file"
+        );
 
         Assert.Equal(["Oat", "Rye"], [form.TeamName(1), form.TeamName(2)]);
         Assert.Empty(filled.Gaps);
@@ -55,18 +97,25 @@ public sealed class BenchFillingTests
     [Fact]
     public void What_is_missing_or_unknown_is_named_and_takes_nobody_else_along()
     {
-        var filled = Filled(("team.1.0", "Secure"), ("team.2.0", "Secure"), ("team.2.1", "Secure"), ("student.dan.1", "superb"), ("student.cleo.team", "7"));
+        var filled = Filled(
+            ("team.1.0", "Secure"),
+            ("team.2.0", "Secure"),
+            ("team.2.1", "Secure"),
+            ("student.dan.1", "superb"),
+            ("student.cleo.team", "7")
+        );
 
         // A level that nobody knows is not taken for the team's.
         Assert.Empty(Shown(filled));
         Assert.Equal([1, null], filled.Sheet.Begun["dan"]);
         Assert.Equal(
-            [
-                new BenchGap.UnknownLevel("student.dan.1", "superb"),
-                new BenchGap.NoTeam(Form.Students[2], "7", 2),
-            ],
-            filled.Gaps.Where(gap => gap is not BenchGap.NoLevel).OrderBy(gap => gap is BenchGap.NoTeam));
-        Assert.Equal(["ada: Mixing", "ben: Mixing", "dan: Mixing"], filled.Gaps.OfType<BenchGap.NoLevel>().Select(gap => $"{gap.Student.Id}: {string.Join(' ', gap.Criteria)}"));
+            [new BenchGap.UnknownLevel("student.dan.1", "superb"), new BenchGap.NoTeam(Form.Students[2], "7", 2)],
+            filled.Gaps.Where(gap => gap is not BenchGap.NoLevel).OrderBy(gap => gap is BenchGap.NoTeam)
+        );
+        Assert.Equal(
+            ["ada: Mixing", "ben: Mixing", "dan: Mixing"],
+            filled.Gaps.OfType<BenchGap.NoLevel>().Select(gap => $"{gap.Student.Id}: {string.Join(' ', gap.Criteria)}")
+        );
     }
 
     [Theory]
@@ -96,7 +145,10 @@ public sealed class BenchFillingTests
         Assert.Equal(others.Length + 1, others.Append(Form).Select(form => form.Identity).Distinct().Count());
     }
 
-    /// <summary>What a class is called changes; whose marks are in a file does not. The earlier identity is put together as it was until 2026-11-29, with the name.</summary>
+    /// <summary>
+    /// What a class is called changes; whose marks are in a file does not. The earlier identity is put together as it was until 2026-11-29,
+    /// with the name.
+    /// </summary>
     [Theory]
     [InlineData("Bench · Class", "Class")]
     [InlineData("Bench · Old name", "Old name")]
@@ -104,7 +156,10 @@ public sealed class BenchFillingTests
     public void A_form_is_the_same_after_its_class_was_renamed(string called, string nameThen)
     {
         var renamed = Form with { Cohort = "New name" };
-        var earlier = ClassKit.Exercises.Identity.FormIdentity.Of("bench marks", ["Bench", nameThen, "2", "Safe 2", "Mixing 1", "Not yet 0", "Secure 1", "Excellent 2", "ada", "ben", "cleo", "dan"]);
+        var earlier = ClassKit.Exercises.Identity.FormIdentity.Of(
+            "bench marks",
+            ["Bench", nameThen, "2", "Safe 2", "Mixing 1", "Not yet 0", "Secure 1", "Excellent 2", "ada", "ben", "cleo", "dan"]
+        );
 
         Assert.Equal(Form.Identity, renamed.Identity);
         Assert.True(renamed.IsOf(Form.Identity, null));
@@ -113,7 +168,9 @@ public sealed class BenchFillingTests
         Assert.False(renamed.IsOf(earlier, "Other · " + nameThen));
     }
 
-    private static BenchFilling Filled(params (string Name, string Value)[] fields) => BenchFilling.Of(Form, fields.ToDictionary(field => field.Name, field => field.Value), "bench-marks");
+    private static BenchFilling Filled(params (string Name, string Value)[] fields) =>
+        BenchFilling.Of(Form, fields.ToDictionary(field => field.Name, field => field.Value), "bench-marks");
 
-    private static IEnumerable<string> Shown(BenchFilling filled) => filled.Sheet.Places.Select(student => $"{student.Key} {string.Join(' ', student.Value)}");
+    private static IEnumerable<string> Shown(BenchFilling filled) =>
+        filled.Sheet.Places.Select(student => $"{student.Key} {string.Join(' ', student.Value)}");
 }

@@ -17,7 +17,11 @@ public sealed class SimulatedClassesTests
             var draws = SeededDraws.For(seed, "covered");
             var truth = Truth(draws);
             var past = PastDifficulty.Of(Class(draws, truth, 48, 0.5, "a class"));
-            var parts = Enumerable.Range(0, Parts).Select(at => (Truth: truth[at], Found: past.Of(Classes.Part(at)))).Where(part => part.Found?.Scale == 0).ToList();
+            var parts = Enumerable
+                .Range(0, Parts)
+                .Select(at => (Truth: truth[at], Found: past.Of(Classes.Part(at))))
+                .Where(part => part.Found?.Scale == 0)
+                .ToList();
             var mean = parts.Average(part => part.Truth);
             all += parts.Count;
             within += parts.Count(part => Math.Abs(part.Found!.Difficulty!.Value - (part.Truth - mean)) <= 1.96 * part.Found.Error!.Value);
@@ -39,11 +43,18 @@ public sealed class SimulatedClassesTests
             List<double> more = [.. truth, .. Enumerable.Range(0, 4).Select(_ => Classes.Normal(draws))];
             var abilities = Enumerable.Range(0, 20).Select(_ => 0.8 + Classes.Normal(draws)).ToList();
             // Others answered everything, the class the first parts; then it is asked the last ones.
-            List<PastWork> works = [.. Enumerable.Range(0, 60).Select(_ => Classes.Work(Classes.Row(draws, Classes.Normal(draws), more, _ => true), "others")), .. abilities.Select(ability => Classes.Work(Classes.Row(draws, ability, more, at => at < Parts)))];
-            var band = PastDifficulty.Of(works).Expect([.. Enumerable.Range(Parts, 4).Select(at => (Classes.Part(at), 1.0))], "a class", abilities.Count)!;
+            List<PastWork> works =
+            [
+                .. Enumerable.Range(0, 60).Select(_ => Classes.Work(Classes.Row(draws, Classes.Normal(draws), more, _ => true), "others")),
+                .. abilities.Select(ability => Classes.Work(Classes.Row(draws, ability, more, at => at < Parts))),
+            ];
+            var band = PastDifficulty
+                .Of(works)
+                .Expect([.. Enumerable.Range(Parts, 4).Select(at => (Classes.Part(at), 1.0))], "a class", abilities.Count)!;
             Assert.True(band.OfTheClass);
             var earned = abilities.Average(ability => Classes.Row(draws, ability, more, at => at >= Parts).Sum(cell => cell ?? 0));
-            if (earned >= band.Low && earned <= band.High) held++;
+            if (earned >= band.Low && earned <= band.High)
+                held++;
         }
         // The class knows its own students here, of whom the band takes new ones of their kind: it may hold a little more often.
         Assert.InRange((double)held / rounds, 0.75, 0.93);
@@ -53,7 +64,10 @@ public sealed class SimulatedClassesTests
     public void What_everybody_got_or_nobody_has_no_difficulty_and_says_why()
     {
         var past = PastDifficulty.Of([Classes.Work([1, 0, 1, 0]), Classes.Work([1, 0, 0, 1]), Classes.Work([1, 0, 1, 0])]);
-        Assert.Equal((DifficultyGap.AllGot, DifficultyGap.NobodyGot), (past.Of(Classes.Part(0))!.Gap!.Value, past.Of(Classes.Part(1))!.Gap!.Value));
+        Assert.Equal(
+            (DifficultyGap.AllGot, DifficultyGap.NobodyGot),
+            (past.Of(Classes.Part(0))!.Gap!.Value, past.Of(Classes.Part(1))!.Gap!.Value)
+        );
         Assert.Null(past.Of(Classes.Part(2))!.Gap);
         Assert.Null(PastDifficulty.Of([Classes.Work([1, 1])]).Expect([(new("other", "x"), 2)], "a class", 20));
     }
@@ -69,7 +83,12 @@ public sealed class SimulatedClassesTests
     [Fact]
     public void Sets_that_share_no_part_are_on_scales_of_their_own()
     {
-        var past = PastDifficulty.Of([Classes.Work([1, 0, null, null]), Classes.Work([0, 1, null, null]), Classes.Work([null, null, 1, 0]), Classes.Work([null, null, 0, 1])]);
+        var past = PastDifficulty.Of([
+            Classes.Work([1, 0, null, null]),
+            Classes.Work([0, 1, null, null]),
+            Classes.Work([null, null, 1, 0]),
+            Classes.Work([null, null, 0, 1]),
+        ]);
         Assert.Equal(past.Of(Classes.Part(0))!.Scale, past.Of(Classes.Part(1))!.Scale);
         Assert.NotEqual(past.Of(Classes.Part(0))!.Scale, past.Of(Classes.Part(2))!.Scale);
     }
@@ -80,9 +99,16 @@ public sealed class SimulatedClassesTests
         var draws = SeededDraws.For(4, "wanted");
         var truth = Truth(draws);
         var few = PastDifficulty.Of(Class(draws, truth, 16, 0, "a class"));
-        var part = Enumerable.Range(0, Parts).Select(at => few.Of(Classes.Part(at))).OfType<PartDifficulty>().Where(part => part.StillWanted > 0).MaxBy(part => part.StillWanted)!;
+        var part = Enumerable
+            .Range(0, Parts)
+            .Select(at => few.Of(Classes.Part(at)))
+            .OfType<PartDifficulty>()
+            .Where(part => part.StillWanted > 0)
+            .MaxBy(part => part.StillWanted)!;
         Assert.False(part.IsEnough);
-        var more = PastDifficulty.Of(Class(draws, truth, 16 * (int)Math.Ceiling((part.Answers + part.StillWanted!.Value) * 1.5 / part.Answers), 0, "a class")).Of(part.Part)!;
+        var more = PastDifficulty
+            .Of(Class(draws, truth, 16 * (int)Math.Ceiling((part.Answers + part.StillWanted!.Value) * 1.5 / part.Answers), 0, "a class"))
+            .Of(part.Part)!;
         Assert.True(more.IsEnough, $"{part} and then {more}");
     }
 
@@ -90,5 +116,11 @@ public sealed class SimulatedClassesTests
 
     /// <summary>A class with sets that overlap: everybody is asked two of three parts.</summary>
     private static List<PastWork> Class(SeededDraws draws, IReadOnlyList<double> truth, int students, double mean, string named) =>
-        [.. Enumerable.Range(0, students).Select(student => Classes.Work(Classes.Row(draws, mean + Classes.Normal(draws), truth, at => (at + student) % 3 != 0), named))];
+        [
+            .. Enumerable
+                .Range(0, students)
+                .Select(student =>
+                    Classes.Work(Classes.Row(draws, mean + Classes.Normal(draws), truth, at => (at + student) % 3 != 0), named)
+                ),
+        ];
 }

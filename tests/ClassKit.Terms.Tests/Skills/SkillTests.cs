@@ -25,7 +25,9 @@ public sealed class SkillTests
     [Fact]
     public void After_thirty_days_an_answer_counts_half_and_what_comes_later_is_not_known_yet()
     {
-        var skill = Assert.Single(SkillStanding.Of([new("ice", Day.AddDays(-30), 6, 8), new("ice", Day, 1, 1), new("ice", Day.AddDays(1), 0, 50)], Day));
+        var skill = Assert.Single(
+            SkillStanding.Of([new("ice", Day.AddDays(-30), 6, 8), new("ice", Day, 1, 1), new("ice", Day.AddDays(1), 0, 50)], Day)
+        );
 
         // 6 / 2 + 1 shown and 2 / 2 missed.
         Assert.Equal(SkillBand.Of(4, 1), skill.Band);
@@ -42,18 +44,26 @@ public sealed class SkillTests
         Assert.Null(never.DaysUnshown(Day));
     }
 
-    /// <summary>Cepeda, Vul, Rohrer, Wixted and Pashler (2008), abstract: about 20 to 40 % of a 1-week test delay, about 5 to 10 % of a 1-year one.</summary>
+    /// <summary>
+    /// Cepeda, Vul, Rohrer, Wixted and Pashler (2008), abstract: about 20 to 40 % of a 1-week test delay, about 5 to 10 % of a 1-year one.
+    /// </summary>
     [Theory]
     [InlineData(7, 0.20, 0.40)]
     [InlineData(365, 0.05, 0.10)]
-    public void The_gap_lies_in_the_published_range(int days, double least, double most) => Assert.InRange(Spacing.GapShare(days), least, most);
+    public void The_gap_lies_in_the_published_range(int days, double least, double most) =>
+        Assert.InRange(Spacing.GapShare(days), least, most);
 
     [Fact]
     public void The_share_falls_and_the_gap_grows_with_the_delay()
     {
         var delays = Enumerable.Range(1, 400).Select(days => (double)days).ToList();
 
-        Assert.All(delays.Zip(delays.Skip(1)), pair => Assert.True(Spacing.GapShare(pair.First) >= Spacing.GapShare(pair.Second) && pair.First * Spacing.GapShare(pair.First) < pair.Second * Spacing.GapShare(pair.Second)));
+        Assert.All(delays.Zip(delays.Skip(1)), pair =>
+            Assert.True(
+                Spacing.GapShare(pair.First) >= Spacing.GapShare(pair.Second)
+                    && pair.First * Spacing.GapShare(pair.First) < pair.Second * Spacing.GapShare(pair.Second)
+            )
+        );
     }
 
     [Fact]

@@ -12,7 +12,8 @@ public sealed class YearBesideTests
     {
         var years = YearBeside.Of(
             [Of("soda", 9, 20), Of("ice", 1, 10), Of("ice", 1, 10), Of("old", 0, 5)],
-            [Of("ice", 18, 20), Of("soda", 11, 20), Of("new", 0, 5)]);
+            [Of("ice", 18, 20), Of("soda", 11, 20), Of("new", 0, 5)]
+        );
 
         Assert.Equal(["Ice", "Soda"], years.Select(year => year.Exercise));
         Assert.Equal(SkillBand.Of(2, 18), years[0].Then);
@@ -21,7 +22,9 @@ public sealed class YearBesideTests
     }
 
     [Fact]
-    public void Years_that_have_no_exercise_in_common_have_nothing_to_show() => Assert.Empty(YearBeside.Of([Of("old", 0, 5)], [Of("new", 0, 5)]));
+    public void Years_that_have_no_exercise_in_common_have_nothing_to_show() =>
+        Assert.Empty(YearBeside.Of([Of("old", 0, 5)], [Of("new", 0, 5)]));
 
-    private static (string, string, ShownSkill) Of(string exercise, decimal shown, decimal asked) => (exercise, char.ToUpperInvariant(exercise[0]) + exercise[1..], new("skill", Day, shown, asked));
+    private static (string, string, ShownSkill) Of(string exercise, decimal shown, decimal asked) =>
+        (exercise, char.ToUpperInvariant(exercise[0]) + exercise[1..], new("skill", Day, shown, asked));
 }

@@ -22,13 +22,27 @@ public sealed class ArrangedWorksTests : IDisposable
     [InlineData("25 % for one-tin-three-lifts; 50 % for Safety questions", "Safety questions", null, null)]
     public void A_work_that_nothing_is_called_is_told_with_what_was_meant(string extra, string excused, string? meant, Weight? weight)
     {
-        var list = _folder.Write("roster.csv", System.Text.Encoding.UTF8.GetBytes($"id,name,extra time,excused from\nada,Ada Berg,\"{extra}\",\"{excused}\"\nben,Ben Okoye,,\n"));
-        _folder.Write("rule.md", File.ReadAllBytes(Path.Combine(ClassKit.UseCases.Touring.DemoMaterial.Find(AppContext.BaseDirectory)!.Root, "rubrics", "term-grade.md")));
-        var term = _folder.Write("term.md", "---\nroster: roster.csv\nrule: rule.md\n---\n\n# Autumn\n\n## Work\n\n| Work | Kind | Category | Out of | Marks | Resit | Second marker |\n|---|---|---|---|---|---|---|\n| Safety questions | typed marks | Written work | 12 | | | |\n"u8.ToArray());
+        var list = _folder.Write(
+            "roster.csv",
+            System.Text.Encoding.UTF8.GetBytes(
+                $"id,name,extra time,excused from\nada,Ada Berg,\"{extra}\",\"{excused}\"\nben,Ben Okoye,,\n"
+            )
+        );
+        _folder.Write(
+            "rule.md",
+            File.ReadAllBytes(
+                Path.Combine(ClassKit.UseCases.Touring.DemoMaterial.Find(AppContext.BaseDirectory)!.Root, "rubrics", "term-grade.md")
+            )
+        );
+        var term = _folder.Write(
+            "term.md",
+            "---\nroster: roster.csv\nrule: rule.md\n---\n\n# Autumn\n\n## Work\n\n| Work | Kind | Category | Out of | Marks | Resit | Second marker |\n|---|---|---|---|---|---|---|\n| Safety questions | typed marks | Written work | 12 | | | |\n"u8.ToArray()
+        );
 
         var told = ArrangedWorks.Unknown(Library.OfPaths().At(list), [new CheckedItem(term, ContentKind.Term)]).ToList();
 
         Assert.Equal(weight, told.Select(one => (Weight?)one.Weight).SingleOrDefault());
-        if (meant is not null) Assert.Contains($"Did you mean `{meant}`?", told[0].Expected, StringComparison.Ordinal);
+        if (meant is not null)
+            Assert.Contains($"Did you mean `{meant}`?", told[0].Expected, StringComparison.Ordinal);
     }
 }

@@ -29,7 +29,8 @@ public sealed class BrokenExerciseTests
 
         Assert.Equal(
             File.ReadAllText(Path.Combine(Folder, name + ".expected")).ReplaceLineEndings("\n"),
-            string.Concat(told.OfType<Diagnostic>().Select(problem => (problem with { File = name + ".md" }) + "\n")).Replace('\u00A0', ' '));
+            string.Concat(told.OfType<Diagnostic>().Select(problem => (problem with { File = name + ".md" }) + "\n")).Replace('\u00A0', ' ')
+        );
     }
 
     [Fact]

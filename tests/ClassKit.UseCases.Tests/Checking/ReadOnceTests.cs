@@ -43,17 +43,31 @@ public class ReadOnceTests
     {
         // The bank is left out: proving it takes as long as all else together, and it is read by the same readers.
         string[] folders = ["lessons/" + Path.GetFileName(Demo.Lesson), "rubrics", "demo-cohort"];
-        var files = folders.SelectMany(folder => Directory.EnumerateFiles(Path.Combine(Demo.Root, folder), "*.*", SearchOption.AllDirectories))
+        var files = folders
+            .SelectMany(folder => Directory.EnumerateFiles(Path.Combine(Demo.Root, folder), "*.*", SearchOption.AllDirectories))
             .Where(file => Path.GetExtension(file) is ".md" or ".csv")
             .ToDictionary(file => Path.GetRelativePath(Demo.Root, file).Replace('\\', '/'), File.ReadAllBytes);
         var whole = CheckContent.Run(new(new(ListedTree.InMemory(files)), folders), Run.Unwatched);
         Assert.Empty(whole.Problems);
-        Assert.Equal(CheckContent.Run(new(Library.OfPaths(), folders.Select(folder => Path.Combine(Demo.Root, folder))), Run.Unwatched).Items.Select(item => Path.GetRelativePath(Demo.Root, item.Path)), whole.Items.Select(item => item.Path));
+        Assert.Equal(
+            CheckContent
+                .Run(new(Library.OfPaths(), folders.Select(folder => Path.Combine(Demo.Root, folder))), Run.Unwatched)
+                .Items.Select(item => Path.GetRelativePath(Demo.Root, item.Path)),
+            whole.Items.Select(item => item.Path)
+        );
 
         var lesson = "lessons/" + Path.GetFileName(Demo.Lesson);
         files[lesson + "/lesson.md"] = [.. files[lesson + "/lesson.md"], .. "\n## Vocabulry\n\nx\n"u8];
-        var problem = Assert.Single(CheckContent.Run(new(new(ListedTree.InMemory(files)), [lesson]), Run.Unwatched).Problems, one => one.Found.Contains("Vocabulry", StringComparison.Ordinal));
-        Assert.Equal((lesson + "/lesson.md", System.Text.Encoding.UTF8.GetString(files[lesson + "/lesson.md"]).Split('\n').ToList().IndexOf("## Vocabulry") + 1), (problem.File, problem.Line));
+        var problem = Assert.Single(CheckContent.Run(new(new(ListedTree.InMemory(files)), [lesson]), Run.Unwatched).Problems, one =>
+            one.Found.Contains("Vocabulry", StringComparison.Ordinal)
+        );
+        Assert.Equal(
+            (
+                lesson + "/lesson.md",
+                System.Text.Encoding.UTF8.GetString(files[lesson + "/lesson.md"]).Split('\n').ToList().IndexOf("## Vocabulry") + 1
+            ),
+            (problem.File, problem.Line)
+        );
     }
 
     [Fact]
@@ -62,7 +76,8 @@ public class ReadOnceTests
         using var stop = new CancellationTokenSource();
         var watcher = new Watcher(progress =>
         {
-            if (progress is { Step: RunStep.ProvingExercises, Done: 1 }) stop.Cancel();
+            if (progress is { Step: RunStep.ProvingExercises, Done: 1 })
+                stop.Cancel();
         });
         Assert.Throws<OperationCanceledException>(() => CheckContent.Run(new(Library.OfPaths(), [Demo.Lesson]), new(watcher, stop.Token)));
         Assert.Equal(1, watcher.Seen[^1].Done);

@@ -11,7 +11,8 @@ public sealed class ChoosingTests
 {
     private static readonly DemoMaterial Demo = DemoMaterial.Find(AppContext.BaseDirectory)!;
 
-    private static Reading<PracticeSet> FromBank(SetWish wish) => PracticeSet.Read(Path.Combine(Demo.Root, "lessons", "practice"), wish, DealPractice.DefaultSeed);
+    private static Reading<PracticeSet> FromBank(SetWish wish) =>
+        PracticeSet.Read(Path.Combine(Demo.Root, "lessons", "practice"), wish, DealPractice.DefaultSeed);
 
     [Fact]
     public void Exercises_by_name_come_from_the_lesson_and_from_the_bank_beside_it()
@@ -33,14 +34,16 @@ public sealed class ChoosingTests
     }
 
     [Fact]
-    public void Points_limit_a_set() => Assert.InRange(FromBank(new([], [], [], null, 12)).Model!.Exercises.Sum(SetChooser.PointsOf), 10, 12);
+    public void Points_limit_a_set() =>
+        Assert.InRange(FromBank(new([], [], [], null, 12)).Model!.Exercises.Sum(SetChooser.PointsOf), 10, 12);
 
-    public static TheoryData<SetWish, string> Impossible => new()
-    {
-        { new(["later_bakee"], [], [], null, null), "There is no exercise called `later_bakee`. Did you mean `later_bake`?" },
-        { new([], ["yest"], [], null, null), "There is no exercise of the skill `yest`. Did you mean `yeast`?" },
-        { new([], ["yeast"], [], 1, null), "No exercise fits what is asked" },
-    };
+    public static TheoryData<SetWish, string> Impossible =>
+        new()
+        {
+            { new(["later_bakee"], [], [], null, null), "There is no exercise called `later_bakee`. Did you mean `later_bake`?" },
+            { new([], ["yest"], [], null, null), "There is no exercise of the skill `yest`. Did you mean `yeast`?" },
+            { new([], ["yeast"], [], 1, null), "No exercise fits what is asked" },
+        };
 
     [Theory]
     [MemberData(nameof(Impossible))]

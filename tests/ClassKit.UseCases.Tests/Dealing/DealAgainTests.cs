@@ -35,7 +35,11 @@ public sealed class DealAgainTests : IDisposable
         Directory.CreateDirectory(Path.Combine(_folder.Path, "class"));
         var file = Path.Combine(_folder.Path, "class", "roster.csv");
         File.WriteAllText(file, roster);
-        return Produced.Of(new DealPaths(lesson ?? _lesson, file, wish) { Into = _out }.Read(), request => DealPractice.Run(request, Run.Unwatched), DealPaths.Write);
+        return Produced.Of(
+            new DealPaths(lesson ?? _lesson, file, wish) { Into = _out }.Read(),
+            request => DealPractice.Run(request, Run.Unwatched),
+            DealPaths.Write
+        );
     }
 
     private Dictionary<string, byte[]> Write(Produced produced)
@@ -47,7 +51,9 @@ public sealed class DealAgainTests : IDisposable
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
             File.WriteAllBytes(path, file.Content);
         }
-        return Directory.EnumerateFiles(_out, "*", SearchOption.AllDirectories).ToDictionary(path => Path.GetRelativePath(_out, path).Replace('\\', '/'), File.ReadAllBytes);
+        return Directory
+            .EnumerateFiles(_out, "*", SearchOption.AllDirectories)
+            .ToDictionary(path => Path.GetRelativePath(_out, path).Replace('\\', '/'), File.ReadAllBytes);
     }
 
     public static TheoryData<bool> Spreads => [false, true];
@@ -75,32 +81,47 @@ public sealed class DealAgainTests : IDisposable
         var (before, now) = (Read(first), Read(more));
 
         Assert.Equal(before.Identity, now.Identity);
-        Assert.All(first.Where(file => file.Key.StartsWith("workbooks/", StringComparison.Ordinal) || file.Key.StartsWith("sheets/", StringComparison.Ordinal)), file => Assert.Equal(file.Value, more[file.Key]));
+        Assert.All(
+            first.Where(file =>
+                file.Key.StartsWith("workbooks/", StringComparison.Ordinal) || file.Key.StartsWith("sheets/", StringComparison.Ordinal)
+            ),
+            file => Assert.Equal(file.Value, more[file.Key])
+        );
         Assert.Equal(
             ["sheets/aaron.html", "sheets/bo.html", "sheets/zoe.html", "workbooks/aaron.xlsx", "workbooks/bo.xlsx", "workbooks/zoe.xlsx"],
-            more.Keys.Except(first.Keys).Order(StringComparer.Ordinal));
+            more.Keys.Except(first.Keys).Order(StringComparer.Ordinal)
+        );
         var added = Assert.Single(produced.Notes.OfType<Note.AddedToDeal>());
-        Assert.Equal((now.Identity!.Code, "Aaron, Bo, Zoe"), (added.Code, string.Join(", ", added.Students.Select(student => student.Name))));
+        Assert.Equal(
+            (now.Identity!.Code, "Aaron, Bo, Zoe"),
+            (added.Code, string.Join(", ", added.Students.Select(student => student.Name)))
+        );
         foreach (var student in before.Students)
         {
             var same = now.Students.Single(other => other.Who.Id == student.Who.Id);
             Assert.Equal(before.GivensOf(student), now.GivensOf(same));
             Assert.Equal(before.AnswersOf(student), now.AnswersOf(same));
         }
-        Assert.All(now.Exercises, exercise => Assert.Distinct(now.Students.Where(student => student.GivensOf(exercise.Id).Count > 0).Select(student => VariantKey.Of(exercise, student.GivensOf(exercise.Id)))));
+        Assert.All(now.Exercises, exercise =>
+            Assert.Distinct(
+                now.Students.Where(student => student.GivensOf(exercise.Id).Count > 0)
+                    .Select(student => VariantKey.Of(exercise, student.GivensOf(exercise.Id)))
+            )
+        );
         Assert.All(now.Students, student => Assert.NotEmpty(now.AnswersOf(student)));
     }
 
-    public static TheoryData<string, string> Differences => new()
-    {
-        { "seed", "the seed is 8, and was 7" },
-        { "removed", "the roster lacks ben-okoye" },
-        { "renamed", "ada-berg is called Ada Mountain, and was called Ada Berg" },
-        { "set", "without" },
-        { "spread", "sets of exercises are chosen in another way" },
-        { "text", "has been changed since" },
-        { "marks", "the marking scheme has changed" },
-    };
+    public static TheoryData<string, string> Differences =>
+        new()
+        {
+            { "seed", "the seed is 8, and was 7" },
+            { "removed", "the roster lacks ben-okoye" },
+            { "renamed", "ada-berg is called Ada Mountain, and was called Ada Berg" },
+            { "set", "without" },
+            { "spread", "sets of exercises are chosen in another way" },
+            { "text", "has been changed since" },
+            { "marks", "the marking scheme has changed" },
+        };
 
     [Theory]
     [MemberData(nameof(Differences))]
@@ -137,21 +158,31 @@ public sealed class DealAgainTests : IDisposable
 
     private DealtClass Read() => DealtJson.Read("dealt.json", File.ReadAllText(Path.Combine(_out, DealtJson.FileName))).Model!;
 
-    private static DealtClass Read(Dictionary<string, byte[]> files) => DealtJson.Read("dealt.json", System.Text.Encoding.UTF8.GetString(files[DealtJson.FileName])).Model!;
+    private static DealtClass Read(Dictionary<string, byte[]> files) =>
+        DealtJson.Read("dealt.json", System.Text.Encoding.UTF8.GetString(files[DealtJson.FileName])).Model!;
 
     /// <summary>A copy of the lessons and rubrics in which the first file that a change touches is changed.</summary>
     private string Changed(string below, Func<string, string> change)
     {
         var root = DemoMaterial.Find(AppContext.BaseDirectory)!.Root;
         var copy = Path.Combine(_folder.Path, "copy");
-        foreach (var path in new[] { "lessons", "rubrics" }.Select(name => Path.Combine(root, name)).Where(Directory.Exists).SelectMany(folder => Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories)))
+        foreach (
+            var path in new[] { "lessons", "rubrics" }
+                .Select(name => Path.Combine(root, name))
+                .Where(Directory.Exists)
+                .SelectMany(folder => Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories))
+        )
         {
             var target = Path.Combine(copy, Path.GetRelativePath(root, path));
             Directory.CreateDirectory(Path.GetDirectoryName(target)!);
             File.Copy(path, target);
         }
         var where = below == "rubrics" ? Path.Combine(copy, "rubrics") : Path.Combine(copy, "lessons", "one-tin-three-lifts", below);
-        var file = Directory.EnumerateFiles(where, "*.md").Where(path => Path.GetFileName(path) != "README.md").Order(StringComparer.Ordinal).First(path => change(File.ReadAllText(path)) != File.ReadAllText(path));
+        var file = Directory
+            .EnumerateFiles(where, "*.md")
+            .Where(path => Path.GetFileName(path) != "README.md")
+            .Order(StringComparer.Ordinal)
+            .First(path => change(File.ReadAllText(path)) != File.ReadAllText(path));
         File.WriteAllText(file, change(File.ReadAllText(file)));
         return Path.Combine(copy, "lessons", "one-tin-three-lifts");
     }

@@ -13,7 +13,9 @@ using ClassKit.Workbooks.Returned;
 
 namespace ClassKit.UseCases.Tests.Dealing;
 
-/// <summary>When work is due is part of the deal: students read it on what they are given, and grading knows it without being told.</summary>
+/// <summary>
+/// When work is due is part of the deal: students read it on what they are given, and grading knows it without being told.
+/// </summary>
 public sealed class DealtDueTests : IDisposable
 {
     private const string Words = "Friday 20 November 2026, 17:00";
@@ -22,21 +24,38 @@ public sealed class DealtDueTests : IDisposable
 
     public void Dispose() => _folder.Dispose();
 
-    private static readonly PracticeSet Set = PracticeSet.Of(SmallClass.Lesson) with { Exercises = [.. SmallClass.Lesson.Exercises.Take(2)] };
+    private static readonly PracticeSet Set = PracticeSet.Of(SmallClass.Lesson) with
+    {
+        Exercises = [.. SmallClass.Lesson.Exercises.Take(2)],
+    };
 
     private static DealRequest Request(string? due, string? zone = "Europe/Paris", DealtClass? before = null) =>
-        new(Set, new("Invented class", [new("ada-berg", "Ada Berg"), new("ben-okoye", "Ben Okoye")]) { TimeZone = zone is null ? null : ClassTimeZone.Find(zone) }, new(SetWish.None, IsSpread: false, 11) { Due = due is null ? null : DueWish.Parse(due) })
+        new(
+            Set,
+            new("Invented class", [new("ada-berg", "Ada Berg"), new("ben-okoye", "Ben Okoye")])
+            {
+                TimeZone = zone is null ? null : ClassTimeZone.Find(zone),
+            },
+            new(SetWish.None, IsSpread: false, 11) { Due = due is null ? null : DueWish.Parse(due) }
+        )
         {
             Earlier = before is null ? EarlierDeal.None : new("my-deal", before),
         };
 
-    private static DealMade Deal(string? due, string? zone = "Europe/Paris", DealtClass? before = null) => DealPractice.Run(Request(due, zone, before), Run.Unwatched).Model!;
+    private static DealMade Deal(string? due, string? zone = "Europe/Paris", DealtClass? before = null) =>
+        DealPractice.Run(Request(due, zone, before), Run.Unwatched).Model!;
 
     private Produced Grade(DealtClass dealt, string? due = null)
     {
         _folder.Write("dealt/dealt.json", Encoding.UTF8.GetBytes(DealtJson.Write(dealt)));
         _folder.Write("returned/ada-berg.xlsx", SmallClass.Filled(dealt, dealt.Students[0]));
-        return GradeCommands.Grade(new GradePaths(_folder.Of("dealt"), _folder.Of("returned")) { Due = due is null ? null : DueWish.Parse(due), Graded = _folder.Of("graded") });
+        return GradeCommands.Grade(
+            new GradePaths(_folder.Of("dealt"), _folder.Of("returned"))
+            {
+                Due = due is null ? null : DueWish.Parse(due),
+                Graded = _folder.Of("graded"),
+            }
+        );
     }
 
     [Fact]
@@ -45,9 +64,16 @@ public sealed class DealtDueTests : IDisposable
         var files = DealFiles.Of(Deal("2026-11-20T17:00"));
 
         var workbook = ReturnedWorkbookReader.Read(files.Single(file => file.Path == "workbooks/ada-berg.xlsx").Content).Workbook!;
-        var label = workbook.Sheets.Single(sheet => sheet.Name == StartPlan.Usual.Sheet).Cells.Single(cell => cell.Value.Stored is { IsText: true, Text: StartPlan.DueLabel }).Key;
+        var label = workbook
+            .Sheets.Single(sheet => sheet.Name == StartPlan.Usual.Sheet)
+            .Cells.Single(cell => cell.Value.Stored is { IsText: true, Text: StartPlan.DueLabel })
+            .Key;
         Assert.Equal(Words, workbook.Find(new(StartPlan.Usual.Sheet, label.Row, label.Column + 1))!.Stored.Text);
-        Assert.Contains($"Due {Words}.", Encoding.UTF8.GetString(files.Single(file => file.Path == "sheets/ada-berg.html").Content), StringComparison.Ordinal);
+        Assert.Contains(
+            $"Due {Words}.",
+            Encoding.UTF8.GetString(files.Single(file => file.Path == "sheets/ada-berg.html").Content),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -56,7 +82,11 @@ public sealed class DealtDueTests : IDisposable
         var deal = Deal(null);
         Assert.Null(deal.Dealt.Due);
         Assert.DoesNotContain("\"due\"", DealtJson.Write(deal.Dealt), StringComparison.Ordinal);
-        Assert.DoesNotContain(Words, Encoding.UTF8.GetString(DealFiles.Of(deal).Single(file => file.Path == "sheets/ada-berg.html").Content), StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            Words,
+            Encoding.UTF8.GetString(DealFiles.Of(deal).Single(file => file.Path == "sheets/ada-berg.html").Content),
+            StringComparison.Ordinal
+        );
         Assert.DoesNotContain(DealNotes.Of(deal), note => note is Note.DueAsNamed);
     }
 
@@ -77,7 +107,8 @@ public sealed class DealtDueTests : IDisposable
         // 02:30 does not occur in Paris that night (tz source, rule EU).
         Assert.Equal(DueReading.Skipped, Named("2026-03-29T02:30").Due.Reading);
 
-        static Note.DueAsNamed Named(string due, string? zone = "Europe/Paris") => Assert.Single(DealNotes.Of(Deal(due, zone)).OfType<Note.DueAsNamed>());
+        static Note.DueAsNamed Named(string due, string? zone = "Europe/Paris") =>
+            Assert.Single(DealNotes.Of(Deal(due, zone)).OfType<Note.DueAsNamed>());
     }
 
     [Fact]
@@ -87,7 +118,9 @@ public sealed class DealtDueTests : IDisposable
         var graded = Grade(dealt);
 
         Assert.Contains(new Note.DueAsBefore(dealt.Due!, AsDealt: true), graded.Notes);
-        var record = GradesJson.Read("grades.json", Encoding.UTF8.GetString(graded.Files.Single(file => file.Path == "grades.json").Content), dealt).Model!;
+        var record = GradesJson
+            .Read("grades.json", Encoding.UTF8.GetString(graded.Files.Single(file => file.Path == "grades.json").Content), dealt)
+            .Model!;
         Assert.Equal((dealt.Due, dealt.Due), (record.Due, record.Dealt.Due));
     }
 
@@ -119,6 +152,10 @@ public sealed class DealtDueTests : IDisposable
             var refused = Assert.Single(DealPractice.Run(Request(other, before: first), Run.Unwatched).Problems);
             Assert.Contains($"and was due {Words}", refused.Found, StringComparison.Ordinal);
         }
-        Assert.Contains("and was to come at any time", Assert.Single(DealPractice.Run(Request("2026-11-27T17:00", before: Deal(null).Dealt), Run.Unwatched).Problems).Found, StringComparison.Ordinal);
+        Assert.Contains(
+            "and was to come at any time",
+            Assert.Single(DealPractice.Run(Request("2026-11-27T17:00", before: Deal(null).Dealt), Run.Unwatched).Problems).Found,
+            StringComparison.Ordinal
+        );
     }
 }

@@ -19,13 +19,19 @@ namespace ClassKit.UseCases.Tests.Dealing;
 /// <summary>Three students whose names are the same or easily taken for the same, and one with a name of her own.</summary>
 public sealed partial class NamesakesTests
 {
-    private static readonly Roster Roster = new("", [new("ana-1", "Ana Díaz"), new("ana-2", "ana diaz"), new("ana-3", "Ana Diaz"), new("ben", "Ben Okoye")]);
+    private static readonly Roster Roster = new(
+        "",
+        [new("ana-1", "Ana Díaz"), new("ana-2", "ana diaz"), new("ana-3", "Ana Diaz"), new("ben", "Ben Okoye")]
+    );
 
     private static readonly string[] ToldApart = ["Ana Díaz (ana-1)", "ana diaz (ana-2)", "Ana Diaz (ana-3)"];
 
-    private static readonly DealtClass Dealt = Dealer.Deal(SmallClass.Dealt.Lesson, SmallClass.Dealt.LessonTitle, SmallClass.Dealt.Exercises, SmallClass.Dealt.Marking, Roster, 3).Class!;
+    private static readonly DealtClass Dealt = Dealer
+        .Deal(SmallClass.Dealt.Lesson, SmallClass.Dealt.LessonTitle, SmallClass.Dealt.Exercises, SmallClass.Dealt.Marking, Roster, 3)
+        .Class!;
 
-    private static string Printed(WorkbookSnapshot workbook) => string.Join('\n', workbook.Sheets.SelectMany(sheet => sheet.Cells.Values).Select(content => content.Stored.ToString()));
+    private static string Printed(WorkbookSnapshot workbook) =>
+        string.Join('\n', workbook.Sheets.SelectMany(sheet => sheet.Cells.Values).Select(content => content.Stored.ToString()));
 
     private static WorkbookSnapshot Read(byte[] file) => ReturnedWorkbookReader.Read(file).Workbook!;
 
@@ -33,9 +39,11 @@ public sealed partial class NamesakesTests
     {
         // In the style sheet, whose running head says the title too, signs are escaped.
         var text = Style().Replace(page, "");
-        foreach (var shown in expected) Assert.True(text.Contains(shown, StringComparison.Ordinal), $"{where} does not say {shown}");
+        foreach (var shown in expected)
+            Assert.True(text.Contains(shown, StringComparison.Ordinal), $"{where} does not say {shown}");
         var bare = ToldApart.Aggregate(text, (left, shown) => left.Replace(shown, "", StringComparison.Ordinal));
-        foreach (var name in Roster.Students.Take(3).Select(student => student.Name)) Assert.False(bare.Contains(name, StringComparison.Ordinal), $"{where} says {name} without telling which");
+        foreach (var name in Roster.Students.Take(3).Select(student => student.Name))
+            Assert.False(bare.Contains(name, StringComparison.Ordinal), $"{where} says {name} without telling which");
         Assert.DoesNotContain("Okoye (ben", text, StringComparison.Ordinal);
     }
 
@@ -56,7 +64,9 @@ public sealed partial class NamesakesTests
     {
         List<ReturnedFile> files =
         [
-            .. Dealt.Students.Take(2).Select(student => new ReturnedFile($"{student.Who.Id}.xlsx", Read(SmallClass.Filled(Dealt, student)), null)),
+            .. Dealt
+                .Students.Take(2)
+                .Select(student => new ReturnedFile($"{student.Who.Id}.xlsx", Read(SmallClass.Filled(Dealt, student)), null)),
             new("second.xlsx", Read(SmallClass.Filled(Dealt, Dealt.Students[0])), null),
             new("ben.xlsx", Read(SmallClass.Filled(Dealt, Dealt.Students[1])), null),
         ];
@@ -66,7 +76,11 @@ public sealed partial class NamesakesTests
         AssertToldApart(HtmlPages.ClassReport(grades, summary), "the class report", ToldApart);
         AssertToldApart(Printed(Read(GradebookWriter.Write(grades, summary))), "the gradebook", ToldApart);
         AssertToldApart(HtmlPages.Feedback(grades.Students[0], grades.Dealt), "the feedback", ToldApart[0]);
-        AssertToldApart(string.Join('\n', grades.Students.SelectMany(student => student.Flags).Select(flag => FlagWords.Of(flag, []))), "a flag", ToldApart[0]);
+        AssertToldApart(
+            string.Join('\n', grades.Students.SelectMany(student => student.Flags).Select(flag => FlagWords.Of(flag, []))),
+            "a flag",
+            ToldApart[0]
+        );
         AssertToldApart(string.Join('\n', grades.Files.Select(UncountedWords.Of)), "a file's reason");
     }
 
@@ -75,7 +89,10 @@ public sealed partial class NamesakesTests
     {
         var students = Namesakes.ToldApart([.. Dealt.Students.Take(1).Select(seat => seat.Who)]);
 
-        Assert.Equal(ToldApart, DealtJson.Read("dealt.json", DealtJson.Write(Dealt)).Model!.Students.Take(3).Select(seat => seat.Who.Shown));
+        Assert.Equal(
+            ToldApart,
+            DealtJson.Read("dealt.json", DealtJson.Write(Dealt)).Model!.Students.Take(3).Select(seat => seat.Who.Shown)
+        );
         Assert.Equal(ToldApart[0], students[0].Shown);
         Assert.Equal(students, Namesakes.ToldApart(students));
     }

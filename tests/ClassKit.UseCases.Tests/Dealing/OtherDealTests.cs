@@ -15,8 +15,14 @@ namespace ClassKit.UseCases.Tests.Dealing;
 public sealed class OtherDealTests
 {
     private static readonly DealtClass Seed12 = SmallClass.Deal(seed: 12);
-    private static readonly DealtClass FollowUp = SmallClass.Deal(title: FollowUpTitle.Of(SmallClass.Dealt.LessonTitle), settings: new(DealPurpose.FollowUp, NumbersToAvoid.None));
-    private static readonly DealtClass Rehearsal = SmallClass.Deal(cohort: "Invented people", settings: new(DealPurpose.Rehearsal, NumbersToAvoid.None));
+    private static readonly DealtClass FollowUp = SmallClass.Deal(
+        title: FollowUpTitle.Of(SmallClass.Dealt.LessonTitle),
+        settings: new(DealPurpose.FollowUp, NumbersToAvoid.None)
+    );
+    private static readonly DealtClass Rehearsal = SmallClass.Deal(
+        cohort: "Invented people",
+        settings: new(DealPurpose.Rehearsal, NumbersToAvoid.None)
+    );
     private static readonly DealtClass OtherLesson = SmallClass.Deal(title: "Another lesson");
     private static readonly DealtClass OtherClass = SmallClass.Deal(cohort: "Friday class");
 
@@ -29,17 +35,19 @@ public sealed class OtherDealTests
                     if isinstance(c.value, str) and re.search(r'[2-9A-Z]{3}-[2-9A-Z]{4}', c.value): c.value = 'x'
         """;
 
-    public static TheoryData<OtherDealKind> Kinds => [OtherDealKind.OfTheClass, OtherDealKind.FollowUp, OtherDealKind.Rehearsal, OtherDealKind.Lesson, OtherDealKind.Class];
+    public static TheoryData<OtherDealKind> Kinds =>
+        [OtherDealKind.OfTheClass, OtherDealKind.FollowUp, OtherDealKind.Rehearsal, OtherDealKind.Lesson, OtherDealKind.Class];
 
-    private static DealtClass DealOf(OtherDealKind kind) => kind switch
-    {
-        OtherDealKind.OfTheClass => Seed12,
-        OtherDealKind.FollowUp => FollowUp,
-        OtherDealKind.Rehearsal => Rehearsal,
-        OtherDealKind.Lesson => OtherLesson,
-        OtherDealKind.Class => OtherClass,
-        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
-    };
+    private static DealtClass DealOf(OtherDealKind kind) =>
+        kind switch
+        {
+            OtherDealKind.OfTheClass => Seed12,
+            OtherDealKind.FollowUp => FollowUp,
+            OtherDealKind.Rehearsal => Rehearsal,
+            OtherDealKind.Lesson => OtherLesson,
+            OtherDealKind.Class => OtherClass,
+            _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+        };
 
     private static ClassGrades Grade(DealtClass dealt, params (string Name, byte[] Bytes)[] files) =>
         ClassGrader.Grade(dealt, files.Select(file => FileReading.Read(new(file.Name, file.Bytes, null))));
@@ -59,14 +67,21 @@ public sealed class OtherDealTests
         Assert.Equal(GradeStatus.Missing, grades.Students[0].Status);
         Assert.Empty(grades.Students[0].Answers);
         Assert.Equal(FlagCodes.OtherDeal, Assert.Single(grades.Students[0].Flags).Code);
-        Assert.Equal(other.Identity.Code, Assert.Single(GradeNotes.Of(GradeCommands.ResultOf(grades)).OfType<Note.OtherDeals>()).Mostly.Code);
+        Assert.Equal(
+            other.Identity.Code,
+            Assert.Single(GradeNotes.Of(GradeCommands.ResultOf(grades)).OfType<Note.OtherDeals>()).Mostly.Code
+        );
     }
 
     [Theory]
     [MemberData(nameof(Kinds))]
     public void It_never_displaces_the_right_workbook_even_where_that_earns_nothing(OtherDealKind kind)
     {
-        var grades = Grade(SmallClass.Dealt, ("a/ada-berg.xlsx", OfAda(DealOf(kind))), ("b/ada-berg.xlsx", SmallClass.Blank(SmallClass.Ada)));
+        var grades = Grade(
+            SmallClass.Dealt,
+            ("a/ada-berg.xlsx", OfAda(DealOf(kind))),
+            ("b/ada-berg.xlsx", SmallClass.Blank(SmallClass.Ada))
+        );
 
         Assert.Equal(("b/ada-berg.xlsx", GradeStatus.Graded), (grades.Students[0].File, grades.Students[0].Status));
         Assert.Equal([FileFate.OtherDeal, FileFate.Graded], grades.Files.Select(file => file.Fate));
@@ -84,19 +99,21 @@ public sealed class OtherDealTests
     }
 
     /// <summary>What is saved by both was saved by each.</summary>
-    public static TheoryData<string> OtherPrograms => Trials.All ? ["LibreOffice", "OpenDocument", "openpyxl", "both"] : ["OpenDocument", "both"];
+    public static TheoryData<string> OtherPrograms =>
+        Trials.All ? ["LibreOffice", "OpenDocument", "openpyxl", "both"] : ["OpenDocument", "both"];
 
     [Theory]
     [MemberData(nameof(OtherPrograms))]
     public void Identity_survives_saving_by_other_programs_in_more_than_one_place(string through)
     {
-        byte[] Saved(byte[] workbook) => through switch
-        {
-            "LibreOffice" => LibreOffice.SaveAgain(workbook),
-            "OpenDocument" => LibreOffice.Convert(workbook, "ods"),
-            "openpyxl" => OpenPyXl.Run(workbook, "").Saved,
-            _ => LibreOffice.SaveAgain(OpenPyXl.Run(workbook, "").Saved),
-        };
+        byte[] Saved(byte[] workbook) =>
+            through switch
+            {
+                "LibreOffice" => LibreOffice.SaveAgain(workbook),
+                "OpenDocument" => LibreOffice.Convert(workbook, "ods"),
+                "openpyxl" => OpenPyXl.Run(workbook, "").Saved,
+                _ => LibreOffice.SaveAgain(OpenPyXl.Run(workbook, "").Saved),
+            };
 
         var name = through == "OpenDocument" ? "w.ods" : "w.xlsx";
         var grades = Grade(SmallClass.Dealt, ("a-" + name, Saved(SmallClass.Filled(SmallClass.Ada))), ("b-" + name, Saved(OfAda(Seed12))));
@@ -104,16 +121,26 @@ public sealed class OtherDealTests
         Assert.Equal((FileFate.OtherDeal, Seed12.Identity!.Code), (grades.Files[1].Fate, grades.Files[1].Other?.Code));
 
         // With the first sheet gone, those of the exercises still say it.
-        var withoutStart = Grade(SmallClass.Dealt, ("c.xlsx", OpenPyXl.Run(through == "OpenDocument" ? LibreOffice.SaveAgain(OfAda(Seed12)) : Saved(OfAda(Seed12)), "del w['Start here']").Saved));
+        var withoutStart = Grade(
+            SmallClass.Dealt,
+            (
+                "c.xlsx",
+                OpenPyXl
+                    .Run(through == "OpenDocument" ? LibreOffice.SaveAgain(OfAda(Seed12)) : Saved(OfAda(Seed12)), "del w['Start here']")
+                    .Saved
+            )
+        );
         Assert.Equal(Seed12.Identity!.Code, Assert.Single(withoutStart.Files).Other!.Code);
     }
 
     [Fact]
     public void Where_codes_are_gone_numbers_decide()
     {
-        var grades = Grade(SmallClass.Dealt,
+        var grades = Grade(
+            SmallClass.Dealt,
             ("a.xlsx", OpenPyXl.Run(SmallClass.Filled(SmallClass.Ada), WithoutCodes).Saved),
-            ("b.xlsx", OpenPyXl.Run(SmallClass.Filled(Seed12, Seed12.Students[1]), WithoutCodes).Saved));
+            ("b.xlsx", OpenPyXl.Run(SmallClass.Filled(Seed12, Seed12.Students[1]), WithoutCodes).Saved)
+        );
 
         Assert.All(grades.Students[0].Answers, answer => Assert.Equal(Outcome.Sound, answer.Outcome));
         Assert.Empty(grades.Students[0].Flags);
@@ -152,7 +179,9 @@ public sealed class OtherDealTests
     [Fact]
     public void An_answer_sheet_carried_into_another_file_is_found_and_known()
     {
-        var carried = OpenPyXl.Run(SmallClass.Filled(SmallClass.Ben), "del w['Start here']\nw.create_sheet('Shopping list', 0)['A1'] = 'flour'").Saved;
+        var carried = OpenPyXl
+            .Run(SmallClass.Filled(SmallClass.Ben), "del w['Start here']\nw.create_sheet('Shopping list', 0)['A1'] = 'flour'")
+            .Saved;
         var grades = Grade(SmallClass.Dealt, ("list.xlsx", carried));
 
         Assert.Equal(GradeStatus.Graded, grades.Students[1].Status);

@@ -14,20 +14,26 @@ using ClassKit.Workbooks.Returned;
 
 namespace ClassKit.UseCases.Tests.Dealing;
 
-/// <summary>Where things stand is a plan of the deal: under another one the same answers come to the same grades, and no reader is another.</summary>
+/// <summary>
+/// Where things stand is a plan of the deal: under another one the same answers come to the same grades, and no reader is another.
+/// </summary>
 public sealed class OtherLayoutTests
 {
     public static TheoryData<string> Plans { get; } = [.. Known.Keys];
 
-    private static Dictionary<string, PracticePlan> Known => new()
-    {
-        ["moved right and down"] = new(new(3, 4, 5, 6, 7), 6, OneSheet: false),
-        ["other order of columns"] = new(new(1, 2, 4, 3, 5), 1, OneSheet: false),
-        ["one sheet"] = PracticePlan.Usual with { OneSheet = true },
-        ["sheets named otherwise, as those of earlier deals are"] = PracticePlan.Usual with { SheetsAsDealt = SmallClass.Dealt.Exercises.ToDictionary(exercise => exercise.Id, exercise => $"{exercise.Id} as it was") },
-        ["another first sheet"] = PracticePlan.Usual with { Start = new("Whose it is", 5, 4) },
-        ["one sheet, moved"] = new(new(2, 3, 4, 5, 6), 3, OneSheet: true),
-    };
+    private static Dictionary<string, PracticePlan> Known =>
+        new()
+        {
+            ["moved right and down"] = new(new(3, 4, 5, 6, 7), 6, OneSheet: false),
+            ["other order of columns"] = new(new(1, 2, 4, 3, 5), 1, OneSheet: false),
+            ["one sheet"] = PracticePlan.Usual with { OneSheet = true },
+            ["sheets named otherwise, as those of earlier deals are"] = PracticePlan.Usual with
+            {
+                SheetsAsDealt = SmallClass.Dealt.Exercises.ToDictionary(exercise => exercise.Id, exercise => $"{exercise.Id} as it was"),
+            },
+            ["another first sheet"] = PracticePlan.Usual with { Start = new("Whose it is", 5, 4) },
+            ["one sheet, moved"] = new(new(2, 3, 4, 5, 6), 3, OneSheet: true),
+        };
 
     /// <summary>The small class under a plan, as it is read from a folder.</summary>
     private static DealtClass Deal(PracticePlan plan) =>
@@ -39,21 +45,41 @@ public sealed class OtherLayoutTests
         AnswerWay[] ways = [AnswerWay.Cells, AnswerWay.Typed, AnswerWay.WrongTurn, AnswerWay.Blank];
         var layout = dealt.LayOut();
         var at = 0;
-        var answers = dealt.ExercisesOf(student).SelectMany(exercise =>
-        {
-            var sheet = new AnswerSheet(layout.Of(exercise.Id), student);
-            return exercise.Parts.Select(part => sheet.Answer(part, ways[at++ % ways.Length])).ToList();
-        }).ToList();
-        return WorkbookFiller.Fill(DealtWorkbookWriter.Write(dealt, student), [.. Returning.Edits(layout, answers), .. besides(dealt, student)]);
+        var answers = dealt
+            .ExercisesOf(student)
+            .SelectMany(exercise =>
+            {
+                var sheet = new AnswerSheet(layout.Of(exercise.Id), student);
+                return exercise.Parts.Select(part => sheet.Answer(part, ways[at++ % ways.Length])).ToList();
+            })
+            .ToList();
+        return WorkbookFiller.Fill(
+            DealtWorkbookWriter.Write(dealt, student),
+            [.. Returning.Edits(layout, answers), .. besides(dealt, student)]
+        );
     }
 
-    private static List<(string Student, string Exercise, string Part, Outcome Outcome, decimal Points)> Graded(PracticePlan plan, Func<DealtClass, DealtStudent, IEnumerable<WorkbookEdit>>? besides = null)
+    private static List<(string Student, string Exercise, string Part, Outcome Outcome, decimal Points)> Graded(
+        PracticePlan plan,
+        Func<DealtClass, DealtStudent, IEnumerable<WorkbookEdit>>? besides = null
+    )
     {
         var dealt = Deal(plan);
-        var returned = ReturnedFiles.Of([.. dealt.Students.Select(student => new Upload($"{student.Who.Id}.xlsx", () => new MemoryStream(Filled(dealt, student, besides ?? ((_, _) => [])))))]);
+        var returned = ReturnedFiles.Of([
+            .. dealt.Students.Select(student => new Upload($"{student.Who.Id}.xlsx", () =>
+                new MemoryStream(Filled(dealt, student, besides ?? ((_, _) => [])))
+            )),
+        ]);
         var grades = GradeClass.Run(new(dealt, returned), Run.Unwatched).Grades;
-        Assert.DoesNotContain(grades.Students.SelectMany(student => student.Flags), flag => flag is Flag.GivenOverwritten or Flag.OwnerInferred or Flag.OtherSheet);
-        return [.. grades.Students.SelectMany(student => student.Answers.Select(answer => (student.Who.Id, answer.Exercise.Id, answer.Part.Id, answer.Outcome, answer.Points)))];
+        Assert.DoesNotContain(grades.Students.SelectMany(student => student.Flags), flag =>
+            flag is Flag.GivenOverwritten or Flag.OwnerInferred or Flag.OtherSheet
+        );
+        return
+        [
+            .. grades.Students.SelectMany(student =>
+                student.Answers.Select(answer => (student.Who.Id, answer.Exercise.Id, answer.Part.Id, answer.Outcome, answer.Points))
+            ),
+        ];
     }
 
     private static readonly Lazy<List<(string, string, string, Outcome, decimal)>> Usual = new(() => Graded(PracticePlan.Usual));
@@ -68,12 +94,25 @@ public sealed class OtherLayoutTests
     [Theory]
     [MemberData(nameof(Plans))]
     public void Cells_are_found_by_their_tags_where_names_are_lost(string plan) =>
-        Assert.Equal(Usual.Value, Graded(Known[plan], (dealt, student) => [.. dealt.LayOut().GivensOf(student).Select(given => new DeleteName(given.DefinedName)), .. dealt.LayOut().AnswersOf(student).Select(answer => new DeleteName(answer.DefinedName))]));
+        Assert.Equal(
+            Usual.Value,
+            Graded(Known[plan], (dealt, student) =>
+                [
+                    .. dealt.LayOut().GivensOf(student).Select(given => new DeleteName(given.DefinedName)),
+                    .. dealt.LayOut().AnswersOf(student).Select(answer => new DeleteName(answer.DefinedName)),
+                ]
+            )
+        );
 
     [Theory]
     [MemberData(nameof(Plans))]
     public void Cells_are_found_where_a_row_was_put_in_above_them(string plan) =>
-        Assert.Equal(Usual.Value, Graded(Known[plan], (dealt, _) => [new InsertRow(dealt.LayOut().Exercises[0].Sheet, dealt.LayOut().Exercises[0].GivensHeadingRow)]));
+        Assert.Equal(
+            Usual.Value,
+            Graded(Known[plan], (dealt, _) =>
+                [new InsertRow(dealt.LayOut().Exercises[0].Sheet, dealt.LayOut().Exercises[0].GivensHeadingRow)]
+            )
+        );
 
     [Theory]
     [MemberData(nameof(Plans))]
@@ -97,8 +136,15 @@ public sealed class OtherLayoutTests
     {
         var dealt = Deal(Known[plan]);
         var workbook = ReturnedWorkbookReader.Read(DealtWorkbookWriter.Write(dealt, dealt.Students[0])).Workbook!;
-        var said = workbook.Sheets.Single(sheet => sheet.Name == Known[plan].Start.Sheet).Cells.Values.Where(cell => cell.Stored.IsText).Select(cell => cell.Stored.Text).ToList();
-        Assert.Equal(Known[plan].OneSheet, said.Exists(text => text.StartsWith("All exercises stand below one another", StringComparison.Ordinal)));
+        var said = workbook
+            .Sheets.Single(sheet => sheet.Name == Known[plan].Start.Sheet)
+            .Cells.Values.Where(cell => cell.Stored.IsText)
+            .Select(cell => cell.Stored.Text)
+            .ToList();
+        Assert.Equal(
+            Known[plan].OneSheet,
+            said.Exists(text => text.StartsWith("All exercises stand below one another", StringComparison.Ordinal))
+        );
         Assert.NotEqual(Known[plan].OneSheet, said.Exists(text => text.StartsWith("Every tab", StringComparison.Ordinal)));
     }
 
@@ -108,7 +154,11 @@ public sealed class OtherLayoutTests
     {
         var dealt = Deal(Known[plan]);
         var edits = new List<WorkbookEdit> { new DeleteName(StartPlan.StudentIdName), new DeleteName(StartPlan.DealCodeName) };
-        var returned = ReturnedFiles.Of([new Upload("scan.xlsx", () => new MemoryStream(WorkbookFiller.Fill(DealtWorkbookWriter.Write(dealt, dealt.Students[1]), edits)))]);
+        var returned = ReturnedFiles.Of([
+            new Upload("scan.xlsx", () =>
+                new MemoryStream(WorkbookFiller.Fill(DealtWorkbookWriter.Write(dealt, dealt.Students[1]), edits))
+            ),
+        ]);
         var owner = Assert.Single(GradeClass.Run(new(dealt, returned), Run.Unwatched).Grades.Students, student => student.File is not null);
         Assert.Equal(dealt.Students[1].Who.Id, owner.Who.Id);
         Assert.DoesNotContain(owner.Flags, flag => flag is Flag.OwnerInferred);
@@ -118,8 +168,16 @@ public sealed class OtherLayoutTests
     public void The_usual_plan_is_not_written_down_and_an_impossible_one_is_refused()
     {
         Assert.DoesNotContain("\"layout\"", DealtJson.Write(SmallClass.Dealt), StringComparison.Ordinal);
-        var text = DealtJson.Write(SmallClass.Deal(settings: DealSettings.Usual with { Plan = PracticePlan.Usual with { OneSheet = true } }));
-        Assert.Contains("layout", Assert.Single(DealtJson.Read("dealt.json", text.Replace("\"label\": 2,", "\"label\": 3,", StringComparison.Ordinal)).Problems).Found, StringComparison.Ordinal);
+        var text = DealtJson.Write(
+            SmallClass.Deal(settings: DealSettings.Usual with { Plan = PracticePlan.Usual with { OneSheet = true } })
+        );
+        Assert.Contains(
+            "layout",
+            Assert
+                .Single(DealtJson.Read("dealt.json", text.Replace("\"label\": 2,", "\"label\": 3,", StringComparison.Ordinal)).Problems)
+                .Found,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -127,7 +185,9 @@ public sealed class OtherLayoutTests
     {
         var text = DealtJson.Write(SmallClass.Dealt);
         var at = SmallClass.AdasAnswers[0].Address.Cell;
-        var problems = DealtJson.Read("dealt.json", text.Replace($"\"cell\": \"{at}\"", "\"cell\": \"C900\"", StringComparison.Ordinal)).Problems;
+        var problems = DealtJson
+            .Read("dealt.json", text.Replace($"\"cell\": \"{at}\"", "\"cell\": \"C900\"", StringComparison.Ordinal))
+            .Problems;
         Assert.NotEmpty(problems);
         Assert.All(problems, problem => Assert.Contains("the layout has it elsewhere", problem.Found, StringComparison.Ordinal));
     }
@@ -137,6 +197,15 @@ public sealed class OtherLayoutTests
     {
         var earlier = Deal(Known["sheets named otherwise, as those of earlier deals are"]);
         Assert.Equal(DealtJson.Write(earlier), DealtJson.Write(DealtJson.Read("dealt.json", DealtJson.Write(earlier)).Model!));
-        Assert.Empty(DealDifferences.Between(earlier, earlier with { Students = [] }, new(earlier.Cohort, [.. earlier.Students.Select(student => student.Who), new("dora-lind", "Dora Lind")])));
+        Assert.Empty(
+            DealDifferences.Between(
+                earlier,
+                earlier with
+                {
+                    Students = [],
+                },
+                new(earlier.Cohort, [.. earlier.Students.Select(student => student.Who), new("dora-lind", "Dora Lind")])
+            )
+        );
     }
 }

@@ -21,10 +21,18 @@ namespace ClassKit.UseCases.Tests.Difficulty;
 /// <summary>Answers of earlier classes come from the record and from grades alike, and are counted once.</summary>
 public sealed class PastWorksTests
 {
-    private static readonly ClassGrades Grades = GradeClass.Run(
-        new(SmallClass.Dealt, ReturnedFiles.Of(
-            new("ada-berg.xlsx", () => new MemoryStream(SmallClass.Filled(SmallClass.Ada))), new("ben-okoye.xlsx", () => new MemoryStream(SmallClass.Blank(SmallClass.Ben))))),
-        Run.Unwatched).Grades;
+    private static readonly ClassGrades Grades = GradeClass
+        .Run(
+            new(
+                SmallClass.Dealt,
+                ReturnedFiles.Of(
+                    new("ada-berg.xlsx", () => new MemoryStream(SmallClass.Filled(SmallClass.Ada))),
+                    new("ben-okoye.xlsx", () => new MemoryStream(SmallClass.Blank(SmallClass.Ben)))
+                )
+            ),
+            Run.Unwatched
+        )
+        .Grades;
 
     [Fact]
     public void The_record_and_the_grades_say_the_same()
@@ -48,8 +56,13 @@ public sealed class PastWorksTests
     {
         var exercise = SmallClass.Dealt.Exercises.Single(one => one.Id == "hydration");
         var sheet = new AnswerSheet(SmallClass.Layout.Of(exercise.Id), SmallClass.Ben, ForeseenTurns.Of(exercise));
-        var file = WorkbookFiller.Fill(SmallClass.Blank(SmallClass.Ben), Returning.Edits(SmallClass.Layout, [sheet.Answer(exercise.Parts[0], AnswerWay.UnlistedTurn)]));
-        var grades = GradeClass.Run(new(SmallClass.Dealt, ReturnedFiles.Of([new("ben-okoye.xlsx", () => new MemoryStream(file))])), Run.Unwatched).Grades;
+        var file = WorkbookFiller.Fill(
+            SmallClass.Blank(SmallClass.Ben),
+            Returning.Edits(SmallClass.Layout, [sheet.Answer(exercise.Parts[0], AnswerWay.UnlistedTurn)])
+        );
+        var grades = GradeClass
+            .Run(new(SmallClass.Dealt, ReturnedFiles.Of([new("ben-okoye.xlsx", () => new MemoryStream(file))])), Run.Unwatched)
+            .Grades;
         using var record = TeachingRecord.InMemory();
         EnterGrades.Run(new(record, new(new(2026, 11, 29, 12, 0, 0, TimeSpan.Zero), "Kim", ""), null, grades), Run.Unwatched);
 
@@ -67,7 +80,9 @@ public sealed class PastWorksTests
         var set = PracticeSet.Of(SmallClass.Lesson);
         var wish = new DealWish(SetWish.None, IsSpread: false, 5);
         var roster = new Roster("Invented class", [.. SmallClass.Dealt.Students.Select(seat => seat.Who)]);
-        var known = DealNotes.Of(DealPractice.Run(new(set, roster, wish) { Past = PastDifficulty.Of([.. PastWorks.Of(Grades)]) }, Run.Unwatched).Model!);
+        var known = DealNotes.Of(
+            DealPractice.Run(new(set, roster, wish) { Past = PastDifficulty.Of([.. PastWorks.Of(Grades)]) }, Run.Unwatched).Model!
+        );
         var none = DealNotes.Of(DealPractice.Run(new(set, roster, wish) { Past = PastDifficulty.Of([]) }, Run.Unwatched).Model!);
 
         var expected = Assert.IsType<Note.Expected>(Assert.Single(known, note => note is Note.Expected));
@@ -78,5 +93,9 @@ public sealed class PastWorksTests
 
     [Fact]
     public void Where_nothing_is_named_it_is_said_what_to_name() =>
-        Assert.Contains("Name the record", Assert.Single(ShowDifficulty.Read("lessons", SetWish.None, new(null, [], default), null).Problems).Expected, StringComparison.Ordinal);
+        Assert.Contains(
+            "Name the record",
+            Assert.Single(ShowDifficulty.Read("lessons", SetWish.None, new(null, [], default), null).Problems).Expected,
+            StringComparison.Ordinal
+        );
 }

@@ -40,33 +40,47 @@ public class EveryUseCaseTests
             var told = 0;
             var stopper = new Watcher(_ =>
             {
-                if (told++ == at) stop.Cancel();
+                if (told++ == at)
+                    stop.Cancel();
             });
             var stopped = Record.Exception(() => StartedUseCase.All[name](new(stopper, stop.Token)));
             // What is told last may be all that there was to do.
-            if (stopped is null) Assert.Equal(steps - 1, at);
-            else Assert.IsAssignableFrom<OperationCanceledException>(stopped);
+            if (stopped is null)
+                Assert.Equal(steps - 1, at);
+            else
+                Assert.IsAssignableFrom<OperationCanceledException>(stopped);
             Assert.Equal(at + 1, stopper.Seen.Count);
         }
     }
 
     [Fact]
     public void No_use_case_is_missing_here() =>
-        Assert.Equal(Runs().Select(run => run.DeclaringType!.Name).Order(StringComparer.Ordinal), StartedUseCase.All.Keys.Order(StringComparer.Ordinal));
+        Assert.Equal(
+            Runs().Select(run => run.DeclaringType!.Name).Order(StringComparer.Ordinal),
+            StartedUseCase.All.Keys.Order(StringComparer.Ordinal)
+        );
 
     [Fact]
     public void Every_use_case_takes_a_request_and_a_run_and_no_request_is_without_one()
     {
-        Assert.All(Runs(), run => Assert.EndsWith("Request", Assert.Single(run.GetParameters().SkipLast(1)).ParameterType.Name, StringComparison.Ordinal));
+        Assert.All(Runs(), run =>
+            Assert.EndsWith("Request", Assert.Single(run.GetParameters().SkipLast(1)).ParameterType.Name, StringComparison.Ordinal)
+        );
         Assert.Equal(
-            typeof(Run).Assembly.GetExportedTypes().Where(type => type.Name.EndsWith("Request", StringComparison.Ordinal)).Select(type => type.Name).Order(StringComparer.Ordinal),
-            Runs().Select(run => run.GetParameters()[0].ParameterType.Name).Order(StringComparer.Ordinal));
+            typeof(Run)
+                .Assembly.GetExportedTypes()
+                .Where(type => type.Name.EndsWith("Request", StringComparison.Ordinal))
+                .Select(type => type.Name)
+                .Order(StringComparer.Ordinal),
+            Runs().Select(run => run.GetParameters()[0].ParameterType.Name).Order(StringComparer.Ordinal)
+        );
     }
 
     /// <summary>A use case from its beginning to its end, which is the same whenever it is looked at.</summary>
     private static (Watcher Watcher, int Steps, IReadOnlyList<OutputFile> Files) Whole(string name)
     {
-        if (Wholes.TryGetValue(name, out var known)) return known;
+        if (Wholes.TryGetValue(name, out var known))
+            return known;
         var watcher = new Watcher();
         var files = StartedUseCase.All[name](new(watcher));
         return Wholes[name] = (watcher, watcher.Seen.Count, files);
@@ -74,9 +88,17 @@ public class EveryUseCaseTests
 
     /// <summary>What begins work: whoever is called Run, and whoever takes a run.</summary>
     private static IReadOnlyList<MethodInfo> Runs() =>
-    [
-        .. typeof(Run).Assembly.GetExportedTypes()
-            .SelectMany(type => type.GetMethods(BindingFlags.Public | BindingFlags.Static | BindingFlags.DeclaredOnly))
-            .Where(method => method.Name == "Run" || (method.GetParameters() is [.., { ParameterType: var last }] && last == typeof(Run) && method.DeclaringType != typeof(OutputFolder))),
-    ];
+        [
+            .. typeof(Run)
+                .Assembly.GetExportedTypes()
+                .SelectMany(type => type.GetMethods(BindingFlags.Public | BindingFlags.Static | BindingFlags.DeclaredOnly))
+                .Where(method =>
+                    method.Name == "Run"
+                    || (
+                        method.GetParameters() is [.., { ParameterType: var last }]
+                        && last == typeof(Run)
+                        && method.DeclaringType != typeof(OutputFolder)
+                    )
+                ),
+        ];
 }

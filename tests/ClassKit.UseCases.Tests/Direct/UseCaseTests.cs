@@ -26,7 +26,10 @@ public class UseCaseTests
 
     private static readonly PracticeSet Set = PracticeSet.Of(Lesson) with { Exercises = [.. Lesson.Exercises.Take(2)] };
 
-    private static readonly Roster Roster = new("Invented class", [new("ada-berg", "Ada Berg"), new("ben-okoye", "Ben Okoye"), new("cleo-marin", "Cleo Marín")]);
+    private static readonly Roster Roster = new(
+        "Invented class",
+        [new("ada-berg", "Ada Berg"), new("ben-okoye", "Ben Okoye"), new("cleo-marin", "Cleo Marín")]
+    );
 
     private readonly Watcher _watcher = new();
 
@@ -35,7 +38,13 @@ public class UseCaseTests
     private static DealRequest Deal(ulong seed = 5) => new(Set, Roster, new(SetWish.None, IsSpread: false, seed));
 
     private static ClassGrades Graded(params Upload[] uploads) =>
-        GradesJson.Read("grades.json", GradesJson.Write(GradeClass.Run(new(SmallClass.Dealt, ReturnedFiles.Of(uploads)), Run.Unwatched).Grades), SmallClass.Dealt).Model!;
+        GradesJson
+            .Read(
+                "grades.json",
+                GradesJson.Write(GradeClass.Run(new(SmallClass.Dealt, ReturnedFiles.Of(uploads)), Run.Unwatched).Grades),
+                SmallClass.Dealt
+            )
+            .Model!;
 
     private static Upload Blank(DealtStudent student) => new($"{student.Who.Id}.xlsx", () => new MemoryStream(SmallClass.Blank(student)));
 
@@ -46,17 +55,40 @@ public class UseCaseTests
 
         Assert.Equal(Roster.Students.Select(student => student.Id), deal.Dealt.Students.Select(student => student.Who.Id));
         var files = DealFiles.Of(deal);
-        Assert.Equal(["answer-key.html", "dealt.json", "sheets-to-print.html", "sheets/ada-berg.html", "sheets/ben-okoye.html", "sheets/cleo-marin.html", "workbooks/ada-berg.xlsx", "workbooks/ben-okoye.xlsx", "workbooks/cleo-marin.xlsx"], files.Select(file => file.Path).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            [
+                "answer-key.html",
+                "dealt.json",
+                "sheets-to-print.html",
+                "sheets/ada-berg.html",
+                "sheets/ben-okoye.html",
+                "sheets/cleo-marin.html",
+                "workbooks/ada-berg.xlsx",
+                "workbooks/ben-okoye.xlsx",
+                "workbooks/cleo-marin.xlsx",
+            ],
+            files.Select(file => file.Path).Order(StringComparer.Ordinal)
+        );
         Assert.All(files, file => Assert.NotEmpty(file.Content));
         Assert.Contains(new Note.Dealt(3, 2, 5, "dealt.json"), DealNotes.Of(deal));
-        Assert.Equal([new(RunStep.DrawingVariants, 0, null), .. Enumerable.Range(0, 7).Select(done => new RunProgress(RunStep.DrawingVariants, done, 6))], _watcher.Seen);
+        Assert.Equal(
+            [
+                new(RunStep.DrawingVariants, 0, null),
+                .. Enumerable.Range(0, 7).Select(done => new RunProgress(RunStep.DrawingVariants, done, 6)),
+            ],
+            _watcher.Seen
+        );
     }
 
     [Fact]
     public void Dealing_again_keeps_whom_it_knows_and_refuses_another_deal()
     {
         var first = DealPractice.Run(Deal(), Run.Unwatched).Model!.Dealt;
-        var more = Deal() with { Earlier = new(null, first), Roster = Roster with { Students = [new("aa-first", "Aa First"), .. Roster.Students] } };
+        var more = Deal() with
+        {
+            Earlier = new(null, first),
+            Roster = Roster with { Students = [new("aa-first", "Aa First"), .. Roster.Students] },
+        };
 
         var again = DealPractice.Run(more, Run.Unwatched).Model!;
         Assert.Equal(first.GivensOf(first.Students[0]), again.Dealt.GivensOf(again.Dealt.Students[1]));
@@ -64,7 +96,14 @@ public class UseCaseTests
 
         var refused = DealPractice.Run(Deal(seed: 6) with { Earlier = new(null, first) }, Run.Unwatched);
         Assert.Contains("would be another one", Assert.Single(refused.Problems).Found, StringComparison.Ordinal);
-        var remarked = DealPractice.Run(Deal() with { Set = Set with { Marking = Set.Marking with { TeachAgainBelow = 0.1m } }, Earlier = new(null, first) }, Run.Unwatched);
+        var remarked = DealPractice.Run(
+            Deal() with
+            {
+                Set = Set with { Marking = Set.Marking with { TeachAgainBelow = 0.1m } },
+                Earlier = new(null, first),
+            },
+            Run.Unwatched
+        );
         Assert.Equal(Content.Diagnostics.Remedy.RegradeUnderOtherMarking, Assert.Single(remarked.Problems).Remedy);
     }
 
@@ -75,7 +114,10 @@ public class UseCaseTests
         Assert.Equal(["practice.html"], PracticeFiles.Of(practice).Select(file => file.Path));
 
         var each = MakePractice.Run(new(Set, 5) { Roster = Roster }, Run.Unwatched).Model!;
-        Assert.Equal(["pages/ada-berg.html", "pages/ben-okoye.html", "pages/cleo-marin.html"], PracticeFiles.Of(each).Select(file => file.Path));
+        Assert.Equal(
+            ["pages/ada-berg.html", "pages/ben-okoye.html", "pages/cleo-marin.html"],
+            PracticeFiles.Of(each).Select(file => file.Path)
+        );
         Assert.Contains(new Note.PracticeMade(3, 5), PracticeFiles.Notes(each));
     }
 
@@ -87,7 +129,10 @@ public class UseCaseTests
         var made = MakeFollowUp.Run(request, Watched).Model!;
         Assert.Equal(["ada-berg"], made.Dealt.Students.Select(student => student.Who.Id));
         Assert.Contains("pages/ada-berg.html", FollowUpFiles.Of(made).Select(file => file.Path));
-        Assert.Equal(["Ben Okoye", "Cleo Marín"], Assert.Single(FollowUpFiles.Notes(made).OfType<Note.NothingGraded>()).Students.Select(student => student.Name));
+        Assert.Equal(
+            ["Ben Okoye", "Cleo Marín"],
+            Assert.Single(FollowUpFiles.Notes(made).OfType<Note.NothingGraded>()).Students.Select(student => student.Name)
+        );
 
         var nobody = MakeFollowUp.Run(request with { Wish = new(["zoe"], 30, 3) }, Run.Unwatched);
         Assert.Contains("has the id `zoe`", Assert.Single(nobody.Problems).Found, StringComparison.Ordinal);
@@ -98,12 +143,20 @@ public class UseCaseTests
     [Fact]
     public void Regrading()
     {
-        var grading = new GradeRequest(SmallClass.Dealt, ReturnedFiles.Of(Blank(SmallClass.Ada), new("ben-okoye.xlsx", () => new MemoryStream(SmallClass.Filled(SmallClass.Ben)))));
-        var earlier = GradesJson.Read("grades.json", GradesJson.Write(GradeClass.Run(grading, Run.Unwatched).Grades), SmallClass.Dealt).Model!;
+        var grading = new GradeRequest(
+            SmallClass.Dealt,
+            ReturnedFiles.Of(Blank(SmallClass.Ada), new("ben-okoye.xlsx", () => new MemoryStream(SmallClass.Filled(SmallClass.Ben))))
+        );
+        var earlier = GradesJson
+            .Read("grades.json", GradesJson.Write(GradeClass.Run(grading, Run.Unwatched).Grades), SmallClass.Dealt)
+            .Model!;
         Assert.Empty(RegradeClass.Run(new(grading, earlier), Watched).Changes);
 
         var (exercise, part) = (SmallClass.Dealt.Exercises[0].Id, SmallClass.Dealt.Exercises[0].Parts[0].Id);
-        var corrected = RegradeClass.Run(new(grading with { Corrections = [new("ada-berg", exercise, part, 0.5m, "Shown at the board.")] }, earlier), Run.Unwatched);
+        var corrected = RegradeClass.Run(
+            new(grading with { Corrections = [new("ada-berg", exercise, part, 0.5m, "Shown at the board.")] }, earlier),
+            Run.Unwatched
+        );
         Assert.Equal("ada-berg", Assert.Single(corrected.Changes).Student.Id);
         Assert.Contains(new Note.Changes(1), RegradeNotes.Of(corrected));
     }
@@ -112,7 +165,10 @@ public class UseCaseTests
     public void Grading_with_a_deadline_and_without_names()
     {
         var due = DueWish.Parse("2000-01-01T12:00")!.In(null);
-        var graded = GradeClass.Run(new(SmallClass.Dealt, ReturnedFiles.Of(Blank(SmallClass.Ada))) { Deadline = new(due) { IsNamed = true } }, Run.Unwatched);
+        var graded = GradeClass.Run(
+            new(SmallClass.Dealt, ReturnedFiles.Of(Blank(SmallClass.Ada))) { Deadline = new(due) { IsNamed = true } },
+            Run.Unwatched
+        );
         Assert.Equal(due, graded.Grades.Due);
         Assert.Contains(Content.Diagnostics.Remedy.NameClassProfile, GradeNotes.Remedies(graded));
 
@@ -130,14 +186,20 @@ public class UseCaseTests
         Assert.Equal(4 * Set.Exercises.Sum(exercise => exercise.Parts.Count), rehearsal.Report.Answers);
         Assert.Contains(new(RunStep.FillingIn, 4, 4), _watcher.Seen);
         Assert.Contains(_watcher.Seen, progress => progress is { Step: RunStep.Judging, Done: 4, Total: 4 });
-        Assert.Equal(["dealt", "graded", "rehearsal.html", "returned"], RehearsalFiles.Of(rehearsal).Select(file => file.Path.Split('/')[0]).Distinct().Order(StringComparer.Ordinal));
+        Assert.Equal(
+            ["dealt", "graded", "rehearsal.html", "returned"],
+            RehearsalFiles.Of(rehearsal).Select(file => file.Path.Split('/')[0]).Distinct().Order(StringComparer.Ordinal)
+        );
 
         using var stop = new CancellationTokenSource();
         var stopper = new Watcher(progress =>
         {
-            if (progress is { Step: RunStep.FillingIn, Done: 2 }) stop.Cancel();
+            if (progress is { Step: RunStep.FillingIn, Done: 2 })
+                stop.Cancel();
         });
-        Assert.Throws<OperationCanceledException>(() => RehearseLesson.Run(new(Set, 4, new(SetWish.None, IsSpread: false, 9)), new(stopper, stop.Token)));
+        Assert.Throws<OperationCanceledException>(() =>
+            RehearseLesson.Run(new(Set, 4, new(SetWish.None, IsSpread: false, 9)), new(stopper, stop.Token))
+        );
         Assert.DoesNotContain(stopper.Seen, progress => progress.Step == RunStep.Judging);
     }
 
@@ -177,12 +239,18 @@ public class UseCaseTests
     [Fact]
     public void Inspecting()
     {
-        var inspection = InspectWorkbook.Run(new(new("ada.xlsx", () => new MemoryStream(SmallClass.Filled(SmallClass.Ada)))), Watched).Model!;
+        var inspection = InspectWorkbook
+            .Run(new(new("ada.xlsx", () => new MemoryStream(SmallClass.Filled(SmallClass.Ada)))), Watched)
+            .Model!;
         // Every answer, and on every sheet how far one is.
-        Assert.Equal(SmallClass.AdasAnswers.Count + SmallClass.Layout.Exercises.Count, inspection.Count(InspectionResult.NoStoredValue) + inspection.Count(InspectionResult.Agree));
+        Assert.Equal(
+            SmallClass.AdasAnswers.Count + SmallClass.Layout.Exercises.Count,
+            inspection.Count(InspectionResult.NoStoredValue) + inspection.Count(InspectionResult.Agree)
+        );
         Assert.NotEmpty(InspectWorkbook.Run(new(new("no.xlsx", () => new MemoryStream([1, 2, 3]))), Run.Unwatched).Problems);
         Assert.NotEmpty(InspectWorkbook.Run(new(new("no.xlsx", () => throw new IOException("gone"))), Run.Unwatched).Problems);
     }
 
-    private static string Text(IReadOnlyList<OutputFile> files, string path) => System.Text.Encoding.UTF8.GetString(files.Single(file => file.Path == path).Content);
+    private static string Text(IReadOnlyList<OutputFile> files, string path) =>
+        System.Text.Encoding.UTF8.GetString(files.Single(file => file.Path == path).Content);
 }

@@ -44,7 +44,10 @@ public sealed class KnownFormsTests : IDisposable
         List("ben,Ben Okoye", "cleo,Cleo Marín", "dan,Dan Moss");
 
         Assert.Equal(4, marks.Places.Count);
-        Assert.Equal(marks.Places.Where(seen => seen.Key != "ada").Select(seen => (seen.Key, string.Join(' ', seen.Value))), Read(file, left!, Form()).Places.Select(seen => (seen.Key, string.Join(' ', seen.Value))));
+        Assert.Equal(
+            marks.Places.Where(seen => seen.Key != "ada").Select(seen => (seen.Key, string.Join(' ', seen.Value))),
+            Read(file, left!, Form()).Places.Select(seen => (seen.Key, string.Join(' ', seen.Value)))
+        );
         Assert.Null(new KnownForms(_folder.Path, before.Students[0]).Without(_folder.Of(file), left!));
     }
 
@@ -56,7 +59,20 @@ public sealed class KnownFormsTests : IDisposable
     {
         var before = Form();
         var bytes = file.EndsWith(".json", StringComparison.Ordinal)
-            ? FormFileWriter.Of(new(before.Identity, new Dictionary<string, string>([.. before.Students.Index().Select(one => KeyValuePair.Create(BenchForm.TeamOfStudent(one.Item), before.TeamName(before.TeamOf(one.Index)))), .. Filled(before)])), $"{before.Rubric} – {before.Cohort}")
+            ? FormFileWriter.Of(
+                new(
+                    before.Identity,
+                    new Dictionary<string, string>([
+                        .. before
+                            .Students.Index()
+                            .Select(one =>
+                                KeyValuePair.Create(BenchForm.TeamOfStudent(one.Item), before.TeamName(before.TeamOf(one.Index)))
+                            ),
+                        .. Filled(before),
+                    ])
+                ),
+                $"{before.Rubric} – {before.Cohort}"
+            )
             : Typed(BenchMarksWriter.Write(before), before);
         var marks = Read(file, bytes, before);
 
@@ -64,14 +80,27 @@ public sealed class KnownFormsTests : IDisposable
         var read = BenchFormReader.Read(Library.OfPaths().At(_folder.Of(file)), Form());
 
         Assert.Empty(read.Problems);
-        Assert.Equal(marks.Places.Where(seen => seen.Key != "ada").Select(seen => (seen.Key, string.Join(' ', seen.Value))), read.Model!.Places.Select(seen => (seen.Key, string.Join(' ', seen.Value))));
-        Assert.Equal([$"On this form and no longer on the class list: {(file.EndsWith(".json", StringComparison.Ordinal) ? "ada" : "Ada Berg")}", "On the class list, and not when this form was made: Eve Sato"], read.Doubts.Select(doubt => doubt.Found));
+        Assert.Equal(
+            marks.Places.Where(seen => seen.Key != "ada").Select(seen => (seen.Key, string.Join(' ', seen.Value))),
+            read.Model!.Places.Select(seen => (seen.Key, string.Join(' ', seen.Value)))
+        );
+        Assert.Equal(
+            [
+                $"On this form and no longer on the class list: {(file.EndsWith(".json", StringComparison.Ordinal) ? "ada" : "Ada Berg")}",
+                "On the class list, and not when this form was made: Eve Sato",
+            ],
+            read.Doubts.Select(doubt => doubt.Found)
+        );
 
         // Another one who is erased then is taken out of it all the same.
-        if (!file.EndsWith(".json", StringComparison.Ordinal)) return;
+        if (!file.EndsWith(".json", StringComparison.Ordinal))
+            return;
         var left = new KnownForms(_folder.Path, new("ben", "Ben Okoye")).Without(_folder.Of(file), bytes);
         List("cleo,Cleo Marín", "dan,Dan Moss", "eve,Eve Sato");
-        Assert.Equal(marks.Places.Where(seen => seen.Key is "cleo" or "dan").Select(seen => (seen.Key, string.Join(' ', seen.Value))), Read(file, left!, Form()).Places.Select(seen => (seen.Key, string.Join(' ', seen.Value))));
+        Assert.Equal(
+            marks.Places.Where(seen => seen.Key is "cleo" or "dan").Select(seen => (seen.Key, string.Join(' ', seen.Value))),
+            Read(file, left!, Form()).Places.Select(seen => (seen.Key, string.Join(' ', seen.Value)))
+        );
     }
 
     [Fact]
@@ -79,26 +108,49 @@ public sealed class KnownFormsTests : IDisposable
     {
         List([.. Enumerable.Range(1, 6).Select(at => $"{at},First {at}")]);
         var other = Form();
-        var page = FormFileWriter.Of(new(other.Identity, other.Students.Index().ToDictionary(one => BenchForm.TeamOfStudent(one.Item), one => other.TeamName(other.TeamOf(one.Index)))), $"{other.Rubric} – Another class");
+        var page = FormFileWriter.Of(
+            new(
+                other.Identity,
+                other
+                    .Students.Index()
+                    .ToDictionary(one => BenchForm.TeamOfStudent(one.Item), one => other.TeamName(other.TeamOf(one.Index)))
+            ),
+            $"{other.Rubric} – Another class"
+        );
         List([.. Enumerable.Range(1, 5).Select(at => $"{at},Second {at}")]);
 
         Assert.NotEmpty(BenchFormReader.Read(Library.OfPaths().At(_folder.Write("marks.json", page)), Form()).Problems);
-        Assert.NotEmpty(BenchFormReader.Read(Library.OfPaths().At(_folder.Write("marks.xlsx", BenchMarksWriter.Write(other))), Form()).Problems);
+        Assert.NotEmpty(
+            BenchFormReader.Read(Library.OfPaths().At(_folder.Write("marks.xlsx", BenchMarksWriter.Write(other))), Form()).Problems
+        );
     }
 
-    private void List(params string[] students) => _folder.Write("roster.csv", System.Text.Encoding.UTF8.GetBytes("id,name\n" + string.Join('\n', students) + "\n"));
+    private void List(params string[] students) =>
+        _folder.Write("roster.csv", System.Text.Encoding.UTF8.GetBytes("id,name\n" + string.Join('\n', students) + "\n"));
 
     private BenchForm Form()
     {
         var profile = ClassProfileReader.Read(Library.OfPaths().At(_folder.Of("class.md"))).Model!;
         var rubric = PracticalRubricReader.Read(Library.OfPaths().At("shipped:/rubrics/bench-work.md")).Model!;
-        return BenchForms.Of(rubric, profile.Name, Namesakes.ToldApart(RosterReader.Read(Library.OfPaths().At(_folder.Of("roster.csv"))).Model!.Students), profile.Teams);
+        return BenchForms.Of(
+            rubric,
+            profile.Name,
+            Namesakes.ToldApart(RosterReader.Read(Library.OfPaths().At(_folder.Of("roster.csv"))).Model!.Students),
+            profile.Teams
+        );
     }
 
     /// <summary>Each team another level, and Dan one of his own.</summary>
     private static Dictionary<string, string> Filled(BenchForm form)
     {
-        var fields = Enumerable.Range(1, form.Teams).SelectMany(team => form.Scale.Criteria.Select((_, at) => KeyValuePair.Create(BenchForm.OfTeam(team, at), form.Scale.LevelNames[team % form.Scale.LevelNames.Count]))).ToDictionary();
+        var fields = Enumerable
+            .Range(1, form.Teams)
+            .SelectMany(team =>
+                form.Scale.Criteria.Select(
+                    (_, at) => KeyValuePair.Create(BenchForm.OfTeam(team, at), form.Scale.LevelNames[team % form.Scale.LevelNames.Count])
+                )
+            )
+            .ToDictionary();
         fields[BenchForm.OfStudent(form.Students[3], 0)] = form.Scale.LevelNames[0];
         return fields;
     }
@@ -121,9 +173,11 @@ public sealed class KnownFormsTests : IDisposable
             if (id.StartsWith("(team ", StringComparison.Ordinal))
             {
                 var team = int.Parse(id[6..^1], System.Globalization.CultureInfo.InvariantCulture);
-                for (var at = 0; at < form.Scale.Criteria.Count; at++) row.Cell(4 + at).SetValue(form.Scale.LevelNames[team % form.Scale.LevelNames.Count]);
+                for (var at = 0; at < form.Scale.Criteria.Count; at++)
+                    row.Cell(4 + at).SetValue(form.Scale.LevelNames[team % form.Scale.LevelNames.Count]);
             }
-            else if (id == "dan") row.Cell(4).SetValue(form.Scale.LevelNames[0]);
+            else if (id == "dan")
+                row.Cell(4).SetValue(form.Scale.LevelNames[0]);
         }
         using var stream = new MemoryStream();
         book.SaveAs(stream);

@@ -47,7 +47,11 @@ public sealed class StudentFilesTests : IDisposable
     {
         var before = Digests();
         using var record = TeachingRecord.InMemory();
-        Assert.Empty(EnterGrades.Run(new(record, Kim, null, GradedFolder.Read(_folder.Of("rounds/1/graded"), SmallClass.Dealt).Model!), Run.Unwatched).Problems);
+        Assert.Empty(
+            EnterGrades
+                .Run(new(record, Kim, null, GradedFolder.Read(_folder.Of("rounds/1/graded"), SmallClass.Dealt).Model!), Run.Unwatched)
+                .Problems
+        );
 
         var told = Erase(record, isMeant: false);
         Assert.Equal(before, Digests());
@@ -55,36 +59,75 @@ public sealed class StudentFilesTests : IDisposable
 
         Assert.Equal(told.Traces, done.Traces, (one, other) => one.GetType() == other.GetType() && one.File == other.File);
         Assert.Equal(
-            ["rounds/1/dealt/sheets/ada-berg.html", "rounds/1/dealt/workbooks/ada-berg.xlsx", "rounds/1/graded/feedback/ada-berg.html", "rounds/1/returned/Practice of mine.xlsx", "rounds/1/returned/ada-berg.pdf", "rounds/1/returned/ada-berg.xlsx"],
-            done.Traces.OfType<StudentTrace.Theirs>().Select(trace => trace.File));
+            [
+                "rounds/1/dealt/sheets/ada-berg.html",
+                "rounds/1/dealt/workbooks/ada-berg.xlsx",
+                "rounds/1/graded/feedback/ada-berg.html",
+                "rounds/1/returned/Practice of mine.xlsx",
+                "rounds/1/returned/ada-berg.pdf",
+                "rounds/1/returned/ada-berg.xlsx",
+            ],
+            done.Traces.OfType<StudentTrace.Theirs>().Select(trace => trace.File)
+        );
         Assert.Equal(
-            ["previous-roster-1.csv", "roster.csv", "rounds/1/graded/corrections.csv", "rounds/1/paper/paper-answers.xlsx", "term/marks.csv"], done.Traces.OfType<StudentTrace.Rows>().Select(trace => trace.File));
+            [
+                "previous-roster-1.csv",
+                "roster.csv",
+                "rounds/1/graded/corrections.csv",
+                "rounds/1/paper/paper-answers.xlsx",
+                "term/marks.csv",
+            ],
+            done.Traces.OfType<StudentTrace.Rows>().Select(trace => trace.File)
+        );
         Assert.Equal(["ada-berg.md", "notes.md", "prices.csv"], done.Traces.OfType<StudentTrace.Stays>().Select(trace => trace.File));
         Assert.Equal([2], done.Traces.OfType<StudentTrace.Stays>().Single(trace => trace.File == "notes.md").Lines);
 
         // Nothing else in the whole folder names her, however deep, and what is others' is as it was byte for byte.
         var stays = done.Traces.OfType<StudentTrace.Stays>().Select(trace => trace.File).ToHashSet();
-        Assert.All(Files().Where(file => !stays.Contains(file)), file => Assert.All(Adas, word => Assert.False(Holds(file, word), $"{file} holds {word}")));
+        Assert.All(Files().Where(file => !stays.Contains(file)), file =>
+            Assert.All(Adas, word => Assert.False(Holds(file, word), $"{file} holds {word}"))
+        );
         var changed = done.Traces.Select(trace => trace.File).Except(stays).ToHashSet();
         var after = Digests();
-        Assert.All(before.Where(file => !changed.Contains(file.Key) && !file.Key.Contains(".classkit-", StringComparison.Ordinal)), file => Assert.Equal(file.Value, after[file.Key]));
+        Assert.All(before.Where(file => !changed.Contains(file.Key) && !file.Key.Contains(".classkit-", StringComparison.Ordinal)), file =>
+            Assert.Equal(file.Value, after[file.Key])
+        );
         Assert.Equal("id,name,email\nben-okoye,Ben Okoye,\ncleo-marin,Cleo Marín,\n", File.ReadAllText(_folder.Of("roster.csv")));
     }
 
-    /// <summary>Of archives what is the student's goes, however deep, and every other entry stays byte for byte; what only a person can change is named with what to do there.</summary>
+    /// <summary>
+    /// Of archives what is the student's goes, however deep, and every other entry stays byte for byte; what only a person can change is
+    /// named with what to do there.
+    /// </summary>
     [Fact]
     public void A_student_is_taken_out_of_archives_and_lists_in_other_letters_and_the_rest_is_said_file_by_file()
     {
-        byte[] others = SmallClass.Filled(SmallClass.Ben), notes = "Ada Berg was away.\n"u8.ToArray();
+        byte[] others = SmallClass.Filled(SmallClass.Ben),
+            notes = "Ada Berg was away.\n"u8.ToArray();
         var inner = Zip.Of(("Practice of mine.xlsx", SmallClass.Filled(SmallClass.Ada)), ("ben-okoye.xlsx", others));
-        _folder.Write("mail/all.zip", Zip.Of(
-            ("work/ada-berg.xlsx", SmallClass.Filled(SmallClass.Ada)), ("work/ada-berg.jpg", [1]), ("work/ben-okoye.xlsx", others), ("inner.zip", inner),
-            ("list.csv", "student\nada-berg\nben-okoye\n"u8.ToArray()), ("notes.txt", notes), ("broken.xlsx", [1, 2])));
+        _folder.Write(
+            "mail/all.zip",
+            Zip.Of(
+                ("work/ada-berg.xlsx", SmallClass.Filled(SmallClass.Ada)),
+                ("work/ada-berg.jpg", [1]),
+                ("work/ben-okoye.xlsx", others),
+                ("inner.zip", inner),
+                ("list.csv", "student\nada-berg\nben-okoye\n"u8.ToArray()),
+                ("notes.txt", notes),
+                ("broken.xlsx", [1, 2])
+            )
+        );
         _folder.Write("mail/locked.zip", Zip.Encrypted(("ada-berg.xlsx", others)));
         // Of two files by one name only one could be kept: such an archive stays as it is, and so does what it lies in.
-        _folder.Write("mail/twice.zip", Zip.Of(("packed.zip", Zip.Of(("ada-berg.xlsx", SmallClass.Filled(SmallClass.Ada)), ("a.txt", [1]), ("a.txt", [2])))));
+        _folder.Write(
+            "mail/twice.zip",
+            Zip.Of(("packed.zip", Zip.Of(("ada-berg.xlsx", SmallClass.Filled(SmallClass.Ada)), ("a.txt", [1]), ("a.txt", [2]))))
+        );
         _folder.Write("mail/others.zip", Zip.Of(("ben-okoye.xlsx", others)));
-        _folder.Write("mail/list of spring.csv", Encoding.Latin1.GetBytes("student;name\r\nada-berg;Ada Berg\r\ncleo-marin;Cleo Marín\r\n"));
+        _folder.Write(
+            "mail/list of spring.csv",
+            Encoding.Latin1.GetBytes("student;name\r\nada-berg;Ada Berg\r\ncleo-marin;Cleo Marín\r\n")
+        );
         _folder.Write("mail/broken.xlsx", [1, 2]);
         var before = Digests();
 
@@ -92,16 +135,25 @@ public sealed class StudentFilesTests : IDisposable
 
         Assert.Contains(new StudentTrace.Packed("mail/all.zip", 3, 1), done.Traces);
         Assert.Contains(new StudentTrace.Rows("mail/list of spring.csv", 1), done.Traces);
-        Assert.Equal(Encoding.Latin1.GetBytes("student;name\r\ncleo-marin;Cleo Marín\r\n"), File.ReadAllBytes(_folder.Of("mail/list of spring.csv")));
+        Assert.Equal(
+            Encoding.Latin1.GetBytes("student;name\r\ncleo-marin;Cleo Marín\r\n"),
+            File.ReadAllBytes(_folder.Of("mail/list of spring.csv"))
+        );
         Assert.Equal(["notes.txt"], done.Traces.OfType<StudentTrace.Stays>().Single(trace => trace.File == "mail/all.zip").Inside);
         Assert.Equal(["ada-berg.xlsx"], done.Traces.OfType<StudentTrace.Stays>().Single(trace => trace.File == "mail/locked.zip").Inside);
-        Assert.Equal([("mail/all.zip", "broken.xlsx"), ("mail/broken.xlsx", "")], done.Traces.OfType<StudentTrace.Unread>().Select(trace => (trace.File, string.Join(' ', trace.Inside))));
+        Assert.Equal(
+            [("mail/all.zip", "broken.xlsx"), ("mail/broken.xlsx", "")],
+            done.Traces.OfType<StudentTrace.Unread>().Select(trace => (trace.File, string.Join(' ', trace.Inside)))
+        );
         Assert.Equal(["packed.zip"], done.Traces.OfType<StudentTrace.Stays>().Single(trace => trace.File == "mail/twice.zip").Inside);
         Assert.DoesNotContain(done.Traces.OfType<StudentTrace.Packed>(), trace => trace.File == "mail/twice.zip");
         Assert.All(["mail/others.zip", "mail/twice.zip"], file => Assert.Equal(before[file], Digests()[file]));
 
         using var left = ZipFile.OpenRead(_folder.Of("mail/all.zip"));
-        Assert.Equal(["work/ben-okoye.xlsx", "inner.zip", "list.csv", "notes.txt", "broken.xlsx"], left.Entries.Select(entry => entry.FullName));
+        Assert.Equal(
+            ["work/ben-okoye.xlsx", "inner.zip", "list.csv", "notes.txt", "broken.xlsx"],
+            left.Entries.Select(entry => entry.FullName)
+        );
         Assert.Equal(others, Content(left, "work/ben-okoye.xlsx"));
         Assert.Equal(notes, Content(left, "notes.txt"));
         Assert.Equal("student\nben-okoye\n"u8.ToArray(), Content(left, "list.csv"));
@@ -123,12 +175,18 @@ public sealed class StudentFilesTests : IDisposable
     {
         Erase(null, isMeant: true);
 
-        Assert.Equal(["ben-okoye", "cleo-marin"], DealtFolder.Read(_folder.Of("rounds/1/dealt")).Model!.Students.Select(seat => seat.Who.Id));
+        Assert.Equal(
+            ["ben-okoye", "cleo-marin"],
+            DealtFolder.Read(_folder.Of("rounds/1/dealt")).Model!.Students.Select(seat => seat.Who.Id)
+        );
         Assert.Empty(OutputFolder.Changed(_folder.Of("rounds/1/dealt"), [DealFiles.AnswerKey, "workbooks/ben-okoye.xlsx"]));
         var written = Grade();
         Assert.Empty(written.Problems);
         Assert.DoesNotContain(written.Notes, note => note is Note.KeptAside);
-        Assert.Equal(["ben-okoye", "cleo-marin"], GradedFolder.Read(_folder.Of("rounds/1/graded"), null).Model!.Students.Select(student => student.Who.Id));
+        Assert.Equal(
+            ["ben-okoye", "cleo-marin"],
+            GradedFolder.Read(_folder.Of("rounds/1/graded"), null).Model!.Students.Select(student => student.Who.Id)
+        );
     }
 
     [Fact]
@@ -141,7 +199,17 @@ public sealed class StudentFilesTests : IDisposable
 
         Assert.Equal(["previous-roster-1.csv", "roster.csv"], done.Traces.OfType<StudentTrace.Rows>().Select(trace => trace.File));
         Assert.False(Holds("roster.csv", "Ada Berg"));
-        Assert.Contains("knows nobody", Assert.Single(EraseStudent.Run(new(null, Kim, "ada-berg", IsMeant: true) { Folder = _folder.Path, WithFiles = true }, Run.Unwatched).Problems).Found, StringComparison.Ordinal);
+        Assert.Contains(
+            "knows nobody",
+            Assert
+                .Single(
+                    EraseStudent
+                        .Run(new(null, Kim, "ada-berg", IsMeant: true) { Folder = _folder.Path, WithFiles = true }, Run.Unwatched)
+                        .Problems
+                )
+                .Found,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -160,9 +228,21 @@ public sealed class StudentFilesTests : IDisposable
     public void All_that_was_written_out_of_one_student_goes_and_tables_of_the_whole_record_are_made_once_more()
     {
         using var record = TeachingRecord.InMemory();
-        Assert.Empty(EnterGrades.Run(new(record, Kim, null, GradedFolder.Read(_folder.Of("rounds/1/graded"), SmallClass.Dealt).Model!), Run.Unwatched).Problems);
-        OutputFolder.Write(_folder.Of("shown"), ShowStudent.Kind, ShowStudent.Write(ShowStudent.Run(new(record, "ada-berg"), Run.Unwatched).Model!).Files);
-        OutputFolder.Write(_folder.Of("tables"), WriteOutRecord.Kind, [new("student.csv", "id,name\nada-berg,Ada Berg\nben-okoye,Ben Okoye\n"u8.ToArray())]);
+        Assert.Empty(
+            EnterGrades
+                .Run(new(record, Kim, null, GradedFolder.Read(_folder.Of("rounds/1/graded"), SmallClass.Dealt).Model!), Run.Unwatched)
+                .Problems
+        );
+        OutputFolder.Write(
+            _folder.Of("shown"),
+            ShowStudent.Kind,
+            ShowStudent.Write(ShowStudent.Run(new(record, "ada-berg"), Run.Unwatched).Model!).Files
+        );
+        OutputFolder.Write(
+            _folder.Of("tables"),
+            WriteOutRecord.Kind,
+            [new("student.csv", "id,name\nada-berg,Ada Berg\nben-okoye,Ben Okoye\n"u8.ToArray())]
+        );
 
         var done = Erase(record, isMeant: true);
 
@@ -174,7 +254,8 @@ public sealed class StudentFilesTests : IDisposable
     [Fact]
     public void What_a_link_leads_to_is_not_the_folders()
     {
-        if (OperatingSystem.IsWindows()) return;
+        if (OperatingSystem.IsWindows())
+            return;
         using var elsewhere = new TemporaryFolder();
         elsewhere.Write("roster.csv", Encoding.UTF8.GetBytes("id,name\nada-berg,Ada Berg\nben-okoye,Ben Okoye\n"));
         Directory.CreateSymbolicLink(_folder.Of("linked"), elsewhere.Path);
@@ -195,20 +276,30 @@ public sealed class StudentFilesTests : IDisposable
     private Written Grade()
     {
         var graded = _folder.Of("rounds/1/graded");
-        return OutputFolder.Write(new(graded, GradeClass.Kind), () => GradeCommands.Grade(new(_folder.Of("rounds/1/dealt"), _folder.Of("rounds/1/returned")) { Graded = graded }));
+        return OutputFolder.Write(new(graded, GradeClass.Kind), () =>
+            GradeCommands.Grade(new(_folder.Of("rounds/1/dealt"), _folder.Of("rounds/1/returned")) { Graded = graded })
+        );
     }
 
     private void Text(string path, string text) => _folder.Write(path, Encoding.UTF8.GetBytes(text));
 
-    private IEnumerable<string> Files() => Directory.EnumerateFiles(_folder.Path, "*", SearchOption.AllDirectories).Select(file => Path.GetRelativePath(_folder.Path, file));
+    private IEnumerable<string> Files() =>
+        Directory.EnumerateFiles(_folder.Path, "*", SearchOption.AllDirectories).Select(file => Path.GetRelativePath(_folder.Path, file));
 
-    private Dictionary<string, string> Digests() => Files().ToDictionary(file => file, file => Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(_folder.Of(file)))));
+    private Dictionary<string, string> Digests() =>
+        Files()
+            .ToDictionary(
+                file => file,
+                file => Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(_folder.Of(file))))
+            );
 
     /// <summary>Looks into workbooks part by part.</summary>
     private bool Holds(string file, string word)
     {
-        if (file.Contains(word, StringComparison.OrdinalIgnoreCase)) return true;
-        if (Path.GetExtension(file) != ".xlsx") return File.ReadAllText(_folder.Of(file)).Contains(word, StringComparison.OrdinalIgnoreCase);
+        if (file.Contains(word, StringComparison.OrdinalIgnoreCase))
+            return true;
+        if (Path.GetExtension(file) != ".xlsx")
+            return File.ReadAllText(_folder.Of(file)).Contains(word, StringComparison.OrdinalIgnoreCase);
         using var book = ZipFile.OpenRead(_folder.Of(file));
         return book.Entries.Any(entry =>
         {

@@ -12,7 +12,9 @@ using ClassKit.Workbooks.Returned;
 
 namespace ClassKit.UseCases.Tests.Grading;
 
-/// <summary>Classes of which statistics say nothing are graded like any other: every output is written, and no number in it is none.</summary>
+/// <summary>
+/// Classes of which statistics say nothing are graded like any other: every output is written, and no number in it is none.
+/// </summary>
 public sealed class DegenerateClassTests
 {
     private static readonly IReadOnlyList<Exercise> Exercises = SmallClass.Dealt.Exercises;
@@ -20,24 +22,37 @@ public sealed class DegenerateClassTests
     private static readonly IReadOnlyList<Part> Parts = [.. Exercises.SelectMany(exercise => exercise.Parts)];
 
     /// <summary>Points that each student has on each part; none for a student of whom nothing came back.</summary>
-    public static TheoryData<string, decimal[][]> Classes { get; } = new()
-    {
-        { "twelve students with equal totals", [.. Enumerable.Range(0, 12).Select(student => Sharing(student, 2))] },
-        { "twelve students with equal totals of a tenth", [.. Enumerable.Range(0, 12).Select(student => Sharing(student, Parts.Count))] },
-        { "all zero", [.. Enumerable.Repeat(All(0), 12)] },
-        { "all full", [.. Enumerable.Repeat(All(1), 12)] },
-        { "all alike", [.. Enumerable.Repeat(All(0.33m), 12)] },
-        { "one student", [All(0.6m)] },
-        { "one student of many", [All(0.6m), [], [], []] },
-        { "two students who are alike", [All(0.6m), All(0.6m)] },
-        { "two students who hardly differ", [All(0.6m), [0.61m * Parts[0].Points, .. All(0.6m)[1..]]] },
-        { "nobody handed in", [[], [], []] },
-        { "nobody at all", [] },
-    };
+    public static TheoryData<string, decimal[][]> Classes { get; } =
+        new()
+        {
+            { "twelve students with equal totals", [.. Enumerable.Range(0, 12).Select(student => Sharing(student, 2))] },
+            {
+                "twelve students with equal totals of a tenth",
+                [.. Enumerable.Range(0, 12).Select(student => Sharing(student, Parts.Count))]
+            },
+            { "all zero", [.. Enumerable.Repeat(All(0), 12)] },
+            { "all full", [.. Enumerable.Repeat(All(1), 12)] },
+            { "all alike", [.. Enumerable.Repeat(All(0.33m), 12)] },
+            { "one student", [All(0.6m)] },
+            { "one student of many", [All(0.6m), [], [], []] },
+            { "two students who are alike", [All(0.6m), All(0.6m)] },
+            { "two students who hardly differ", [All(0.6m), [0.61m * Parts[0].Points, .. All(0.6m)[1..]]] },
+            {
+                "nobody handed in",
+                [
+                    [],
+                    [],
+                    [],
+                ]
+            },
+            { "nobody at all", [] },
+        };
 
     private static decimal[] All(decimal share) => [.. Parts.Select(part => share * part.Points)];
 
-    /// <summary>The same points for all, on other parts for each student, so that doubles added in their order come to other totals.</summary>
+    /// <summary>
+    /// The same points for all, on other parts for each student, so that doubles added in their order come to other totals.
+    /// </summary>
     private static decimal[] Sharing(int student, int among) =>
         [.. Parts.Select((_, part) => (part + student) % Parts.Count).Select(place => place < among ? 0.1m * (1 + (place % 3)) : 0)];
 
@@ -48,8 +63,10 @@ public sealed class DegenerateClassTests
         Assert.NotEmpty(name);
         foreach (var file in GradeFiles.Of(GradeCommands.ResultOf(Grades(points))))
         {
-            if (file.Path.EndsWith(".xlsx", StringComparison.Ordinal)) HoldsNumbers(file.Content);
-            else HoldsNumbers(file.Path, Encoding.UTF8.GetString(file.Content));
+            if (file.Path.EndsWith(".xlsx", StringComparison.Ordinal))
+                HoldsNumbers(file.Content);
+            else
+                HoldsNumbers(file.Path, Encoding.UTF8.GetString(file.Content));
         }
     }
 
@@ -73,9 +90,15 @@ public sealed class DegenerateClassTests
     [Fact]
     public void Totals_are_exact_and_written_plainly()
     {
-        var grades = Grades([[.. Parts.Select((_, part) => part < 3 ? 0.1m : 0)]]);
+        var grades = Grades([
+            [.. Parts.Select((_, part) => part < 3 ? 0.1m : 0)],
+        ]);
         Assert.Equal(0.3m, grades.Students[0].Points);
-        var written = JsonDocument.Parse(GradesJson.Write(grades)).RootElement.GetProperty("students")[0].GetProperty("points").GetRawText();
+        var written = JsonDocument
+            .Parse(GradesJson.Write(grades))
+            .RootElement.GetProperty("students")[0]
+            .GetProperty("points")
+            .GetRawText();
         Assert.Equal("0.3", written);
     }
 
@@ -83,7 +106,8 @@ public sealed class DegenerateClassTests
     {
         foreach (var none in (string[])["NaN", "Infinity", "∞", "E+", "e+", ".0000000"])
             Assert.DoesNotContain(none, WithoutStyle(text), StringComparison.Ordinal);
-        if (path.EndsWith(".json", StringComparison.Ordinal)) Assert.NotNull(JsonDocument.Parse(text));
+        if (path.EndsWith(".json", StringComparison.Ordinal))
+            Assert.NotNull(JsonDocument.Parse(text));
     }
 
     private static string WithoutStyle(string page) =>
@@ -94,7 +118,8 @@ public sealed class DegenerateClassTests
         foreach (var (_, content) in ReturnedWorkbookReader.Read(workbook).Workbook!.Sheets.SelectMany(sheet => sheet.Cells))
         {
             Assert.False(content.Stored.IsError, $"{content.Formula} comes to {content.Stored}");
-            if (content.Stored.IsNumber) Assert.True(double.IsFinite(content.Stored.Number));
+            if (content.Stored.IsNumber)
+                Assert.True(double.IsFinite(content.Stored.Number));
         }
     }
 
@@ -106,11 +131,28 @@ public sealed class DegenerateClassTests
         return new(dealt, [.. students.Select((student, at) => Grade(student, points[at]))], []);
     }
 
-    private static StudentGrade Grade(DealtStudent student, decimal[] points) => points.Length == 0
-        ? new(student.Who, GradeStatus.Missing, null, [], [])
-        : new(student.Who, GradeStatus.Graded, $"{student.Who.Id}.xlsx", [.. Exercises.SelectMany(exercise => exercise.Parts.Select(part => (exercise, part))).Zip(points, Answer)], []);
+    private static StudentGrade Grade(DealtStudent student, decimal[] points) =>
+        points.Length == 0
+            ? new(student.Who, GradeStatus.Missing, null, [], [])
+            : new(
+                student.Who,
+                GradeStatus.Graded,
+                $"{student.Who.Id}.xlsx",
+                [.. Exercises.SelectMany(exercise => exercise.Parts.Select(part => (exercise, part))).Zip(points, Answer)],
+                []
+            );
 
-    private static AnswerGrade Answer((Exercise Exercise, Part Part) asked, decimal points) => new(
-        asked.Exercise, asked.Part, points == 0 ? Outcome.Blank : Outcome.Sound, points, asked.Part.Points,
-        CellValue.FromNumber(1), 1, "=1", [], new Dictionary<string, double>());
+    private static AnswerGrade Answer((Exercise Exercise, Part Part) asked, decimal points) =>
+        new(
+            asked.Exercise,
+            asked.Part,
+            points == 0 ? Outcome.Blank : Outcome.Sound,
+            points,
+            asked.Part.Points,
+            CellValue.FromNumber(1),
+            1,
+            "=1",
+            [],
+            new Dictionary<string, double>()
+        );
 }

@@ -16,7 +16,9 @@ using ClassKit.Workbooks.Filling;
 
 namespace ClassKit.UseCases.Tests.Grading;
 
-/// <summary>What decided a grade is on record, and a class that is graded again from the record is judged alike or told what differs.</summary>
+/// <summary>
+/// What decided a grade is on record, and a class that is graded again from the record is judged alike or told what differs.
+/// </summary>
 public sealed class JudgeRecordTests : IDisposable
 {
     private static readonly Exercise First = SmallClass.Dealt.Exercises[0];
@@ -43,12 +45,18 @@ public sealed class JudgeRecordTests : IDisposable
 
     private Produced Regrade(JudgeRecord record) => Regrade(GradesJson.Write(Graded.Of(_folder.Of("returned")) with { Judging = record }));
 
-    private static string Text(Produced produced) => Encoding.UTF8.GetString(produced.Files.Single(file => file.Path == GradesJson.FileName).Content);
+    private static string Text(Produced produced) =>
+        Encoding.UTF8.GetString(produced.Files.Single(file => file.Path == GradesJson.FileName).Content);
 
-    private static JudgeRecord Record(Produced produced) => GradesJson.Read("grades.json", Text(produced), SmallClass.Dealt).Model!.Judging!;
+    private static JudgeRecord Record(Produced produced) =>
+        GradesJson.Read("grades.json", Text(produced), SmallClass.Dealt).Model!.Judging!;
 
     private static Outcome OutcomeOf(Produced produced) =>
-        GradesJson.Read("grades.json", Text(produced), SmallClass.Dealt).Model!.Students[0].Answers.Single(answer => answer.Exercise.Id == First.Id && answer.Part.Id == First.Parts[0].Id).Outcome;
+        GradesJson
+            .Read("grades.json", Text(produced), SmallClass.Dealt)
+            .Model!.Students[0]
+            .Answers.Single(answer => answer.Exercise.Id == First.Id && answer.Part.Id == First.Parts[0].Id)
+            .Outcome;
 
     /// <summary>Inputs that the deal's own seed does not draw.</summary>
     private Variant NotOfTheSeed()
@@ -106,7 +114,10 @@ public sealed class JudgeRecordTests : IDisposable
     public void Another_version_of_the_judge_is_said()
     {
         var record = Record(Grade());
-        Assert.Contains(new Note.OtherJudge(JudgeRecord.CurrentVersion + 1, JudgeRecord.CurrentVersion), Regrade(record with { Version = JudgeRecord.CurrentVersion + 1 }).Notes);
+        Assert.Contains(
+            new Note.OtherJudge(JudgeRecord.CurrentVersion + 1, JudgeRecord.CurrentVersion),
+            Regrade(record with { Version = JudgeRecord.CurrentVersion + 1 }).Notes
+        );
     }
 
     [Fact]
@@ -114,7 +125,8 @@ public sealed class JudgeRecordTests : IDisposable
     {
         var root = JsonNode.Parse(Text(Grade()))!;
         Assert.True(root.AsObject().Remove("judge"));
-        foreach (var student in root["students"]!.AsArray()) student!.AsObject().Remove("fresh");
+        foreach (var student in root["students"]!.AsArray())
+            student!.AsObject().Remove("fresh");
         var again = Regrade(root.ToJsonString());
         Assert.Empty(again.Problems);
         Assert.Contains(new Note.JudgingNotKnown(), again.Notes);
@@ -126,14 +138,21 @@ public sealed class JudgeRecordTests : IDisposable
     {
         var cells = SmallClass.Layout.Of(First.Id).Givens.ToDictionary(place => place.Given.Id, place => place.Address.Cell);
         var key = (string)new AnswerSheet(SmallClass.Layout.Of(First.Id), SmallClass.Ada).Answer(First.Parts[0], AnswerWay.Cells).Content!;
-        var there = string.Join(',', other.Givens.Select(given => string.Create(CultureInfo.InvariantCulture, $"{cells[given.Key]}={given.Value}")));
+        var there = string.Join(
+            ',',
+            other.Givens.Select(given => string.Create(CultureInfo.InvariantCulture, $"{cells[given.Key]}={given.Value}"))
+        );
         var answer = SmallClass.Layout.Of(First.Id).Answers[0];
-        _folder.Write("returned/ada-berg.xlsx", WorkbookFiller.Fill(SmallClass.Blank(SmallClass.Ada), [new EnterFormula(answer.Address, $"=({key[1..]})*IF(AND({there}),3,1)")]));
+        _folder.Write(
+            "returned/ada-berg.xlsx",
+            WorkbookFiller.Fill(SmallClass.Blank(SmallClass.Ada), [new EnterFormula(answer.Address, $"=({key[1..]})*IF(AND({there}),3,1)")])
+        );
     }
 
     private void OnRecord(string folder, string grades) => _folder.Write($"{folder}/grades.json", Encoding.UTF8.GetBytes(grades));
 
-    private void OnRecord(string folder, JudgeRecord record) => OnRecord(folder, GradesJson.Write(Graded.Of(_folder.Of("returned")) with { Judging = record }));
+    private void OnRecord(string folder, JudgeRecord record) =>
+        OnRecord(folder, GradesJson.Write(Graded.Of(_folder.Of("returned")) with { Judging = record }));
 
     [Fact]
     public void Grading_again_into_the_same_folder_goes_by_the_inputs_on_record()
@@ -156,7 +175,10 @@ public sealed class JudgeRecordTests : IDisposable
         ReturnRightButFor(other);
         OnRecord("before", Only(other.Givens));
 
-        Assert.NotEqual(Outcome.Sound, OutcomeOf(GradeCommands.Grade(Paths with { Graded = _folder.Of("graded"), Earlier = _folder.Of("before") })));
+        Assert.NotEqual(
+            Outcome.Sound,
+            OutcomeOf(GradeCommands.Grade(Paths with { Graded = _folder.Of("graded"), Earlier = _folder.Of("before") }))
+        );
         var problem = Assert.Single(GradeCommands.Grade(Paths with { Earlier = _folder.Of("nowhere") }).Problems);
         Assert.EndsWith("grades.json", problem.File, StringComparison.Ordinal);
     }
@@ -179,7 +201,13 @@ public sealed class JudgeRecordTests : IDisposable
         var grades = Graded.Of(_folder.Of("returned"));
         var ada = grades.Students[0];
         var first = ada.Answers[0] with { Outcome = Outcome.Incorrect, Points = 0, Findings = [new AnswerFinding.NotRight()] };
-        return GradesJson.Write(grades with { Students = [ada with { Answers = [first, .. ada.Answers.Skip(1)] }, .. grades.Students.Skip(1)], Judging = grades.Judging! with { Version = version } });
+        return GradesJson.Write(
+            grades with
+            {
+                Students = [ada with { Answers = [first, .. ada.Answers.Skip(1)] }, .. grades.Students.Skip(1)],
+                Judging = grades.Judging! with { Version = version },
+            }
+        );
     }
 
     [Fact]
@@ -191,7 +219,9 @@ public sealed class JudgeRecordTests : IDisposable
         Assert.Contains(new Note.OtherJudge(JudgeRecord.CurrentVersion + 1, JudgeRecord.CurrentVersion), notes);
         var change = Assert.Single(notes.OfType<Note.Changed>()).Change;
         Assert.Equal("Ada Berg", change.Student.Name);
-        Assert.Contains(change.Answers, answer => answer.Before == 0 && answer.Answer.Exercise.Id == First.Id && answer.Answer.Part.Id == First.Parts[0].Id);
+        Assert.Contains(change.Answers, answer =>
+            answer.Before == 0 && answer.Answer.Exercise.Id == First.Id && answer.Answer.Part.Id == First.Parts[0].Id
+        );
 
         // Another file may well come to other grades.
         _folder.Write("returned/ada-berg.xlsx", SmallClass.Blank(SmallClass.Ada));

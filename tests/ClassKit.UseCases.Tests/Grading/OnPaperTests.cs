@@ -10,8 +10,8 @@ using ClassKit.UseCases.Intake;
 using ClassKit.UseCases.Recording;
 using ClassKit.UseCases.Running;
 using ClassKit.UseCases.Tests.Samples;
-using ClassKit.Workbooks.OnPaper;
 using ClassKit.Workbooks.Filling;
+using ClassKit.Workbooks.OnPaper;
 using ClassKit.Workbooks.Returned;
 
 namespace ClassKit.UseCases.Tests.Grading;
@@ -21,8 +21,14 @@ public sealed class OnPaperTests
 {
     private static readonly PaperReading Paper = PaperReader.Read(Typed(), "paper-answers.xlsx", new string('a', 64), SmallClass.Dealt);
 
-    private static GradeResult Graded { get; } = GradeClass.Run(
-        new(SmallClass.Dealt, ReturnedFiles.Of(new Upload("ada-berg.xlsx", () => new MemoryStream(SmallClass.Filled(SmallClass.Ada))))) { Paper = Paper }, Run.Unwatched);
+    private static GradeResult Graded { get; } =
+        GradeClass.Run(
+            new(SmallClass.Dealt, ReturnedFiles.Of(new Upload("ada-berg.xlsx", () => new MemoryStream(SmallClass.Filled(SmallClass.Ada)))))
+            {
+                Paper = Paper,
+            },
+            Run.Unwatched
+        );
 
     private static StudentGrade Ben => Graded.Grades.Students[1];
 
@@ -32,13 +38,19 @@ public sealed class OnPaperTests
         var empty = PaperWriter.Write(SmallClass.Dealt);
         var sheet = ReturnedWorkbookReader.Read(empty).Workbook!.Sheets.Single();
         var row = sheet.Cells.Single(cell => cell.Value.Stored.ToString() == SmallClass.Ben.Who.Id).Key.Row;
-        var heads = sheet.Cells.Where(cell => cell.Key.Row == 6).ToDictionary(cell => cell.Value.Stored.ToString(), cell => cell.Key.Column);
+        var heads = sheet
+            .Cells.Where(cell => cell.Key.Row == 6)
+            .ToDictionary(cell => cell.Value.Stored.ToString(), cell => cell.Key.Column);
         var answers = SmallClass.Layout.AnswersOf(SmallClass.Ben).ToList();
-        return WorkbookFiller.Fill(empty,
-        [
-            .. answers.Select(answer => new EnterNumber(new(sheet.Name, row, heads[answer.Tag]), answer.Expected)),
-            .. answers.Where(answer => heads.ContainsKey(answer.Tag + " ✓")).Select(answer => new EnterText(new(sheet.Name, row, heads[answer.Tag + " ✓"]), "✓")),
-        ]);
+        return WorkbookFiller.Fill(
+            empty,
+            [
+                .. answers.Select(answer => new EnterNumber(new(sheet.Name, row, heads[answer.Tag]), answer.Expected)),
+                .. answers
+                    .Where(answer => heads.ContainsKey(answer.Tag + " ✓"))
+                    .Select(answer => new EnterText(new(sheet.Name, row, heads[answer.Tag + " ✓"]), "✓")),
+            ]
+        );
     }
 
     [Fact]
@@ -61,7 +73,19 @@ public sealed class OnPaperTests
         Assert.Equal(GradesJson.Write(Graded.Grades), GradesJson.Write(read));
         Assert.Equal(Ben.Answers.Select(answer => answer.Paper), read.Students[1].Answers.Select(answer => answer.Paper));
         Assert.Equal(FileFate.Paper, read.Files.Single(file => file.Student?.Id == Ben.Who.Id).Fate);
-        var again = RegradeClass.Run(new(new(SmallClass.Dealt, ReturnedFiles.Of(new Upload("ada-berg.xlsx", () => new MemoryStream(SmallClass.Filled(SmallClass.Ada))))) { Paper = Paper }, read), Run.Unwatched);
+        var again = RegradeClass.Run(
+            new(
+                new(
+                    SmallClass.Dealt,
+                    ReturnedFiles.Of(new Upload("ada-berg.xlsx", () => new MemoryStream(SmallClass.Filled(SmallClass.Ada))))
+                )
+                {
+                    Paper = Paper,
+                },
+                read
+            ),
+            Run.Unwatched
+        );
         Assert.Empty(again.Changes);
     }
 
@@ -71,7 +95,9 @@ public sealed class OnPaperTests
         using var record = TeachingRecord.InMemory();
         var dealt = DealtJson.Read("dealt.json", DealtJson.Write(SmallClass.Dealt)).Model!;
         var read = GradesJson.Read("grades.json", GradesJson.Write(Graded.Grades), dealt).Model!;
-        Assert.Empty(EnterGrades.Run(new(record, new(new(2026, 11, 29, 12, 0, 0, TimeSpan.Zero), "Kim", ""), null, read), Run.Unwatched).Problems);
+        Assert.Empty(
+            EnterGrades.Run(new(record, new(new(2026, 11, 29, 12, 0, 0, TimeSpan.Zero), "Kim", ""), null, read), Run.Unwatched).Problems
+        );
 
         var kept = record.Read(session => RecordedGrades.Of(session, dealt.Identity!.Digest))!;
 

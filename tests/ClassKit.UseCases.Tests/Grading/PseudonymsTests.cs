@@ -13,25 +13,76 @@ using ClassKit.Workbooks.Returned.Packages;
 
 namespace ClassKit.UseCases.Tests.Grading;
 
-/// <summary>What is made under pseudonyms does not depend on what students are called: neither do names stand in it, nor do words that are names miss.</summary>
+/// <summary>
+/// What is made under pseudonyms does not depend on what students are called: neither do names stand in it, nor do words that are names
+/// miss.
+/// </summary>
 public sealed class PseudonymsTests : IDisposable
 {
     /// <summary>Words that our sentences, tables and pages are made of, as first names; the surname is no word.</summary>
     private static readonly string[] Words =
     [
-        "Will", "Rose", "May", "Grace", "Mark", "Bill", "Part", "Flour", "Right", "Formula", "Class", "Ice", "Dough", "Number", "Sheet", "Student", "Points", "Your", "The",
-        "Workbook", "File", "Graded", "Cell", "Water", "Answer", "Given", "And", "Was", "Dealt", "Sum", "Round", "Temperature",
+        "Will",
+        "Rose",
+        "May",
+        "Grace",
+        "Mark",
+        "Bill",
+        "Part",
+        "Flour",
+        "Right",
+        "Formula",
+        "Class",
+        "Ice",
+        "Dough",
+        "Number",
+        "Sheet",
+        "Student",
+        "Points",
+        "Your",
+        "The",
+        "Workbook",
+        "File",
+        "Graded",
+        "Cell",
+        "Water",
+        "Answer",
+        "Given",
+        "And",
+        "Was",
+        "Dealt",
+        "Sum",
+        "Round",
+        "Temperature",
     ];
 
     private readonly TemporaryFolder _folder = new();
 
     public void Dispose() => _folder.Dispose();
 
-    private static DealtClass Deal(IReadOnlyList<string> names, string cohort = "Tuesday bakers", ulong seed = 5) => Dealer.Deal(
-        SmallClass.Dealt.Lesson, SmallClass.Dealt.LessonTitle, SmallClass.Dealt.Exercises, SmallClass.Dealt.Marking,
-        new(cohort, [.. names.Select((name, index) => new Student($"zq{index:00}", name, $"{name.Split(' ')[0].ToLowerInvariant()}@example.org"))]), seed).Class!;
+    private static DealtClass Deal(IReadOnlyList<string> names, string cohort = "Tuesday bakers", ulong seed = 5) =>
+        Dealer
+            .Deal(
+                SmallClass.Dealt.Lesson,
+                SmallClass.Dealt.LessonTitle,
+                SmallClass.Dealt.Exercises,
+                SmallClass.Dealt.Marking,
+                new(
+                    cohort,
+                    [
+                        .. names.Select(
+                            (name, index) => new Student($"zq{index:00}", name, $"{name.Split(' ')[0].ToLowerInvariant()}@example.org")
+                        ),
+                    ]
+                ),
+                seed
+            )
+            .Class!;
 
-    /// <summary>Everything that grading can say: wrong and unread answers with names typed in, several files, swapped ones, unreadable ones, changed givens, other deals. What is typed beside names is no word, since a typed “will” does go.</summary>
+    /// <summary>
+    /// Everything that grading can say: wrong and unread answers with names typed in, several files, swapped ones, unreadable ones, changed
+    /// givens, other deals. What is typed beside names is no word, since a typed “will” does go.
+    /// </summary>
     private static Dictionary<string, byte[]> Return(DealtClass dealt)
     {
         var files = new Dictionary<string, byte[]>();
@@ -45,16 +96,32 @@ public sealed class PseudonymsTests : IDisposable
             var file = (index % 8) switch
             {
                 0 => SmallClass.Filled(dealt, student),
-                1 => WorkbookFiller.Fill(blank, [new EnterText(first.Address, $"{name} yqkj"), new EnterText(answers[1].Address, $"182 {name} {name}")]),
-                2 => WorkbookFiller.Fill(blank, [new EnterNumber(given.Address, 987_654), new EnterFormula(first.Address, "LAMBDA(x,x+1)(86)")]),
-                3 => WorkbookFiller.Fill(blank, [new EnterText(given.Address, $"by {name}"), new EnterFormula(first.Address, $"ROUND({given.Address.Cell},0)&\" {name}\"")]),
+                1 => WorkbookFiller.Fill(
+                    blank,
+                    [new EnterText(first.Address, $"{name} yqkj"), new EnterText(answers[1].Address, $"182 {name} {name}")]
+                ),
+                2 => WorkbookFiller.Fill(
+                    blank,
+                    [new EnterNumber(given.Address, 987_654), new EnterFormula(first.Address, "LAMBDA(x,x+1)(86)")]
+                ),
+                3 => WorkbookFiller.Fill(
+                    blank,
+                    [
+                        new EnterText(given.Address, $"by {name}"),
+                        new EnterFormula(first.Address, $"ROUND({given.Address.Cell},0)&\" {name}\""),
+                    ]
+                ),
                 4 => "not a workbook"u8.ToArray(),
-                5 => WorkbookFiller.Fill(blank, [new EnterText(first.Address, $"=SUM({given.Address.Cell};1)"), new EnterNumber(answers[1].Address, 1)]),
+                5 => WorkbookFiller.Fill(
+                    blank,
+                    [new EnterText(first.Address, $"=SUM({given.Address.Cell};1)"), new EnterNumber(answers[1].Address, 1)]
+                ),
                 6 => DealtWorkbookWriter.Write(dealt, dealt.Students[index - 1]),
                 _ => OfAnotherClass(dealt, index),
             };
             files[$"{name}.xlsx"] = file;
-            if (index % 8 == 0) files[$"{name} again.xlsx"] = WorkbookFiller.Fill(blank, [new EnterNumber(first.Address, 1)]);
+            if (index % 8 == 0)
+                files[$"{name} again.xlsx"] = WorkbookFiller.Fill(blank, [new EnterNumber(first.Address, 1)]);
         }
         return files;
     }
@@ -69,7 +136,10 @@ public sealed class PseudonymsTests : IDisposable
     private Dictionary<string, string> Reports(string folder, IReadOnlyList<string> names)
     {
         var dealt = Deal(names);
-        File.WriteAllText(Path.Combine(Directory.CreateDirectory(_folder.Of(folder, "dealt")).FullName, DealtJson.FileName), DealtJson.Write(dealt));
+        File.WriteAllText(
+            Path.Combine(Directory.CreateDirectory(_folder.Of(folder, "dealt")).FullName, DealtJson.FileName),
+            DealtJson.Write(dealt)
+        );
         Directory.CreateDirectory(_folder.Of(folder, "returned"));
         foreach (var (file, content) in Return(dealt))
         {
@@ -80,18 +150,34 @@ public sealed class PseudonymsTests : IDisposable
         var request = new GradePaths(_folder.Of(folder, "dealt"), _folder.Of(folder, "returned")).Read();
         Assert.Empty(request.Problems);
         var (reports, _) = GradeClass.Run(request.Model!, Run.Unwatched).UnderPseudonyms();
-        return GradeFiles.Of(reports).ToDictionary(file => file.Path, file =>
-        {
-            // The code of the other class's deal follows from the name of that class, which names a student here.
-            return Regex.Replace(file.Path.EndsWith(".xlsx", StringComparison.Ordinal)
-                ? string.Join('\n', ReturnedWorkbookReader.Read(file.Content, ReadLimits.Default).Workbook!.Sheets.SelectMany(sheet => sheet.Cells.OrderBy(cell => cell.Key)).Select(cell => $"{cell.Value.Formula} {cell.Value.Stored}"))
-                : System.Text.Encoding.UTF8.GetString(file.Content), "[0-9A-Z]{3}-[0-9A-Z]{4}", "code");
-        });
+        return GradeFiles
+            .Of(reports)
+            .ToDictionary(
+                file => file.Path,
+                file =>
+                {
+                    // The code of the other class's deal follows from the name of that class, which names a student here.
+                    return Regex.Replace(
+                        file.Path.EndsWith(".xlsx", StringComparison.Ordinal)
+                            ? string.Join(
+                                '\n',
+                                ReturnedWorkbookReader
+                                    .Read(file.Content, ReadLimits.Default)
+                                    .Workbook!.Sheets.SelectMany(sheet => sheet.Cells.OrderBy(cell => cell.Key))
+                                    .Select(cell => $"{cell.Value.Formula} {cell.Value.Stored}")
+                            )
+                            : System.Text.Encoding.UTF8.GetString(file.Content),
+                        "[0-9A-Z]{3}-[0-9A-Z]{4}",
+                        "code"
+                    );
+                }
+            );
     }
 
     /// <summary>A name that is no word and near no other one: file names are matched with some room for slips.</summary>
     private static string Unheard(int index) =>
-        $"Z{(char)('a' + index / 26)}{(char)('a' + index % 26)}" + string.Concat(SHA256.HashData(BitConverter.GetBytes(index)).Take(6).Select(one => "bcdfghjkqvwxz"[one % 13]));
+        $"Z{(char)('a' + index / 26)}{(char)('a' + index % 26)}"
+        + string.Concat(SHA256.HashData(BitConverter.GetBytes(index)).Take(6).Select(one => "bcdfghjkqvwxz"[one % 13]));
 
     [Fact]
     public void Every_output_is_the_same_whatever_students_are_called()

@@ -23,10 +23,19 @@ public sealed class WrittenAnswersTests
     private const string LookFor = "One point for the yeast, one for the cold.";
 
     /// <summary>The first exercise asks for words at its end.</summary>
-    private static DealtClass Dealt { get; } = SmallClass.Deal(change: exercise => exercise.Id != SmallClass.Lesson.Exercises[0].Id ? exercise : exercise with
-    {
-        Parts = [.. exercise.Parts, new("why", "Why?", WordsAsked.NoKey, "", Tolerance.Absolute(0), 2, false, []) { InWords = new(LookFor) }],
-    });
+    private static DealtClass Dealt { get; } =
+        SmallClass.Deal(change: exercise =>
+            exercise.Id != SmallClass.Lesson.Exercises[0].Id
+                ? exercise
+                : exercise with
+                {
+                    Parts =
+                    [
+                        .. exercise.Parts,
+                        new("why", "Why?", WordsAsked.NoKey, "", Tolerance.Absolute(0), 2, false, []) { InWords = new(LookFor) },
+                    ],
+                }
+        );
 
     private static DealtStudent Ada => Dealt.Students[0];
 
@@ -41,7 +50,8 @@ public sealed class WrittenAnswersTests
         return WorkbookFiller.Fill(DealtWorkbookWriter.Write(Dealt, Ada), [new EnterText(place, Words)]);
     }
 
-    private static string Text(GradeResult graded, string file) => Encoding.UTF8.GetString(GradeFiles.Of(graded).Single(one => one.Path == file).Content);
+    private static string Text(GradeResult graded, string file) =>
+        Encoding.UTF8.GetString(GradeFiles.Of(graded).Single(one => one.Path == file).Content);
 
     [Fact]
     public void The_instructor_reads_them_beside_what_to_look_for_and_every_character_is_text()
@@ -85,7 +95,10 @@ public sealed class WrittenAnswersTests
 
     [Fact]
     public void A_record_read_again_has_the_words() =>
-        Assert.Equal(Words, WrittenAnswer.In(GradesJson.Read("grades.json", GradesJson.Write(Graded.Grades), Dealt).Model!).Single().Answer.Value.Text);
+        Assert.Equal(
+            Words,
+            WrittenAnswer.In(GradesJson.Read("grades.json", GradesJson.Write(Graded.Grades), Dealt).Model!).Single().Answer.Value.Text
+        );
 
     [Fact]
     public void Under_pseudonyms_no_word_of_them_is_left()
@@ -94,9 +107,21 @@ public sealed class WrittenAnswersTests
         var files = GradeFiles.Of(reports);
 
         Assert.DoesNotContain(files, file => file.Path == GradeFiles.WrittenAnswers);
-        Assert.All(files, file => Assert.DoesNotContain("quvex", file.Path.EndsWith(".xlsx", StringComparison.Ordinal)
-            ? string.Join('\n', ReturnedWorkbookReader.Read(file.Content).Workbook!.Sheets.SelectMany(sheet => sheet.Cells.Values).Select(cell => cell.Stored.ToString()))
-            : Encoding.UTF8.GetString(file.Content), StringComparison.Ordinal));
+        Assert.All(files, file =>
+            Assert.DoesNotContain(
+                "quvex",
+                file.Path.EndsWith(".xlsx", StringComparison.Ordinal)
+                    ? string.Join(
+                        '\n',
+                        ReturnedWorkbookReader
+                            .Read(file.Content)
+                            .Workbook!.Sheets.SelectMany(sheet => sheet.Cells.Values)
+                            .Select(cell => cell.Stored.ToString())
+                    )
+                    : Encoding.UTF8.GetString(file.Content),
+                StringComparison.Ordinal
+            )
+        );
         Assert.Contains("quvex", Text(Graded, "feedback/ada-berg.html"), StringComparison.Ordinal);
     }
 }

@@ -14,7 +14,14 @@ public class HandOverTests
 
     private static readonly string[] Belonging =
     [
-        "ingredients.csv", Lesson + "/exercises/flour_for_the_class.md", Lesson + "/exercises/how_wet.md", Lesson + "/formulas/milk_scones.md", Lesson + "/lesson.md", Lesson + "/scone.png", "rubrics/bench.md", "rubrics/marks.md",
+        "ingredients.csv",
+        Lesson + "/exercises/flour_for_the_class.md",
+        Lesson + "/exercises/how_wet.md",
+        Lesson + "/formulas/milk_scones.md",
+        Lesson + "/lesson.md",
+        Lesson + "/scone.png",
+        "rubrics/bench.md",
+        "rubrics/marks.md",
     ];
 
     private static readonly TeachingFolder Folder = new TeachingFolder()
@@ -37,7 +44,10 @@ public class HandOverTests
 
     [Fact]
     public void Prices_go_along_when_they_are_asked_for() =>
-        Assert.Contains("prices.md", HandOverLesson.Run(new(Folder.Library.At(Lesson), Folder.Library.At("prices.md")), Run.Unwatched).Model!.Taken);
+        Assert.Contains(
+            "prices.md",
+            HandOverLesson.Run(new(Folder.Library.At(Lesson), Folder.Library.At("prices.md")), Run.Unwatched).Model!.Taken
+        );
 
     [Fact]
     public void The_same_lesson_makes_the_same_bytes() => Assert.Equal(Bundle.Bytes, Made(Folder.Library).Bytes);
@@ -51,7 +61,10 @@ public class HandOverTests
         Assert.Empty(received.NotBrought);
         Assert.Empty(received.Check.Problems.Concat(received.Check.Doubts));
         // And can be handed on: the same file again.
-        Assert.Equal(Bundle.Bytes, Made(new(ListedTree.InMemory(received.Files.Select(file => KeyValuePair.Create(file.Path, file.Content))))).Bytes);
+        Assert.Equal(
+            Bundle.Bytes,
+            Made(new(ListedTree.InMemory(received.Files.Select(file => KeyValuePair.Create(file.Path, file.Content))))).Bytes
+        );
     }
 
     [Theory]
@@ -81,8 +94,16 @@ public class HandOverTests
     public void What_is_no_bundle_or_unpacks_beyond_measure_is_refused_with_its_reason()
     {
         Assert.Contains("no zip that can be opened", Refused("# A lesson"u8.ToArray()), StringComparison.Ordinal);
-        Assert.Contains("Nothing in it belongs to a lesson", Refused(Zip.Of(("roster.csv", "id,name\n"u8.ToArray()))), StringComparison.Ordinal);
-        Assert.Contains("Nothing in it belongs to a lesson", Refused(Zip.Encrypted(("lesson.md", "# x"u8.ToArray()))), StringComparison.Ordinal);
+        Assert.Contains(
+            "Nothing in it belongs to a lesson",
+            Refused(Zip.Of(("roster.csv", "id,name\n"u8.ToArray()))),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "Nothing in it belongs to a lesson",
+            Refused(Zip.Encrypted(("lesson.md", "# x"u8.ToArray()))),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -90,14 +111,20 @@ public class HandOverTests
     {
         var broken = new TeachingFolder().Remove("rubrics/marks.md").Library;
 
-        Assert.Contains("There is no file", Assert.Single(HandOverLesson.Run(new(broken.At(Lesson)), Run.Unwatched).Problems).Found, StringComparison.Ordinal);
+        Assert.Contains(
+            "There is no file",
+            Assert.Single(HandOverLesson.Run(new(broken.At(Lesson)), Run.Unwatched).Problems).Found,
+            StringComparison.Ordinal
+        );
     }
 
     private static HandedOver Made(Library library) => HandOverLesson.Run(new(library.At(Lesson)), Run.Unwatched).Model!;
 
-    private static Received Receive(byte[] bytes) => ReceiveLesson.Run(new(new("milk-scones.zip", () => new MemoryStream(bytes))), Run.Unwatched).Model!;
+    private static Received Receive(byte[] bytes) =>
+        ReceiveLesson.Run(new(new("milk-scones.zip", () => new MemoryStream(bytes))), Run.Unwatched).Model!;
 
-    private static string Refused(byte[] bytes) => Assert.Single(ReceiveLesson.Run(new(new("x.zip", () => new MemoryStream(bytes))), Run.Unwatched).Problems).Found;
+    private static string Refused(byte[] bytes) =>
+        Assert.Single(ReceiveLesson.Run(new(new("x.zip", () => new MemoryStream(bytes))), Run.Unwatched).Problems).Found;
 
     private static byte[] Bytes(ZipArchiveEntry entry)
     {

@@ -2,7 +2,9 @@ using ClassKit.UseCases.Tests.Samples;
 
 namespace ClassKit.UseCases.Tests.Hostile;
 
-/// <summary>More than three hundred files that no student should hand in and someone will, the same ones each time. All are invented here.</summary>
+/// <summary>
+/// More than three hundred files that no student should hand in and someone will, the same ones each time. All are invented here.
+/// </summary>
 internal static class Corpus
 {
     private const int MutationsEach = 40;
@@ -15,7 +17,10 @@ internal static class Corpus
 
     public static IReadOnlyList<HostileFile> Files { get; } =
     [
-        .. Mutated("xlsx", Workbook).Concat(Mutated("ods", OpenDocument)).Concat(XmlTricks.InEveryPart).Select(file => file with { IsOneOfMany = true }),
+        .. Mutated("xlsx", Workbook)
+            .Concat(Mutated("ods", OpenDocument))
+            .Concat(XmlTricks.InEveryPart)
+            .Select(file => file with { IsOneOfMany = true }),
         .. Bombs.Files,
         .. XmlTricks.Files,
         .. PathTricks.Files,
@@ -32,7 +37,8 @@ internal static class Corpus
             var at = seed;
             yield return new($"bytes changed {at}.{ending}", () => new Mutation(at).Bytes(whole));
             yield return new($"headers changed {at}.{ending}", () => new Mutation(at).Headers(whole));
-            if (at % 2 == 0) yield return new($"pieces moved {at}.{ending}", () => new Mutation(at).Pieces(whole));
+            if (at % 2 == 0)
+                yield return new($"pieces moved {at}.{ending}", () => new Mutation(at).Pieces(whole));
             yield return new($"xml changed {at}.{ending}", () =>
             {
                 var mutation = new Mutation(at);
@@ -48,7 +54,11 @@ internal static class Corpus
     {
         var parts = Parts.Of(workbook);
         foreach (var part in parts.Names)
-            parts = parts.Change(part, xml => xml.Replace("<x:", "<", StringComparison.Ordinal).Replace("</x:", "</", StringComparison.Ordinal).Replace("xmlns:x=", "xmlns=", StringComparison.Ordinal));
+            parts = parts.Change(part, xml =>
+                xml.Replace("<x:", "<", StringComparison.Ordinal)
+                    .Replace("</x:", "</", StringComparison.Ordinal)
+                    .Replace("xmlns:x=", "xmlns=", StringComparison.Ordinal)
+            );
         return parts.Pack();
     }
 }

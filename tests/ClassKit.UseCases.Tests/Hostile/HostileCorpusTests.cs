@@ -14,7 +14,9 @@ namespace ClassKit.UseCases.Tests.Hostile;
 /// <summary>Every file of the corpus ends in grades or in a refusal that says what to do, alone and among others.</summary>
 public sealed class HostileCorpusTests(ITestOutputHelper output)
 {
-    /// <summary>What reading and judging one file may allocate in all, most of it given back at once; how much is held at a time is less.</summary>
+    /// <summary>
+    /// What reading and judging one file may allocate in all, most of it given back at once; how much is held at a time is less.
+    /// </summary>
     private const long MostAllocated = 200L * 1024 * 1024;
 
     /// <summary>The same for inspecting, which recomputes every formula there is.</summary>
@@ -32,7 +34,8 @@ public sealed class HostileCorpusTests(ITestOutputHelper output)
     [Fact]
     public void Every_file_ends_in_grades_or_in_a_clear_refusal_within_bounds()
     {
-        // Nobody asserts seconds on a machine of others, but those of the processor are printed. The evaluator's steps are bounded by count.
+        // Nobody asserts seconds on a machine of others, but those of the processor are printed. The evaluator's steps are bounded by
+        // count.
         var seconds = new List<(double Seconds, string Name)>();
         foreach (var file in Corpus.Files.Where((file, at) => Trials.All || !file.IsOneOfMany || at % 6 == 0))
         {
@@ -40,7 +43,8 @@ public sealed class HostileCorpusTests(ITestOutputHelper output)
             var before = GC.GetAllocatedBytesForCurrentThread();
             var began = ThreadTime.Nanoseconds;
             var judged = Grader.Begin();
-            foreach (var item in Archive.Open(new(file.Name, bytes, null))) judged.Add(Grader.Judge(FileReading.Read(item)));
+            foreach (var item in Archive.Open(new(file.Name, bytes, null)))
+                judged.Add(Grader.Judge(FileReading.Read(item)));
             var grades = Grader.Settle(judged);
             seconds.Add(((ThreadTime.Nanoseconds - began) / 1e9, file.Name));
 
@@ -52,7 +56,10 @@ public sealed class HostileCorpusTests(ITestOutputHelper output)
         Print(seconds);
     }
 
-    /// <summary>What costs most, and every tenth of the others: inspecting takes up to a hundred times the steps that grading may, and all of them take minutes.</summary>
+    /// <summary>
+    /// What costs most, and every tenth of the others: inspecting takes up to a hundred times the steps that grading may, and all of them
+    /// take minutes.
+    /// </summary>
     [Fact]
     public void Files_are_inspected_or_refused_within_bounds()
     {
@@ -66,7 +73,10 @@ public sealed class HostileCorpusTests(ITestOutputHelper output)
             seconds.Add(((ThreadTime.Nanoseconds - began) / 1e9, file.Name));
 
             var allocated = GC.GetAllocatedBytesForCurrentThread() - before;
-            Assert.True(allocated < MostAllocatedInspecting, string.Create(CultureInfo.InvariantCulture, $"{file.Name}: {allocated:N0} bytes"));
+            Assert.True(
+                allocated < MostAllocatedInspecting,
+                string.Create(CultureInfo.InvariantCulture, $"{file.Name}: {allocated:N0} bytes")
+            );
             Assert.True(inspection.Succeeded || inspection.Problems.All(problem => problem.Found.Length > 0), file.Name);
         }
 
@@ -94,12 +104,15 @@ public sealed class HostileCorpusTests(ITestOutputHelper output)
         Assert.All(grades.Students.Skip(1).SelectMany(student => student.Answers), answer => Assert.Equal(Outcome.Sound, answer.Outcome));
     }
 
-    private static bool IsClear(AccountedFile file, bool mustBeRefused) => file.Fate switch
-    {
-        FileFate.Graded or FileFate.Paper or FileFate.OtherVersion => !mustBeRefused,
-        FileFate.Refused => UncountedWords.Of(file).Contains("and it in", StringComparison.Ordinal) || UncountedWords.Of(file).Contains("and in the workbook", StringComparison.Ordinal) || UncountedWords.Of(file).Contains("and that", StringComparison.Ordinal),
-        FileFate.NotOfThisClass => file.Why is Uncounted.OfNobody,
-        FileFate.OtherDeal => file.Why is Uncounted.OfOtherDeal,
-        FileFate.OurError or FileFate.Leftover => false,
-    };
+    private static bool IsClear(AccountedFile file, bool mustBeRefused) =>
+        file.Fate switch
+        {
+            FileFate.Graded or FileFate.Paper or FileFate.OtherVersion => !mustBeRefused,
+            FileFate.Refused => UncountedWords.Of(file).Contains("and it in", StringComparison.Ordinal)
+                || UncountedWords.Of(file).Contains("and in the workbook", StringComparison.Ordinal)
+                || UncountedWords.Of(file).Contains("and that", StringComparison.Ordinal),
+            FileFate.NotOfThisClass => file.Why is Uncounted.OfNobody,
+            FileFate.OtherDeal => file.Why is Uncounted.OfOtherDeal,
+            FileFate.OurError or FileFate.Leftover => false,
+        };
 }

@@ -12,7 +12,8 @@ internal sealed class Mutation(int seed)
     public byte[] Bytes(byte[] file)
     {
         var changed = (byte[])file.Clone();
-        for (var count = 1 << _random.Next(7); count > 0; count--) changed[_random.Next(changed.Length)] = (byte)_random.Next(256);
+        for (var count = 1 << _random.Next(7); count > 0; count--)
+            changed[_random.Next(changed.Length)] = (byte)_random.Next(256);
         return changed;
     }
 
@@ -20,7 +21,8 @@ internal sealed class Mutation(int seed)
     public byte[] Pieces(byte[] file)
     {
         var (from, to) = (_random.Next(file.Length), _random.Next(file.Length));
-        if (from > to) (from, to) = (to, from);
+        if (from > to)
+            (from, to) = (to, from);
         return _random.Next(4) switch
         {
             0 => [.. file[..from], .. file[to..]],
@@ -34,12 +36,23 @@ internal sealed class Mutation(int seed)
     public byte[] Headers(byte[] file)
     {
         var changed = (byte[])file.Clone();
-        var (signature, length) = _random.Next(3) switch { 0 => ("PK\u0001\u0002", 46), 1 => ("PK\u0003\u0004", 30), _ => ("PK\u0005\u0006", 22) };
+        var (signature, length) = _random.Next(3) switch
+        {
+            0 => ("PK\u0001\u0002", 46),
+            1 => ("PK\u0003\u0004", 30),
+            _ => ("PK\u0005\u0006", 22),
+        };
         var places = new List<int>();
         var mark = Encoding.ASCII.GetBytes(signature);
-        for (var at = changed.AsSpan().IndexOf(mark); at >= 0; at = changed.AsSpan(at + 4).IndexOf(mark) is >= 0 and var next ? at + 4 + next : -1) places.Add(at);
+        for (
+            var at = changed.AsSpan().IndexOf(mark);
+            at >= 0;
+            at = changed.AsSpan(at + 4).IndexOf(mark) is >= 0 and var next ? at + 4 + next : -1
+        )
+            places.Add(at);
         var place = places[_random.Next(places.Count)] + 4 + _random.Next(length - 6);
-        if (place + 4 > changed.Length) return changed;
+        if (place + 4 > changed.Length)
+            return changed;
         uint[] values = [0, 1, 0xFFFF, 0xFFFFFFFF, 0x7FFFFFFF, 0x80000000, (uint)changed.Length, (uint)_random.Next()];
         BinaryPrimitives.WriteUInt32LittleEndian(changed.AsSpan(place), values[_random.Next(values.Length)]);
         return changed;
@@ -51,13 +64,45 @@ internal sealed class Mutation(int seed)
         for (var count = 1 + _random.Next(4); count > 0; count--)
         {
             var marks = Enumerable.Range(0, xml.Length).Where(at => xml[at] is '<' or '>' or '"' or ' ' or '/').ToList();
-            if (marks.Count < 2) return xml + "<";
+            if (marks.Count < 2)
+                return xml + "<";
             var at = _random.Next(marks.Count - 1);
             var (from, to) = (marks[at], marks[Math.Min(marks.Count - 1, at + 1 + _random.Next(6))]);
             string[] values =
             [
-                "0", "-1", "99999999999", "1048577", "XFD1048576", "A0", "NaN", "INF", "1E400", "true", "s", "str", "shared", "array", "A1:XFD1048576", "B2:A1", "#N/A", "_xD83D_", "&#xD800;", "&#0;", "&lt;", "\u0001",
-                "\uFFFE", "rId1", "../../../../etc/passwd", "http://example.org/x", "=1/0", "SUM(A:XFD)", "INDIRECT(A1)", new string('(', 5000), new string('9', 400), "1.7976931348623157E+308", "4.9E-324",
+                "0",
+                "-1",
+                "99999999999",
+                "1048577",
+                "XFD1048576",
+                "A0",
+                "NaN",
+                "INF",
+                "1E400",
+                "true",
+                "s",
+                "str",
+                "shared",
+                "array",
+                "A1:XFD1048576",
+                "B2:A1",
+                "#N/A",
+                "_xD83D_",
+                "&#xD800;",
+                "&#0;",
+                "&lt;",
+                "\u0001",
+                "\uFFFE",
+                "rId1",
+                "../../../../etc/passwd",
+                "http://example.org/x",
+                "=1/0",
+                "SUM(A:XFD)",
+                "INDIRECT(A1)",
+                new string('(', 5000),
+                new string('9', 400),
+                "1.7976931348623157E+308",
+                "4.9E-324",
             ];
             xml = _random.Next(6) switch
             {

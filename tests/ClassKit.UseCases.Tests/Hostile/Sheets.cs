@@ -15,7 +15,7 @@ internal static class Sheets
 
     /// <summary>The answer cells of the first exercise.</summary>
     public static IReadOnlyList<string> AnswerCells { get; } =
-        [.. SmallClass.AdasAnswers.Where(answer => answer.Address.Sheet == Name).Select(answer => answer.Address.Cell)];
+    [.. SmallClass.AdasAnswers.Where(answer => answer.Address.Sheet == Name).Select(answer => answer.Address.Cell)];
 
     /// <summary>The workbook with rows put behind those of the first exercise.</summary>
     public static byte[] WithRows(string rows) => Parts.Replace(Sheet, "</sheetData>", rows + "</sheetData>").Pack();
@@ -26,11 +26,28 @@ internal static class Sheets
     /// <summary>The workbook with every answer of the first exercise replaced by a formula, and with rows for it to work on.</summary>
     public static byte[] Answered(string formula, string rows = "") => AnsweredParts(formula, rows).Pack();
 
-    public static Parts AnsweredParts(string formula, string rows = "") => Parts.Change(Sheet, xml =>
-        AnswerCells.Aggregate(xml, (text, cell) => CellXml.Put(text, cell, $"><f>{System.Security.SecurityElement.Escape(formula)}</f>"))
-            .Replace("</sheetData>", rows + "</sheetData>", StringComparison.Ordinal));
+    public static Parts AnsweredParts(string formula, string rows = "") =>
+        Parts.Change(Sheet, xml =>
+            AnswerCells
+                .Aggregate(xml, (text, cell) => CellXml.Put(text, cell, $"><f>{System.Security.SecurityElement.Escape(formula)}</f>"))
+                .Replace("</sheetData>", rows + "</sheetData>", StringComparison.Ordinal)
+        );
 
     /// <summary>Rows of cells, far below the exercise.</summary>
-    public static string Rows(int rows, int columns, Func<int, int, string> cell, int first = 1000) => string.Concat(Enumerable.Range(first, rows).Select(row =>
-        $"<row r=\"{row}\">" + string.Concat(Enumerable.Range(1, columns).Select(column => $"<c r=\"{CellFormulas.Sheets.CellAddress.ColumnLetters(column)}{row}\"{cell(row, column)}</c>")) + "</row>"));
+    public static string Rows(int rows, int columns, Func<int, int, string> cell, int first = 1000) =>
+        string.Concat(
+            Enumerable
+                .Range(first, rows)
+                .Select(row =>
+                    $"<row r=\"{row}\">"
+                    + string.Concat(
+                        Enumerable
+                            .Range(1, columns)
+                            .Select(column =>
+                                $"<c r=\"{CellFormulas.Sheets.CellAddress.ColumnLetters(column)}{row}\"{cell(row, column)}</c>"
+                            )
+                    )
+                    + "</row>"
+                )
+        );
 }

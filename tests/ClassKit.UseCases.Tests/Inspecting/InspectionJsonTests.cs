@@ -10,11 +10,25 @@ public sealed class InspectionJsonTests
     [Fact]
     public void What_is_unsupported_says_why()
     {
-        var inspection = new Inspection("a.xlsx", [new("Sheet1",
-        [
-            new("A1", "=1+1", CellValue.FromNumber(2), CellValue.FromNumber(2), InspectionResult.Agree, null),
-            new("A2", "=WEBSERVICE(\"x\")", CellValue.FromNumber(2), CellValue.Blank, InspectionResult.Unsupported, new Obstacle.UnknownFunction("WEBSERVICE")),
-        ])]);
+        var inspection = new Inspection(
+            "a.xlsx",
+            [
+                new(
+                    "Sheet1",
+                    [
+                        new("A1", "=1+1", CellValue.FromNumber(2), CellValue.FromNumber(2), InspectionResult.Agree, null),
+                        new(
+                            "A2",
+                            "=WEBSERVICE(\"x\")",
+                            CellValue.FromNumber(2),
+                            CellValue.Blank,
+                            InspectionResult.Unsupported,
+                            new Obstacle.UnknownFunction("WEBSERVICE")
+                        ),
+                    ]
+                ),
+            ]
+        );
 
         var cells = JsonDocument.Parse(InspectionJson.Write(inspection)).RootElement.GetProperty("sheets")[0].GetProperty("cells");
 

@@ -22,14 +22,29 @@ public sealed class BoundaryTests : IDisposable
 
     /// <summary>What the system refuses, what libraries throw over broken files, and what mistakes of our own look like.</summary>
     public static TheoryData<string> Failures =>
-    [
-        .. new[]
-        {
-            typeof(IOException), typeof(UnauthorizedAccessException), typeof(FileNotFoundException), typeof(DirectoryNotFoundException), typeof(PathTooLongException), typeof(EndOfStreamException),
-            typeof(InvalidDataException), typeof(NotSupportedException), typeof(OverflowException), typeof(ArgumentException), typeof(InvalidOperationException), typeof(NullReferenceException),
-            typeof(IndexOutOfRangeException), typeof(KeyNotFoundException), typeof(FormatException), typeof(System.Xml.XmlException), typeof(InsufficientExecutionStackException), typeof(Unheard),
-        }.Select(type => type.AssemblyQualifiedName!),
-    ];
+        [
+            .. new[]
+            {
+                typeof(IOException),
+                typeof(UnauthorizedAccessException),
+                typeof(FileNotFoundException),
+                typeof(DirectoryNotFoundException),
+                typeof(PathTooLongException),
+                typeof(EndOfStreamException),
+                typeof(InvalidDataException),
+                typeof(NotSupportedException),
+                typeof(OverflowException),
+                typeof(ArgumentException),
+                typeof(InvalidOperationException),
+                typeof(NullReferenceException),
+                typeof(IndexOutOfRangeException),
+                typeof(KeyNotFoundException),
+                typeof(FormatException),
+                typeof(System.Xml.XmlException),
+                typeof(InsufficientExecutionStackException),
+                typeof(Unheard),
+            }.Select(type => type.AssemblyQualifiedName!),
+        ];
 
     [Theory]
     [MemberData(nameof(Failures))]
@@ -45,7 +60,10 @@ public sealed class BoundaryTests : IDisposable
         Assert.Equal(SmallClass.Ada.Who, file.Student);
         Assert.Contains("nothing that the student did", UncountedWords.Of(file), StringComparison.Ordinal);
         Assert.DoesNotContain("/home", UncountedWords.Of(file) + file.Fault, StringComparison.Ordinal);
-        Assert.Equal(["ada.xlsx", "before.xlsx"], grades.Files.Where(file => file.Fate is FileFate.Graded or FileFate.OtherVersion).Select(file => file.File));
+        Assert.Equal(
+            ["ada.xlsx", "before.xlsx"],
+            grades.Files.Where(file => file.Fate is FileFate.Graded or FileFate.OtherVersion).Select(file => file.File)
+        );
         var notes = GradeNotes.Of(GradeCommands.ResultOf(grades));
         Assert.Equal(file.Fault is not null, notes.Any(note => note is Note.NotJudged { File.Path: "ada-berg.zip" }));
 
@@ -59,7 +77,9 @@ public sealed class BoundaryTests : IDisposable
     [Fact]
     public void A_cancelled_run_is_cancelled()
     {
-        Assert.Throws<OperationCanceledException>(() => Attempt.Each(() => throw new OperationCanceledException(), failure => ReturnedItem.Failed("x", failure)).ToList());
+        Assert.Throws<OperationCanceledException>(() =>
+            Attempt.Each(() => throw new OperationCanceledException(), failure => ReturnedItem.Failed("x", failure)).ToList()
+        );
     }
 
     [Fact]
@@ -74,7 +94,8 @@ public sealed class BoundaryTests : IDisposable
         File.Delete(_folder.Of("b", "ben.xlsx"));
         Directory.Delete(_folder.Of("c"), recursive: true);
         var rest = new List<ReturnedItem>();
-        while (items.MoveNext()) rest.Add(items.Current);
+        while (items.MoveNext())
+            rest.Add(items.Current);
 
         Assert.Equal(["b/ben.xlsx", "c/cleo.xlsx"], rest.Select(item => item.Path));
         Assert.All(rest, item => Assert.Equal(new Refusal.Unopened(OpeningFault.Gone), item.Refusal));
@@ -85,10 +106,14 @@ public sealed class BoundaryTests : IDisposable
     [InlineData(true)]
     public void A_whole_class_that_vanishes_is_one_refused_item(bool isZip)
     {
-        var path = isZip ? _folder.Write("class.zip", Zip.Of(("ada.xlsx", AdasWork))) : Directory.CreateDirectory(_folder.Of("class")).FullName;
+        var path = isZip
+            ? _folder.Write("class.zip", Zip.Of(("ada.xlsx", AdasWork)))
+            : Directory.CreateDirectory(_folder.Of("class")).FullName;
         var files = ReturnedFiles.At(path).Model!;
-        if (isZip) File.Delete(path);
-        else Directory.Delete(path);
+        if (isZip)
+            File.Delete(path);
+        else
+            Directory.Delete(path);
 
         Assert.NotNull(Assert.Single(files.Read()).Refusal);
     }
@@ -96,7 +121,8 @@ public sealed class BoundaryTests : IDisposable
     [Fact]
     public void Links_in_circles_sockets_and_names_of_all_lengths_hold_nothing_up()
     {
-        if (!OperatingSystem.IsLinux()) Assert.Skip("Sockets and links in folders; looked for Linux.");
+        if (!OperatingSystem.IsLinux())
+            Assert.Skip("Sockets and links in folders; looked for Linux.");
         _folder.Write("ada.xlsx", AdasWork);
         Directory.CreateSymbolicLink(_folder.Of("round"), _folder.Path);
         File.CreateSymbolicLink(_folder.Of("one"), _folder.Of("other"));
@@ -122,7 +148,8 @@ public sealed class BoundaryTests : IDisposable
     [InlineData("/sys/kernel/mm")]
     public void Folders_of_the_system_come_to_an_end(string folder)
     {
-        if (!Directory.Exists(folder)) Assert.Skip($"There is no {folder} here.");
+        if (!Directory.Exists(folder))
+            Assert.Skip($"There is no {folder} here.");
 
         Assert.All(Graded.Of(folder).Files, file => Assert.True(file.Fault is null && UncountedWords.Of(file).Length > 0, file.ToString()));
     }
@@ -134,11 +161,16 @@ public sealed class BoundaryTests : IDisposable
         var reads = 0;
         foreach (var path in new[] { "a.xlsx", "b.xlsx", "Ada Berg.xlsx", "Ben Okoye.xlsx", "c.zip/d.xlsx" })
         {
-            var judged = grader.JudgeOnce("same", () =>
-            {
-                reads++;
-                return FileReading.Read(new("first.xlsx", AdasWork, null));
-            }, path, null);
+            var judged = grader.JudgeOnce(
+                "same",
+                () =>
+                {
+                    reads++;
+                    return FileReading.Read(new("first.xlsx", AdasWork, null));
+                },
+                path,
+                null
+            );
             Assert.Equal(path, judged.Path);
         }
 
@@ -148,7 +180,8 @@ public sealed class BoundaryTests : IDisposable
     [Fact]
     public void Copies_of_a_file_are_graded_as_if_each_were_alone()
     {
-        foreach (var name in new[] { "1/work.xlsx", "2/Ben Okoye.xlsx", "3/Ada Berg.xlsx" }) _folder.Write(name, AdasWork);
+        foreach (var name in new[] { "1/work.xlsx", "2/Ben Okoye.xlsx", "3/Ada Berg.xlsx" })
+            _folder.Write(name, AdasWork);
 
         var grades = Graded.Of(_folder.Path);
 
@@ -160,7 +193,11 @@ public sealed class BoundaryTests : IDisposable
     [Fact]
     public void A_workbook_without_a_name_inside_is_each_students_whose_name_it_bears()
     {
-        var anonymous = Zip.Of(Hostile.Parts.Of(AdasWork).Names.Select(part => (part, System.Text.Encoding.UTF8.GetBytes(Hostile.Parts.Of(AdasWork).Text(part)))));
+        var anonymous = Zip.Of(
+            Hostile
+                .Parts.Of(AdasWork)
+                .Names.Select(part => (part, System.Text.Encoding.UTF8.GetBytes(Hostile.Parts.Of(AdasWork).Text(part))))
+        );
         _folder.Write("Ada Berg.pdf", [1]);
         _folder.Write("Ben Okoye.pdf", [1]);
         _folder.Write("copy.xlsx", anonymous);

@@ -8,7 +8,9 @@ using ClassKit.UseCases.Tests.Samples;
 
 namespace ClassKit.UseCases.Tests.Intake;
 
-/// <summary>Files whose names are bytes and no UTF-8, as old archives and old systems leave them on Linux, are graded like all others.</summary>
+/// <summary>
+/// Files whose names are bytes and no UTF-8, as old archives and old systems leave them on Linux, are graded like all others.
+/// </summary>
 public sealed class ByteNamesTests : IDisposable
 {
     private readonly TemporaryFolder _folder = new();
@@ -16,7 +18,8 @@ public sealed class ByteNamesTests : IDisposable
     public void Dispose()
     {
         // .NET cannot delete what it cannot name.
-        if (OperatingSystem.IsLinux()) Shell("rm -rf ./*");
+        if (OperatingSystem.IsLinux())
+            Shell("rm -rf ./*");
         _folder.Dispose();
     }
 
@@ -28,10 +31,12 @@ public sealed class ByteNamesTests : IDisposable
         _folder.Write("returned/b.xlsx", SmallClass.Filled(SmallClass.Ben));
         _folder.Write("returned/c.zip", Zip.Of(("cleo.xlsx", SmallClass.Filled(SmallClass.Cleo))));
         // \351 is é in ISO 8859-1 and Windows-1252; \357\277\275 is U+FFFD itself, a name that is text.
-        Shell("""
+        Shell(
+            """
             mkdir "$(printf 'classe \351t\351')" && mv a.xlsx "$(printf 'ad\351.xlsx')" && mv b.xlsx "$(printf 'classe \351t\351/b\351n.xlsx')" && mv c.zip "$(printf 'cl\351o.zip')"
             touch "$(printf 'adé.xlsx')" "$(printf 'a\357\277\275.xlsx')" && ln -s /etc/passwd "$(printf 'li\351n.xlsx')" && mkfifo "$(printf 'p\351pe.xlsx')"
-            """);
+            """
+        );
 
         var grader = new ClassGrader(SmallClass.Dealt);
         var grades = grader.Settle(ParallelJudging.Judge(grader, ReturnedFiles.At(_folder.Of("returned")).Model!, Run.Unwatched));
@@ -40,7 +45,8 @@ public sealed class ByteNamesTests : IDisposable
         Assert.All(grades.Students.SelectMany(student => student.Answers), answer => Assert.Equal(Outcome.Sound, answer.Outcome));
         Assert.Equal(
             ["adé (2).xlsx", "adé.xlsx", "a\uFFFD.xlsx", "classe été/bén.xlsx", "cléo.zip/cleo.xlsx", "lién.xlsx", "pépe.xlsx"],
-            grades.Files.Select(file => file.File).Order(StringComparer.Ordinal));
+            grades.Files.Select(file => file.File).Order(StringComparer.Ordinal)
+        );
     }
 
     [Fact]

@@ -25,19 +25,30 @@ public sealed class ReturnedFilesTests : IDisposable
     public void Workbooks_are_found_in_folders_in_archives_and_in_archives_in_archives()
     {
         _folder.Write("week 3/Ada Berg_12345_assignsubmission/work.xlsx", AdasWork);
-        _folder.Write("bulk.zip", Zip.Of(("Ben Okoye/ben.zip", Zip.Of(("inner/final.xlsx", BensWork))), ("__MACOSX/._final.xlsx", [0, 5, 22, 7])));
+        _folder.Write(
+            "bulk.zip",
+            Zip.Of(("Ben Okoye/ben.zip", Zip.Of(("inner/final.xlsx", BensWork))), ("__MACOSX/._final.xlsx", [0, 5, 22, 7]))
+        );
         _folder.Write("cleo.xlsx", Zip.Of(("cleo-marin.xlsx", CleosWork)));
 
         var grades = Grade(_folder.Path);
 
         Assert.Equal(
-            ["week 3/Ada Berg_12345_assignsubmission/work.xlsx", "bulk.zip/Ben Okoye/ben.zip/inner/final.xlsx", "cleo.xlsx/cleo-marin.xlsx"],
-            grades.Students.Select(student => student.File));
+            [
+                "week 3/Ada Berg_12345_assignsubmission/work.xlsx",
+                "bulk.zip/Ben Okoye/ben.zip/inner/final.xlsx",
+                "cleo.xlsx/cleo-marin.xlsx",
+            ],
+            grades.Students.Select(student => student.File)
+        );
         Assert.All(grades.Students, student => Assert.All(student.Answers, answer => Assert.Equal(Outcome.Sound, answer.Outcome)));
         Assert.Equal(FileFate.Leftover, Assert.Single(grades.Unmatched).Fate);
     }
 
-    /// <summary>Whoever is told that a file cannot be read puts a whole one in its place, which Windows refuses while it is open. A lock of one's own finds out here.</summary>
+    /// <summary>
+    /// Whoever is told that a file cannot be read puts a whole one in its place, which Windows refuses while it is open. A lock of one's
+    /// own finds out here.
+    /// </summary>
     [Fact]
     public void An_archive_that_is_refused_is_free_again()
     {
@@ -103,7 +114,8 @@ public sealed class ReturnedFilesTests : IDisposable
     public void Archives_within_archives_are_opened_so_far_and_no_further()
     {
         var packed = AdasWork;
-        for (var level = 1; level <= 4; level++) packed = Zip.Of(($"level {level}.xlsx", packed));
+        for (var level = 1; level <= 4; level++)
+            packed = Zip.Of(($"level {level}.xlsx", packed));
         _folder.Write("fine.zip", packed);
         _folder.Write("deep.zip", Zip.Of(("one more.zip", Zip.Of(("and another.zip", packed)))));
 
@@ -117,7 +129,8 @@ public sealed class ReturnedFilesTests : IDisposable
     public void An_archive_full_of_archives_stops_by_itself()
     {
         var packed = Zip.Of(Enumerable.Range(0, 30).Select(at => ($"{at}.txt", new byte[1])));
-        for (var level = 0; level < 3; level++) packed = Zip.Of(Enumerable.Range(0, 30).Select(at => ($"{at}.zip", packed)));
+        for (var level = 0; level < 3; level++)
+            packed = Zip.Of(Enumerable.Range(0, 30).Select(at => ($"{at}.zip", packed)));
         _folder.Write("bomb.zip", packed);
 
         var grades = Grade(_folder.Path);
@@ -146,12 +159,15 @@ public sealed class ReturnedFilesTests : IDisposable
     public void An_archive_that_cannot_be_opened_is_refused_with_what_to_hand_in_instead(string kind)
     {
         var whole = Zip.Of(("ada.xlsx", AdasWork));
-        _folder.Write("Ada Berg.zip", kind switch
-        {
-            "password" => Zip.Encrypted(("ada.xlsx", AdasWork)),
-            "cut off" => whole[..(whole.Length / 2)],
-            _ => Zip.Of(("empty/", [])),
-        });
+        _folder.Write(
+            "Ada Berg.zip",
+            kind switch
+            {
+                "password" => Zip.Encrypted(("ada.xlsx", AdasWork)),
+                "cut off" => whole[..(whole.Length / 2)],
+                _ => Zip.Of(("empty/", [])),
+            }
+        );
 
         var grades = Grade(_folder.Path);
 
@@ -168,7 +184,10 @@ public sealed class ReturnedFilesTests : IDisposable
         var old = CodePagesEncodingProvider.Instance.GetEncoding(437)!;
         _folder.Write("returned.zip", Zip.Of(old, CompressionLevel.Fastest, ("Cleo Marín.pdf", "%PDF-1.7"u8.ToArray())));
 
-        Assert.Equal(("Cleo Marín.pdf", "cleo-marin"), Grade(_folder.Of("returned.zip")).Files.Select(file => (file.File, file.Student?.Id)).Single());
+        Assert.Equal(
+            ("Cleo Marín.pdf", "cleo-marin"),
+            Grade(_folder.Of("returned.zip")).Files.Select(file => (file.File, file.Student?.Id)).Single()
+        );
     }
 
     [Fact]
@@ -194,7 +213,9 @@ public sealed class ReturnedFilesTests : IDisposable
         string Json(int threads)
         {
             var grader = new ClassGrader(SmallClass.Dealt);
-            return GradesJson.Write(grader.Settle(ParallelJudging.Judge(grader, ReturnedFiles.At(_folder.Path).Model!.Read(), Run.Unwatched, threads: threads)));
+            return GradesJson.Write(
+                grader.Settle(ParallelJudging.Judge(grader, ReturnedFiles.At(_folder.Path).Model!.Read(), Run.Unwatched, threads: threads))
+            );
         }
     }
 
@@ -216,7 +237,8 @@ public sealed class ReturnedFilesTests : IDisposable
         _folder.Write("elsewhere/ada.xlsx", AdasWork);
         Directory.CreateDirectory(_folder.Of("returned"));
         File.CreateSymbolicLink(_folder.Of("returned", "ada.xlsx"), _folder.Of("elsewhere", "ada.xlsx"));
-        if (File.Exists("/dev/zero")) File.CreateSymbolicLink(_folder.Of("returned", "endless.xlsx"), "/dev/zero");
+        if (File.Exists("/dev/zero"))
+            File.CreateSymbolicLink(_folder.Of("returned", "endless.xlsx"), "/dev/zero");
 
         Assert.All(Grade(_folder.Of("returned")).Files, file =>
         {
@@ -228,9 +250,11 @@ public sealed class ReturnedFilesTests : IDisposable
     [Fact]
     public void A_pipe_that_nobody_writes_to_holds_nothing_up()
     {
-        if (!OperatingSystem.IsLinux()) Assert.Skip("Named pipes lie in folders on Unix only; looked for Linux.");
+        if (!OperatingSystem.IsLinux())
+            Assert.Skip("Named pipes lie in folders on Unix only; looked for Linux.");
         _folder.Write("returned/ada.xlsx", AdasWork);
-        using (var made = System.Diagnostics.Process.Start("mkfifo", [_folder.Of("returned", "pipe.xlsx")])) made.WaitForExit();
+        using (var made = System.Diagnostics.Process.Start("mkfifo", [_folder.Of("returned", "pipe.xlsx")]))
+            made.WaitForExit();
 
         var files = Grade(_folder.Of("returned")).Files;
 

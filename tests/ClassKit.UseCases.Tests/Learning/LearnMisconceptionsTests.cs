@@ -9,21 +9,26 @@ public sealed class LearnMisconceptionsTests
 {
     internal static Source Exercise => Source.Named(Repository.PathOf("lessons", "practice", "bakers-percentage", "pan_loaf.md"));
 
-    internal static Source Proposals(string formula = "=flour+water_percent", string section = "pan_loaf: water") => Memory("proposed.md", $"""
-        # Wrong turns to list
+    internal static Source Proposals(string formula = "=flour+water_percent", string section = "pan_loaf: water") =>
+        Memory(
+            "proposed.md",
+            $"""
+            # Wrong turns to list
 
-        ## {section}
+            ## {section}
 
-        Met by 7 of 24.
+            Met by 7 of 24.
 
-        ### Misconception: added_the_share
+            ### Misconception: added_the_share
 
-        `{formula}`
+            `{formula}`
 
-        It looks as if you added. A share is multiplied.
-        """);
+            It looks as if you added. A share is multiplied.
+            """
+        );
 
-    private static Source Memory(string name, string text) => new Library(ListedTree.InMemory([KeyValuePair.Create(name, Encoding.UTF8.GetBytes(text))])).At(name);
+    private static Source Memory(string name, string text) =>
+        new Library(ListedTree.InMemory([KeyValuePair.Create(name, Encoding.UTF8.GetBytes(text))])).At(name);
 
     [Fact]
     public void An_exercise_learns_what_a_class_met_and_nothing_else_of_it_changes()
@@ -37,7 +42,10 @@ public sealed class LearnMisconceptionsTests
         Assert.Equal("It looks as if you added. A share is multiplied.", added.Words);
         Assert.Equal(before.Parts.Sum(part => part.Misconceptions.Count) + 1, read.Parts.Sum(part => part.Misconceptions.Count));
         var kept = File.ReadAllLines(Exercise.Path).ToHashSet();
-        Assert.Equal(["### Misconception: added_the_share", "`=flour+water_percent`", "It looks as if you added. A share is multiplied."], learned.Text.Split('\n').Where(line => !kept.Contains(line)));
+        Assert.Equal(
+            ["### Misconception: added_the_share", "`=flour+water_percent`", "It looks as if you added. A share is multiplied."],
+            learned.Text.Split('\n').Where(line => !kept.Contains(line))
+        );
     }
 
     [Fact]
@@ -51,7 +59,15 @@ public sealed class LearnMisconceptionsTests
     [Fact]
     public void A_proposal_for_another_exercise_or_part_is_named()
     {
-        Assert.Contains("tin_loaf", Assert.Single(LearnMisconceptions.Run(new(Proposals(section: "tin_loaf: water"), [Exercise]), new()).Problems).Found, StringComparison.Ordinal);
-        Assert.Contains("butter", Assert.Single(LearnMisconceptions.Run(new(Proposals(section: "pan_loaf: butter"), [Exercise]), new()).Problems).Found, StringComparison.Ordinal);
+        Assert.Contains(
+            "tin_loaf",
+            Assert.Single(LearnMisconceptions.Run(new(Proposals(section: "tin_loaf: water"), [Exercise]), new()).Problems).Found,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "butter",
+            Assert.Single(LearnMisconceptions.Run(new(Proposals(section: "pan_loaf: butter"), [Exercise]), new()).Problems).Found,
+            StringComparison.Ordinal
+        );
     }
 }

@@ -4,14 +4,20 @@ using ClassKit.UseCases.Tests.Samples;
 
 namespace ClassKit.UseCases.Tests.Output;
 
-/// <summary>Single files of ours are taken out of a folder and others put in the places of theirs, all of it or nothing, and the list stays true.</summary>
+/// <summary>
+/// Single files of ours are taken out of a folder and others put in the places of theirs, all of it or nothing, and the list stays true.
+/// </summary>
 public sealed class AmendTests : IDisposable
 {
     private readonly TemporaryFolder _folder = new();
 
     public AmendTests()
     {
-        OutputFolder.Write(_folder.Of("out"), "sample", [OutputFile.OfText("a.txt", "A"), OutputFile.OfText("in/b.txt", "B"), OutputFile.OfText("c.txt", "C")]);
+        OutputFolder.Write(
+            _folder.Of("out"),
+            "sample",
+            [OutputFile.OfText("a.txt", "A"), OutputFile.OfText("in/b.txt", "B"), OutputFile.OfText("c.txt", "C")]
+        );
         _folder.Write("out/mine.txt", "M"u8.ToArray());
     }
 
@@ -34,14 +40,22 @@ public sealed class AmendTests : IDisposable
         var work = new WorkFolder(_folder.Of("out"));
         work.Begin("erase");
         var (name, digest) = work.Stage(stream => stream.Write("B2"u8));
-        var journal = FolderChange.Amend(work, OutputManifest.Read(work.Root)!, [("in/b.txt", name, digest)], new HashSet<string> { "a.txt" });
-        if (hasJournal) work.Commit(journal);
+        var journal = FolderChange.Amend(
+            work,
+            OutputManifest.Read(work.Root)!,
+            [("in/b.txt", name, digest)],
+            new HashSet<string> { "a.txt" }
+        );
+        if (hasJournal)
+            work.Commit(journal);
 
         // Killed here.
         Assert.Null(OutputFolder.Settle(_folder.Of("out")));
 
-        if (hasJournal) AsAmended();
-        else Assert.Equal(("A", "B", "C"), (Text("a.txt"), Text("in/b.txt"), Text("c.txt")));
+        if (hasJournal)
+            AsAmended();
+        else
+            Assert.Equal(("A", "B", "C"), (Text("a.txt"), Text("in/b.txt"), Text("c.txt")));
     }
 
     [Fact]
@@ -57,7 +71,10 @@ public sealed class AmendTests : IDisposable
     {
         Assert.False(File.Exists(_folder.Of("out", "a.txt")));
         Assert.Equal(("B2", "C", "M"), (Text("in/b.txt"), Text("c.txt"), Text("mine.txt")));
-        Assert.Equal(["c.txt", "in/b.txt"], OutputManifest.Read(_folder.Of("out"))!.Files.Select(file => file.Path).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            ["c.txt", "in/b.txt"],
+            OutputManifest.Read(_folder.Of("out"))!.Files.Select(file => file.Path).Order(StringComparer.Ordinal)
+        );
         Assert.Equal("sample", OutputManifest.Read(_folder.Of("out"))!.Kind);
     }
 

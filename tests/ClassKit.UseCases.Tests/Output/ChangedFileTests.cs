@@ -20,7 +20,10 @@ public sealed class ChangedFileTests : IDisposable
 
         var written = _sample.WriteNew();
 
-        Assert.Equal(["feedback/ada (changed by you).html=typed", "feedback/ben.html=new", "grades (changed by you).csv=typed", "grades.csv=new"], _sample.Content());
+        Assert.Equal(
+            ["feedback/ada (changed by you).html=typed", "feedback/ben.html=new", "grades (changed by you).csv=typed", "grades.csv=new"],
+            _sample.Content()
+        );
         Assert.Contains(new Note.KeptAside("grades.csv", "grades (changed by you).csv"), written.Notes);
         Assert.Contains(new Note.KeptAside("feedback/ada.html", "feedback/ada (changed by you).html"), written.Notes);
     }
@@ -34,7 +37,10 @@ public sealed class ChangedFileTests : IDisposable
         File.WriteAllText(_sample.Path("grades.csv"), "second");
         _sample.WriteNew();
 
-        Assert.Equal(["feedback/ben.html=new", "grades (changed by you 2).csv=second", "grades (changed by you).csv=first", "grades.csv=new"], _sample.Content());
+        Assert.Equal(
+            ["feedback/ben.html=new", "grades (changed by you 2).csv=second", "grades (changed by you).csv=first", "grades.csv=new"],
+            _sample.Content()
+        );
     }
 
     [Fact]

@@ -26,7 +26,8 @@ public sealed class CutOffTests : IDisposable
         Assert.Equal(NewContent, _sample.Content());
     }
 
-    /// <param name="steps">How many of the renames had happened: a folder exists already, two files are put, the list is put, one is removed.</param>
+    /// <param name="steps">How many of the renames had happened: a folder exists already, two files are put, the list is put, one is
+    /// removed.</param>
     [Theory]
     [InlineData(0)]
     [InlineData(1)]
@@ -72,14 +73,26 @@ public sealed class CutOffTests : IDisposable
         Assert.Null(OutputFolder.Settle(_sample.Out));
 
         Assert.Equal(
-            ["feedback/ada (changed by you).html=typed", "feedback/ben (changed by you).html=also mine", "feedback/ben.html=new", "grades (changed by you).csv=typed", "grades.csv=new", "note.txt=mine"],
-            _sample.Content());
+            [
+                "feedback/ada (changed by you).html=typed",
+                "feedback/ben (changed by you).html=also mine",
+                "feedback/ben.html=new",
+                "grades (changed by you).csv=typed",
+                "grades.csv=new",
+                "note.txt=mine",
+            ],
+            _sample.Content()
+        );
     }
 
     [Theory]
-    [InlineData("{\"command\":\"grade\",\"folders\":[],\"asides\":[],\"puts\":[],\"removals\":[{\"path\":\"../note.txt\",\"digest\":\"\"}],\"emptied\":[]}")]
+    [InlineData(
+        "{\"command\":\"grade\",\"folders\":[],\"asides\":[],\"puts\":[],\"removals\":[{\"path\":\"../note.txt\",\"digest\":\"\"}],\"emptied\":[]}"
+    )]
     [InlineData("{\"command\":\"grade\",\"folders\":[\"/tmp/x\"],\"asides\":[],\"puts\":[],\"removals\":[],\"emptied\":[]}")]
-    [InlineData("{\"command\":\"grade\",\"folders\":[],\"asides\":[],\"puts\":[{\"staged\":\"../../note.txt\",\"path\":\"a\",\"digest\":\"\",\"over\":null}],\"removals\":[],\"emptied\":[]}")]
+    [InlineData(
+        "{\"command\":\"grade\",\"folders\":[],\"asides\":[],\"puts\":[{\"staged\":\"../../note.txt\",\"path\":\"a\",\"digest\":\"\",\"over\":null}],\"removals\":[],\"emptied\":[]}"
+    )]
     [InlineData("half a jour")]
     public void A_journal_that_leads_elsewhere_is_not_believed(string journal)
     {

@@ -44,11 +44,18 @@ public sealed class MadeAtOnceTests : IDisposable
         Assert.EndsWith("No space left on device", Assert.Single(written.Problems).Found, StringComparison.Ordinal);
     }
 
-    private IReadOnlyList<OutputFile> Files() => [.. Enumerable.Range(10, 40).Select(number => new OutputFile($"{number}.html", stream =>
-    {
-        lock (_counting) _most = Math.Max(_most, ++_atWork);
-        Thread.Yield();
-        stream.Write(System.Text.Encoding.UTF8.GetBytes($"{number}"));
-        lock (_counting) _atWork--;
-    }))];
+    private IReadOnlyList<OutputFile> Files() =>
+        [
+            .. Enumerable
+                .Range(10, 40)
+                .Select(number => new OutputFile($"{number}.html", stream =>
+                {
+                    lock (_counting)
+                        _most = Math.Max(_most, ++_atWork);
+                    Thread.Yield();
+                    stream.Write(System.Text.Encoding.UTF8.GetBytes($"{number}"));
+                    lock (_counting)
+                        _atWork--;
+                })),
+        ];
 }

@@ -15,7 +15,8 @@ public sealed class OneWriterTests : IDisposable
     [InlineData(false)]
     public void A_second_run_says_who_is_writing_and_ends(bool isThere)
     {
-        if (isThere) _sample.WriteOld();
+        if (isThere)
+            _sample.WriteOld();
         Written? second = null;
 
         var first = OutputFolder.Write(new OutputTarget(_sample.Out, OutputSample.Kind), () =>
@@ -25,7 +26,10 @@ public sealed class OneWriterTests : IDisposable
         });
 
         Assert.True(first.Succeeded);
-        Assert.Matches($@"`grade` \(process {Environment.ProcessId}\), begun at \d\d:\d\d:\d\d, is writing to this folder", Assert.Single(second!.Problems).ToString());
+        Assert.Matches(
+            $@"`grade` \(process {Environment.ProcessId}\), begun at \d\d:\d\d:\d\d, is writing to this folder",
+            Assert.Single(second!.Problems).ToString()
+        );
         Assert.Equal(["feedback/ben.html=new", "grades.csv=new"], _sample.Content());
         Assert.Equal(["out"], _sample.Beside());
     }

@@ -30,7 +30,11 @@ public sealed class OutputFolderTests : IDisposable
         _sample.WriteOld();
         var before = _sample.Everything();
 
-        var written = OutputFolder.Write(_sample.Out, OutputSample.Kind, [.. OutputSample.New, new("late.html", _ => throw new IOException("No space left on device"))]);
+        var written = OutputFolder.Write(
+            _sample.Out,
+            OutputSample.Kind,
+            [.. OutputSample.New, new("late.html", _ => throw new IOException("No space left on device"))]
+        );
 
         Assert.Contains("No space left", Assert.Single(written.Problems).ToString(), StringComparison.Ordinal);
         Assert.Equal(before, _sample.Everything());
@@ -120,7 +124,8 @@ public sealed class OutputFolderTests : IDisposable
     [Fact]
     public void Two_files_are_swapped_in_one_step_where_the_system_has_one()
     {
-        if (!OperatingSystem.IsLinux()) Assert.Skip("Only Linux has renameat2.");
+        if (!OperatingSystem.IsLinux())
+            Assert.Skip("Only Linux has renameat2.");
         _sample.Folder.Write("one.txt", [1]);
         _sample.Folder.Write("two.txt", [2]);
 
@@ -135,10 +140,15 @@ public sealed class OutputFolderTests : IDisposable
     {
         _sample.WriteOld();
 
-        var written = OutputFolder.Write(new OutputTarget(_sample.Out, OutputSample.Kind), () => new(OutputSample.New, [], [])
-        {
-            Objection = folder => File.ReadAllText(Path.Combine(folder, "grades.csv")) == "old" ? new(folder, null, "Another deal is here", "Name another folder.") : null,
-        });
+        var written = OutputFolder.Write(new OutputTarget(_sample.Out, OutputSample.Kind), () =>
+            new(OutputSample.New, [], [])
+            {
+                Objection = folder =>
+                    File.ReadAllText(Path.Combine(folder, "grades.csv")) == "old"
+                        ? new(folder, null, "Another deal is here", "Name another folder.")
+                        : null,
+            }
+        );
 
         Assert.Contains("Another deal", Assert.Single(written.Problems).ToString(), StringComparison.Ordinal);
         Assert.Equal(["feedback/ada.html=old", "grades.csv=old"], _sample.Content());
@@ -151,7 +161,9 @@ public sealed class OutputFolderTests : IDisposable
         byte[] before = [0xFF, 0xFE, 1, 2, 13, 10];
         _sample.Folder.Write("out/corrections.csv", before);
 
-        OutputFolder.Write(new OutputTarget(_sample.Out, OutputSample.Kind), () => new(OutputSample.New, [], []) { Additions = [new(_sample.Path("corrections.csv"), [7, 8])] });
+        OutputFolder.Write(new OutputTarget(_sample.Out, OutputSample.Kind), () =>
+            new(OutputSample.New, [], []) { Additions = [new(_sample.Path("corrections.csv"), [7, 8])] }
+        );
 
         Assert.Equal([.. before, 7, 8], File.ReadAllBytes(_sample.Path("corrections.csv")));
     }

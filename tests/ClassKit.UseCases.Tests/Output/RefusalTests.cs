@@ -119,8 +119,11 @@ public sealed class RefusalTests : IDisposable
     }
 
     private List<string> Snapshot() =>
-    [
-        .. Directory.EnumerateFileSystemEntries(_sample.Folder.Path, "*", SearchOption.AllDirectories)
-            .Where(path => !path.EndsWith(WriterLock.FileName, StringComparison.Ordinal) && path != _sample.Out).Select(path => $"{path} {File.GetLastWriteTimeUtc(path):O}").Order(StringComparer.Ordinal),
-    ];
+        [
+            .. Directory
+                .EnumerateFileSystemEntries(_sample.Folder.Path, "*", SearchOption.AllDirectories)
+                .Where(path => !path.EndsWith(WriterLock.FileName, StringComparison.Ordinal) && path != _sample.Out)
+                .Select(path => $"{path} {File.GetLastWriteTimeUtc(path):O}")
+                .Order(StringComparer.Ordinal),
+        ];
 }

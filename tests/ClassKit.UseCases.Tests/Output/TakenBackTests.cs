@@ -28,7 +28,9 @@ public sealed class TakenBackTests : IDisposable
         var journal = FolderChange.Plan(work, OutputSample.Kind, staged, own);
 
         // The last step has nothing to rename.
-        Assert.ThrowsAny<IOException>(() => new Commit(work).Run(journal with { Removals = [.. journal.Removals, new("nowhere.txt", "")] }));
+        Assert.ThrowsAny<IOException>(() =>
+            new Commit(work).Run(journal with { Removals = [.. journal.Removals, new("nowhere.txt", "")] })
+        );
 
         Assert.Equal(before, _sample.Content());
         Assert.False(Directory.Exists(_sample.Path("new")));

@@ -13,7 +13,9 @@ public class NoPlanTests
     public void A_pack_without_a_plan_says_so_and_what_would_make_it_fit()
     {
         var library = new TeachingFolder().Change("class.md", "period: 120 min", "period: 45 min").Library;
-        var notes = PackFiles.Write(BuildPack.Run(BuildPack.Read(library.At("lessons/milk-scones"), library.At("class.md")).Model!, Run.Unwatched).Model!).Notes;
+        var notes = PackFiles
+            .Write(BuildPack.Run(BuildPack.Read(library.At("lessons/milk-scones"), library.At("class.md")).Model!, Run.Unwatched).Model!)
+            .Notes;
 
         var told = string.Join(' ', NoteWords.Of(Assert.Single(notes.OfType<Note.NoPlan>())));
         Assert.StartsWith("The lesson does not fit 45 min", told, StringComparison.Ordinal);

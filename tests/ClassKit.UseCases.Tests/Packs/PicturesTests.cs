@@ -21,7 +21,11 @@ public class PicturesTests
     private static readonly byte[] Scone = Pixels.Png(40, 30);
 
     private static readonly Library Library = new TeachingFolder()
-        .Change(TeachingFolder.Lesson, "### What this is about\n", "### What this is about\n\n![A scone *cut* open, \"layers\" to be seen](scone.png)\n")
+        .Change(
+            TeachingFolder.Lesson,
+            "### What this is about\n",
+            "### What this is about\n\n![A scone *cut* open, \"layers\" to be seen](scone.png)\n"
+        )
         .Change(TeachingFolder.Formula, "Best on the day.", "Best on the day. ![The crumb](../crumb.jpg)")
         .Change(TeachingFolder.Wet, "level: standard", "level: standard\npicture: ../scone.png\npicture shows: A bowl & a jug")
         .Put(Folder + "/scone.png", Scone)
@@ -33,8 +37,16 @@ public class PicturesTests
     {
         var files = PackFiles.Of(BuildPack.Run(BuildPack.Read(Library.At(Folder), Library.At("class.md")).Model!, Run.Unwatched).Model!);
 
-        Assert.Contains($"<img class=\"authored\" src=\"data:image/png;base64,{Convert.ToBase64String(Scone)}\" alt=\"A scone cut open, &quot;layers&quot; to be seen\" />", Text("handout.html"), StringComparison.Ordinal);
-        Assert.Contains("src=\"data:image/jpeg;base64,", string.Concat(files.Where(file => file.Path.EndsWith(".html", StringComparison.Ordinal)).Select(file => Text(file.Path))), StringComparison.Ordinal);
+        Assert.Contains(
+            $"<img class=\"authored\" src=\"data:image/png;base64,{Convert.ToBase64String(Scone)}\" alt=\"A scone cut open, &quot;layers&quot; to be seen\" />",
+            Text("handout.html"),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "src=\"data:image/jpeg;base64,",
+            string.Concat(files.Where(file => file.Path.EndsWith(".html", StringComparison.Ordinal)).Select(file => Text(file.Path))),
+            StringComparison.Ordinal
+        );
 
         string Text(string path) => Encoding.UTF8.GetString(files.Single(file => file.Path == path).Content);
     }
@@ -54,9 +66,23 @@ public class PicturesTests
     [InlineData("\"Base64\": [", "\"Base64\": [ \"<\",")]
     public void A_picture_in_a_deals_file_that_is_none_is_refused(string from, string to)
     {
-        var dealt = DealPractice.Run(new(PracticeSet.Of(Content.Lessons.LessonReader.Read(Library.At(Folder)).Model!), new("Class", [new("ada", "Ada")]), new(SetWish.None, IsSpread: false, 5)), Run.Unwatched).Model!.Dealt;
+        var dealt = DealPractice
+            .Run(
+                new(
+                    PracticeSet.Of(Content.Lessons.LessonReader.Read(Library.At(Folder)).Model!),
+                    new("Class", [new("ada", "Ada")]),
+                    new(SetWish.None, IsSpread: false, 5)
+                ),
+                Run.Unwatched
+            )
+            .Model!.Dealt;
         var text = DealtJson.Write(dealt);
-        var changed = System.Text.RegularExpressions.Regex.Replace(text, System.Text.RegularExpressions.Regex.Escape(from), to, System.Text.RegularExpressions.RegexOptions.IgnoreCase);
+        var changed = System.Text.RegularExpressions.Regex.Replace(
+            text,
+            System.Text.RegularExpressions.Regex.Escape(from),
+            to,
+            System.Text.RegularExpressions.RegexOptions.IgnoreCase
+        );
 
         Assert.NotEqual(text, changed);
         Assert.False(DealtJson.Read("dealt.json", changed).Succeeded);
@@ -66,12 +92,37 @@ public class PicturesTests
     [Fact]
     public void Sheets_key_and_feedback_show_that_of_its_exercise()
     {
-        var dealt = DealPractice.Run(new(PracticeSet.Of(Content.Lessons.LessonReader.Read(Library.At(Folder)).Model!), new("Class", [new("ada", "Ada")]), new(SetWish.None, IsSpread: false, 5)), Run.Unwatched).Model!.Dealt;
+        var dealt = DealPractice
+            .Run(
+                new(
+                    PracticeSet.Of(Content.Lessons.LessonReader.Read(Library.At(Folder)).Model!),
+                    new("Class", [new("ada", "Ada")]),
+                    new(SetWish.None, IsSpread: false, 5)
+                ),
+                Run.Unwatched
+            )
+            .Model!.Dealt;
         // As grading reads it from the folder, with the lesson gone by then.
         var read = DealtJson.Read("dealt.json", DealtJson.Write(dealt)).Model!;
-        var graded = GradeClass.Run(new(read, ReturnedFiles.Of([new Upload("ada.xlsx", () => new MemoryStream(SmallClass.Filled(dealt, dealt.Students[0])))])), Run.Unwatched).Grades;
+        var graded = GradeClass
+            .Run(
+                new(read, ReturnedFiles.Of([new Upload("ada.xlsx", () => new MemoryStream(SmallClass.Filled(dealt, dealt.Students[0])))])),
+                Run.Unwatched
+            )
+            .Grades;
 
-        foreach (var page in new[] { HtmlPages.Sheet(dealt, dealt.Students[0]), string.Concat(HtmlPages.AnswerKey(read)), HtmlPages.Feedback(graded.Students[0], read) })
-            Assert.Contains($"src=\"data:image/png;base64,{Convert.ToBase64String(Scone)}\" alt=\"A bowl &amp; a jug\"", page, StringComparison.Ordinal);
+        foreach (
+            var page in new[]
+            {
+                HtmlPages.Sheet(dealt, dealt.Students[0]),
+                string.Concat(HtmlPages.AnswerKey(read)),
+                HtmlPages.Feedback(graded.Students[0], read),
+            }
+        )
+            Assert.Contains(
+                $"src=\"data:image/png;base64,{Convert.ToBase64String(Scone)}\" alt=\"A bowl &amp; a jug\"",
+                page,
+                StringComparison.Ordinal
+            );
     }
 }

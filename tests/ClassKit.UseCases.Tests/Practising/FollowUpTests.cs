@@ -37,9 +37,15 @@ public sealed class FollowUpTests
         var (before, after) = (Asked.Value.Before, FollowUp());
         var skills = before.Exercises.ToDictionary(exercise => exercise.Id, exercise => exercise.Skill);
         var lost = Asked.Value.Grades.Students.ToDictionary(
-            student => student.Who.Id, student => student.Answers.Where(answer => answer.Points < answer.OutOf).Select(answer => skills[answer.Exercise.Id]).ToHashSet());
+            student => student.Who.Id,
+            student =>
+                student.Answers.Where(answer => answer.Points < answer.OutOf).Select(answer => skills[answer.Exercise.Id]).ToHashSet()
+        );
 
-        Assert.Equal(lost.Where(student => student.Value.Count > 0).Select(student => student.Key), after.Students.Select(student => student.Who.Id));
+        Assert.Equal(
+            lost.Where(student => student.Value.Count > 0).Select(student => student.Key),
+            after.Students.Select(student => student.Who.Id)
+        );
         foreach (var student in after.Students)
         {
             var exercises = after.ExercisesOf(student);
@@ -48,14 +54,23 @@ public sealed class FollowUpTests
             var had = before.Students.Single(one => one.Who.Id == student.Who.Id);
             Assert.All(exercises, exercise => Assert.NotEqual(had.GivensOf(exercise.Id), student.GivensOf(exercise.Id)));
         }
-        Assert.InRange(after.Students.Select(student => string.Join(' ', after.ExercisesOf(student).Select(exercise => exercise.Id))).Distinct().Count(), 3, after.Students.Count);
+        Assert.InRange(
+            after
+                .Students.Select(student => string.Join(' ', after.ExercisesOf(student).Select(exercise => exercise.Id)))
+                .Distinct()
+                .Count(),
+            3,
+            after.Students.Count
+        );
     }
 
     [Fact]
     public void Its_workbooks_can_be_graded_like_any_other()
     {
         var dealt = FollowUp();
-        var uploads = dealt.Students.Select(student => new Upload(student.Workbook, () => new MemoryStream(DealtWorkbookWriter.Write(dealt, student))));
+        var uploads = dealt.Students.Select(student => new Upload(student.Workbook, () =>
+            new MemoryStream(DealtWorkbookWriter.Write(dealt, student))
+        ));
         var grades = GradeClass.Run(new(dealt, ReturnedFiles.Of([.. uploads])), Run.Unwatched).Grades;
         Assert.All(grades.Students, student => Assert.Equal(GradeStatus.Graded, student.Status));
     }
@@ -65,7 +80,8 @@ public sealed class FollowUpTests
     {
         var student = FollowUp().Students[1];
         var alone = Assert.Single(FollowUp(student.Who.Id).Students);
-        static IEnumerable<(string, string, decimal)> Numbers(DealtStudent of) => of.Variants.SelectMany(variant => variant.Givens.Select(given => (variant.Exercise.Id, given.Key, given.Value)));
+        static IEnumerable<(string, string, decimal)> Numbers(DealtStudent of) =>
+            of.Variants.SelectMany(variant => variant.Givens.Select(given => (variant.Exercise.Id, given.Key, given.Value)));
         Assert.Equal(Numbers(student), Numbers(alone));
     }
 

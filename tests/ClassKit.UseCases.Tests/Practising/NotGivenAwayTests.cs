@@ -11,22 +11,59 @@ using ClassKit.UseCases.Running;
 
 namespace ClassKit.UseCases.Tests.Practising;
 
-/// <summary>Practice before work is handed in shows answers, so it must not show those of the work; and one exercise that cannot be practised costs nobody the others.</summary>
+/// <summary>
+/// Practice before work is handed in shows answers, so it must not show those of the work; and one exercise that cannot be practised costs
+/// nobody the others.
+/// </summary>
 public sealed class NotGivenAwayTests
 {
     private static readonly MarkingScheme Marking = new("m", "Marks", 0.5m, 1, 0, 0.6m);
-    private static readonly Roster Class = new("Class", [.. Enumerable.Range(1, 6).Select(number => new Student($"student-{number}", $"Student {number}"))]);
-    private static readonly OptionList Causes = new("causes", ChoiceKind.Match, [new("cold", "Cold."), new("old", "Old."), new("wet", "Wet.")]);
+    private static readonly Roster Class = new(
+        "Class",
+        [.. Enumerable.Range(1, 6).Select(number => new Student($"student-{number}", $"Student {number}"))]
+    );
+    private static readonly OptionList Causes = new(
+        "causes",
+        ChoiceKind.Match,
+        [new("cold", "Cold."), new("old", "Old."), new("wet", "Wet.")]
+    );
 
     /// <summary>Its numbers differ and its answer does not.</summary>
-    private static readonly Exercise WithOneAnswer = Of("faults", 1, 9, new("why", "Why?", CellFormula.Of("=2"), "", Tolerance.Absolute(0), 1, false, []) { Choice = new(Causes, "Because.") });
+    private static readonly Exercise WithOneAnswer = Of(
+        "faults",
+        1,
+        9,
+        new("why", "Why?", CellFormula.Of("=2"), "", Tolerance.Absolute(0), 1, false, []) { Choice = new(Causes, "Because.") }
+    );
 
-    private static readonly Exercise WithFewVariants = Of("few", 1, 4, new("twice", "Twice?", CellFormula.Of("=2*trays"), "", Tolerance.Absolute(0), 1, true, []));
+    private static readonly Exercise WithFewVariants = Of(
+        "few",
+        1,
+        4,
+        new("twice", "Twice?", CellFormula.Of("=2*trays"), "", Tolerance.Absolute(0), 1, true, [])
+    );
 
-    private static readonly Exercise WithMany = Of("many", 1, 900, new("thrice", "Three times?", CellFormula.Of("=3*trays"), "", Tolerance.Absolute(0), 1, true, []));
+    private static readonly Exercise WithMany = Of(
+        "many",
+        1,
+        900,
+        new("thrice", "Three times?", CellFormula.Of("=3*trays"), "", Tolerance.Absolute(0), 1, true, [])
+    );
 
     private static Exercise Of(string id, decimal from, decimal to, Part part) =>
-        new(id, id, "yeast", ExerciseLevel.Open, 5, "common practice, no source", "{trays}", [new("trays", "Trays", "", from, to, 1)], [], [part], []);
+        new(
+            id,
+            id,
+            "yeast",
+            ExerciseLevel.Open,
+            5,
+            "common practice, no source",
+            "{trays}",
+            [new("trays", "Trays", "", from, to, 1)],
+            [],
+            [part],
+            []
+        );
 
     private static PracticeSet Set(params IReadOnlyList<Exercise> exercises) => new("set", "Set", exercises, Marking);
 

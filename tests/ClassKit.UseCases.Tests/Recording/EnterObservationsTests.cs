@@ -25,18 +25,48 @@ public sealed class EnterObservationsTests
         var form = new ObservationForm(pack);
         var bread = form.Breads[0];
         var measure = ObservationForm.Typed(bread).First();
-        ObservedMade Measured(string value) => new(pack, MeasuredClass.Of(pack, [TeamMeasurements.Of(form, new Dictionary<string, string> { [ObservationForm.Team] = "Team 1", [ObservationForm.Field(bread, measure, 2)] = value }, "")]), []);
-        record.Write(new(Kim.Now, "Kim", "test", "", ""), session => LessonRegister.Put(session, ClassRegister.Put(session, form.Cohort), pack.Lesson.Id, pack.Lesson.Title, new(2026, 11, 20)));
+        ObservedMade Measured(string value) =>
+            new(
+                pack,
+                MeasuredClass.Of(
+                    pack,
+                    [
+                        TeamMeasurements.Of(
+                            form,
+                            new Dictionary<string, string>
+                            {
+                                [ObservationForm.Team] = "Team 1",
+                                [ObservationForm.Field(bread, measure, 2)] = value,
+                            },
+                            ""
+                        ),
+                    ]
+                ),
+                []
+            );
+        record.Write(new(Kim.Now, "Kim", "test", "", ""), session =>
+            LessonRegister.Put(session, ClassRegister.Put(session, form.Cohort), pack.Lesson.Id, pack.Lesson.Title, new(2026, 11, 20))
+        );
 
         var entered = EnterObservations.Run(new(record, Kim, Measured("62,5"), null), Run.Unwatched).Model!;
         EnterObservations.Run(new(record, Kim, Measured("63.5"), null), Run.Unwatched);
 
         // A year on the class of the same name is given the lesson once more, and nobody has said when.
-        var nextYear = EnterObservations.Run(new(record, Kim with { Now = Kim.Now.AddYears(1) }, Measured("70"), null), Run.Unwatched).Model!;
+        var nextYear = EnterObservations
+            .Run(new(record, Kim with { Now = Kim.Now.AddYears(1) }, Measured("70"), null), Run.Unwatched)
+            .Model!;
         Assert.Equal(new DateOnly(2027, 11, 29), nextYear.Given.Day);
         Assert.Equal((new DateOnly(2026, 11, 20), 1), (entered.Given.Day, entered.Values));
         var kept = Assert.Single(record.Read(session => LessonRegister.Observations(session, entered.Given)));
-        Assert.Equal(("Team 1", bread.Formula.Id, $"{ObservationForm.NameOf(measure)}.2", 63.5m), (kept.Team, kept.Bread, kept.Measured, kept.Value));
-        Assert.Equal(1, record.Read(session => session.Number("SELECT count(*) FROM changed_row WHERE of_table = 'observation' AND before LIKE '%62.5%'")));
+        Assert.Equal(
+            ("Team 1", bread.Formula.Id, $"{ObservationForm.NameOf(measure)}.2", 63.5m),
+            (kept.Team, kept.Bread, kept.Measured, kept.Value)
+        );
+        Assert.Equal(
+            1,
+            record.Read(session =>
+                session.Number("SELECT count(*) FROM changed_row WHERE of_table = 'observation' AND before LIKE '%62.5%'")
+            )
+        );
     }
 }

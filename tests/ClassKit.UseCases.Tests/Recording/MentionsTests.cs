@@ -27,7 +27,11 @@ public sealed class MentionsTests
     {
         var student = new Student("20413", "Bo Li");
 
-        Assert.DoesNotContain("20413", Mentions.Without("""{"student":"diana-li","flags":[{"kind":"alike","with":["20413"]},{"kind":"late"}]}""", student)!, StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            "20413",
+            Mentions.Without("""{"student":"diana-li","flags":[{"kind":"alike","with":["20413"]},{"kind":"late"}]}""", student)!,
+            StringComparison.Ordinal
+        );
         Assert.Null(Mentions.Without("""{"file":"week 3/20413.xlsx","fate":"set-aside"}""", student));
         const string other = """{"file":"120413.xlsx","fate":"graded","student":"120413"}""";
         Assert.Equal(other, Mentions.Without(other, student));

@@ -33,7 +33,16 @@ public sealed class RecordedGradesTests : IDisposable
             var back = _record.Read(session => RecordedGrades.Of(session, Small.Identity!.Digest))!;
 
             // The deal stays as it was dealt; grades may be by another marking scheme.
-            var differences = Differences.Between(grades with { Dealt = grades.Dealt with { Students = [] } }, back with { Dealt = back.Dealt with { Students = [] } });
+            var differences = Differences.Between(
+                grades with
+                {
+                    Dealt = grades.Dealt with { Students = [] },
+                },
+                back with
+                {
+                    Dealt = back.Dealt with { Students = [] },
+                }
+            );
             Assert.True(differences is [], $"seed {seed}: {string.Join("\n", differences.Take(5))}");
             Assert.Empty(Differences.Between(Small.Students, back.Dealt.Students));
             Assert.Equal(GradesJson.Write(grades), GradesJson.Write(back));

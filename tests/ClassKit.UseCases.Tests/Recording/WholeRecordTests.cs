@@ -30,12 +30,37 @@ public sealed class WholeRecordTests : IDisposable
         {
             var files = WriteOut(record);
             using var other = Open("two");
-            var read = ReadBackRecord.Run(new(other, "tables", name => files.TryGetValue(name, out var bytes) ? new MemoryStream(bytes) : null), Run.Unwatched);
+            var read = ReadBackRecord.Run(
+                new(other, "tables", name => files.TryGetValue(name, out var bytes) ? new MemoryStream(bytes) : null),
+                Run.Unwatched
+            );
 
             Assert.Empty(read.Problems);
-            Assert.Equal(files.ToDictionary(file => file.Key, file => Encoding.UTF8.GetString(file.Value)), WriteOut(other).ToDictionary(file => file.Key, file => Encoding.UTF8.GetString(file.Value)));
-            Assert.Equal(["changed_row", "lesson_given", "observation", "arrangement", "frozen_grade", "frozen_work", "bench_mark", "graded"], new[] { "changed_row", "lesson_given", "observation", "arrangement", "frozen_grade", "frozen_work", "bench_mark", "graded" }.Where(table => Rows(other, table) > 0));
-            Assert.Contains("holds something already", Assert.Single(ReadBackRecord.Run(new(other, "tables", name => new MemoryStream(files[name])), Run.Unwatched).Problems).Found, StringComparison.Ordinal);
+            Assert.Equal(
+                files.ToDictionary(file => file.Key, file => Encoding.UTF8.GetString(file.Value)),
+                WriteOut(other).ToDictionary(file => file.Key, file => Encoding.UTF8.GetString(file.Value))
+            );
+            Assert.Equal(
+                ["changed_row", "lesson_given", "observation", "arrangement", "frozen_grade", "frozen_work", "bench_mark", "graded"],
+                new[]
+                {
+                    "changed_row",
+                    "lesson_given",
+                    "observation",
+                    "arrangement",
+                    "frozen_grade",
+                    "frozen_work",
+                    "bench_mark",
+                    "graded",
+                }.Where(table => Rows(other, table) > 0)
+            );
+            Assert.Contains(
+                "holds something already",
+                Assert
+                    .Single(ReadBackRecord.Run(new(other, "tables", name => new MemoryStream(files[name])), Run.Unwatched).Problems)
+                    .Found,
+                StringComparison.Ordinal
+            );
         }
         using var database = new SqliteConnection($"Data Source={_folder.Of("one", TeachingRecord.FileName)};Pooling=False");
         database.Open();
@@ -65,7 +90,10 @@ public sealed class WholeRecordTests : IDisposable
         Assert.Equal(0, Rows(record, "student") + Rows(record, "enrolment"));
     }
 
-    /// <summary>Whoever asks what is held of them gets a row of every table that names them: a table of a later version that nobody shows fails here. Files and typed points are those of the grading that stands.</summary>
+    /// <summary>
+    /// Whoever asks what is held of them gets a row of every table that names them: a table of a later version that nobody shows fails
+    /// here. Files and typed points are those of the grading that stands.
+    /// </summary>
     [Fact]
     public void A_student_is_shown_what_every_table_that_names_them_holds()
     {
@@ -86,17 +114,38 @@ public sealed class WholeRecordTests : IDisposable
         record.Write(new(Kim.Now, "Kim", "test", "", ""), session =>
         {
             var work = session.Number("SELECT id FROM work WHERE kind = 'TypedMarks'");
-            session.Run("INSERT INTO typed_mark (work, sitting, student, state, points, out_of, lateness, change) VALUES ($1, 1, 'ben-okoye', 'Marked', '7.125', '12', 'Late', $2)", work, session.ChangeId);
-            session.Run("INSERT INTO bench_mark (sheet, student, levels, comment, change) SELECT id, 'ben-okoye', '0 1 2 3 -1 0 1 2', 'wet sleeve', $1 FROM bench_sheet LIMIT 1", session.ChangeId);
+            session.Run(
+                "INSERT INTO typed_mark (work, sitting, student, state, points, out_of, lateness, change) VALUES ($1, 1, 'ben-okoye', 'Marked', '7.125', '12', 'Late', $2)",
+                work,
+                session.ChangeId
+            );
+            session.Run(
+                "INSERT INTO bench_mark (sheet, student, levels, comment, change) SELECT id, 'ben-okoye', '0 1 2 3 -1 0 1 2', 'wet sleeve', $1 FROM bench_sheet LIMIT 1",
+                session.ChangeId
+            );
             return true;
         });
-        var holding = record.Read(session => session.Query("SELECT DISTINCT m.name FROM sqlite_schema AS m JOIN pragma_foreign_key_list(m.name) AS k WHERE k.\"table\" = 'student'", row => row.Text(0)));
+        var holding = record.Read(session =>
+            session.Query(
+                "SELECT DISTINCT m.name FROM sqlite_schema AS m JOIN pragma_foreign_key_list(m.name) AS k WHERE k.\"table\" = 'student'",
+                row => row.Text(0)
+            )
+        );
         Assert.Equal(shownIn.Keys.Order(), holding.Order());
 
-        var files = ShowStudent.Write(ShowStudent.Run(new(record, "ben-okoye"), Run.Unwatched).Model!).Files.ToDictionary(file => file.Path, file => Encoding.UTF8.GetString(file.Content).Split('\n', StringSplitOptions.RemoveEmptyEntries));
+        var files = ShowStudent
+            .Write(ShowStudent.Run(new(record, "ben-okoye"), Run.Unwatched).Model!)
+            .Files.ToDictionary(
+                file => file.Path,
+                file => Encoding.UTF8.GetString(file.Content).Split('\n', StringSplitOptions.RemoveEmptyEntries)
+            );
 
-        bool Holds(string table) => record.Read(session => session.Number(
-            $"SELECT count(*) FROM {table} WHERE student = 'ben-okoye'{(table is "returned_file" or "gradebook_point" ? " AND grading = (SELECT max(id) FROM grading)" : "")}")) > 0;
+        bool Holds(string table) =>
+            record.Read(session =>
+                session.Number(
+                    $"SELECT count(*) FROM {table} WHERE student = 'ben-okoye'{(table is "returned_file" or "gradebook_point" ? " AND grading = (SELECT max(id) FROM grading)" : "")}"
+                )
+            ) > 0;
         Assert.All(shownIn.Where(table => Holds(table.Key)), table => Assert.True(files[table.Value].Length > 1, table.Value));
         Assert.Contains(",7.125,12,yes,", Assert.Single(files["marks.csv"].Skip(1)), StringComparison.Ordinal);
         Assert.Equal(8, files["bench-marks.csv"].Count(row => row.Contains("wet sleeve", StringComparison.Ordinal)));
@@ -122,11 +171,14 @@ public sealed class WholeRecordTests : IDisposable
             Assert.True(done.Erased.Kept > 0);
             Assert.Equal((graded, answers), (Rows(record, "graded"), Rows(record, "answer")));
             Assert.All(names, name => Assert.DoesNotContain(name, Everything(record), StringComparison.OrdinalIgnoreCase));
-            Assert.Equal(["ben-okoye", "cleo-marin"], record.Read(session => RecordedGrades.Of(session, Small.Identity!.Digest))!.Students.Select(student => student.Who.Id));
+            Assert.Equal(
+                ["ben-okoye", "cleo-marin"],
+                record.Read(session => RecordedGrades.Of(session, Small.Identity!.Digest))!.Students.Select(student => student.Who.Id)
+            );
         }
-        Assert.All(
-            Directory.GetFiles(_folder.Of("one")).Select(File.ReadAllBytes),
-            bytes => Assert.All(names, name => Assert.True(bytes.AsSpan().IndexOf(Encoding.UTF8.GetBytes(name)) < 0)));
+        Assert.All(Directory.GetFiles(_folder.Of("one")).Select(File.ReadAllBytes), bytes =>
+            Assert.All(names, name => Assert.True(bytes.AsSpan().IndexOf(Encoding.UTF8.GetBytes(name)) < 0))
+        );
     }
 
     [Fact]
@@ -136,10 +188,25 @@ public sealed class WholeRecordTests : IDisposable
         EraseStudent.Run(new(record, Kim, "ada-berg", IsMeant: true), Run.Unwatched);
         var again = AnyGrades.Of(Small, 77);
 
-        Assert.Empty(EnterGrades.Run(new(record, Kim, null, again with { Dealt = again.Dealt with { Identity = Small.Identity } }), Run.Unwatched).Problems);
+        Assert.Empty(
+            EnterGrades
+                .Run(new(record, Kim, null, again with { Dealt = again.Dealt with { Identity = Small.Identity } }), Run.Unwatched)
+                .Problems
+        );
 
-        Assert.Equal(["ben-okoye", "cleo-marin", "nobody"], record.Read(session => session.Query("SELECT coalesce(student, 'nobody') FROM graded WHERE grading = (SELECT max(id) FROM grading) ORDER BY place", row => row.Text(0))));
-        Assert.Equal(["ben-okoye", "cleo-marin"], record.Read(session => RecordedGrades.Of(session, Small.Identity!.Digest))!.Students.Select(student => student.Who.Id));
+        Assert.Equal(
+            ["ben-okoye", "cleo-marin", "nobody"],
+            record.Read(session =>
+                session.Query(
+                    "SELECT coalesce(student, 'nobody') FROM graded WHERE grading = (SELECT max(id) FROM grading) ORDER BY place",
+                    row => row.Text(0)
+                )
+            )
+        );
+        Assert.Equal(
+            ["ben-okoye", "cleo-marin"],
+            record.Read(session => RecordedGrades.Of(session, Small.Identity!.Digest))!.Students.Select(student => student.Who.Id)
+        );
     }
 
     [Fact]
@@ -152,7 +219,10 @@ public sealed class WholeRecordTests : IDisposable
         var done = EraseStudent.Run(new(record, Kim, "ada-berg", IsMeant: true) { Folder = _folder.Of("teaching") }, Run.Unwatched).Model!;
 
         Assert.Equal([new StudentTrace.Rows("roster.csv", 1)], done.Traces);
-        Assert.Equal(new Note.StillNamed(done.Traces, TraceFate.Untouched), Assert.Single(EraseStudent.Write(done).Notes.OfType<Note.StillNamed>()));
+        Assert.Equal(
+            new Note.StillNamed(done.Traces, TraceFate.Untouched),
+            Assert.Single(EraseStudent.Write(done).Notes.OfType<Note.StillNamed>())
+        );
         Assert.Contains("Ada Berg", File.ReadAllText(list), StringComparison.Ordinal);
         Assert.Empty(EraseStudent.Write(done with { Traces = [] }).Notes.OfType<Note.StillNamed>());
     }
@@ -160,9 +230,7 @@ public sealed class WholeRecordTests : IDisposable
     [Fact]
     public void A_moved_record_is_found_from_the_teaching_folder()
     {
-        using (Filled("one"))
-        {
-        }
+        using (Filled("one")) { }
         var moved = MoveRecord.Run(new(_folder.Of("one"), _folder.Of("safe", "place"), Kim.Now), Run.Unwatched).Model!;
 
         Assert.Equal(_folder.Of("safe", "place", TeachingRecord.FileName), moved.Path);
@@ -170,25 +238,30 @@ public sealed class WholeRecordTests : IDisposable
         using var record = Open("one");
         Assert.Equal(moved.Path, record.Path);
         Assert.True(Rows(record, "graded") > 0);
-        Assert.Contains("is a file here already", Assert.Single(MoveRecord.Run(new(_folder.Of("one"), _folder.Of("safe", "place"), Kim.Now), Run.Unwatched).Problems).Found, StringComparison.Ordinal);
+        Assert.Contains(
+            "is a file here already",
+            Assert.Single(MoveRecord.Run(new(_folder.Of("one"), _folder.Of("safe", "place"), Kim.Now), Run.Unwatched).Problems).Found,
+            StringComparison.Ordinal
+        );
     }
 
-    /// <summary>Cut off at the moment that matters most, between the copy and the end of the old file: the record that is found is whole, and none begins anew in its place.</summary>
+    /// <summary>
+    /// Cut off at the moment that matters most, between the copy and the end of the old file: the record that is found is whole, and none
+    /// begins anew in its place.
+    /// </summary>
     [Fact]
     public void A_move_that_is_cut_off_loses_nothing_from_sight()
     {
-        using (Filled("one"))
-        {
-        }
+        using (Filled("one")) { }
         Directory.CreateDirectory(_folder.Of("safe"));
         var to = _folder.Of("safe", TeachingRecord.FileName);
         using (var record = Open("one"))
         {
             Assert.Throws<RecordException>(() => record.MoveTo(to, () =>
-            {
-                File.WriteAllText(_folder.Of("one", RecordPlace.KeptElsewhere), to + "\n");
-                throw new IOException("cut off");
-            }));
+                {
+                    File.WriteAllText(_folder.Of("one", RecordPlace.KeptElsewhere), to + "\n");
+                    throw new IOException("cut off");
+                }));
             Assert.True(File.Exists(record.Path));
         }
         using var found = Open("one");
@@ -200,9 +273,7 @@ public sealed class WholeRecordTests : IDisposable
     [Fact]
     public void A_record_that_is_brought_home_is_found_at_home()
     {
-        using (Filled("one"))
-        {
-        }
+        using (Filled("one")) { }
         MoveRecord.Run(new(_folder.Of("one"), _folder.Of("safe"), Kim.Now), Run.Unwatched);
         var home = MoveRecord.Run(new(_folder.Of("one"), _folder.Of("one"), Kim.Now), Run.Unwatched).Model!;
 
@@ -219,13 +290,22 @@ public sealed class WholeRecordTests : IDisposable
         for (var seed = 0; seed < 5; seed++)
         {
             var any = AnyGrades.Of(Small, seed);
-            Assert.Empty(EnterGrades.Run(new(record, Kim, null, any with { Dealt = any.Dealt with { Identity = Small.Identity } }), Run.Unwatched).Problems);
+            Assert.Empty(
+                EnterGrades
+                    .Run(new(record, Kim, null, any with { Dealt = any.Dealt with { Identity = Small.Identity } }), Run.Unwatched)
+                    .Problems
+            );
         }
-        var term = EnterTerm.Read(Path.Combine(DemoMaterial.Find(AppContext.BaseDirectory)!.Root, "demo-cohort", "term", "term.md"), (plan, deals) => new(record, Kim, null, plan, deals)).Model!;
+        var term = EnterTerm
+            .Read(Path.Combine(DemoMaterial.Find(AppContext.BaseDirectory)!.Root, "demo-cohort", "term", "term.md"), (plan, deals) =>
+                new(record, Kim, null, plan, deals)
+            )
+            .Model!;
         Assert.Empty(EnterTerm.Run(term, Run.Unwatched).Problems);
         record.Write(new(Kim.Now, "Kim", "test", "", ""), session =>
         {
-            foreach (var sql in Others) session.Run(sql, session.ChangeId);
+            foreach (var sql in Others)
+                session.Run(sql, session.ChangeId);
             return true;
         });
         return record;
@@ -251,13 +331,16 @@ public sealed class WholeRecordTests : IDisposable
     private static Dictionary<string, byte[]> WriteOut(TeachingRecord record)
     {
         using var look = record.Look();
-        return WriteOutRecord.Write(WriteOutRecord.Run(new(look), Run.Unwatched)).Files.ToDictionary(file => file.Path, file => file.Content);
+        return WriteOutRecord
+            .Write(WriteOutRecord.Run(new(look), Run.Unwatched))
+            .Files.ToDictionary(file => file.Path, file => file.Content);
     }
 
     /// <summary>Every table with its long texts unpacked.</summary>
     private static string Everything(TeachingRecord record) => string.Join('\n', WriteOut(record).Values.Select(Encoding.UTF8.GetString));
 
-    private static long Rows(TeachingRecord record, string table) => record.Read(session => session.Number($"SELECT count(*) FROM {table}"))!.Value;
+    private static long Rows(TeachingRecord record, string table) =>
+        record.Read(session => session.Number($"SELECT count(*) FROM {table}"))!.Value;
 
     private static List<string> Names(SqliteConnection database)
     {
@@ -265,7 +348,8 @@ public sealed class WholeRecordTests : IDisposable
         command.CommandText = "SELECT name FROM sqlite_schema WHERE type = 'table'";
         using var reader = command.ExecuteReader();
         List<string> names = [];
-        while (reader.Read()) names.Add(reader.GetString(0));
+        while (reader.Read())
+            names.Add(reader.GetString(0));
         return names;
     }
 

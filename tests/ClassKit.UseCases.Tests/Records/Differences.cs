@@ -23,15 +23,18 @@ internal sealed class Differences
     {
         if (one is null || other is null || ReferenceEquals(one, other))
         {
-            if (!ReferenceEquals(one, other)) Tell(path, one, other);
+            if (!ReferenceEquals(one, other))
+                Tell(path, one, other);
         }
         else if (one is string or CellValue or IConvertible or DateTimeOffset or TimeSpan)
         {
-            if (!one.Equals(other)) Tell(path, one, other);
+            if (!one.Equals(other))
+                Tell(path, one, other);
         }
         else if (one is CellFormula formula)
         {
-            if (formula.Text != (other as CellFormula)?.Text) Tell(path, one, other);
+            if (formula.Text != (other as CellFormula)?.Text)
+                Tell(path, one, other);
         }
         else if (one is IEnumerable)
         {
@@ -43,9 +46,14 @@ internal sealed class Differences
         }
         else if (_compared.Add((one, other)))
         {
-            foreach (var property in one.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(property => property.GetIndexParameters().Length == 0))
+            foreach (
+                var property in one.GetType()
+                    .GetProperties(BindingFlags.Public | BindingFlags.Instance)
+                    .Where(property => property.GetIndexParameters().Length == 0)
+            )
                 Compare($"{path}.{property.Name}", property.GetValue(one), property.GetValue(other));
-            foreach (var field in one.GetType().GetFields(BindingFlags.Public | BindingFlags.Instance)) Compare($"{path}.{field.Name}", field.GetValue(one), field.GetValue(other));
+            foreach (var field in one.GetType().GetFields(BindingFlags.Public | BindingFlags.Instance))
+                Compare($"{path}.{field.Name}", field.GetValue(one), field.GetValue(other));
         }
     }
 
@@ -53,14 +61,27 @@ internal sealed class Differences
     private static IEnumerable<object?> Sorted(IEnumerable items)
     {
         var all = items.Cast<object?>();
-        var isOrdered = items is IList || !items.GetType().GetInterfaces().Any(known => known.IsGenericType && (known.GetGenericTypeDefinition() == typeof(IReadOnlySet<>) || known.GetGenericTypeDefinition() == typeof(IReadOnlyDictionary<,>)));
+        var isOrdered =
+            items is IList
+            || !items
+                .GetType()
+                .GetInterfaces()
+                .Any(known =>
+                    known.IsGenericType
+                    && (
+                        known.GetGenericTypeDefinition() == typeof(IReadOnlySet<>)
+                        || known.GetGenericTypeDefinition() == typeof(IReadOnlyDictionary<,>)
+                    )
+                );
         return isOrdered ? all : all.OrderBy(item => item?.ToString(), StringComparer.Ordinal);
     }
 
     private void Items(string path, IReadOnlyList<object?> one, IReadOnlyList<object?> other)
     {
-        if (one.Count != other.Count) Tell($"{path}.Count", one.Count, other.Count);
-        for (var at = 0; at < Math.Min(one.Count, other.Count); at++) Compare($"{path}[{at}]", one[at], other[at]);
+        if (one.Count != other.Count)
+            Tell($"{path}.Count", one.Count, other.Count);
+        for (var at = 0; at < Math.Min(one.Count, other.Count); at++)
+            Compare($"{path}[{at}]", one[at], other[at]);
     }
 
     private void Tell(string path, object? one, object? other) => _found.Add($"{path}: {one ?? "null"} ≠ {other ?? "null"}");
@@ -70,9 +91,13 @@ internal sealed class Differences
     {
         public static Pairs Instance { get; } = new();
 
-        public bool Equals((object One, object Other) x, (object One, object Other) y) => ReferenceEquals(x.One, y.One) && ReferenceEquals(x.Other, y.Other);
+        public bool Equals((object One, object Other) x, (object One, object Other) y) =>
+            ReferenceEquals(x.One, y.One) && ReferenceEquals(x.Other, y.Other);
 
         public int GetHashCode((object One, object Other) pair) =>
-            HashCode.Combine(System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(pair.One), System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(pair.Other));
+            HashCode.Combine(
+                System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(pair.One),
+                System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(pair.Other)
+            );
     }
 }

@@ -19,7 +19,9 @@ using CsvHelper;
 
 namespace ClassKit.UseCases.Tests.Records;
 
-/// <summary>There is one record of a graded class: what is written of it is read back equal in every field, and everything else is made of it.</summary>
+/// <summary>
+/// There is one record of a graded class: what is written of it is read back equal in every field, and everything else is made of it.
+/// </summary>
 public sealed class GradeRecordTests
 {
     private static readonly DemoMaterial Demo = DemoMaterial.Find(AppContext.BaseDirectory)!;
@@ -29,9 +31,14 @@ public sealed class GradeRecordTests
 
     private static readonly Lazy<(DealtClass Dealt, GradeResult Graded)> DemoGraded = new(() =>
     {
-        var deal = new DealPaths(Demo.Lesson, Demo.Roster, new(SetWish.None, IsSpread: false, DemoMaterial.Seed)) { ClassFile = Demo.Class }.Read();
+        var deal = new DealPaths(Demo.Lesson, Demo.Roster, new(SetWish.None, IsSpread: false, DemoMaterial.Seed))
+        {
+            ClassFile = Demo.Class,
+        }.Read();
         var dealt = DealtJson.Read("dealt.json", DealtJson.Write(DealPractice.Run(deal.Model!, Run.Unwatched).Model!.Dealt)).Model!;
-        var request = new GradePaths("dealt", Demo.Returned) { Corrections = Demo.Corrections, Due = DueWish.Parse("2026-03-02T10:00") }.Read(dealt).Model!;
+        var request = new GradePaths("dealt", Demo.Returned) { Corrections = Demo.Corrections, Due = DueWish.Parse("2026-03-02T10:00") }
+            .Read(dealt)
+            .Model!;
         return (dealt, GradeClass.Run(request, Run.Unwatched));
     });
 
@@ -49,7 +56,10 @@ public sealed class GradeRecordTests
         {
             var grades = AnyGrades.Of(Small, seed);
             var back = ReadBack(grades, grades.Dealt);
-            Assert.True(Differences.Between(grades, back) is [], $"seed {seed}: {string.Join("\n", Differences.Between(grades, back).Take(5))}");
+            Assert.True(
+                Differences.Between(grades, back) is [],
+                $"seed {seed}: {string.Join("\n", Differences.Between(grades, back).Take(5))}"
+            );
             Assert.Equal(GradesJson.Write(grades), GradesJson.Write(back));
         }
     }
@@ -80,7 +90,8 @@ public sealed class GradeRecordTests
         Assert.Empty(Differences.Between(graded.Grades, back));
         var (before, after) = (GradeFiles.Of(graded), GradeFiles.Of(new(back, ClassSummarizer.Summarize(back), graded.Deadline)));
         Assert.Equal(before.Select(file => file.Path), after.Select(file => file.Path));
-        foreach (var (one, other) in before.Zip(after)) Assert.True(one.Content.AsSpan().SequenceEqual(other.Content), one.Path);
+        foreach (var (one, other) in before.Zip(after))
+            Assert.True(one.Content.AsSpan().SequenceEqual(other.Content), one.Path);
     }
 
     [Fact]
@@ -91,7 +102,11 @@ public sealed class GradeRecordTests
         folder.Write("returned/ada-berg.xlsx", SmallClass.Filled(SmallClass.Ada));
         folder.Write("returned/Ben Okoye.xlsx", SmallClass.Blank(SmallClass.Ben));
         folder.Write("returned/notes.txt", [1, 2, 3]);
-        var paths = new GradePaths(folder.Of("dealt"), folder.Of("returned")) { Due = DueWish.Parse("2001-02-03T04:05"), Graded = folder.Of("graded") };
+        var paths = new GradePaths(folder.Of("dealt"), folder.Of("returned"))
+        {
+            Due = DueWish.Parse("2001-02-03T04:05"),
+            Graded = folder.Of("graded"),
+        };
         var graded = GradeClass.Run(paths.Read().Model!, Run.Unwatched).Grades;
         folder.Write("graded/grades.json", Encoding.UTF8.GetBytes(GradesJson.Write(graded)));
 
@@ -117,7 +132,10 @@ public sealed class GradeRecordTests
                 // A cell that a spreadsheet would take for a formula has an apostrophe before it.
                 Assert.Equal(student.File ?? "", csv["file"]!.TrimStart('\''));
                 foreach (var answer in student.Answers)
-                    Assert.Equal(answer.IsUndecided ? null : Math.Round(answer.Points, 2, MidpointRounding.AwayFromZero), csv.GetField<decimal?>($"{answer.Exercise.Id}.{answer.Part.Id}"));
+                    Assert.Equal(
+                        answer.IsUndecided ? null : Math.Round(answer.Points, 2, MidpointRounding.AwayFromZero),
+                        csv.GetField<decimal?>($"{answer.Exercise.Id}.{answer.Part.Id}")
+                    );
             }
             Assert.False(csv.Read());
         }
@@ -127,20 +145,25 @@ public sealed class GradeRecordTests
     private static string Earlier(ClassGrades grades)
     {
         var root = JsonNode.Parse(GradesJson.Write(grades))!.AsObject();
-        foreach (var later in (string[])["deal", "typed", "unreadGradebooks"]) root.Remove(later);
+        foreach (var later in (string[])["deal", "typed", "unreadGradebooks"])
+            root.Remove(later);
         Take(root["due"], "reading");
-        foreach (var file in root["files"]!.AsArray()) Take(file, "why", "otherDeal", "fault");
+        foreach (var file in root["files"]!.AsArray())
+            Take(file, "why", "otherDeal", "fault");
         foreach (var student in root["students"]!.AsArray())
         {
             Take(student!["late"], "by");
-            foreach (var flag in student["flags"]!.AsArray()) Take(flag, "fact");
-            foreach (var answer in student["answers"]!.AsArray()) Take(answer, "isError", "findings", "ownEarlier");
+            foreach (var flag in student["flags"]!.AsArray())
+                Take(flag, "fact");
+            foreach (var answer in student["answers"]!.AsArray())
+                Take(answer, "isError", "findings", "ownEarlier");
         }
         return root.ToJsonString();
 
         static void Take(JsonNode? from, params string[] later)
         {
-            foreach (var name in later) (from as JsonObject)?.Remove(name);
+            foreach (var name in later)
+                (from as JsonObject)?.Remove(name);
         }
     }
 
@@ -154,10 +177,14 @@ public sealed class GradeRecordTests
         Assert.Equal(graded.Grades.Due?.At, back.Due?.At);
         Assert.Empty(Differences.Between(graded.Grades.Judging, back.Judging));
         Assert.Equal(graded.Grades.Students.Select(student => student.Points), back.Students.Select(student => student.Points));
-        Assert.Equal(graded.Grades.Files.Select(file => (file.File, file.Digest, file.Fate)), back.Files.Select(file => (file.File, file.Digest, file.Fate)));
+        Assert.Equal(
+            graded.Grades.Files.Select(file => (file.File, file.Digest, file.Fate)),
+            back.Files.Select(file => (file.File, file.Digest, file.Fate))
+        );
         Assert.Equal(
             graded.Grades.Students.SelectMany(student => student.Answers).Select(answer => answer.Misconception?.Words),
-            back.Students.SelectMany(student => student.Answers).Select(answer => answer.Misconception?.Words));
+            back.Students.SelectMany(student => student.Answers).Select(answer => answer.Misconception?.Words)
+        );
     }
 
     [Fact]
@@ -165,17 +192,27 @@ public sealed class GradeRecordTests
     {
         // Records without the deal are older than parts that are answered by choosing or in words.
         var all = DemoGraded.Value.Graded.Grades;
-        var grades = all with { Students = [.. all.Students.Select(student => student with { Answers = [.. student.Answers.Where(answer => answer.Part.IsNumber)] })] };
+        var grades = all with
+        {
+            Students =
+            [
+                .. all.Students.Select(student => student with { Answers = [.. student.Answers.Where(answer => answer.Part.IsNumber)] }),
+            ],
+        };
         var read = GradesJson.Read("grades.json", Earlier(grades), null);
         Assert.True(read.Succeeded, string.Join('\n', read.Problems));
 
         Assert.Equal(Earned(grades), Earned(read.Model));
 
         static List<object> Earned(ClassGrades of) =>
-        [
-            .. of.Students.Select(student => (object)(student.Who.Id, student.Points, student.OutOf)),
-            .. of.Students.SelectMany(student => student.Answers).Select(answer => (object)(answer.Exercise.Id, answer.Part.Id, answer.Outcome, answer.Points, answer.OutOf, answer.Misconception?.Id)),
-        ];
+            [
+                .. of.Students.Select(student => (object)(student.Who.Id, student.Points, student.OutOf)),
+                .. of
+                    .Students.SelectMany(student => student.Answers)
+                    .Select(answer =>
+                        (object)(answer.Exercise.Id, answer.Part.Id, answer.Outcome, answer.Points, answer.OutOf, answer.Misconception?.Id)
+                    ),
+            ];
     }
 
     [Fact]
@@ -183,7 +220,19 @@ public sealed class GradeRecordTests
     {
         var grades = DemoGraded.Value.Graded.Grades;
         var first = grades.Students.First(student => student.HasPoints && student.Late is null);
-        var text = Earlier(grades with { Students = [first with { Stated = (first.Points - 0.25m, first.OutOf) }, .. grades.Students.Where(student => student != first)] });
+        var text = Earlier(
+            grades with
+            {
+                Students =
+                [
+                    first with
+                    {
+                        Stated = (first.Points - 0.25m, first.OutOf),
+                    },
+                    .. grades.Students.Where(student => student != first),
+                ],
+            }
+        );
 
         Assert.Equal(first.Points - 0.25m, GradesJson.Read("grades.json", text, DemoGraded.Value.Dealt).Model!.Students[0].Points);
     }
@@ -208,12 +257,16 @@ public sealed class GradeRecordTests
     {
         var grades = DemoGraded.Value.Graded.Grades;
         var root = JsonNode.Parse(GradesJson.Write(grades))!;
-        root["students"]![0]!["flags"]!.AsArray().Add(new JsonObject
-        {
-            ["code"] = FlagCodes.SharedAuthor,
-            ["message"] = "",
-            ["fact"] = new JsonObject { ["kind"] = FlagCodes.SharedAuthor, ["others"] = new JsonArray("nobody-here") },
-        });
+        root["students"]![0]!["flags"]!
+            .AsArray()
+            .Add(
+                new JsonObject
+                {
+                    ["code"] = FlagCodes.SharedAuthor,
+                    ["message"] = "",
+                    ["fact"] = new JsonObject { ["kind"] = FlagCodes.SharedAuthor, ["others"] = new JsonArray("nobody-here") },
+                }
+            );
 
         var problem = Assert.Single(GradesJson.Read("grades.json", root.ToJsonString(), DemoGraded.Value.Dealt).Problems);
         Assert.Contains("“nobody-here”, who is not in the class", problem.Found, StringComparison.Ordinal);
@@ -237,19 +290,27 @@ public sealed class GradeRecordTests
     {
         Assert.Equal(
             "right right-typed right-in-text not-following follows-through waits wrong-turn other-unit off-by-tens rounds-answer rounds-earlier typed-rounded typed-from-rounded near-miss not-right "
-            + "error-value empty no-workbook not-evaluated broken-formula names-no-cell lacks-equals-sign no-number no-option wrote makes-text hundredfold-percent impossible stood-as-text",
-            string.Join(' ', FindingShapes.All.Words));
+                + "error-value empty no-workbook not-evaluated broken-formula names-no-cell lacks-equals-sign no-number no-option wrote makes-text hundredfold-percent impossible stood-as-text",
+            string.Join(' ', FindingShapes.All.Words)
+        );
         Assert.Equal(
             "given-overwritten file-name-differs owner-inferred other-sheet late several-files paper-beside-file other-deal deal-doubtful formula-to-look-at fits-another-variant shared-mistakes shared-author unreadable-file",
-            string.Join(' ', FlagShapes.All.Words));
+            string.Join(' ', FlagShapes.All.Words)
+        );
         Assert.Equal("not-read of-nobody of-other-deal copy other-version", string.Join(' ', UncountedShapes.All.Words));
         Assert.Equal(
             "too-many-steps too-many-steps-together array-too-large array-beyond-sheet too-many-areas nested-too-deeply circle may-be-macro unknown-function no-function arguments changes-each-time no-name "
-            + "name-without-formula name-of-itself no-sheet no-cells no-tables in-no-table no-table no-column no-formula not-evaluated number-format numbered-reference formula-criterion",
-            string.Join(' ', ObstacleShapes.All.Words));
-        Assert.Equal("empty only-zeros cut-off password-protected other-kind damaged too-large oversized leftover link far-folder packed unopened", string.Join(' ', RefusalShapes.All.Words));
+                + "name-without-formula name-of-itself no-sheet no-cells no-tables in-no-table no-table no-column no-formula not-evaluated number-format numbered-reference formula-criterion",
+            string.Join(' ', ObstacleShapes.All.Words)
+        );
         Assert.Equal(
-            "archive unpacking checksum no-xml broken-xml no-sheets nowhere-sheet missing-sheet row-number cell-name beyond-sheet shared-formula missing-text no-number", string.Join(' ', DamageShapes.All.Words));
+            "empty only-zeros cut-off password-protected other-kind damaged too-large oversized leftover link far-folder packed unopened",
+            string.Join(' ', RefusalShapes.All.Words)
+        );
+        Assert.Equal(
+            "archive unpacking checksum no-xml broken-xml no-sheets nowhere-sheet missing-sheet row-number cell-name beyond-sheet shared-formula missing-text no-number",
+            string.Join(' ', DamageShapes.All.Words)
+        );
         Assert.Equal("refused no-gradebook no-points no-answers unopened", string.Join(' ', GradebookShapes.All.Words));
         Assert.Equal("not-dealt out-of-range otherwise-corrected", string.Join(' ', GradebookShapes.Points.Words));
         Assert.Equal("says-when newer earns-as-much earns-most", string.Join(' ', UncountedShapes.Because.Words));

@@ -19,15 +19,30 @@ public class RunTests
     public void Grading_is_started_watched_and_its_files_made_without_a_disk()
     {
         var watcher = new Watcher();
-        var graded = GradeClass.Run(Request(Of("ada.xlsx", SmallClass.Filled(SmallClass.Ada)), Of("ben.xlsx", SmallClass.Blank(SmallClass.Ben))), new(watcher));
+        var graded = GradeClass.Run(
+            Request(Of("ada.xlsx", SmallClass.Filled(SmallClass.Ada)), Of("ben.xlsx", SmallClass.Blank(SmallClass.Ben))),
+            new(watcher)
+        );
 
-        Assert.Equal([new(RunStep.Judging, 0, 2), new(RunStep.Judging, 1, 2), new(RunStep.Judging, 2, 2)], watcher.Seen.Select(progress => progress with { What = null }));
-        Assert.Equal(["ada.xlsx", "ben.xlsx"], watcher.Seen.Select(progress => progress.What).OfType<string>().Order(StringComparer.Ordinal));
-        Assert.Equal([GradeStatus.Graded, GradeStatus.Graded, GradeStatus.Missing], graded.Grades.Students.Select(student => student.Status));
+        Assert.Equal(
+            [new(RunStep.Judging, 0, 2), new(RunStep.Judging, 1, 2), new(RunStep.Judging, 2, 2)],
+            watcher.Seen.Select(progress => progress with { What = null })
+        );
+        Assert.Equal(
+            ["ada.xlsx", "ben.xlsx"],
+            watcher.Seen.Select(progress => progress.What).OfType<string>().Order(StringComparer.Ordinal)
+        );
+        Assert.Equal(
+            [GradeStatus.Graded, GradeStatus.Graded, GradeStatus.Missing],
+            graded.Grades.Students.Select(student => student.Status)
+        );
         Assert.All(graded.Grades.Students[0].Answers, answer => Assert.Equal(Outcome.Sound, answer.Outcome));
         using var memory = new MemoryStream();
         GradeFiles.Of(graded).Single(file => file.Path == "grades.json").WriteTo(memory);
-        Assert.Equal(SmallClass.Ada.Who.Id, GradesJson.Read("grades.json", System.Text.Encoding.UTF8.GetString(memory.ToArray()), null).Model!.Students[0].Who.Id);
+        Assert.Equal(
+            SmallClass.Ada.Who.Id,
+            GradesJson.Read("grades.json", System.Text.Encoding.UTF8.GetString(memory.ToArray()), null).Model!.Students[0].Who.Id
+        );
     }
 
     [Fact]
@@ -35,11 +50,14 @@ public class RunTests
     {
         using var stop = new CancellationTokenSource();
         var opened = 0;
-        var uploads = Enumerable.Range(0, 200).Select(at => new Upload($"{at}.xlsx", () =>
-        {
-            if (Interlocked.Increment(ref opened) == 3) stop.Cancel();
-            return new MemoryStream(SmallClass.Blank(SmallClass.Ada), writable: false);
-        }));
+        var uploads = Enumerable
+            .Range(0, 200)
+            .Select(at => new Upload($"{at}.xlsx", () =>
+            {
+                if (Interlocked.Increment(ref opened) == 3)
+                    stop.Cancel();
+                return new MemoryStream(SmallClass.Blank(SmallClass.Ada), writable: false);
+            }));
 
         Assert.Throws<OperationCanceledException>(() => GradeClass.Run(Request([.. uploads]), new(null, stop.Token)));
         Assert.InRange(opened, 3, 3 + Environment.ProcessorCount);
@@ -54,10 +72,13 @@ public class RunTests
         using var stop = new CancellationTokenSource();
         var watcher = new Watcher(progress =>
         {
-            if (progress is { Step: RunStep.MakingFiles, Done: 1 }) stop.Cancel();
+            if (progress is { Step: RunStep.MakingFiles, Done: 1 })
+                stop.Cancel();
         });
 
-        Assert.Throws<OperationCanceledException>(() => OutputFolder.Write(new(sample.Out, OutputSample.Kind), () => new(OutputSample.New, [], []), new(watcher, stop.Token)));
+        Assert.Throws<OperationCanceledException>(() =>
+            OutputFolder.Write(new(sample.Out, OutputSample.Kind), () => new(OutputSample.New, [], []), new(watcher, stop.Token))
+        );
         Assert.Equal(before, sample.Everything());
     }
 
@@ -68,10 +89,16 @@ public class RunTests
         var whole = GradeClass.Run(Request(Of("class.zip", zip)), Run.Unwatched).Grades;
         Assert.Equal("ada.xlsx", whole.Students[0].File);
 
-        var several = GradeClass.Run(Request(Of("late/ada.zip", zip), new("ben-okoye.xlsx", () => throw new IOException("/home/instructor"))), Run.Unwatched).Grades;
+        var several = GradeClass
+            .Run(Request(Of("late/ada.zip", zip), new("ben-okoye.xlsx", () => throw new IOException("/home/instructor"))), Run.Unwatched)
+            .Grades;
         Assert.Equal("late/ada.zip/ada.xlsx", several.Students[0].File);
         Assert.Equal(GradeStatus.Unreadable, several.Students[1].Status);
-        Assert.DoesNotContain("/home", UncountedWords.Of(several.Files.Single(file => file.File == "ben-okoye.xlsx")), StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            "/home",
+            UncountedWords.Of(several.Files.Single(file => file.File == "ben-okoye.xlsx")),
+            StringComparison.Ordinal
+        );
 
         var alone = GradeClass.Run(Request(Of("ada.xlsx", SmallClass.Filled(SmallClass.Ada))), Run.Unwatched).Grades;
         Assert.Equal("ada.xlsx", alone.Students[0].File);

@@ -10,7 +10,8 @@ namespace ClassKit.UseCases.Tests.Samples;
 /// <summary>Grading from folders to files, as a front does it.</summary>
 internal static class GradeCommands
 {
-    public static Produced Grade(GradePaths paths) => Produced.Of(paths.Read(), request => paths.Write(GradeClass.Run(request, Run.Unwatched)));
+    public static Produced Grade(GradePaths paths) =>
+        Produced.Of(paths.Read(), request => paths.Write(GradeClass.Run(request, Run.Unwatched)));
 
     public static Produced Grade(DealtClass dealt, string returned)
     {

@@ -8,9 +8,11 @@ internal sealed class OutputSample : IDisposable
 {
     public const string Kind = "grade";
 
-    public static IReadOnlyList<OutputFile> Old { get; } = [OutputFile.OfText("grades.csv", "old"), OutputFile.OfText("feedback/ada.html", "old")];
+    public static IReadOnlyList<OutputFile> Old { get; } =
+    [OutputFile.OfText("grades.csv", "old"), OutputFile.OfText("feedback/ada.html", "old")];
 
-    public static IReadOnlyList<OutputFile> New { get; } = [OutputFile.OfText("grades.csv", "new"), OutputFile.OfText("feedback/ben.html", "new")];
+    public static IReadOnlyList<OutputFile> New { get; } =
+    [OutputFile.OfText("grades.csv", "new"), OutputFile.OfText("feedback/ben.html", "new")];
 
     public TemporaryFolder Folder { get; } = new();
 
@@ -34,10 +36,12 @@ internal sealed class OutputSample : IDisposable
 
     /// <summary>Every file with its text.</summary>
     public List<string> Everything() =>
-    [
-        .. Directory.EnumerateFiles(Out, "*", SearchOption.AllDirectories)
-            .Select(path => $"{System.IO.Path.GetRelativePath(Out, path).Replace('\\', '/')}={File.ReadAllText(path)}").Order(StringComparer.Ordinal),
-    ];
+        [
+            .. Directory
+                .EnumerateFiles(Out, "*", SearchOption.AllDirectories)
+                .Select(path => $"{System.IO.Path.GetRelativePath(Out, path).Replace('\\', '/')}={File.ReadAllText(path)}")
+                .Order(StringComparer.Ordinal),
+        ];
 
     /// <summary>What lies beside the folder, and itself.</summary>
     public IEnumerable<string?> Beside() => Directory.EnumerateFileSystemEntries(Folder.Path).Select(System.IO.Path.GetFileName);

@@ -19,7 +19,8 @@ internal static class Pixels
         head[8] = 8;
         Chunk(png, "IHDR"u8, head);
         using var packed = new MemoryStream();
-        using (var pack = new ZLibStream(packed, CompressionLevel.Fastest, leaveOpen: true)) pack.Write(new byte[(width + 1) * height]);
+        using (var pack = new ZLibStream(packed, CompressionLevel.Fastest, leaveOpen: true))
+            pack.Write(new byte[(width + 1) * height]);
         Chunk(png, "IDAT"u8, packed.ToArray());
         Chunk(png, "IEND"u8, []);
         return png.ToArray();
@@ -27,9 +28,31 @@ internal static class Pixels
 
     /// <summary>As much of a JPEG as says what it is and how large.</summary>
     public static byte[] Jpeg(ushort width, ushort height) =>
-    [
-        0xFF, 0xD8, 0xFF, 0xE0, 0, 4, 0, 0, 0xFF, 0xC0, 0, 11, 8, (byte)(height >> 8), (byte)height, (byte)(width >> 8), (byte)width, 1, 1, 0x11, 0, 0xFF, 0xD9,
-    ];
+        [
+            0xFF,
+            0xD8,
+            0xFF,
+            0xE0,
+            0,
+            4,
+            0,
+            0,
+            0xFF,
+            0xC0,
+            0,
+            11,
+            8,
+            (byte)(height >> 8),
+            (byte)height,
+            (byte)(width >> 8),
+            (byte)width,
+            1,
+            1,
+            0x11,
+            0,
+            0xFF,
+            0xD9,
+        ];
 
     private static void Chunk(MemoryStream png, ReadOnlySpan<byte> kind, byte[] data)
     {
@@ -49,7 +72,8 @@ internal static class Pixels
         foreach (var one in bytes)
         {
             crc ^= one;
-            for (var bit = 0; bit < 8; bit++) crc = (crc & 1) != 0 ? (crc >> 1) ^ 0xEDB88320u : crc >> 1;
+            for (var bit = 0; bit < 8; bit++)
+                crc = (crc & 1) != 0 ? (crc >> 1) ^ 0xEDB88320u : crc >> 1;
         }
         return ~crc;
     }

@@ -7,5 +7,6 @@ internal static class Seats
 {
     public static IReadOnlyList<DealtGiven> GivensOf(this DealtClass dealt, DealtStudent student) => [.. dealt.LayOut().GivensOf(student)];
 
-    public static IReadOnlyList<DealtAnswer> AnswersOf(this DealtClass dealt, DealtStudent student) => [.. dealt.LayOut().AnswersOf(student)];
+    public static IReadOnlyList<DealtAnswer> AnswersOf(this DealtClass dealt, DealtStudent student) =>
+        [.. dealt.LayOut().AnswersOf(student)];
 }

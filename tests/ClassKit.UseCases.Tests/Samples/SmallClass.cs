@@ -35,11 +35,13 @@ internal static class SmallClass
     public static byte[] Filled(DealtClass dealt, DealtStudent student)
     {
         var layout = dealt.LayOut();
-        var answers = dealt.ExercisesOf(student).SelectMany(exercise =>
-        {
-            var sheet = new AnswerSheet(layout.Of(exercise.Id), student);
-            return exercise.Parts.Select(part => sheet.Answer(part, AnswerWay.Cells)).ToList();
-        });
+        var answers = dealt
+            .ExercisesOf(student)
+            .SelectMany(exercise =>
+            {
+                var sheet = new AnswerSheet(layout.Of(exercise.Id), student);
+                return exercise.Parts.Select(part => sheet.Answer(part, AnswerWay.Cells)).ToList();
+            });
         return WorkbookFiller.Fill(DealtWorkbookWriter.Write(dealt, student), Returning.Edits(layout, [.. answers]));
     }
 
@@ -47,9 +49,28 @@ internal static class SmallClass
     public static byte[] Blank(DealtStudent student) => DealtWorkbookWriter.Write(Dealt, student);
 
     /// <summary>Another deal to the same students.</summary>
-    public static DealtClass Deal(ulong seed = 11, string cohort = "Invented class", string? title = null, DealSettings? settings = null, Func<Exercise, Exercise>? change = null)
+    public static DealtClass Deal(
+        ulong seed = 11,
+        string cohort = "Invented class",
+        string? title = null,
+        DealSettings? settings = null,
+        Func<Exercise, Exercise>? change = null
+    )
     {
-        var roster = new Roster(cohort, [new("ada-berg", "Ada Berg", "ada.berg@example.org"), new("ben-okoye", "Ben Okoye"), new("cleo-marin", "Cleo Marín")]);
-        return Dealer.Deal(Lesson.Id, title ?? Lesson.Title, [.. Lesson.Exercises.Take(2).Select(change ?? (exercise => exercise))], Lesson.Marking, roster, seed, settings).Class!;
+        var roster = new Roster(
+            cohort,
+            [new("ada-berg", "Ada Berg", "ada.berg@example.org"), new("ben-okoye", "Ben Okoye"), new("cleo-marin", "Cleo Marín")]
+        );
+        return Dealer
+            .Deal(
+                Lesson.Id,
+                title ?? Lesson.Title,
+                [.. Lesson.Exercises.Take(2).Select(change ?? (exercise => exercise))],
+                Lesson.Marking,
+                roster,
+                seed,
+                settings
+            )
+            .Class!;
     }
 }

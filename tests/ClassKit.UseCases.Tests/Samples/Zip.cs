@@ -36,6 +36,7 @@ internal static class Zip
 
     private static void SetFlag(byte[] bytes, ReadOnlySpan<byte> header, int offset)
     {
-        for (var at = 0; bytes.AsSpan(at).IndexOf(header) is >= 0 and var next; at += next + 4) bytes[at + next + offset] |= 1;
+        for (var at = 0; bytes.AsSpan(at).IndexOf(header) is >= 0 and var next; at += next + 4)
+            bytes[at + next + offset] |= 1;
     }
 }

@@ -20,15 +20,32 @@ using ClassKit.UseCases.Touring;
 
 namespace ClassKit.UseCases.Tests.Terms;
 
-/// <summary>A term follows what is arranged with students, keeps it on record from when to when, and knows in which order a work was sat.</summary>
+/// <summary>
+/// A term follows what is arranged with students, keeps it on record from when to when, and knows in which order a work was sat.
+/// </summary>
 public sealed class ArrangedTermTests
 {
-    private static readonly GradeRule Rule = GradeRuleReader.Read(Path.Combine(DemoMaterial.Find(AppContext.BaseDirectory)!.Root, "rubrics", "term-grade.md")).Model!;
+    private static readonly GradeRule Rule = GradeRuleReader
+        .Read(Path.Combine(DemoMaterial.Find(AppContext.BaseDirectory)!.Root, "rubrics", "term-grade.md"))
+        .Model!;
 
-    private static readonly PlannedWork Questions = new("Safety questions", WorkKind.TypedMarks, "Written work", 12, 7) { Typed = [new("ada", 1, Mark.Of(6, 12), "marks.csv", 2)] };
+    private static readonly PlannedWork Questions = new("Safety questions", WorkKind.TypedMarks, "Written work", 12, 7)
+    {
+        Typed = [new("ada", 1, Mark.Of(6, 12), "marks.csv", 2)],
+    };
 
-    private static TermPlan Plan(Arrangement adas, Arrangement bens, params PlannedWork[] works) => new(
-        "term.md", "Autumn", new("Bakers 1", [new("ada", "Ada Berg"), new("ben", "Ben Okoye")]) { Arrangements = new Dictionary<string, Arrangement> { ["ada"] = adas, ["ben"] = bens } }, Rule, works, []);
+    private static TermPlan Plan(Arrangement adas, Arrangement bens, params PlannedWork[] works) =>
+        new(
+            "term.md",
+            "Autumn",
+            new("Bakers 1", [new("ada", "Ada Berg"), new("ben", "Ben Okoye")])
+            {
+                Arrangements = new Dictionary<string, Arrangement> { ["ada"] = adas, ["ben"] = bens },
+            },
+            Rule,
+            works,
+            []
+        );
 
     [Fact]
     public void Who_is_excused_from_a_work_has_that_word_and_who_sat_it_nevertheless_has_the_mark()
@@ -36,15 +53,26 @@ public sealed class ArrangedTermTests
         var excused = Arrangement.None with { ExcusedFrom = ["Safety questions"] };
         var term = TermAssembly.Of(Plan(excused, excused, Questions)).Model!.Term;
 
-        Assert.Equal([("ada", MarkState.Marked), ("ben", MarkState.Excused)], term.Attempts.Select(attempt => (attempt.Student, attempt.Mark.State)));
+        Assert.Equal(
+            [("ada", MarkState.Marked), ("ben", MarkState.Excused)],
+            term.Attempts.Select(attempt => (attempt.Student, attempt.Mark.State))
+        );
     }
 
     [Fact]
     public void Who_is_excused_from_a_lesson_is_excused_from_the_work_that_was_dealt_from_it()
     {
-        var attempts = Excusals.With(Plan(Arrangement.None with { ExcusedFrom = ["muffins"] }, Arrangement.None), Questions, ["muffins"], []);
+        var attempts = Excusals.With(
+            Plan(Arrangement.None with { ExcusedFrom = ["muffins"] }, Arrangement.None),
+            Questions,
+            ["muffins"],
+            []
+        );
 
-        Assert.Equal([("ada", "Safety questions", 1, Mark.Excused)], attempts.Select(attempt => (attempt.Student, attempt.Assignment, attempt.Sitting, attempt.Mark)));
+        Assert.Equal(
+            [("ada", "Safety questions", 1, Mark.Excused)],
+            attempts.Select(attempt => (attempt.Student, attempt.Assignment, attempt.Sitting, attempt.Mark))
+        );
     }
 
     [Fact]
@@ -53,7 +81,8 @@ public sealed class ArrangedTermTests
         var work = new PlannedWork("Sums", WorkKind.CalculationSet, "Calculations", null, 9);
         var first = SmallClass.Dealt;
         var again = first with { Identity = DealIdentity.Read(new string('a', 64)), Replaces = first.Identity };
-        List<(string, DealtClass)> right = [("graded", first), ("resit", again)], swapped = [("resit", again), ("graded", first)];
+        List<(string, DealtClass)> right = [("graded", first), ("resit", again)],
+            swapped = [("resit", again), ("graded", first)];
 
         Assert.Empty(SittingOrder.Faults(Plan(Arrangement.None, Arrangement.None), work, right));
         var fault = Assert.Single(SittingOrder.Faults(Plan(Arrangement.None, Arrangement.None), work, swapped));
@@ -72,12 +101,21 @@ public sealed class ArrangedTermTests
         var arranged = record.Read(session => ArrangementRegister.OfStudent(session, "ada"));
         Assert.Equal(
             [
-                ("without three_trays", new(2026, 9, 7), new DateOnly(2026, 10, 5)), ("excused from muffins", new(2026, 9, 7), null),
-                ("large print", new(2026, 10, 5), null), ("25 % more time", new(2026, 10, 5), (DateOnly?)null),
+                ("without three_trays", new(2026, 9, 7), new DateOnly(2026, 10, 5)),
+                ("excused from muffins", new(2026, 9, 7), null),
+                ("large print", new(2026, 10, 5), null),
+                ("25 % more time", new(2026, 10, 5), (DateOnly?)null),
             ],
-            arranged.Select(one => (one.What.Replace('\u00A0', ' '), one.Since, one.Until)));
-        var shown = ShowStudent.Write(ShowStudent.Run(new(record, "ada"), Run.Unwatched).Model!).Files.Single(file => file.Path == "arrangements.csv");
-        Assert.Contains("Bakers 1,without three_trays,2026-09-07,2026-10-05", System.Text.Encoding.UTF8.GetString(shown.Content), StringComparison.Ordinal);
+            arranged.Select(one => (one.What.Replace('\u00A0', ' '), one.Since, one.Until))
+        );
+        var shown = ShowStudent
+            .Write(ShowStudent.Run(new(record, "ada"), Run.Unwatched).Model!)
+            .Files.Single(file => file.Path == "arrangements.csv");
+        Assert.Contains(
+            "Bakers 1,without three_trays,2026-09-07,2026-10-05",
+            System.Text.Encoding.UTF8.GetString(shown.Content),
+            StringComparison.Ordinal
+        );
         Assert.Empty(record.Read(session => ArrangementRegister.OfStudent(session, "ben")));
     }
 
@@ -88,7 +126,10 @@ public sealed class ArrangedTermTests
         var seen = 0;
         foreach (var grades in Enumerable.Range(0, 60).Select(seed => AnyGrades.Of(SmallClass.Dealt, seed)))
         {
-            var plan = Plan(Arrangement.None, Arrangement.None) with { Class = new("Bakers 1", [.. grades.Students.Select(student => student.Who)]) };
+            var plan = Plan(Arrangement.None, Arrangement.None) with
+            {
+                Class = new("Bakers 1", [.. grades.Students.Select(student => student.Who)]),
+            };
             foreach (var attempt in GradedWork.Of(work, plan, [(1, grades)], []).Attempts)
             {
                 var asked = grades.Students.First(student => student.Who.Id == attempt.Student).Answers.Count(answer => answer.IsUndecided);
@@ -99,23 +140,42 @@ public sealed class ArrangedTermTests
         Assert.NotEqual(0, seen);
     }
 
-
-    /// <summary>A grade given out from the record is the grade that the files come to, also where a mark or a marker was taken out of them in between.</summary>
+    /// <summary>
+    /// A grade given out from the record is the grade that the files come to, also where a mark or a marker was taken out of them in
+    /// between.
+    /// </summary>
     [Fact]
     public void A_mark_that_was_taken_out_of_the_files_goes_off_the_record_and_its_log_keeps_it()
     {
         using var record = TeachingRecord.InMemory();
         BenchSheet Seen(params string[] students) => new("Kim", students.ToDictionary(student => student, _ => (IReadOnlyList<int>)[1]));
-        PlannedWork Bench(BenchSheet first, BenchSheet? second) => new("Loaf", WorkKind.BenchWork, "Bench work", 3, 8) { Bench = [new(new([("Safe", 3)], [0, 1], ["not yet", "fully"]), first, second)] };
-        PlannedWork Typed(params string[] students) => Questions with { Typed = [.. students.Select(student => new TypedMark(student, 1, Mark.Of(6, 12), "marks.csv", 2))] };
-        EnteredTerm Entered(params PlannedWork[] works) => EnterTerm.Run(new(record, Kim, null, Plan(Arrangement.None, Arrangement.None, works), new Dictionary<string, SatDeals>()), Run.Unwatched).Model!;
+        PlannedWork Bench(BenchSheet first, BenchSheet? second) =>
+            new("Loaf", WorkKind.BenchWork, "Bench work", 3, 8)
+            {
+                Bench = [new(new([("Safe", 3)], [0, 1], ["not yet", "fully"]), first, second)],
+            };
+        PlannedWork Typed(params string[] students) =>
+            Questions with
+            {
+                Typed = [.. students.Select(student => new TypedMark(student, 1, Mark.Of(6, 12), "marks.csv", 2))],
+            };
+        EnteredTerm Entered(params PlannedWork[] works) =>
+            EnterTerm
+                .Run(
+                    new(record, Kim, null, Plan(Arrangement.None, Arrangement.None, works), new Dictionary<string, SatDeals>()),
+                    Run.Unwatched
+                )
+                .Model!;
         Entered(Typed("ada", "ben"), Bench(Seen("ada", "ben"), Seen("ada")));
 
         var followed = Entered(Typed("ben"), Bench(Seen("ada"), null));
         Assert.Equal((3, 0), (followed.TakenOff, followed.Unfiled.Count));
         Assert.Equal(new Note.MarksTakenOff(3), Assert.Single(EnterTerm.Write(followed).Notes.OfType<Note.MarksTakenOff>()));
         var changes = ShowStudent.Run(new(record, "ada"), Run.Unwatched).Model!;
-        Assert.Equal(["bench_mark", "typed_mark"], changes.Changes.SelectMany(change => change.Rows).Where(row => row.After is null).Select(row => row.Table).Order());
+        Assert.Equal(
+            ["bench_mark", "typed_mark"],
+            changes.Changes.SelectMany(change => change.Rows).Where(row => row.After is null).Select(row => row.Table).Order()
+        );
         Assert.Equal((0, 1), (changes.Marks.Count, changes.Bench.Count));
 
         // A table that is missing takes nothing along.
@@ -128,19 +188,43 @@ public sealed class ArrangedTermTests
     public void Who_is_on_the_class_list_no_more_has_left_and_earlier_work_brings_nobody_back()
     {
         using var record = TeachingRecord.InMemory();
-        EnteredTerm Entered(TermPlan plan) => EnterTerm.Run(new(record, Kim, null, plan, new Dictionary<string, SatDeals>()), Run.Unwatched).Model!;
+        EnteredTerm Entered(TermPlan plan) =>
+            EnterTerm.Run(new(record, Kim, null, plan, new Dictionary<string, SatDeals>()), Run.Unwatched).Model!;
         var all = Plan(Arrangement.None, Arrangement.None, Questions);
         Entered(all);
 
-        Assert.Equal("Ben Okoye", Assert.Single(Entered(all with { Class = all.Class with { Students = [.. all.Class.Students.Take(1)] } }).Left).Name);
-        record.Write(Kim.Of("enter", ""), session => ClassRegister.Enrol(session, ClassRegister.Find(session, "Bakers 1")!, all.Class.Students, new(2027, 1, 8), comeBack: false));
+        Assert.Equal(
+            "Ben Okoye",
+            Assert.Single(Entered(all with { Class = all.Class with { Students = [.. all.Class.Students.Take(1)] } }).Left).Name
+        );
+        record.Write(Kim.Of("enter", ""), session =>
+            ClassRegister.Enrol(session, ClassRegister.Find(session, "Bakers 1")!, all.Class.Students, new(2027, 1, 8), comeBack: false)
+        );
 
-        Assert.Equal(["ada", "ben until 2026-12-18"], record.Read(session => ClassRegister.Of(session, ClassRegister.Find(session, "Bakers 1")!)).Select(one => one.Until is { } until ? $"{one.Student.Id} until {until:yyyy-MM-dd}" : one.Student.Id));
+        Assert.Equal(
+            ["ada", "ben until 2026-12-18"],
+            record
+                .Read(session => ClassRegister.Of(session, ClassRegister.Find(session, "Bakers 1")!))
+                .Select(one => one.Until is { } until ? $"{one.Student.Id} until {until:yyyy-MM-dd}" : one.Student.Id)
+        );
         Assert.Empty(Entered(all).Left);
     }
 
     private static readonly Author Kim = new(new(2026, 12, 18, 12, 0, 0, TimeSpan.Zero), "Kim", "");
 
     private static void Enter(TeachingRecord record, DateOnly on, Arrangement adas) =>
-        Assert.Empty(EnterTerm.Run(new(record, new(new(on, new(12, 0), TimeSpan.Zero), "Kim", ""), null, Plan(adas, Arrangement.None, Questions), new Dictionary<string, SatDeals>()), Run.Unwatched).Problems);
+        Assert.Empty(
+            EnterTerm
+                .Run(
+                    new(
+                        record,
+                        new(new(on, new(12, 0), TimeSpan.Zero), "Kim", ""),
+                        null,
+                        Plan(adas, Arrangement.None, Questions),
+                        new Dictionary<string, SatDeals>()
+                    ),
+                    Run.Unwatched
+                )
+                .Problems
+        );
 }

@@ -19,5 +19,7 @@ public class ShippedTourTests
     public void A_folder_without_a_checkout_above_has_none() => Assert.Null(DemoMaterial.Find(Path.GetTempPath()));
 
     private static Dictionary<string, byte[]> Taken(DemoMaterial demo) =>
-        TakeTour.Write(TakeTour.Run(demo.Read().Model!, Run.Unwatched).Model!).Files.ToDictionary(file => file.Path, file => file.Content.ToArray());
+        TakeTour
+            .Write(TakeTour.Run(demo.Read().Model!, Run.Unwatched).Model!)
+            .Files.ToDictionary(file => file.Path, file => file.Content.ToArray());
 }

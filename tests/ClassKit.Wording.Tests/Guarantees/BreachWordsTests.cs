@@ -18,6 +18,5 @@ public sealed class BreachWordsTests
     }
 
     [Fact]
-    public void No_two_faults_are_told_alike() =>
-        Assert.Distinct(Every.Of<Breach>().Select(BreachWords.Because));
+    public void No_two_faults_are_told_alike() => Assert.Distinct(Every.Of<Breach>().Select(BreachWords.Because));
 }

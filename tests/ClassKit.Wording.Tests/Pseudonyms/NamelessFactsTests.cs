@@ -15,15 +15,36 @@ public sealed class NamelessFactsTests
 {
     private static readonly Part Part = Parts.Of();
     private static readonly DealtStudent Seat = new(Every.Ada, "workbooks/zq-01.xlsx", []);
-    private static readonly DealtClass Dealt = new("lesson", "Breads", "Test class", 7, new("points", "Points", 0.5m, 1, 0, 0.6m), [Parts.Dough(Part)], [Seat]);
+    private static readonly DealtClass Dealt = new(
+        "lesson",
+        "Breads",
+        "Test class",
+        7,
+        new("points", "Points", 0.5m, 1, 0, 0.6m),
+        [Parts.Dough(Part)],
+        [Seat]
+    );
 
     [Fact]
     public void No_name_is_left_in_any_fact_that_can_be_told()
     {
         var grades = new ClassGrades(
             Dealt,
-            [new(Every.Ada, GradeStatus.Graded, "Ada Berg.xlsx", [Parts.Graded(Dealt.Exercises[0], Part, Every.Of<AnswerFinding>())], Every.Of<Flag>())],
-            [.. Every.Of<Uncounted>().Select((why, at) => new AccountedFile($"Ada Berg {at}.xlsx", null, null, FileFate.Refused, Every.Ada, why))]);
+            [
+                new(
+                    Every.Ada,
+                    GradeStatus.Graded,
+                    "Ada Berg.xlsx",
+                    [Parts.Graded(Dealt.Exercises[0], Part, Every.Of<AnswerFinding>())],
+                    Every.Of<Flag>()
+                ),
+            ],
+            [
+                .. Every
+                    .Of<Uncounted>()
+                    .Select((why, at) => new AccountedFile($"Ada Berg {at}.xlsx", null, null, FileFate.Refused, Every.Ada, why)),
+            ]
+        );
 
         var named = Told(grades);
         var nameless = Told(Pseudonymizer.Apply(grades, new(Dealt)));
@@ -34,9 +55,9 @@ public sealed class NamelessFactsTests
     }
 
     private static List<string> Told(ClassGrades grades) =>
-    [
-        .. grades.Students[0].Flags.Select(flag => FlagWords.Of(flag, grades.Dealt.Exercises)),
-        .. grades.Students[0].Answers.Select(FindingWords.Of),
-        .. grades.Files.Select(UncountedWords.Of),
-    ];
+        [
+            .. grades.Students[0].Flags.Select(flag => FlagWords.Of(flag, grades.Dealt.Exercises)),
+            .. grades.Students[0].Answers.Select(FindingWords.Of),
+            .. grades.Files.Select(UncountedWords.Of),
+        ];
 }

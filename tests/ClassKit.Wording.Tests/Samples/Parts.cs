@@ -26,7 +26,8 @@ internal static class Parts
         return FindingWords.Of(Graded(Dough(part), part, findings));
     }
 
-    public static Exercise Dough(Part part) => new("dough", "Dough", "mixing", ExerciseLevel.Standard, 5, "arithmetic", "Mix.", [Flour], [], [part], []);
+    public static Exercise Dough(Part part) =>
+        new("dough", "Dough", "mixing", ExerciseLevel.Standard, 5, "arithmetic", "Mix.", [Flour], [], [part], []);
 
     public static AnswerGrade Graded(Exercise exercise, Part part, IReadOnlyList<AnswerFinding> findings) =>
         new(exercise, part, Outcome.Incorrect, 0, 2, CellValue.Blank, 1, null, findings, new Dictionary<string, double>());

@@ -7,8 +7,16 @@ namespace ClassKit.Workbooks.Tests.Bench;
 public sealed class BenchMarksReaderTests
 {
     private static readonly BenchForm Form = new(
-        "Bench, with a comma", new([("Safe", 2), ("Mixing", 1)], [0, 1, 2], ["Not yet", "Secure, mostly", "Excellent"]), [["a", "b", "c"], ["d", "e", "f"]], "Class",
-        [new("ada-berg", "Ada Berg"), new("ben-okoye", "=Ben()")], 2);
+        "Bench, with a comma",
+        new([("Safe", 2), ("Mixing", 1)], [0, 1, 2], ["Not yet", "Secure, mostly", "Excellent"]),
+        [
+            ["a", "b", "c"],
+            ["d", "e", "f"],
+        ],
+        "Class",
+        [new("ada-berg", "Ada Berg"), new("ben-okoye", "=Ben()")],
+        2
+    );
 
     private const string Typing = """
         p = w['Bench marks']
@@ -38,15 +46,27 @@ public sealed class BenchMarksReaderTests
         foreach (var file in (byte[][])[typed, LibreOffice.SaveAgain(typed)])
         {
             Assert.Equal(
-                ["marker Inés", "student.ada-berg.team 1", "student.ben-okoye.0 Not yet", "student.ben-okoye.team away", "team.1.0 Secure, mostly", "team.1.1 2", "team.1.comment Clean & quick"],
-                Shown(BenchMarksReader.Read(file, Form)));
+                [
+                    "marker Inés",
+                    "student.ada-berg.team 1",
+                    "student.ben-okoye.0 Not yet",
+                    "student.ben-okoye.team away",
+                    "team.1.0 Secure, mostly",
+                    "team.1.1 2",
+                    "team.1.comment Clean & quick",
+                ],
+                Shown(BenchMarksReader.Read(file, Form))
+            );
         }
     }
 
     [Fact]
     public void Rows_put_in_and_strangers_change_nothing_else()
     {
-        var reading = BenchMarksReader.Read(OpenPyXl.Run(BenchMarksWriter.Write(Form), Typing + "p['F6'] = None\np.insert_rows(2, 3)\np['B11'] = 'nobody'").Saved, Form);
+        var reading = BenchMarksReader.Read(
+            OpenPyXl.Run(BenchMarksWriter.Write(Form), Typing + "p['F6'] = None\np.insert_rows(2, 3)\np['B11'] = 'nobody'").Saved,
+            Form
+        );
 
         Assert.Equal(["nobody"], reading.Strangers);
         Assert.Equal("Inés", reading.Fields[BenchForm.Marker]);
@@ -59,5 +79,6 @@ public sealed class BenchMarksReaderTests
         Assert.Null(BenchMarksReader.Read(OpenPyXl.Run(BenchMarksWriter.Write(Form), "w['Bench marks']['C5'] = 'x'").Saved, Form).Identity);
     }
 
-    private static IEnumerable<string> Shown(BenchBookReading reading) => reading.Fields.Select(field => $"{field.Key} {field.Value}").Order(StringComparer.Ordinal);
+    private static IEnumerable<string> Shown(BenchBookReading reading) =>
+        reading.Fields.Select(field => $"{field.Key} {field.Value}").Order(StringComparer.Ordinal);
 }

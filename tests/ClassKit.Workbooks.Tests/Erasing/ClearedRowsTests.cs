@@ -19,7 +19,10 @@ public class ClearedRowsTests
 
         using var book = new XLWorkbook(new MemoryStream(cleared));
         var sheet = book.Worksheet("Class");
-        Assert.Equal(["Class of autumn", "id", "name", "ben-okoye", "Ben Okoye", "out of"], sheet.CellsUsed().Where(cell => !cell.HasFormula && cell.DataType == XLDataType.Text).Select(cell => cell.GetString()));
+        Assert.Equal(
+            ["Class of autumn", "id", "name", "ben-okoye", "Ben Okoye", "out of"],
+            sheet.CellsUsed().Where(cell => !cell.HasFormula && cell.DataType == XLDataType.Text).Select(cell => cell.GetString())
+        );
         Assert.Equal(("C4*2", 7.0), (sheet.Cell("D4").FormulaA1, sheet.Cell("C4").GetDouble()));
         Assert.Equal("C3*2", sheet.Cell("D3").FormulaA1);
         Assert.Equal(XLColor.FromHtml("#FFEE00"), sheet.Cell("B3").Style.Fill.BackgroundColor);
@@ -36,7 +39,8 @@ public class ClearedRowsTests
     }
 
     [Fact]
-    public void What_is_no_workbook_is_left_alone() => Assert.Null(ClearedRows.In([1, 2, 3], new Dictionary<string, IReadOnlySet<int>> { ["Class"] = new HashSet<int> { 1 } }));
+    public void What_is_no_workbook_is_left_alone() =>
+        Assert.Null(ClearedRows.In([1, 2, 3], new Dictionary<string, IReadOnlySet<int>> { ["Class"] = new HashSet<int> { 1 } }));
 
     private static byte[] List()
     {

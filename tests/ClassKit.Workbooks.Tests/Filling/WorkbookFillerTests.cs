@@ -20,8 +20,14 @@ public sealed class WorkbookFillerTests
         Assert.Equal(new CellContent(CellValue.FromNumber(780), "C7*C8"), workbook.Find(Water));
         Assert.Equal(new CellContent(CellValue.FromNumber(1200 + 780 + 24), "C7+C12+hydration_flour*hydration_salt"), workbook.Find(Dough));
         Assert.Equal(new CellContent(CellValue.FromNumber(0.6)), workbook.Find(FilledWorkbook.Answer("hydration", "share")));
-        Assert.Equal(new CellContent(CellValue.FromText("76,5")), workbook.Find(FilledWorkbook.Answer("water_temperature", "base_temperature")));
-        Assert.Equal(new CellContent(CellValue.FromError(CellError.DivideByZero), "C7/0"), workbook.Find(FilledWorkbook.Answer("water_temperature", "water")));
+        Assert.Equal(
+            new CellContent(CellValue.FromText("76,5")),
+            workbook.Find(FilledWorkbook.Answer("water_temperature", "base_temperature"))
+        );
+        Assert.Equal(
+            new CellContent(CellValue.FromError(CellError.DivideByZero), "C7/0"),
+            workbook.Find(FilledWorkbook.Answer("water_temperature", "water"))
+        );
         Assert.Equal(76.5, workbook.Find(FilledWorkbook.Scratch("hydration", 0))!.Stored.Number);
         Assert.Equal(new CellContent(CellValue.FromText("=not a formula")), workbook.Find(FilledWorkbook.Scratch("hydration", 1)));
         Assert.Null(workbook.Find(FilledWorkbook.Answer("soda", "acid")));
@@ -69,7 +75,10 @@ public sealed class WorkbookFillerTests
     [Fact]
     public void A_picture_changes_no_cell()
     {
-        var pasted = WorkbookFiller.Fill(FilledWorkbook.Bytes, [new PastePicture(FilledWorkbook.Scratch("hydration", 3)), new PastePicture(FilledWorkbook.Scratch("soda", 3))]);
+        var pasted = WorkbookFiller.Fill(
+            FilledWorkbook.Bytes,
+            [new PastePicture(FilledWorkbook.Scratch("hydration", 3)), new PastePicture(FilledWorkbook.Scratch("soda", 3))]
+        );
 
         Assert.Equal(Cells(Read(FilledWorkbook.Bytes)), Cells(Read(pasted)));
     }
@@ -83,6 +92,6 @@ public sealed class WorkbookFillerTests
 
     private static WorkbookSnapshot Read(byte[] file) => ReturnedWorkbookReader.Read(file).Workbook!;
 
-    private static IEnumerable<string> Cells(WorkbookSnapshot workbook) => workbook.Sheets
-        .SelectMany(sheet => sheet.Cells.OrderBy(cell => cell.Key).Select(cell => $"{sheet.Name} {cell}"));
+    private static IEnumerable<string> Cells(WorkbookSnapshot workbook) =>
+        workbook.Sheets.SelectMany(sheet => sheet.Cells.OrderBy(cell => cell.Key).Select(cell => $"{sheet.Name} {cell}"));
 }

@@ -5,17 +5,21 @@ using ClassKit.Workbooks.Tests.Samples;
 
 namespace ClassKit.Workbooks.Tests.Gradebooks;
 
-/// <summary>What an instructor types over points is found, whichever program saved it and wherever the cell went, and nothing else is.</summary>
+/// <summary>
+/// What an instructor types over points is found, whichever program saved it and wherever the cell went, and nothing else is.
+/// </summary>
 public sealed class GradebookReaderTests
 {
-    private static readonly DealtClass Dealt = SampleGrades.Grades.Dealt with { Students = [.. SampleGrades.Grades.Students.Select(student => SampleClass.Dealt.Students[0] with { Who = student.Who })] };
+    private static readonly DealtClass Dealt = SampleGrades.Grades.Dealt with
+    {
+        Students = [.. SampleGrades.Grades.Students.Select(student => SampleClass.Dealt.Students[0] with { Who = student.Who })],
+    };
     private static readonly byte[] Written = GradebookWriter.Write(SampleGrades.Grades, SampleGrades.Summary);
 
     /// <summary>Over two question marks, over points that were graded, and for a student of whom nothing came back.</summary>
     private const string Typing = "p = w['Gradebook']\np['D9'] = 2\np['F9'] = 0.5\np['E7'] = 0\np['D10'] = 1\n";
 
-    private static readonly string[] Found =
-        ["ada-01 E7 3 → 0", "cho-03 D9 ? → 2", "cho-03 F9 ? → 0.5", "dee-04 D10 ? → 1"];
+    private static readonly string[] Found = ["ada-01 E7 3 → 0", "cho-03 D9 ? → 2", "cho-03 F9 ? → 0.5", "dee-04 D10 ? → 1"];
 
     [Fact]
     public void A_gradebook_that_was_only_saved_again_has_nothing_typed_into_it()
@@ -48,7 +52,10 @@ public sealed class GradebookReaderTests
         var typed = OpenPyXl.Run(Written, Typing + sort).Saved;
 
         // Row 9 is row 10 of the six when they stand upside down, two rows further down and one column further right.
-        Assert.Equal(["ada-01 F14 3 → 0", "cho-03 E12 ? → 2", "cho-03 G12 ? → 0.5", "dee-04 E11 ? → 1"], Read(typed).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            ["ada-01 F14 3 → 0", "cho-03 E12 ? → 2", "cho-03 G12 ? → 0.5", "dee-04 E11 ? → 1"],
+            Read(typed).Order(StringComparer.Ordinal)
+        );
     }
 
     [Fact]
@@ -85,14 +92,33 @@ public sealed class GradebookReaderTests
     public void Anything_else_says_why_it_cannot_be_read()
     {
         Assert.IsType<GradebookFault.Refused>(GradebookReader.Read([1, 2, 3], Dealt).Fault);
-        Assert.Equal(new GradebookFault.NoAnswers("Answers"), GradebookReader.Read(OpenPyXl.Run(Written, "del w['Answers']").Saved, Dealt).Fault);
-        Assert.IsType<GradebookFault.NoPoints>(GradebookReader.Read(OpenPyXl.Run(Written, "\nfor s in w.sheetnames:\n    if s != 'Gradebook': del w[s]\nw['Gradebook'].delete_cols(1, 3)").Saved, Dealt).Fault);
+        Assert.Equal(
+            new GradebookFault.NoAnswers("Answers"),
+            GradebookReader.Read(OpenPyXl.Run(Written, "del w['Answers']").Saved, Dealt).Fault
+        );
+        Assert.IsType<GradebookFault.NoPoints>(
+            GradebookReader
+                .Read(
+                    OpenPyXl
+                        .Run(Written, "\nfor s in w.sheetnames:\n    if s != 'Gradebook': del w[s]\nw['Gradebook'].delete_cols(1, 3)")
+                        .Saved,
+                    Dealt
+                )
+                .Fault
+        );
     }
 
     private static List<string> Read(byte[] file)
     {
         var reading = GradebookReader.Read(file, Dealt);
         Assert.Null(reading.Fault);
-        return [.. reading.Typed.Select(one => FormattableString.Invariant($"{one.Student.Id} {one.Cell.Split('!')[1]} {(one.Before is { } before ? $"{before:0.##}" : "?")} → {one.Points:0.##}"))];
+        return
+        [
+            .. reading.Typed.Select(one =>
+                FormattableString.Invariant(
+                    $"{one.Student.Id} {one.Cell.Split('!')[1]} {(one.Before is { } before ? $"{before:0.##}" : "?")} → {one.Points:0.##}"
+                )
+            ),
+        ];
     }
 }

@@ -22,9 +22,13 @@ public sealed class GradebookWriterTests
     /// <summary>openpyxl drops every stored value, so that what comes back was computed by LibreOffice.</summary>
     private static readonly Lazy<WorkbookSnapshot> Recalculated = new(() => Recalculate(""));
 
-    /// <summary>Chō has 4.5 of 8, and two of the three points of 1a and 1c were left to the instructor, who now decides. Of Ada's 11 points half is taken off for lateness.</summary>
-    private static readonly Lazy<WorkbookSnapshot> Decided = new(() => Recalculate(
-        "w['Gradebook']['D9'] = 2\nw['Gradebook']['F9'] = 0.5\nw['Outcomes']['D9'] = 'Right'\nw['Gradebook']['M7'] = 0.5"));
+    /// <summary>
+    /// Chō has 4.5 of 8, and two of the three points of 1a and 1c were left to the instructor, who now decides. Of Ada's 11 points half is
+    /// taken off for lateness.
+    /// </summary>
+    private static readonly Lazy<WorkbookSnapshot> Decided = new(() =>
+        Recalculate("w['Gradebook']['D9'] = 2\nw['Gradebook']['F9'] = 0.5\nw['Outcomes']['D9'] = 'Right'\nw['Gradebook']['M7'] = 0.5")
+    );
 
     [Fact]
     public void Totals_are_live_formulas_with_the_grader_s_own_sums_stored()
@@ -62,7 +66,10 @@ public sealed class GradebookWriterTests
         Assert.True(workbook.Worksheet("Outcomes").Protection.IsProtected);
     }
 
-    /// <summary>ECMA-376 Part 1, 18.3.1.18: each rule is a formula over the first cell of its range. Three a column, of which one holds of any number.</summary>
+    /// <summary>
+    /// ECMA-376 Part 1, 18.3.1.18: each rule is a formula over the first cell of its range. Three a column, of which one holds of any
+    /// number.
+    /// </summary>
     [Fact]
     public void The_first_sheet_is_tinted_by_how_much_of_each_exercise_was_earned()
     {
@@ -76,7 +83,13 @@ public sealed class GradebookWriterTests
         {
             var all = exercise.Answers.Sum(answer => answer.Part.Points);
             Assert.EndsWith($"\nof {all}", sheet.Cell(4, 5 + index).GetString(), StringComparison.Ordinal);
-            Assert.Equal(Enumerable.Range(0, 3).Select(at => sheet.Cell(3, 5 + at).Style.Fill.BackgroundColor.Color.ToArgb()).Order(), sheet.ConditionalFormats.Where(format => format.Ranges.First().RangeAddress.FirstAddress.ColumnNumber == 5 + index).Select(format => format.Style.Fill.BackgroundColor.Color.ToArgb()).Order());
+            Assert.Equal(
+                Enumerable.Range(0, 3).Select(at => sheet.Cell(3, 5 + at).Style.Fill.BackgroundColor.Color.ToArgb()).Order(),
+                sheet
+                    .ConditionalFormats.Where(format => format.Ranges.First().RangeAddress.FirstAddress.ColumnNumber == 5 + index)
+                    .Select(format => format.Style.Fill.BackgroundColor.Color.ToArgb())
+                    .Order()
+            );
         }
         Assert.Equal("Class mean", Text("Class", 5 + SampleGrades.Grades.Students.Count, 1));
     }
@@ -94,7 +107,10 @@ public sealed class GradebookWriterTests
             foreach (var (at, exercise) in exercises.Index())
             {
                 var judged = student.Answers.Where(answer => answer.Exercise.Id == exercise.Exercise.Id && !answer.IsUndecided).ToList();
-                Assert.Equal(judged.Count == 0 ? null : (double)judged.Sum(answer => answer.Points), Points(gradebook, row, 5 + at, "Class"));
+                Assert.Equal(
+                    judged.Count == 0 ? null : (double)judged.Sum(answer => answer.Points),
+                    Points(gradebook, row, 5 + at, "Class")
+                );
             }
         }
     }
@@ -110,7 +126,10 @@ public sealed class GradebookWriterTests
     [Fact]
     public void What_lateness_costs_is_taken_off_the_total_and_follows_what_is_typed_there()
     {
-        var grades = SampleGrades.Grades with { Students = [SampleGrades.Grades.Students[0] with { Late = new(2, 0.2m) }, .. SampleGrades.Grades.Students.Skip(1)] };
+        var grades = SampleGrades.Grades with
+        {
+            Students = [SampleGrades.Grades.Students[0] with { Late = new(2, 0.2m) }, .. SampleGrades.Grades.Students.Skip(1)],
+        };
 
         var late = ReturnedWorkbookReader.Read(GradebookWriter.Write(grades, SampleGrades.Summary)).Workbook!;
 
@@ -166,16 +185,19 @@ public sealed class GradebookWriterTests
         Assert.Equal((1, 2, 2), Counts(Gradebook));
         Assert.Equal((2, 1, 3), Counts(Decided.Value));
 
-        static (double, double, double) Counts(WorkbookSnapshot gradebook) => (
-            gradebook.Find(new("Parts", 6, 4))!.Stored.Number,
-            gradebook.Find(new("Parts", 6, 11))!.Stored.Number,
-            gradebook.Find(new("Parts", 6, 12))!.Stored.Number);
+        static (double, double, double) Counts(WorkbookSnapshot gradebook) =>
+            (
+                gradebook.Find(new("Parts", 6, 4))!.Stored.Number,
+                gradebook.Find(new("Parts", 6, 11))!.Stored.Number,
+                gradebook.Find(new("Parts", 6, 12))!.Stored.Number
+            );
     }
 
     [Fact]
     public void Parts_to_teach_again_are_marked_as_the_summary_has_them()
     {
-        var marked = Enumerable.Range(0, SampleGrades.Summary.Parts.Count)
+        var marked = Enumerable
+            .Range(0, SampleGrades.Summary.Parts.Count)
             .Where(index => Gradebook.Find(new("Parts", 6 + index, 15))!.Stored.ToString() == "teach again")
             .Select(index => SampleGrades.Summary.Parts[index].Part.Id);
 
@@ -187,7 +209,12 @@ public sealed class GradebookWriterTests
     {
         string[] ours = ["COUNT(", "SUM(", "AVERAGE(", "COUNTIF(", "INDEX("];
         var formulas = Gradebook.Sheets.SelectMany(sheet => sheet.Cells.Values).Select(cell => cell.Formula).OfType<string>().ToList();
-        Assert.All(formulas, formula => Assert.True(formula.StartsWith("IF(", StringComparison.Ordinal) || ours.Any(name => formula.StartsWith(name, StringComparison.Ordinal)), formula));
+        Assert.All(formulas, formula =>
+            Assert.True(
+                formula.StartsWith("IF(", StringComparison.Ordinal) || ours.Any(name => formula.StartsWith(name, StringComparison.Ordinal)),
+                formula
+            )
+        );
 
         Assert.Equal("=HYPERLINK(\"http://example.org\",\"Ben\")", Text("Gradebook", 8, 1));
         Assert.Equal("-Eli", Text("Gradebook", 11, 1));
@@ -203,19 +230,26 @@ public sealed class GradebookWriterTests
     {
         Assert.Equal(SampleGrades.Grades.Students.Sum(student => student.Answers.Count), Rows("Answers"));
         Assert.StartsWith("@eli.xlsx: The file is cut off", Text("Flags", 5, 5), StringComparison.Ordinal);
-        Assert.Equal(SampleGrades.Grades.Unmatched.Count + SampleGrades.Grades.Students.Count(student => student.File is not null), Rows("Files"));
+        Assert.Equal(
+            SampleGrades.Grades.Unmatched.Count + SampleGrades.Grades.Students.Count(student => student.File is not null),
+            Rows("Files")
+        );
     }
 
-    /// <summary>The column is there to be filtered: one wrong method is one text, whosever cells it was found in, and who was not wrong has none.</summary>
+    /// <summary>
+    /// The column is there to be filtered: one wrong method is one text, whosever cells it was found in, and who was not wrong has none.
+    /// </summary>
     [Fact]
     public void The_nearest_wrong_turn_is_one_text_for_all_who_took_it()
     {
-        var students = SampleGrades.Grades.Students.Select(student => student.Who.Id switch
-        {
-            "ben-02" => student with { Answers = [Missed(student.Answers[0], "C8"), .. student.Answers.Skip(1)] },
-            "cho-03" => student with { Answers = [Missed(student.Answers[0], "D17"), .. student.Answers.Skip(1)] },
-            _ => student,
-        });
+        var students = SampleGrades.Grades.Students.Select(student =>
+            student.Who.Id switch
+            {
+                "ben-02" => student with { Answers = [Missed(student.Answers[0], "C8"), .. student.Answers.Skip(1)] },
+                "cho-03" => student with { Answers = [Missed(student.Answers[0], "D17"), .. student.Answers.Skip(1)] },
+                _ => student,
+            }
+        );
         var grades = SampleGrades.Grades with { Students = [.. students] };
         var written = ReturnedWorkbookReader.Read(GradebookWriter.Write(grades, ClassSummarizer.Summarize(grades))).Workbook!;
         var column = Enumerable.Range(1, 11).Single(at => written.Find(new("Answers", 4, at))?.Stored.Text == "Nearest wrong turn");
@@ -228,17 +262,35 @@ public sealed class GradebookWriterTests
         Assert.Equal("Multiply", Turn(8)); // as the words that set it right begin
         Assert.All(Enumerable.Range(0, 6), answer => Assert.True(string.IsNullOrEmpty(Turn(answer)), Turn(answer)));
 
-        static AnswerGrade Missed(AnswerGrade answer, string cell) => answer with
-        {
-            Outcome = Outcome.Incorrect,
-            Findings = [new AnswerFinding.NearMiss([new KeyEdit.LeftOut("flour*hydration", "flour", "hydration", BinaryOperator.Multiply)], "=flour", new Dictionary<string, string> { ["hydration"] = cell }, true)],
-        };
+        static AnswerGrade Missed(AnswerGrade answer, string cell) =>
+            answer with
+            {
+                Outcome = Outcome.Incorrect,
+                Findings =
+                [
+                    new AnswerFinding.NearMiss(
+                        [new KeyEdit.LeftOut("flour*hydration", "flour", "hydration", BinaryOperator.Multiply)],
+                        "=flour",
+                        new Dictionary<string, string> { ["hydration"] = cell },
+                        true
+                    ),
+                ],
+            };
     }
 
     [Fact]
     public void Of_thousands_of_files_the_first_are_listed_and_the_rest_counted()
     {
-        var files = Enumerable.Range(1, 1200).Select(at => new AccountedFile($"photo {at:0000}.jpg", "01", null, FileFate.Refused, null, new Uncounted.NotRead(new Refusal.OtherKind(FileKind.Jpeg))));
+        var files = Enumerable
+            .Range(1, 1200)
+            .Select(at => new AccountedFile(
+                $"photo {at:0000}.jpg",
+                "01",
+                null,
+                FileFate.Refused,
+                null,
+                new Uncounted.NotRead(new Refusal.OtherKind(FileKind.Jpeg))
+            ));
         var grades = SampleGrades.Grades with { Files = [.. files] };
 
         var sheet = ReturnedWorkbookReader.Read(GradebookWriter.Write(grades, SampleGrades.Summary)).Workbook!.FindSheet("Files")!;
@@ -275,7 +327,18 @@ public sealed class GradebookWriterTests
     {
         var nothing = SampleGrades.Grades with
         {
-            Students = [.. SampleGrades.Grades.Students.Select(student => student with { Status = GradeStatus.Missing, File = null, Answers = [], Flags = [] })],
+            Students =
+            [
+                .. SampleGrades.Grades.Students.Select(student =>
+                    student with
+                    {
+                        Status = GradeStatus.Missing,
+                        File = null,
+                        Answers = [],
+                        Flags = [],
+                    }
+                ),
+            ],
             Files = [],
         };
         var gradebook = ReturnedWorkbookReader.Read(GradebookWriter.Write(nothing, ClassSummarizer.Summarize(nothing))).Workbook!;
@@ -299,8 +362,10 @@ public sealed class GradebookWriterTests
             Assert.Contains("SUM", gradebook.Find(new("Gradebook", row, Total))!.Formula, StringComparison.Ordinal);
             Assert.Equal(isTotalled ? (double)student.Points : null, Points(gradebook, row, Total));
             Assert.Equal(isTotalled ? (double)student.OutOf : null, Points(gradebook, row, Total + 1));
-            if (isTotalled) Assert.Equal((double)(student.Points / student.OutOf), Points(gradebook, row, Total + 2)!.Value, 12);
-            else Assert.Null(Points(gradebook, row, Total + 2));
+            if (isTotalled)
+                Assert.Equal((double)(student.Points / student.OutOf), Points(gradebook, row, Total + 2)!.Value, 12);
+            else
+                Assert.Null(Points(gradebook, row, Total + 2));
         }
     }
 
@@ -327,5 +392,6 @@ public sealed class GradebookWriterTests
 
     private static string Text(string sheet, int row, int column) => Gradebook.Find(new(sheet, row, column))!.Stored.Text;
 
-    private static int Rows(string sheet) => Gradebook.FindSheet(sheet)!.Cells.Keys.Where(at => at.Row > 4).Select(at => at.Row).Distinct().Count();
+    private static int Rows(string sheet) =>
+        Gradebook.FindSheet(sheet)!.Cells.Keys.Where(at => at.Row > 4).Select(at => at.Row).Distinct().Count();
 }

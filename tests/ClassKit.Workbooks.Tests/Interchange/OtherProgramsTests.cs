@@ -29,7 +29,10 @@ public sealed class OtherProgramsTests
         AssertDealtPlaces(saved);
         AssertAnswers(saved, hasValues: true);
         Assert.Equal(Read(FilledWorkbook.Bytes).Sheets.Select(sheet => sheet.Name), saved.Sheets.Select(sheet => sheet.Name));
-        Assert.Equal(Read(FilledWorkbook.Bytes).Sheets.Select(sheet => sheet.Merged.Count), saved.Sheets.Select(sheet => sheet.Merged.Count));
+        Assert.Equal(
+            Read(FilledWorkbook.Bytes).Sheets.Select(sheet => sheet.Merged.Count),
+            saved.Sheets.Select(sheet => sheet.Merged.Count)
+        );
     }
 
     [Fact]
@@ -48,8 +51,13 @@ public sealed class OtherProgramsTests
         var ours = Read(FilledWorkbook.Bytes);
         var theirs = Read(LibreOffice.SaveAgain(OpenPyXl.Run(FilledWorkbook.Bytes, "").Saved));
 
-        var formulas = ours.Sheets.SelectMany(sheet => sheet.Cells.Where(cell => cell.Value.Formula is not null)
-            .Select(cell => new CellAddress(sheet.Name, cell.Key.Row, cell.Key.Column))).ToList();
+        var formulas = ours
+            .Sheets.SelectMany(sheet =>
+                sheet
+                    .Cells.Where(cell => cell.Value.Formula is not null)
+                    .Select(cell => new CellAddress(sheet.Name, cell.Key.Row, cell.Key.Column))
+            )
+            .ToList();
         // Four typed in, and how many are answered on each of the three sheets.
         Assert.Equal(4 + 3, formulas.Count);
         Assert.All(formulas, cell => Assert.Equal(ours.Find(cell)!.Stored, theirs.Find(cell)!.Stored));
@@ -58,11 +66,18 @@ public sealed class OtherProgramsTests
     [Fact]
     public void Cells_filled_by_openpyxl_through_their_names_are_found()
     {
-        var saved = Read(OpenPyXl.Run(FilledWorkbook.Dealt, """
-            for name, entry in {"hydration_water": "=C7*C8", "hydration_dough": 2004, "soda_acid": "8.1 g"}.items():
-                sheet, cell = list(w.defined_names[name].destinations)[0]
-                w[sheet][cell] = entry
-            """).Saved);
+        var saved = Read(
+            OpenPyXl
+                .Run(
+                    FilledWorkbook.Dealt,
+                    """
+                    for name, entry in {"hydration_water": "=C7*C8", "hydration_dough": 2004, "soda_acid": "8.1 g"}.items():
+                        sheet, cell = list(w.defined_names[name].destinations)[0]
+                        w[sheet][cell] = entry
+                    """
+                )
+                .Saved
+        );
 
         AssertDealtPlaces(saved);
         Assert.Equal("C7*C8", saved.Find(FilledWorkbook.Answer("hydration", "water"))!.Formula);
@@ -74,8 +89,12 @@ public sealed class OtherProgramsTests
     public void An_inserted_row_and_a_picture_survive_LibreOffice()
     {
         var water = FilledWorkbook.Answer("hydration", "water");
-        var saved = LibreOffice.SaveAgain(WorkbookFiller.Fill(
-            FilledWorkbook.Bytes, [new InsertRow(water.Sheet, water.Row), new PastePicture(FilledWorkbook.Scratch("soda", 2))]));
+        var saved = LibreOffice.SaveAgain(
+            WorkbookFiller.Fill(
+                FilledWorkbook.Bytes,
+                [new InsertRow(water.Sheet, water.Row), new PastePicture(FilledWorkbook.Scratch("soda", 2))]
+            )
+        );
         var workbook = Read(saved);
 
         Assert.Equal("C7*C8", workbook.Find(water with { Row = water.Row + 1 })!.Formula);
@@ -104,9 +123,12 @@ public sealed class OtherProgramsTests
             Assert.Equal(given.Address, Named(workbook, given.DefinedName));
             Assert.Equal((double)given.Value, workbook.Find(given.Address)!.Stored.Number);
         });
-        Assert.All(SampleClass.Dealt.LayOut().AnswersOf(FilledWorkbook.Student), answer => Assert.Equal(answer.Address, Named(workbook, answer.DefinedName)));
+        Assert.All(SampleClass.Dealt.LayOut().AnswersOf(FilledWorkbook.Student), answer =>
+            Assert.Equal(answer.Address, Named(workbook, answer.DefinedName))
+        );
         Assert.All(PracticeLayout.For(SampleClass.Exercises).Exercises.SelectMany(exercise => exercise.Answers), answer =>
-            Assert.Equal(answer.Tag, workbook.Find(answer.Address with { Column = PracticeColumns.Usual.Tag })!.Stored.Text));
+            Assert.Equal(answer.Tag, workbook.Find(answer.Address with { Column = PracticeColumns.Usual.Tag })!.Stored.Text)
+        );
     }
 
     private static void AssertAnswers(WorkbookSnapshot workbook, bool hasValues)

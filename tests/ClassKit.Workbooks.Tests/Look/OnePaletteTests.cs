@@ -14,15 +14,29 @@ public sealed partial class OnePaletteTests
     public void Every_colour_of_a_workbook_is_one_of_a_light_page()
     {
         var stylesheet = File.ReadAllText(Repository.PathOf("src", "ClassKit.Pages", "Layout", "classkit.css"));
-        var pages = Named().Matches(stylesheet[stylesheet.IndexOf(":root {", StringComparison.Ordinal)..stylesheet.IndexOf("@media", StringComparison.Ordinal)]).Select(match => match.Groups[1].Value.ToUpperInvariant()).ToHashSet();
+        var pages = Named()
+            .Matches(
+                stylesheet[stylesheet.IndexOf(":root {", StringComparison.Ordinal)..stylesheet.IndexOf("@media", StringComparison.Ordinal)]
+            )
+            .Select(match => match.Groups[1].Value.ToUpperInvariant())
+            .ToHashSet();
         Assert.True(pages.Count > 20, string.Join(' ', pages));
         // What every spreadsheet program's own styles have.
         pages.UnionWith(["FFFFFF", "000000"]);
 
-        foreach (var workbook in new[] { GradebookWriter.Write(SampleGrades.Grades, SampleGrades.Summary), DealtWorkbookWriter.Write(SampleClass.Dealt, SampleClass.Dealt.Students[0]) })
+        foreach (
+            var workbook in new[]
+            {
+                GradebookWriter.Write(SampleGrades.Grades, SampleGrades.Summary),
+                DealtWorkbookWriter.Write(SampleClass.Dealt, SampleClass.Dealt.Students[0]),
+            }
+        )
         {
             using var package = new ZipArchive(new MemoryStream(workbook));
-            var used = package.Entries.Where(entry => entry.FullName.EndsWith(".xml", StringComparison.Ordinal)).SelectMany(ColoursOf).ToHashSet();
+            var used = package
+                .Entries.Where(entry => entry.FullName.EndsWith(".xml", StringComparison.Ordinal))
+                .SelectMany(ColoursOf)
+                .ToHashSet();
             Assert.True(used.Count > 5, string.Join(' ', used));
             Assert.Empty(used.Except(pages));
         }

@@ -14,7 +14,9 @@ public sealed class PaperReaderTests
     private static readonly DealtClass Dealt = SampleClass.Dealt;
     private static readonly byte[] Written = PaperWriter.Write(Dealt);
 
-    /// <summary>By hand in the first student's row: number, tick, number, another kind of tick, percent as a program with a percent cell stores 65.</summary>
+    /// <summary>
+    /// By hand in the first student's row: number, tick, number, another kind of tick, percent as a program with a percent cell stores 65.
+    /// </summary>
     private const string Typing = """
         p = w['Paper']
         at = {c.value: c.column for c in p[6] if c.value}
@@ -51,16 +53,25 @@ public sealed class PaperReaderTests
     [Fact]
     public void Rows_that_were_sorted_and_columns_that_were_put_in_change_nothing_and_strangers_are_named()
     {
-        var typed = OpenPyXl.Run(Written, Typing + """
-            p.insert_rows(3, 2)
-            p.insert_cols(1)
-            p.cell(9, 3).value = 'nobody-99'
-            """).Saved;
+        var typed = OpenPyXl
+            .Run(
+                Written,
+                Typing
+                    + """
+                    p.insert_rows(3, 2)
+                    p.insert_cols(1)
+                    p.cell(9, 3).value = 'nobody-99'
+                    """
+            )
+            .Saved;
         var reading = Read(typed);
 
         Assert.Empty(reading.Work);
         Assert.Equal("nobody-99", Assert.IsType<PaperFault.UnknownStudent>(Assert.Single(reading.Faults)).Id.Text);
-        Assert.Equal(3, Assert.Single(Read(OpenPyXl.Run(Written, Typing + "p.insert_rows(3, 2)\np.insert_cols(1)").Saved).Work).Answers.Count);
+        Assert.Equal(
+            3,
+            Assert.Single(Read(OpenPyXl.Run(Written, Typing + "p.insert_rows(3, 2)\np.insert_cols(1)").Saved).Work).Answers.Count
+        );
     }
 
     [Fact]
@@ -68,7 +79,16 @@ public sealed class PaperReaderTests
     {
         Assert.IsType<PaperRefusal.Unreadable>(Read("\u0089PNG"u8.ToArray()).Refusal);
         Assert.IsType<PaperRefusal.NoTable>(Read(OpenPyXl.Run(Written, "w['Paper']['B6'] = 'Nothing'").Saved).Refusal);
-        var (ours, theirs) = (Dealt with { Identity = DealIdentity.Read(new('1', 64)) }, Dealt with { Identity = DealIdentity.Read(new('2', 64)) });
+        var (ours, theirs) = (
+            Dealt with
+            {
+                Identity = DealIdentity.Read(new('1', 64)),
+            },
+            Dealt with
+            {
+                Identity = DealIdentity.Read(new('2', 64)),
+            }
+        );
         Assert.Null(PaperReader.Read(PaperWriter.Write(ours), "paper.xlsx", "", ours).Refusal);
         Assert.IsType<PaperRefusal.OtherDeal>(PaperReader.Read(PaperWriter.Write(theirs), "paper.xlsx", "", ours).Refusal);
     }
@@ -76,5 +96,8 @@ public sealed class PaperReaderTests
     private static PaperReading Read(byte[] file) => PaperReader.Read(file, "paper.xlsx", new string('0', 64), Dealt);
 
     private static string Shown(PaperAnswer answer) =>
-        string.Create(CultureInfo.InvariantCulture, $"{answer.Part} {(answer.Written.Kind == CellValueKind.Number ? answer.Written.Number : answer.Written.Text)} {answer.MethodShown}");
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{answer.Part} {(answer.Written.Kind == CellValueKind.Number ? answer.Written.Number : answer.Written.Text)} {answer.MethodShown}"
+        );
 }

@@ -49,7 +49,8 @@ public sealed partial class PackageNormalizerTests
             using var reader = new StreamReader(entry.Open());
             var text = reader.ReadToEnd();
             Assert.DoesNotContain("dcterms:", text, StringComparison.Ordinal);
-            if (entry.FullName.EndsWith(".rels", StringComparison.Ordinal)) Assert.DoesNotMatch(LongHexadecimal(), text);
+            if (entry.FullName.EndsWith(".rels", StringComparison.Ordinal))
+                Assert.DoesNotMatch(LongHexadecimal(), text);
         }
     }
 
@@ -61,9 +62,9 @@ public sealed partial class PackageNormalizerTests
         var types = reader.ReadToEnd();
 
         Assert.Equal("[Content_Types].xml", archive.Entries[0].FullName);
-        Assert.All(
-            archive.Entries.Skip(1).Where(entry => entry.FullName.EndsWith(".xml", StringComparison.Ordinal)),
-            entry => Assert.Contains($"\"/{entry.FullName}\"", types, StringComparison.Ordinal));
+        Assert.All(archive.Entries.Skip(1).Where(entry => entry.FullName.EndsWith(".xml", StringComparison.Ordinal)), entry =>
+            Assert.Contains($"\"/{entry.FullName}\"", types, StringComparison.Ordinal)
+        );
     }
 
     private static ZipArchive Open() => new(new MemoryStream(Written), ZipArchiveMode.Read);

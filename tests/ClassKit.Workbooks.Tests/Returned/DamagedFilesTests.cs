@@ -34,8 +34,10 @@ public sealed class DamagedFilesTests
                 file[random.Next(file.Length)] = (byte)random.Next(256);
 
             var reading = ReturnedWorkbookReader.Read(file);
-            if (reading.Refusal is not null) refused++;
-            else Assert.Equal(whole, Describe(reading));
+            if (reading.Refusal is not null)
+                refused++;
+            else
+                Assert.Equal(whole, Describe(reading));
         }
 
         Assert.InRange(refused, 1, 999);
@@ -71,9 +73,16 @@ public sealed class DamagedFilesTests
         }
     }
 
-    /// <summary>All cells and names. What is read although bytes changed must be all there: the change was in a part that is not read.</summary>
-    private static string Describe(WorkbookReading reading) => string.Join(
-        '\n',
-        reading.Workbook!.Sheets.SelectMany(sheet => sheet.Cells.OrderBy(cell => cell.Key).Select(cell => $"{sheet.Name} {cell.Key} {cell.Value}"))
-            .Concat(reading.Workbook.Names.Select(name => name.ToString())));
+    /// <summary>
+    /// All cells and names. What is read although bytes changed must be all there: the change was in a part that is not read.
+    /// </summary>
+    private static string Describe(WorkbookReading reading) =>
+        string.Join(
+            '\n',
+            reading
+                .Workbook!.Sheets.SelectMany(sheet =>
+                    sheet.Cells.OrderBy(cell => cell.Key).Select(cell => $"{sheet.Name} {cell.Key} {cell.Value}")
+                )
+                .Concat(reading.Workbook.Names.Select(name => name.ToString()))
+        );
 }

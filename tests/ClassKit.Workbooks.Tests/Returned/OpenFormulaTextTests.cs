@@ -2,7 +2,9 @@ using ClassKit.Workbooks.Returned.OpenDocument;
 
 namespace ClassKit.Workbooks.Tests.Returned;
 
-/// <summary>Formulas of OpenDocument files. The left sides are written by the rules of OASIS OpenFormula 1.3, sections 5.5.11, 5.8 and 5.13.</summary>
+/// <summary>
+/// Formulas of OpenDocument files. The left sides are written by the rules of OASIS OpenFormula 1.3, sections 5.5.11, 5.8 and 5.13.
+/// </summary>
 public sealed class OpenFormulaTextTests
 {
     [Theory]

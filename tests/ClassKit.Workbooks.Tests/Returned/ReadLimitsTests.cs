@@ -9,27 +9,93 @@ namespace ClassKit.Workbooks.Tests.Returned;
 
 public sealed class ReadLimitsTests
 {
-    private static readonly byte[] Plain = HandMade.Sheet("""
-        <row r="1"><c r="A1"><v>1</v></c><c r="B1" t="inlineStr"><is><t>twelve chars</t></is></c></row>
-        <row r="2"><c r="A2"><f t="shared" ref="A2:A9" si="0">SUM($A$1:$A$1)</f></c></row>
-        <row r="3"><c r="A3"><f t="shared" si="0"/></c></row>
-        """, names: """<definedName name="a">S!$A$1</definedName><definedName name="b">S!$A$1</definedName>""").ToBytes();
+    private static readonly byte[] Plain = HandMade
+        .Sheet(
+            """
+            <row r="1"><c r="A1"><v>1</v></c><c r="B1" t="inlineStr"><is><t>twelve chars</t></is></c></row>
+            <row r="2"><c r="A2"><f t="shared" ref="A2:A9" si="0">SUM($A$1:$A$1)</f></c></row>
+            <row r="3"><c r="A3"><f t="shared" si="0"/></c></row>
+            """,
+            names: """<definedName name="a">S!$A$1</definedName><definedName name="b">S!$A$1</definedName>"""
+        )
+        .ToBytes();
 
-    public static TheoryData<string, ReadLimits, Excess, long> Limits => new()
-    {
-        { "file", new() { FileBytes = 100 }, Excess.FileMegabytes, 0 },
-        { "unpacked", new() { UnpackedBytes = 500 }, Excess.UnpackedMegabytes, 0 },
-        { "entries", new() { Entries = 4 }, Excess.Parts, 4 },
-        { "names of entries", new() { DirectoryBytes = 50 }, Excess.Parts, 4_000 },
-        { "one element", new() { ElementBytes = 8 }, Excess.ElementMegabytes, 0 },
-        { "pointers", new() { Relationships = 1 }, Excess.Relations, 1 },
-        { "all texts", new() { AllTextLength = 11 }, Excess.AllTextCharacters, 11 },
-        { "shared formulas", new() { SharedFormulas = 0 }, Excess.SharedFormulas, 0 },
-        { "sheets", new() { Sheets = 0 }, Excess.Sheets, 0 },
-        { "cells", new() { Cells = 3 }, Excess.Cells, 3 },
-        { "names", new() { Names = 1 }, Excess.Names, 1 },
-        { "formulas, shared ones counted again", new() { AllFormulasLength = 20 }, Excess.AllFormulaCharacters, 20 },
-    };
+    public static TheoryData<string, ReadLimits, Excess, long> Limits =>
+        new()
+        {
+            {
+                "file",
+                new() { FileBytes = 100 },
+                Excess.FileMegabytes,
+                0
+            },
+            {
+                "unpacked",
+                new() { UnpackedBytes = 500 },
+                Excess.UnpackedMegabytes,
+                0
+            },
+            {
+                "entries",
+                new() { Entries = 4 },
+                Excess.Parts,
+                4
+            },
+            {
+                "names of entries",
+                new() { DirectoryBytes = 50 },
+                Excess.Parts,
+                4_000
+            },
+            {
+                "one element",
+                new() { ElementBytes = 8 },
+                Excess.ElementMegabytes,
+                0
+            },
+            {
+                "pointers",
+                new() { Relationships = 1 },
+                Excess.Relations,
+                1
+            },
+            {
+                "all texts",
+                new() { AllTextLength = 11 },
+                Excess.AllTextCharacters,
+                11
+            },
+            {
+                "shared formulas",
+                new() { SharedFormulas = 0 },
+                Excess.SharedFormulas,
+                0
+            },
+            {
+                "sheets",
+                new() { Sheets = 0 },
+                Excess.Sheets,
+                0
+            },
+            {
+                "cells",
+                new() { Cells = 3 },
+                Excess.Cells,
+                3
+            },
+            {
+                "names",
+                new() { Names = 1 },
+                Excess.Names,
+                1
+            },
+            {
+                "formulas, shared ones counted again",
+                new() { AllFormulasLength = 20 },
+                Excess.AllFormulaCharacters,
+                20
+            },
+        };
 
     [Theory]
     [MemberData(nameof(Limits))]
@@ -56,7 +122,11 @@ public sealed class ReadLimitsTests
     [Fact]
     public void What_we_make_ourselves_is_read_without_any_limit()
     {
-        foreach (var limit in typeof(ReadLimits).GetProperties().Where(limit => limit.PropertyType.IsValueType && limit.Name != nameof(ReadLimits.RatioFromBytes)))
+        foreach (
+            var limit in typeof(ReadLimits)
+                .GetProperties()
+                .Where(limit => limit.PropertyType.IsValueType && limit.Name != nameof(ReadLimits.RatioFromBytes))
+        )
             Assert.Equal(limit.PropertyType == typeof(int) ? int.MaxValue : (object)long.MaxValue, limit.GetValue(ReadLimits.Own));
     }
 
@@ -78,7 +148,15 @@ public sealed class ReadLimitsTests
     [InlineData("<a a{0}=\"\"/>", 20_000, Excess.XmlNames)]
     public void Xml_that_a_reader_would_have_to_remember_is_refused(string element, int times, Excess what)
     {
-        var sheet = HandMade.Sheet(string.Concat(Enumerable.Range(0, times).Select(at => element.Replace("{0}", at.ToString(System.Globalization.CultureInfo.InvariantCulture), StringComparison.Ordinal))));
+        var sheet = HandMade.Sheet(
+            string.Concat(
+                Enumerable
+                    .Range(0, times)
+                    .Select(at =>
+                        element.Replace("{0}", at.ToString(System.Globalization.CultureInfo.InvariantCulture), StringComparison.Ordinal)
+                    )
+            )
+        );
 
         Assert.Equal(what, Assert.IsType<Refusal.TooLarge>(ReturnedWorkbookReader.Read(sheet.ToBytes()).Refusal).What);
     }
@@ -88,14 +166,26 @@ public sealed class ReadLimitsTests
     {
         var pieces = string.Concat(Enumerable.Repeat("<r><t>some words</t></r>", 200_000));
 
-        Assert.Equal(Excess.TextCharacters, Assert.IsType<Refusal.TooLarge>(HandMade.Sheet("", strings: $"<si>{pieces}</si>").Refused()).What);
-        Assert.Equal(Excess.TextCharacters, Assert.IsType<Refusal.TooLarge>(HandMade.Sheet("", strings: $"<si><t><![CDATA[{new string('<', 2_000_000)}]]></t></si>").Refused()).What);
+        Assert.Equal(
+            Excess.TextCharacters,
+            Assert.IsType<Refusal.TooLarge>(HandMade.Sheet("", strings: $"<si>{pieces}</si>").Refused()).What
+        );
+        Assert.Equal(
+            Excess.TextCharacters,
+            Assert
+                .IsType<Refusal.TooLarge>(
+                    HandMade.Sheet("", strings: $"<si><t><![CDATA[{new string('<', 2_000_000)}]]></t></si>").Refused()
+                )
+                .What
+        );
     }
 
     [Fact]
     public void Parts_that_are_not_read_may_be_as_large_as_they_like()
     {
-        var workbook = HandMade.Sheet("""<row r="1"><c r="A1"><v>1</v></c></row>""").With("xl/media/image1.png", new string(' ', 3_000_000));
+        var workbook = HandMade
+            .Sheet("""<row r="1"><c r="A1"><v>1</v></c></row>""")
+            .With("xl/media/image1.png", new string(' ', 3_000_000));
 
         Assert.Null(ReturnedWorkbookReader.Read(workbook.ToBytes(), new ReadLimits { UnpackedBytes = 10_000 }).Refusal);
     }

@@ -18,7 +18,10 @@ public sealed class RefusalTests
     [InlineData("{\"url\":\"https://docs.google.com/open?id=1\"}", FileKind.OnlineLink)]
     [InlineData("{\\rtf1 }", FileKind.Rtf)]
     [InlineData("<?xml version='1.0'?><Workbook xmlns='urn:schemas-microsoft-com:office:spreadsheet'/>", FileKind.XmlWorkbook)]
-    [InlineData("<?xml version='1.0'?><office:document xmlns:office='urn:oasis:names:tc:opendocument:xmlns:office:1.0'/>", FileKind.FlatOpenDocument)]
+    [InlineData(
+        "<?xml version='1.0'?><office:document xmlns:office='urn:oasis:names:tc:opendocument:xmlns:office:1.0'/>",
+        FileKind.FlatOpenDocument
+    )]
     [InlineData("GIF89a\u0001", FileKind.Gif)]
     [InlineData("\0\0\0\u0018ftypheic", FileKind.PhonePicture)]
     [InlineData("\u0001\u0002\u0003", FileKind.Unknown)]
@@ -54,7 +57,12 @@ public sealed class RefusalTests
     {
         var archive = new HandMade();
         foreach (var entry in entries.Split(','))
-            archive.With(entry, entry.EndsWith(".rels", StringComparison.Ordinal) ? HandMade.Relationships(("rId1", "officeDocument", "word/document.xml")) : "x");
+            archive.With(
+                entry,
+                entry.EndsWith(".rels", StringComparison.Ordinal)
+                    ? HandMade.Relationships(("rId1", "officeDocument", "word/document.xml"))
+                    : "x"
+            );
 
         Refused(archive.ToBytes(), kind);
     }
@@ -69,10 +77,13 @@ public sealed class RefusalTests
     public void A_document_type_is_refused_whatever_it_declares()
     {
         var workbook = HandMade.Sheet("""<row r="1"><c r="A1"><v>5</v></c></row>""");
-        workbook.With("xl/sharedStrings.xml", """
+        workbook.With(
+            "xl/sharedStrings.xml",
+            """
             <!DOCTYPE sst [<!ENTITY a "aaaaaaaaaa"><!ENTITY b "&a;&a;&a;&a;&a;&a;&a;&a;&a;&a;">]>
             <sst xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><si><t>&b;</t></si></sst>
-            """);
+            """
+        );
 
         Refused(workbook.ToBytes(), new Refusal.Damaged(new Damage.NoXml("xl/sharedStrings.xml")));
     }
@@ -84,7 +95,9 @@ public sealed class RefusalTests
         using var package = new MemoryStream();
         using (var archive = new ZipArchive(package, ZipArchiveMode.Create, leaveOpen: true))
         {
-            using var source = new ZipArchive(new MemoryStream(HandMade.Sheet("""<row r="1"><c r="A1"><v>11223344</v></c></row>""").ToBytes()));
+            using var source = new ZipArchive(
+                new MemoryStream(HandMade.Sheet("""<row r="1"><c r="A1"><v>11223344</v></c></row>""").ToBytes())
+            );
             foreach (var entry in source.Entries)
             {
                 using var from = entry.Open();
@@ -104,8 +117,14 @@ public sealed class RefusalTests
     {
         Refused([], new Refusal.Empty());
         Refused(new byte[8], new Refusal.OnlyZeros());
-        Refused([.. CompoundFileSignature, .. new byte[504], .. Encoding.Unicode.GetBytes("EncryptedPackage\0")], new Refusal.PasswordProtected());
-        Refused(new HandMade().With("work/ada-01.xlsx", "x").ToBytes(), new Refusal.OtherKind(FileKind.ArchiveWithWorkbook) { Inside = new("work/ada-01.xlsx") });
+        Refused(
+            [.. CompoundFileSignature, .. new byte[504], .. Encoding.Unicode.GetBytes("EncryptedPackage\0")],
+            new Refusal.PasswordProtected()
+        );
+        Refused(
+            new HandMade().With("work/ada-01.xlsx", "x").ToBytes(),
+            new Refusal.OtherKind(FileKind.ArchiveWithWorkbook) { Inside = new("work/ada-01.xlsx") }
+        );
     }
 
     private static void Refused(byte[] file, FileKind kind) => Refused(file, new Refusal.OtherKind(kind));

@@ -56,21 +56,26 @@ public sealed class SheetReadingTests
     [Fact]
     public void Cells_and_rows_that_do_not_say_where_they_are_follow_the_ones_before()
     {
-        var sheet = HandMade.Sheet("""<row><c><v>1</v></c><c><v>2</v></c></row><row r="5"><c r="C5"><v>3</v></c><c><v>4</v></c></row><row><c><v>5</v></c></row>""");
+        var sheet = HandMade.Sheet(
+            """<row><c><v>1</v></c><c><v>2</v></c></row><row r="5"><c r="C5"><v>3</v></c><c><v>4</v></c></row><row><c><v>5</v></c></row>"""
+        );
 
         Assert.Equal(
             [(1, 1, 1.0), (1, 2, 2.0), (5, 3, 3.0), (5, 4, 4.0), (6, 1, 5.0)],
-            sheet.Read().Sheets[0].Cells.Select(cell => (cell.Key.Row, cell.Key.Column, cell.Value.Stored.Number)).Order());
+            sheet.Read().Sheets[0].Cells.Select(cell => (cell.Key.Row, cell.Key.Column, cell.Value.Stored.Number)).Order()
+        );
     }
 
     [Fact]
     public void A_shared_formula_is_written_out_for_every_cell()
     {
-        var sheet = HandMade.Sheet("""
+        var sheet = HandMade.Sheet(
+            """
             <row r="2"><c r="B2"><f t="shared" ref="B2:B4" si="0">A2*$A$1+SUM(A$1:A2)</f><v>1</v></c></row>
             <row r="3"><c r="B3"><f t="shared" si="0"/><v>2</v></c></row>
             <row r="4"><c r="B4"><f t="shared" si="0"></f><v>3</v></c><c r="C4"><f t="shared" si="0">A4</f></c></row>
-            """);
+            """
+        );
 
         Assert.Equal("A2*$A$1+SUM(A$1:A2)", sheet.Cell("B2")!.Formula);
         Assert.Equal("A3*$A$1+SUM(A$1:A3)", sheet.Cell("B3")!.Formula);
@@ -82,10 +87,12 @@ public sealed class SheetReadingTests
     [Fact]
     public void The_cell_that_leads_a_shared_formula_may_come_last()
     {
-        var sheet = HandMade.Sheet("""
+        var sheet = HandMade.Sheet(
+            """
             <row r="2"><c r="B2"><f t="shared" si="7"/></c></row>
             <row r="3"><c r="B3"><f t="shared" ref="B2:B3" si="7">A3+1</f></c></row>
-            """);
+            """
+        );
 
         Assert.Equal("A2+1", sheet.Cell("B2")!.Formula);
     }
@@ -101,7 +108,9 @@ public sealed class SheetReadingTests
     [Fact]
     public void An_array_formula_says_which_range_it_fills()
     {
-        var sheet = HandMade.Sheet("""<row r="2"><c r="B2"><f t="array" ref="B2:B3">A2:A3*2</f><v>2</v></c></row><row r="3"><c r="B3"><v>4</v></c></row>""");
+        var sheet = HandMade.Sheet(
+            """<row r="2"><c r="B2"><f t="array" ref="B2:B3">A2:A3*2</f><v>2</v></c></row><row r="3"><c r="B3"><v>4</v></c></row>"""
+        );
 
         Assert.Equal(new CellContent(CellValue.FromNumber(2), "A2:A3*2", "B2:B3"), sheet.Cell("B2"));
         Assert.Equal(new CellContent(CellValue.FromNumber(4)), sheet.Cell("B3"));
@@ -115,16 +124,20 @@ public sealed class SheetReadingTests
         Assert.Equal("TABLE()", sheet.Cell("B2")!.Formula);
     }
 
-    public static TheoryData<string, Damage> Nonsense => new()
-    {
-        { """<row r="1"><c r="A1"><v>1,5</v></c></row>""", new Damage.NoNumber(new("S"), "A1", new("1,5"), IsDate: false) },
-        { """<row r="1"><c r="A1" t="s"><v>3</v></c></row>""", new Damage.MissingText(new("S", 1, 1)) },
-        { """<row r="1"><c r="1A"><v>1</v></c></row>""", new Damage.CellName(new("S"), new("1A")) },
-        { """<row r="0"><c r="A1"><v>1</v></c></row>""", new Damage.RowNumber(new("S"), new("0")) },
-        { """<row r="1048577"><c><v>1</v></c></row>""", new Damage.RowNumber(new("S"), new("1048577")) },
-        { """<row r="1"><c r="XFD1"><v>1</v></c><c><v>2</v></c></row>""", new Damage.BeyondSheet(new("S")) },
-        { """<row r="1"><c r="A1" t="d"><v>yesterday</v></c></row>""", new Damage.NoNumber(new("S"), "A1", new("yesterday"), IsDate: true) },
-    };
+    public static TheoryData<string, Damage> Nonsense =>
+        new()
+        {
+            { """<row r="1"><c r="A1"><v>1,5</v></c></row>""", new Damage.NoNumber(new("S"), "A1", new("1,5"), IsDate: false) },
+            { """<row r="1"><c r="A1" t="s"><v>3</v></c></row>""", new Damage.MissingText(new("S", 1, 1)) },
+            { """<row r="1"><c r="1A"><v>1</v></c></row>""", new Damage.CellName(new("S"), new("1A")) },
+            { """<row r="0"><c r="A1"><v>1</v></c></row>""", new Damage.RowNumber(new("S"), new("0")) },
+            { """<row r="1048577"><c><v>1</v></c></row>""", new Damage.RowNumber(new("S"), new("1048577")) },
+            { """<row r="1"><c r="XFD1"><v>1</v></c><c><v>2</v></c></row>""", new Damage.BeyondSheet(new("S")) },
+            {
+                """<row r="1"><c r="A1" t="d"><v>yesterday</v></c></row>""",
+                new Damage.NoNumber(new("S"), "A1", new("yesterday"), IsDate: true)
+            },
+        };
 
     [Theory]
     [MemberData(nameof(Nonsense))]
@@ -139,7 +152,11 @@ public sealed class SheetReadingTests
         Assert.Equal([2], sheet.HiddenRows);
         Assert.Null(sheet.FilteredRows);
 
-        const string filter = """</sheetData><autoFilter ref="A1:A2"><filterColumn colId="0"><filters><filter val="1"/></filters></filterColumn></autoFilter>""";
-        Assert.Equal((2, 2), HandMade.Sheet(rows).Replace("xl/worksheets/sheet1.xml", "</sheetData>", filter).Read().Sheets[0].FilteredRows);
+        const string filter =
+            """</sheetData><autoFilter ref="A1:A2"><filterColumn colId="0"><filters><filter val="1"/></filters></filterColumn></autoFilter>""";
+        Assert.Equal(
+            (2, 2),
+            HandMade.Sheet(rows).Replace("xl/worksheets/sheet1.xml", "</sheetData>", filter).Read().Sheets[0].FilteredRows
+        );
     }
 }

@@ -15,14 +15,19 @@ public sealed class WorkbookReadingTests
     [Fact]
     public void Names_are_read_with_the_sheet_they_belong_to()
     {
-        var workbook = HandMade.Sheet(OneCell, names: """
-            <definedName name="mix_flour">S!$A$1</definedName>
-            <definedName name="mix_water" localSheetId="0">S!$A$2</definedName>
-            <definedName name="mix_salt">S!#REF!</definedName>
-            <definedName name="mix_lost" localSheetId="9">S!$A$3</definedName>
-            <definedName name="_xlnm.Print_Area" localSheetId="0">S!$A$1:$B$9</definedName>
-            <definedName name="mix_quoted" hidden="1">'It&apos;s &quot;S&quot;'!$A$1</definedName>
-            """).Read();
+        var workbook = HandMade
+            .Sheet(
+                OneCell,
+                names: """
+                <definedName name="mix_flour">S!$A$1</definedName>
+                <definedName name="mix_water" localSheetId="0">S!$A$2</definedName>
+                <definedName name="mix_salt">S!#REF!</definedName>
+                <definedName name="mix_lost" localSheetId="9">S!$A$3</definedName>
+                <definedName name="_xlnm.Print_Area" localSheetId="0">S!$A$1:$B$9</definedName>
+                <definedName name="mix_quoted" hidden="1">'It&apos;s &quot;S&quot;'!$A$1</definedName>
+                """
+            )
+            .Read();
 
         Assert.Equal(
             [
@@ -31,17 +36,33 @@ public sealed class WorkbookReadingTests
                 new DefinedName("mix_salt", null, "S!#REF!"),
                 new DefinedName("mix_quoted", null, "'It's \"S\"'!$A$1"),
             ],
-            workbook.Names);
+            workbook.Names
+        );
     }
 
     [Fact]
     public void Hidden_sheets_are_read_and_chart_sheets_are_not()
     {
-        var workbook = HandMade.Sheet(OneCell)
-            .Replace("xl/workbook.xml", "<sheets>", """<sheets><sheet name="Chart" sheetId="3" r:id="rId3"/><sheet name="Aside" sheetId="2" state="veryHidden" r:id="rId4"/>""")
-            .Replace("xl/workbook.xml", "<definedNames>", """<definedNames><definedName name="here" localSheetId="2">S!$A$1</definedName>""")
-            .With("xl/_rels/workbook.xml.rels", HandMade.Relationships(
-                ("rId1", "worksheet", "worksheets/sheet1.xml"), ("rId3", "chartsheet", "worksheets/sheet1.xml"), ("rId4", "worksheet", "worksheets/sheet1.xml")))
+        var workbook = HandMade
+            .Sheet(OneCell)
+            .Replace(
+                "xl/workbook.xml",
+                "<sheets>",
+                """<sheets><sheet name="Chart" sheetId="3" r:id="rId3"/><sheet name="Aside" sheetId="2" state="veryHidden" r:id="rId4"/>"""
+            )
+            .Replace(
+                "xl/workbook.xml",
+                "<definedNames>",
+                """<definedNames><definedName name="here" localSheetId="2">S!$A$1</definedName>"""
+            )
+            .With(
+                "xl/_rels/workbook.xml.rels",
+                HandMade.Relationships(
+                    ("rId1", "worksheet", "worksheets/sheet1.xml"),
+                    ("rId3", "chartsheet", "worksheets/sheet1.xml"),
+                    ("rId4", "worksheet", "worksheets/sheet1.xml")
+                )
+            )
             .Read();
 
         Assert.Equal(["Aside", "S"], workbook.Sheets.Select(sheet => sheet.Name));
@@ -63,9 +84,13 @@ public sealed class WorkbookReadingTests
     [Fact]
     public void The_strict_form_of_the_format_is_read_alike()
     {
-        var strict = HandMade.Sheet(OneCell, names: """<definedName name="n">S!$A$1</definedName>""")
+        var strict = HandMade
+            .Sheet(OneCell, names: """<definedName name="n">S!$A$1</definedName>""")
             .ReplaceEverywhere("http://schemas.openxmlformats.org/spreadsheetml/2006/main", "http://purl.oclc.org/ooxml/spreadsheetml/main")
-            .ReplaceEverywhere("http://schemas.openxmlformats.org/officeDocument/2006/relationships", "http://purl.oclc.org/ooxml/officeDocument/relationships");
+            .ReplaceEverywhere(
+                "http://schemas.openxmlformats.org/officeDocument/2006/relationships",
+                "http://purl.oclc.org/ooxml/officeDocument/relationships"
+            );
 
         Assert.Equal(5, strict.Cell("A1")!.Stored.Number);
         Assert.Single(strict.Read().Names);
@@ -88,14 +113,20 @@ public sealed class WorkbookReadingTests
     [Fact]
     public void The_workbook_may_lie_anywhere_in_the_package()
     {
-        var moved = HandMade.Sheet(OneCell)
+        var moved = HandMade
+            .Sheet(OneCell)
             .With("_rels/.rels", HandMade.Relationships(("x", "officeDocument", "/book.xml")))
-            .With("book.xml", """
+            .With(
+                "book.xml",
+                """
                 <b:workbook xmlns:b="http://schemas.openxmlformats.org/spreadsheetml/2006/main" xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships">
                 <b:sheets><b:sheet name="S" sheetId="1" r:id="a"/></b:sheets></b:workbook>
-                """)
+                """
+            )
             .With("_rels/book.xml.rels", HandMade.Relationships(("a", "worksheet", "xl/worksheets/sheet1.xml")))
-            .Without("xl/workbook.xml").Without("xl/_rels/workbook.xml.rels").Without("xl/sharedStrings.xml");
+            .Without("xl/workbook.xml")
+            .Without("xl/_rels/workbook.xml.rels")
+            .Without("xl/sharedStrings.xml");
 
         Assert.Equal(5, moved.Cell("A1")!.Stored.Number);
     }
@@ -103,7 +134,13 @@ public sealed class WorkbookReadingTests
     [Fact]
     public void A_link_out_of_the_package_is_not_followed()
     {
-        var linked = HandMade.Sheet(OneCell).Replace("xl/_rels/workbook.xml.rels", "Target=\"worksheets/sheet1.xml\"", "Target=\"http://example.org/sheet.xml\" TargetMode=\"External\"");
+        var linked = HandMade
+            .Sheet(OneCell)
+            .Replace(
+                "xl/_rels/workbook.xml.rels",
+                "Target=\"worksheets/sheet1.xml\"",
+                "Target=\"http://example.org/sheet.xml\" TargetMode=\"External\""
+            );
 
         Assert.IsType<Refusal.Damaged>(ReturnedWorkbookReader.Read(linked.ToBytes()).Refusal);
     }
@@ -119,7 +156,10 @@ public sealed class WorkbookReadingTests
     [Fact]
     public void A_sheet_listed_with_an_empty_pointer_is_an_old_macro_sheet_without_cells()
     {
-        var workbook = HandMade.Sheet(OneCell).Replace("xl/workbook.xml", "<sheets>", """<sheets><sheet name="Module" sheetId="2" r:id=""/>""").Read();
+        var workbook = HandMade
+            .Sheet(OneCell)
+            .Replace("xl/workbook.xml", "<sheets>", """<sheets><sheet name="Module" sheetId="2" r:id=""/>""")
+            .Read();
 
         Assert.Equal("S", Assert.Single(workbook.Sheets).Name);
     }
@@ -127,7 +167,10 @@ public sealed class WorkbookReadingTests
     [Fact]
     public void Macros_are_noticed_and_never_opened()
     {
-        var relationships = HandMade.Relationships(("rId1", "worksheet", "worksheets/sheet1.xml"), ("rId9", "vbaProject", "vbaProject.bin"));
+        var relationships = HandMade.Relationships(
+            ("rId1", "worksheet", "worksheets/sheet1.xml"),
+            ("rId9", "vbaProject", "vbaProject.bin")
+        );
 
         Assert.False(HandMade.Sheet(OneCell).Read().HasMacros);
         Assert.True(HandMade.Sheet(OneCell).With("xl/_rels/workbook.xml.rels", relationships).Read().HasMacros);
@@ -138,13 +181,17 @@ public sealed class WorkbookReadingTests
     [InlineData("""<calcPr calcId="191029"/>""", false)]
     public void It_is_kept_whether_circles_are_gone_round(string properties, bool iterates)
     {
-        Assert.Equal(iterates, HandMade.Sheet(OneCell).Replace("xl/workbook.xml", "</workbook>", properties + "</workbook>").Read().IteratesCircles);
+        Assert.Equal(
+            iterates,
+            HandMade.Sheet(OneCell).Replace("xl/workbook.xml", "</workbook>", properties + "</workbook>").Read().IteratesCircles
+        );
     }
 
     [Fact]
     public void A_document_type_is_refused_in_words()
     {
-        const string bomb = """<!DOCTYPE s [<!ENTITY a "aaaa"><!ENTITY b "&a;&a;">]><sst xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><si><t>&b;</t></si></sst>""";
+        const string bomb =
+            """<!DOCTYPE s [<!ENTITY a "aaaa"><!ENTITY b "&a;&a;">]><sst xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><si><t>&b;</t></si></sst>""";
         var refusal = ReturnedWorkbookReader.Read(HandMade.Sheet(OneCell).With("xl/sharedStrings.xml", bomb).ToBytes()).Refusal!;
 
         Assert.Equal(new Refusal.Damaged(new Damage.NoXml("xl/sharedStrings.xml")), refusal);
@@ -153,18 +200,31 @@ public sealed class WorkbookReadingTests
     [Fact]
     public void Tables_are_read_with_their_columns_and_their_filter()
     {
-        var workbook = HandMade.Sheet("""<row r="2"><c r="B2" t="inlineStr"><is><t>Flour</t></is></c></row><row r="3"><c r="B3"><v>500</v></c></row>""")
-            .With("xl/worksheets/_rels/sheet1.xml.rels", HandMade.Relationships(("rId1", "table", "../tables/table1.xml"), ("rId2", "table", "../tables/table2.xml")))
-            .With("xl/tables/table1.xml", """
+        var workbook = HandMade
+            .Sheet("""<row r="2"><c r="B2" t="inlineStr"><is><t>Flour</t></is></c></row><row r="3"><c r="B3"><v>500</v></c></row>""")
+            .With(
+                "xl/worksheets/_rels/sheet1.xml.rels",
+                HandMade.Relationships(("rId1", "table", "../tables/table1.xml"), ("rId2", "table", "../tables/table2.xml"))
+            )
+            .With(
+                "xl/tables/table1.xml",
+                """
                 <table xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" id="1" name="T1" displayName="Doughs" ref="B2:C5" totalsRowCount="1">
                 <autoFilter ref="B2:C4"><filterColumn colId="0"/></autoFilter>
                 <tableColumns count="2"><tableColumn id="1" name="Flour"/><tableColumn id="2" name="Water_x000a_g"/></tableColumns></table>
-                """)
-            .With("xl/tables/table2.xml", """<table xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" displayName="Lost" ref="nowhere"><tableColumns><tableColumn name="x"/></tableColumns></table>""")
+                """
+            )
+            .With(
+                "xl/tables/table2.xml",
+                """<table xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" displayName="Lost" ref="nowhere"><tableColumns><tableColumn name="x"/></tableColumns></table>"""
+            )
             .Read();
 
         var table = Assert.Single(workbook.Tables);
-        Assert.Equal(("Doughs", "S", 2, 2, 5, true, true), (table.Name, table.Sheet, table.Top, table.Left, table.Bottom, table.HasHeaders, table.HasTotals));
+        Assert.Equal(
+            ("Doughs", "S", 2, 2, 5, true, true),
+            (table.Name, table.Sheet, table.Top, table.Left, table.Bottom, table.HasHeaders, table.HasTotals)
+        );
         Assert.Equal(["Flour", "Water\ng"], table.Columns);
         Assert.Equal((3, 5), workbook.Sheets[0].FilteredRows);
     }
@@ -173,16 +233,21 @@ public sealed class WorkbookReadingTests
     public void A_workbook_says_when_and_by_whom_it_was_saved()
     {
         // The sample of ECMA-376 Part 2 (OPC), 11.1, with the time zone of a program east of Greenwich.
-        var workbook = WithProperties("""
+        var workbook = WithProperties(
+            """
             <coreProperties xmlns="http://schemas.openxmlformats.org/package/2006/metadata/core-properties" xmlns:dcterms="http://purl.org/dc/terms/" xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance">
               <dc:creator>Alan Example</dc:creator>
               <dcterms:created xsi:type="dcterms:W3CDTF">2005-06-12T10:00:00Z</dcterms:created>
               <lastModifiedBy>Ada Example</lastModifiedBy>
               <dcterms:modified xsi:type="dcterms:W3CDTF">2005-11-23T02:00:00+02:00</dcterms:modified>
             </coreProperties>
-            """);
+            """
+        );
 
-        Assert.Equal(new("Alan Example", "Ada Example", new DateTime(2005, 6, 12, 10, 0, 0), new DateTime(2005, 11, 23, 0, 0, 0)), ReturnedWorkbookReader.Read(workbook).Properties);
+        Assert.Equal(
+            new("Alan Example", "Ada Example", new DateTime(2005, 6, 12, 10, 0, 0), new DateTime(2005, 11, 23, 0, 0, 0)),
+            ReturnedWorkbookReader.Read(workbook).Properties
+        );
     }
 
     [Theory]
@@ -198,7 +263,16 @@ public sealed class WorkbookReadingTests
         Assert.Equal(DocumentProperties.None, reading.Properties);
     }
 
-    private static byte[] WithProperties(string part) => HandMade.Sheet("""<row r="1"><c r="A1"><v>5</v></c></row>""")
-        .With("_rels/.rels", HandMade.Relationships(("rId1", "officeDocument", "xl/workbook.xml"), ("rId2", "metadata/core-properties", "docProps/core.xml")))
-        .With("docProps/core.xml", part).ToBytes();
+    private static byte[] WithProperties(string part) =>
+        HandMade
+            .Sheet("""<row r="1"><c r="A1"><v>5</v></c></row>""")
+            .With(
+                "_rels/.rels",
+                HandMade.Relationships(
+                    ("rId1", "officeDocument", "xl/workbook.xml"),
+                    ("rId2", "metadata/core-properties", "docProps/core.xml")
+                )
+            )
+            .With("docProps/core.xml", part)
+            .ToBytes();
 }

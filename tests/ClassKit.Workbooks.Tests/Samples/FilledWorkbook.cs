@@ -13,16 +13,18 @@ internal static class FilledWorkbook
 
     public static readonly byte[] Dealt = DealtWorkbookWriter.Write(SampleClass.Dealt, Student);
 
-    public static readonly byte[] Bytes = WorkbookFiller.Fill(Dealt,
-    [
-        new EnterFormula(Answer("hydration", "water"), "=C7*C8"),
-        new EnterFormula(Answer("hydration", "dough"), "=C7+C12+hydration_flour*hydration_salt"),
-        new EnterNumber(Answer("hydration", "share"), 0.6),
-        new EnterText(Answer("water_temperature", "base_temperature"), "76,5"),
-        new EnterFormula(Answer("water_temperature", "water"), "=C7/0"),
-        new EnterFormula(Scratch("hydration", 0), $"='{Answer("water_temperature", "water").Sheet}'!C7*3"),
-        new EnterText(Scratch("hydration", 1), "=not a formula"),
-    ]);
+    public static readonly byte[] Bytes = WorkbookFiller.Fill(
+        Dealt,
+        [
+            new EnterFormula(Answer("hydration", "water"), "=C7*C8"),
+            new EnterFormula(Answer("hydration", "dough"), "=C7+C12+hydration_flour*hydration_salt"),
+            new EnterNumber(Answer("hydration", "share"), 0.6),
+            new EnterText(Answer("water_temperature", "base_temperature"), "76,5"),
+            new EnterFormula(Answer("water_temperature", "water"), "=C7/0"),
+            new EnterFormula(Scratch("hydration", 0), $"='{Answer("water_temperature", "water").Sheet}'!C7*3"),
+            new EnterText(Scratch("hydration", 1), "=not a formula"),
+        ]
+    );
 
     public static CellAddress Answer(string exercise, string part) =>
         SampleClass.Dealt.LayOut().Of(exercise).Answers.Single(place => place.Part.Id == part).Address;

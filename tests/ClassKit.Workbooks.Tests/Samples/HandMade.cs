@@ -14,16 +14,25 @@ internal sealed class HandMade
     private readonly Dictionary<string, string> _parts = [];
 
     /// <summary>A workbook with one sheet "S", given the XML inside its sheetData.</summary>
-    public static HandMade Sheet(string rows, string strings = "", string names = "", string workbookProperties = "") => new HandMade()
-        .With("_rels/.rels", Relationships(("rId1", "officeDocument", "xl/workbook.xml")))
-        .With("xl/workbook.xml", $"""<workbook xmlns="{Main}" xmlns:r="{Documents}">{workbookProperties}<sheets><sheet name="S" sheetId="1" r:id="rId1"/></sheets><definedNames>{names}</definedNames></workbook>""")
-        .With("xl/_rels/workbook.xml.rels", Relationships(("rId1", "worksheet", "worksheets/sheet1.xml"), ("rId2", "sharedStrings", "sharedStrings.xml")))
-        .With("xl/sharedStrings.xml", $"""<sst xmlns="{Main}">{strings}</sst>""")
-        .With("xl/worksheets/sheet1.xml", $"""<worksheet xmlns="{Main}"><sheetData>{rows}</sheetData></worksheet>""");
+    public static HandMade Sheet(string rows, string strings = "", string names = "", string workbookProperties = "") =>
+        new HandMade()
+            .With("_rels/.rels", Relationships(("rId1", "officeDocument", "xl/workbook.xml")))
+            .With(
+                "xl/workbook.xml",
+                $"""<workbook xmlns="{Main}" xmlns:r="{Documents}">{workbookProperties}<sheets><sheet name="S" sheetId="1" r:id="rId1"/></sheets><definedNames>{names}</definedNames></workbook>"""
+            )
+            .With(
+                "xl/_rels/workbook.xml.rels",
+                Relationships(("rId1", "worksheet", "worksheets/sheet1.xml"), ("rId2", "sharedStrings", "sharedStrings.xml"))
+            )
+            .With("xl/sharedStrings.xml", $"""<sst xmlns="{Main}">{strings}</sst>""")
+            .With("xl/worksheets/sheet1.xml", $"""<worksheet xmlns="{Main}"><sheetData>{rows}</sheetData></worksheet>""");
 
     public static string Relationships(params (string Id, string Type, string Target)[] relationships) =>
         """<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships">"""
-        + string.Concat(relationships.Select(one => $"""<Relationship Id="{one.Id}" Type="{Documents}/{one.Type}" Target="{one.Target}"/>"""))
+        + string.Concat(
+            relationships.Select(one => $"""<Relationship Id="{one.Id}" Type="{Documents}/{one.Type}" Target="{one.Target}"/>""")
+        )
         + "</Relationships>";
 
     public HandMade With(string part, string xml)

@@ -7,7 +7,9 @@ using ClassKit.Exercises.Variants;
 
 namespace ClassKit.Workbooks.Tests.Samples;
 
-/// <summary>A small class with three exercises: percent, grams, degrees; absolute and relative tolerances; a name with everything awkward in it.</summary>
+/// <summary>
+/// A small class with three exercises: percent, grams, degrees; absolute and relative tolerances; a name with everything awkward in it.
+/// </summary>
 internal static class SampleClass
 {
     private static readonly Exercise Hydration = new(
@@ -29,11 +31,39 @@ internal static class SampleClass
         ],
         [],
         [
-            new Part("water", "How much water do they weigh out?", CellFormula.Of("=flour*hydration"), "g", Tolerance.Absolute(0.5), 2, true, []),
-            new Part("dough", "What does the whole dough weigh, with flour, water and salt?", CellFormula.Of("=flour+water+flour*salt"), "g", Tolerance.Absolute(0.5), 3, true, []),
-            new Part("share", "Which share of the dough is flour?", CellFormula.Of("=flour/dough"), "%", Tolerance.Absolute(0.005), 1, false, []),
+            new Part(
+                "water",
+                "How much water do they weigh out?",
+                CellFormula.Of("=flour*hydration"),
+                "g",
+                Tolerance.Absolute(0.5),
+                2,
+                true,
+                []
+            ),
+            new Part(
+                "dough",
+                "What does the whole dough weigh, with flour, water and salt?",
+                CellFormula.Of("=flour+water+flour*salt"),
+                "g",
+                Tolerance.Absolute(0.5),
+                3,
+                true,
+                []
+            ),
+            new Part(
+                "share",
+                "Which share of the dough is flour?",
+                CellFormula.Of("=flour/dough"),
+                "%",
+                Tolerance.Absolute(0.005),
+                1,
+                false,
+                []
+            ),
         ],
-        []);
+        []
+    );
 
     private static readonly Exercise WaterTemperature = new(
         "water_temperature",
@@ -59,10 +89,29 @@ internal static class SampleClass
         ],
         [],
         [
-            new Part("base_temperature", "Three times the wanted temperature", CellFormula.Of("=3*wanted"), "°C", Tolerance.Absolute(0.05), 1, true, []),
-            new Part("water", "The water's temperature", CellFormula.Of("=base_temperature-flour-room-friction"), "°C", Tolerance.Absolute(0.05), 2, true, []),
+            new Part(
+                "base_temperature",
+                "Three times the wanted temperature",
+                CellFormula.Of("=3*wanted"),
+                "°C",
+                Tolerance.Absolute(0.05),
+                1,
+                true,
+                []
+            ),
+            new Part(
+                "water",
+                "The water's temperature",
+                CellFormula.Of("=base_temperature-flour-room-friction"),
+                "°C",
+                Tolerance.Absolute(0.05),
+                2,
+                true,
+                []
+            ),
         ],
-        []);
+        []
+    );
 
     private static readonly Exercise Soda = new(
         "soda",
@@ -72,15 +121,22 @@ internal static class SampleClass
         6,
         "common practice, no source",
         "A batch has {soda} of baking soda. The acid's neutralising value is {nv}.",
-        [
-            new Given("soda", "Baking soda", "g", 4, 9, 0.5m),
-            new Given("nv", "Neutralising value of the acid", "", 50, 100, 1),
-        ],
+        [new Given("soda", "Baking soda", "g", 4, 9, 0.5m), new Given("nv", "Neutralising value of the acid", "", 50, 100, 1)],
         [],
         [
-            new Part("acid", "How much acid neutralises the soda?", CellFormula.Of("=100*soda/nv"), "g", Tolerance.Relative(0.01), 2, true, []),
+            new Part(
+                "acid",
+                "How much acid neutralises the soda?",
+                CellFormula.Of("=100*soda/nv"),
+                "g",
+                Tolerance.Relative(0.01),
+                2,
+                true,
+                []
+            ),
         ],
-        []);
+        []
+    );
 
     public static readonly IReadOnlyList<Exercise> Exercises = [Hydration, WaterTemperature, Soda];
 
@@ -96,7 +152,8 @@ internal static class SampleClass
         [
             Deal(new Student("ada-01", "Ada Example"), 1200, 0.65m),
             Deal(new Student("ben-02", "=Ben & Sons <\"Ü\">, the Baker"), 1350, 0.71m),
-        ]);
+        ]
+    );
 
     private static DealtStudent Deal(Student student, decimal flour, decimal hydration)
     {
@@ -106,16 +163,35 @@ internal static class SampleClass
         [
             new(
                 Hydration,
-                new Dictionary<string, decimal> { ["flour"] = flour, ["hydration"] = hydration, ["salt"] = 0.02m },
-                new Dictionary<string, double> { ["water"] = water, ["dough"] = dough, ["share"] = (double)flour / dough }),
+                new Dictionary<string, decimal>
+                {
+                    ["flour"] = flour,
+                    ["hydration"] = hydration,
+                    ["salt"] = 0.02m,
+                },
+                new Dictionary<string, double>
+                {
+                    ["water"] = water,
+                    ["dough"] = dough,
+                    ["share"] = (double)flour / dough,
+                }
+            ),
             new(
                 WaterTemperature,
-                new Dictionary<string, decimal> { ["wanted"] = 25.5m, ["flour"] = 20, ["room"] = 23, ["friction"] = 12 },
-                new Dictionary<string, double> { ["base_temperature"] = 76.5, ["water"] = 21.5 }),
+                new Dictionary<string, decimal>
+                {
+                    ["wanted"] = 25.5m,
+                    ["flour"] = 20,
+                    ["room"] = 23,
+                    ["friction"] = 12,
+                },
+                new Dictionary<string, double> { ["base_temperature"] = 76.5, ["water"] = 21.5 }
+            ),
             new(
                 Soda,
                 new Dictionary<string, decimal> { ["soda"] = 6.5m, ["nv"] = 80 },
-                new Dictionary<string, double> { ["acid"] = 8.125 }),
+                new Dictionary<string, double> { ["acid"] = 8.125 }
+            ),
         ];
         return new(student, $"workbooks/{student.Id}.xlsx", variants);
     }

@@ -21,7 +21,9 @@ public sealed class TermWorkbookTests
     [Fact]
     public void LibreOffice_comes_to_the_grades_of_the_rule()
     {
-        var saved = LibreOffice.SaveAgain([.. Random.Take(Written).Select(term => TermWorkbookWriter.WithoutValues(term, TermGrader.Grade(term)))]);
+        var saved = LibreOffice.SaveAgain([
+            .. Random.Take(Written).Select(term => TermWorkbookWriter.WithoutValues(term, TermGrader.Grade(term))),
+        ]);
 
         Assert.All(Random.Zip(saved), pair => AssertGrades(pair.First, pair.Second));
     }
@@ -44,32 +46,48 @@ public sealed class TermWorkbookTests
 
     [Fact]
     public void The_same_term_gives_the_same_bytes() =>
-        Assert.Equal(TermWorkbookWriter.Write(Random[0], TermGrader.Grade(Random[0])), TermWorkbookWriter.Write(Random[0], TermGrader.Grade(Random[0])));
+        Assert.Equal(
+            TermWorkbookWriter.Write(Random[0], TermGrader.Grade(Random[0])),
+            TermWorkbookWriter.Write(Random[0], TermGrader.Grade(Random[0]))
+        );
 
     private static void AssertGrades(SchoolTerm term, byte[] workbook)
     {
         var snapshot = ReturnedWorkbookReader.Read(workbook).Workbook!;
         foreach (var (index, grade) in TermGrader.Grade(term).Index())
         {
-            CellValue At(int column) => snapshot.Find(new(TermGrid.GradesSheet, TermGrid.FirstRow + index, column))?.Stored ?? CellValue.Blank;
+            CellValue At(int column) =>
+                snapshot.Find(new(TermGrid.GradesSheet, TermGrid.FirstRow + index, column))?.Stored ?? CellValue.Blank;
             void AssertNumber(decimal? expected, int column)
             {
                 var what = $"{term.Rule.Rounding} {grade.Student.Id} column {column}: {At(column)} instead of {expected}";
-                Assert.True(expected is { } number ? At(column).IsNumber && Math.Abs(At(column).Number - (double)number) < 1e-9 : IsEmpty(At(column)), what);
+                Assert.True(
+                    expected is { } number
+                        ? At(column).IsNumber && Math.Abs(At(column).Number - (double)number) < 1e-9
+                        : IsEmpty(At(column)),
+                    what
+                );
             }
 
             var behind = TermGrid.FirstColumn + term.Rule.Categories.Count;
-            foreach (var (at, category) in grade.Categories.Index()) AssertNumber(category.Share, TermGrid.FirstColumn + at);
+            foreach (var (at, category) in grade.Categories.Index())
+                AssertNumber(category.Share, TermGrid.FirstColumn + at);
             AssertNumber(grade.Percent, behind);
             AssertNumber(grade.Rounded, behind + 1);
             AssertGrade(term, grade.ByAverage, At(behind + 2));
-            foreach (var (at, line) in grade.Lines.Index()) AssertNumber(line.Share, behind + 3 + at);
+            foreach (var (at, line) in grade.Lines.Index())
+                AssertNumber(line.Share, behind + 3 + at);
             AssertGrade(term, grade.Place, At(behind + 3 + grade.Lines.Count));
         }
     }
 
     private static void AssertGrade(SchoolTerm term, int? place, CellValue stored) =>
-        Assert.Equal(place is { } at ? term.Rule.Scale.Steps[at].Grade : "", stored.IsText ? stored.Text : IsEmpty(stored) ? "" : stored.ToString());
+        Assert.Equal(
+            place is { } at ? term.Rule.Scale.Steps[at].Grade : "",
+            stored.IsText ? stored.Text
+                : IsEmpty(stored) ? ""
+                : stored.ToString()
+        );
 
     private static bool IsEmpty(CellValue value) => value.Kind == CellValueKind.Blank || (value.IsText && value.Text.Length == 0);
 }

@@ -13,9 +13,14 @@ internal static class ShippedExercises
 
     /// <summary>Those at or below a folder, in the order of their paths.</summary>
     public static IReadOnlyList<Exercise> Below(string folder) =>
-    [
-        .. Directory.EnumerateFiles(folder, "*.md", SearchOption.AllDirectories).Order(StringComparer.Ordinal)
-            .Where(path => File.ReadLines(path).Take(FirstLines).Any(line => line.StartsWith("skill:", StringComparison.Ordinal)))
-            .Select(path => ExerciseReader.Read(path).Model ?? throw new InvalidOperationException($"{path} cannot be read: run classkit check on it.")),
-    ];
+        [
+            .. Directory
+                .EnumerateFiles(folder, "*.md", SearchOption.AllDirectories)
+                .Order(StringComparer.Ordinal)
+                .Where(path => File.ReadLines(path).Take(FirstLines).Any(line => line.StartsWith("skill:", StringComparison.Ordinal)))
+                .Select(path =>
+                    ExerciseReader.Read(path).Model
+                    ?? throw new InvalidOperationException($"{path} cannot be read: run classkit check on it.")
+                ),
+        ];
 }

@@ -9,11 +9,13 @@ internal static class DateFormat
 {
     public static string? Show(List<FormatPart> parts, double serial, DateSystem dates)
     {
-        if (serial < 0) return null;
+        if (serial < 0)
+            return null;
         var places = FractionPlaces(parts);
         var unit = Math.Pow(10, places);
         var total = Math.Floor(serial * 86400 * unit + 0.5) / unit;
-        if (!Serial.TryDate(Math.Floor(total / 86400), dates, out var year, out var month, out var day)) return null;
+        if (!Serial.TryDate(Math.Floor(total / 86400), dates, out var year, out var month, out var day))
+            return null;
         var weekday = Serial.Weekday(Math.Floor(total / 86400), dates);
         var seconds = total - Math.Floor(total / 86400) * 86400;
         var halfDay = parts.Exists(part => part.Kind == FormatPartKind.HalfDay);
@@ -26,10 +28,14 @@ internal static class DateFormat
             {
                 FormatPartKind.Elapsed => result.Append(Elapsed(part.Text, total)),
                 FormatPartKind.HalfDay => result.Append(HalfDay(part.Text, seconds)),
-                FormatPartKind.Date when part.Text[0] == 'm' && IsMinute(parts, at) => result.Append(Padded((int)(seconds / 60) % 60, part.Text.Length)),
+                FormatPartKind.Date when part.Text[0] == 'm' && IsMinute(parts, at) => result.Append(
+                    Padded((int)(seconds / 60) % 60, part.Text.Length)
+                ),
 
                 // Beside [h], a plain h counts all hours too.
-                FormatPartKind.Date when elapsed.Contains(part.Text[0], StringComparison.Ordinal) => result.Append(Elapsed(part.Text, total)),
+                FormatPartKind.Date when elapsed.Contains(part.Text[0], StringComparison.Ordinal) => result.Append(
+                    Elapsed(part.Text, total)
+                ),
                 FormatPartKind.Date => result.Append(DatePart(part.Text, year, month, day, weekday, (int)seconds, halfDay)),
                 FormatPartKind.Digit => result.Append(FractionDigit(parts, at, seconds)),
                 _ => result.Append(part.Text),
@@ -39,20 +45,21 @@ internal static class DateFormat
         return result.ToString();
     }
 
-    private static string DatePart(string letters, int year, int month, int day, int weekday, int seconds, bool halfDay) => letters switch
-    {
-        "y" or "yy" => Padded(year % 100, 2),
-        ['y', ..] => Padded(year, 4),
-        "m" or "mm" => Padded(month, letters.Length),
-        "mmm" => CultureInfo.InvariantCulture.DateTimeFormat.AbbreviatedMonthNames[month - 1],
-        "mmmmm" => CultureInfo.InvariantCulture.DateTimeFormat.MonthNames[month - 1][..1],
-        ['m', ..] => CultureInfo.InvariantCulture.DateTimeFormat.MonthNames[month - 1],
-        "d" or "dd" => Padded(day, letters.Length),
-        "ddd" => CultureInfo.InvariantCulture.DateTimeFormat.AbbreviatedDayNames[weekday],
-        ['d', ..] => CultureInfo.InvariantCulture.DateTimeFormat.DayNames[weekday],
-        ['h', ..] => Padded(halfDay ? (seconds / 3600 + 11) % 12 + 1 : seconds / 3600, letters.Length),
-        _ => Padded(seconds % 60, letters.Length),
-    };
+    private static string DatePart(string letters, int year, int month, int day, int weekday, int seconds, bool halfDay) =>
+        letters switch
+        {
+            "y" or "yy" => Padded(year % 100, 2),
+            ['y', ..] => Padded(year, 4),
+            "m" or "mm" => Padded(month, letters.Length),
+            "mmm" => CultureInfo.InvariantCulture.DateTimeFormat.AbbreviatedMonthNames[month - 1],
+            "mmmmm" => CultureInfo.InvariantCulture.DateTimeFormat.MonthNames[month - 1][..1],
+            ['m', ..] => CultureInfo.InvariantCulture.DateTimeFormat.MonthNames[month - 1],
+            "d" or "dd" => Padded(day, letters.Length),
+            "ddd" => CultureInfo.InvariantCulture.DateTimeFormat.AbbreviatedDayNames[weekday],
+            ['d', ..] => CultureInfo.InvariantCulture.DateTimeFormat.DayNames[weekday],
+            ['h', ..] => Padded(halfDay ? (seconds / 3600 + 11) % 12 + 1 : seconds / 3600, letters.Length),
+            _ => Padded(seconds % 60, letters.Length),
+        };
 
     private static string HalfDay(string signs, double seconds)
     {
@@ -62,7 +69,14 @@ internal static class DateFormat
 
     private static string Elapsed(string letters, double total)
     {
-        var count = Math.Floor(letters[0] switch { 'h' => total / 3600, 'm' => total / 60, _ => total });
+        var count = Math.Floor(
+            letters[0] switch
+            {
+                'h' => total / 3600,
+                'm' => total / 60,
+                _ => total,
+            }
+        );
         return count.ToString("F0", CultureInfo.InvariantCulture).PadLeft(letters.Length, '0');
     }
 
@@ -71,7 +85,8 @@ internal static class DateFormat
     /// <summary>An m is minutes right after hours or seconds, or right before seconds.</summary>
     private static bool IsMinute(List<FormatPart> parts, int at)
     {
-        if (parts[at].Text.Length > 2) return false;
+        if (parts[at].Text.Length > 2)
+            return false;
         var before = parts.Take(at).LastOrDefault(IsTime);
         var after = parts.Skip(at + 1).FirstOrDefault(IsTime);
         return before.Text is ['h' or 's', ..] || after.Text is ['s', ..];
@@ -84,7 +99,10 @@ internal static class DateFormat
     private static char FractionDigit(List<FormatPart> parts, int at, double seconds)
     {
         var place = parts.Take(at).Count(part => part.Kind == FormatPartKind.Digit);
-        var digits = (seconds - Math.Floor(seconds)).ToString("F" + FractionPlaces(parts).ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        var digits = (seconds - Math.Floor(seconds)).ToString(
+            "F" + FractionPlaces(parts).ToString(CultureInfo.InvariantCulture),
+            CultureInfo.InvariantCulture
+        );
         return digits[2 + place];
     }
 }

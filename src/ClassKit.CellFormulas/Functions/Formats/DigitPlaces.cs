@@ -20,23 +20,31 @@ internal static class DigitPlaces
                 continue;
             }
 
-            if (left > 0) Put(digits[--left], ',');
-            else if (part.Text == "0") Put('0', ',');
-            else if (part.Text == "?") Put(' ', ' ');
-            while (at == first && left > 0) Put(digits[--left], ',');
+            if (left > 0)
+                Put(digits[--left], ',');
+            else if (part.Text == "0")
+                Put('0', ',');
+            else if (part.Text == "?")
+                Put(' ', ' ');
+            while (at == first && left > 0)
+                Put(digits[--left], ',');
         }
 
         return result.ToString();
 
         void Put(char digit, char separator)
         {
-            if (grouped && places > 0 && places % 3 == 0) result.Insert(0, separator);
+            if (grouped && places > 0 && places % 3 == 0)
+                result.Insert(0, separator);
             result.Insert(0, digit);
             places++;
         }
     }
 
-    /// <summary>Fills the places after a point from the left; zeros at the end show only where the format has <c>0</c>, as a space where it has <c>?</c>.</summary>
+    /// <summary>
+    /// Fills the places after a point from the left; zeros at the end show only where the format has <c>0</c>, as a space where it has
+    /// <c>?</c>.
+    /// </summary>
     public static string AfterPoint(IEnumerable<FormatPart> parts, string digits)
     {
         var result = new StringBuilder();
@@ -50,8 +58,10 @@ internal static class DigitPlaces
                 continue;
             }
 
-            if (at < used || part.Text == "0") result.Append(digits[at]);
-            else if (part.Text == "?") result.Append(' ');
+            if (at < used || part.Text == "0")
+                result.Append(digits[at]);
+            else if (part.Text == "?")
+                result.Append(' ');
             at++;
         }
 
@@ -64,7 +74,8 @@ internal static class DigitPlaces
     {
         for (var at = 0; at < parts.Count; at++)
         {
-            if (parts[at].Kind == FormatPartKind.Digit) return at;
+            if (parts[at].Kind == FormatPartKind.Digit)
+                return at;
         }
 
         return -1;

@@ -15,7 +15,8 @@ internal sealed class FormatReader(string code)
     {
         while (_at < code.Length)
         {
-            if (!Next(parts, condition)) return false;
+            if (!Next(parts, condition))
+                return false;
         }
 
         return true;
@@ -28,7 +29,8 @@ internal sealed class FormatReader(string code)
         {
             case '"':
                 var end = code.IndexOf('"', _at + 1);
-                if (end < 0) end = code.Length;
+                if (end < 0)
+                    end = code.Length;
                 return Add(parts, FormatPartKind.Literal, code[(_at + 1)..end], end + 1 - _at);
             case '\\':
                 return Add(parts, FormatPartKind.Literal, _at + 1 < code.Length ? code.Substring(_at + 1, 1) : "", 2);
@@ -39,29 +41,42 @@ internal sealed class FormatReader(string code)
             case '0' or '#' or '?':
                 return Add(parts, FormatPartKind.Digit, c.ToString(), 1);
             case '.':
-                return Add(parts, parts.Exists(part => part.Kind == FormatPartKind.Point) ? FormatPartKind.Literal : FormatPartKind.Point, ".", 1);
+                return Add(
+                    parts,
+                    parts.Exists(part => part.Kind == FormatPartKind.Point) ? FormatPartKind.Literal : FormatPartKind.Point,
+                    ".",
+                    1
+                );
             case '%':
                 return Add(parts, FormatPartKind.Percent, "%", 1);
             case '@':
                 return Add(parts, FormatPartKind.Text, "@", 1);
             case '[':
                 return Bracket(parts, condition);
-            case '/' when parts.Exists(part => part.Kind == FormatPartKind.Digit) && !parts.Exists(part => part.Kind is FormatPartKind.Slash or FormatPartKind.Date):
+            case '/'
+                when parts.Exists(part => part.Kind == FormatPartKind.Digit)
+                    && !parts.Exists(part => part.Kind is FormatPartKind.Slash or FormatPartKind.Date):
                 return Add(parts, FormatPartKind.Slash, "/", 1);
             case >= '1' and <= '9' when parts.Exists(part => part.Kind == FormatPartKind.Slash):
                 var digits = 1;
-                while (_at + digits < code.Length && char.IsAsciiDigit(code[_at + digits])) digits++;
+                while (_at + digits < code.Length && char.IsAsciiDigit(code[_at + digits]))
+                    digits++;
                 return digits <= MostDenominatorDigits && Add(parts, FormatPartKind.Denominator, code.Substring(_at, digits), digits);
         }
 
-        if (Starts("General")) return Add(parts, FormatPartKind.General, "General", 7);
-        if (Starts("AM/PM")) return Add(parts, FormatPartKind.HalfDay, "AM/PM", 5);
-        if (Starts("A/P")) return Add(parts, FormatPartKind.HalfDay, code.Substring(_at, 3), 3);
-        if (Starts("E+") || Starts("E-")) return Add(parts, FormatPartKind.Exponent, code.Substring(_at, 2), 2);
+        if (Starts("General"))
+            return Add(parts, FormatPartKind.General, "General", 7);
+        if (Starts("AM/PM"))
+            return Add(parts, FormatPartKind.HalfDay, "AM/PM", 5);
+        if (Starts("A/P"))
+            return Add(parts, FormatPartKind.HalfDay, code.Substring(_at, 3), 3);
+        if (Starts("E+") || Starts("E-"))
+            return Add(parts, FormatPartKind.Exponent, code.Substring(_at, 2), 2);
         if (char.ToLowerInvariant(c) is 'y' or 'm' or 'd' or 'h' or 's')
         {
             var length = 1;
-            while (_at + length < code.Length && char.ToLowerInvariant(code[_at + length]) == char.ToLowerInvariant(c)) length++;
+            while (_at + length < code.Length && char.ToLowerInvariant(code[_at + length]) == char.ToLowerInvariant(c))
+                length++;
             return Add(parts, FormatPartKind.Date, code.Substring(_at, length).ToLowerInvariant(), length);
         }
 
@@ -82,10 +97,15 @@ internal sealed class FormatReader(string code)
     private bool Bracket(List<FormatPart> parts, Action<Func<double, bool>> condition)
     {
         var end = code.IndexOf(']', _at);
-        if (end < 0) return false;
+        if (end < 0)
+            return false;
         var inner = code[(_at + 1)..end];
         _at = end + 1;
-        if (inner.Length > 0 && inner.ToLowerInvariant().All(c => c == char.ToLowerInvariant(inner[0])) && char.ToLowerInvariant(inner[0]) is 'h' or 'm' or 's')
+        if (
+            inner.Length > 0
+            && inner.ToLowerInvariant().All(c => c == char.ToLowerInvariant(inner[0]))
+            && char.ToLowerInvariant(inner[0]) is 'h' or 'm' or 's'
+        )
         {
             parts.Add(new(FormatPartKind.Elapsed, inner.ToLowerInvariant()));
             return true;
@@ -104,7 +124,12 @@ internal sealed class FormatReader(string code)
     private static bool Compare(string inner, Action<Func<double, bool>> condition)
     {
         var digits = inner.TrimStart('<', '>', '=');
-        if (digits.Length == inner.Length || digits.Length == 0 || !double.TryParse(digits, NumberStyles.Float, CultureInfo.InvariantCulture, out var bound)) return false;
+        if (
+            digits.Length == inner.Length
+            || digits.Length == 0
+            || !double.TryParse(digits, NumberStyles.Float, CultureInfo.InvariantCulture, out var bound)
+        )
+            return false;
         Func<double, bool>? test = inner[..^digits.Length] switch
         {
             "<" => number => number < bound,
@@ -115,7 +140,8 @@ internal sealed class FormatReader(string code)
             "<>" => number => number != bound,
             _ => null,
         };
-        if (test is not null) condition(test);
+        if (test is not null)
+            condition(test);
         return test is not null;
     }
 }

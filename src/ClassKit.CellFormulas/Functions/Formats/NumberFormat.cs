@@ -2,7 +2,9 @@ using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Functions.Formats;
 
-/// <summary>A number format such as <c>#,##0.00;[Red]-0.0</c>: up to four sections, for positive numbers, negative ones, zero, and text.</summary>
+/// <summary>
+/// A number format such as <c>#,##0.00;[Red]-0.0</c>: up to four sections, for positive numbers, negative ones, zero, and text.
+/// </summary>
 /// <remarks>ECMA-376 Part 1, 18.8.31 (numFmts). Colours are passed over.</remarks>
 internal sealed class NumberFormat
 {
@@ -16,7 +18,8 @@ internal sealed class NumberFormat
         var sections = new List<FormatSection>();
         foreach (var part in Split(code))
         {
-            if (FormatSection.Parse(part) is not { } section) return null;
+            if (FormatSection.Parse(part) is not { } section)
+                return null;
             sections.Add(section);
         }
 
@@ -27,14 +30,21 @@ internal sealed class NumberFormat
     public string? Show(double number, DateSystem dates)
     {
         var withCondition = Array.FindIndex(_sections, section => section.Condition is not null);
-        if (withCondition >= 0) return ShowConditionally(number, dates);
+        if (withCondition >= 0)
+            return ShowConditionally(number, dates);
         var numeric = _sections.Where((section, at) => at < 3 && !section.IsText).ToArray();
-        if (numeric.Length == 0) return GeneralFormat.Show(number);
-        if (number < 0 && numeric.Length > 1) return numeric[1].Show(-number, dates);
-        if (number == 0 && numeric.Length > 2) return numeric[2].Show(number, dates);
-        if (number >= 0 || (numeric[0].IsDate && dates != DateSystem.From1904)) return numeric[0].Show(number, dates);
+        if (numeric.Length == 0)
+            return GeneralFormat.Show(number);
+        if (number < 0 && numeric.Length > 1)
+            return numeric[1].Show(-number, dates);
+        if (number == 0 && numeric.Length > 2)
+            return numeric[2].Show(number, dates);
+        if (number >= 0 || (numeric[0].IsDate && dates != DateSystem.From1904))
+            return numeric[0].Show(number, dates);
         var size = numeric[0].Show(-number, dates);
-        return size is null ? null : numeric[0].IsZero(-number) ? size : "-" + size;
+        return size is null ? null
+            : numeric[0].IsZero(-number) ? size
+            : "-" + size;
     }
 
     /// <summary>A text as shown: itself, unless there is a section for texts.</summary>
@@ -48,8 +58,10 @@ internal sealed class NumberFormat
     {
         foreach (var section in _sections)
         {
-            if (section.Condition is { } condition && !condition(number)) continue;
-            if (section.IsText) continue;
+            if (section.Condition is { } condition && !condition(number))
+                continue;
+            if (section.IsText)
+                continue;
             return number < 0 ? "-" + section.Show(-number, dates) : section.Show(number, dates);
         }
 
@@ -64,8 +76,10 @@ internal sealed class NumberFormat
         var quoted = false;
         for (var at = 0; at < code.Length; at++)
         {
-            if (code[at] == '"') quoted = !quoted;
-            else if (code[at] == '\\' && !quoted) at++;
+            if (code[at] == '"')
+                quoted = !quoted;
+            else if (code[at] == '\\' && !quoted)
+                at++;
             else if (code[at] == ';' && !quoted)
             {
                 parts.Add(code[start..at]);

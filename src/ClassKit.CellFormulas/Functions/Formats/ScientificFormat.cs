@@ -3,7 +3,9 @@ using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Functions.Formats;
 
-/// <summary>A number as a few digits and a power of ten. With several places before the point the power is a multiple of their number.</summary>
+/// <summary>
+/// A number as a few digits and a power of ten. With several places before the point the power is a multiple of their number.
+/// </summary>
 internal static class ScientificFormat
 {
     public static string Show(List<FormatPart> parts, double number, bool grouped)
@@ -21,16 +23,25 @@ internal static class ScientificFormat
         }
 
         var letter = parts[mark].Text[..1];
-        return DecimalFormat.Show(before, mantissa, grouped, zeroFills: number == 0) + letter + Exponent(after, exponent, parts[mark].Text[1] == '+');
+        return DecimalFormat.Show(before, mantissa, grouped, zeroFills: number == 0)
+            + letter
+            + Exponent(after, exponent, parts[mark].Text[1] == '+');
     }
 
     private static double Mantissa(double number, int exponent, List<FormatPart> parts) =>
-        Numbers.Round(exponent < -300 ? number * 1e300 / Math.Pow(10, exponent + 300) : number / Math.Pow(10, exponent), DecimalFormat.Places(parts));
+        Numbers.Round(
+            exponent < -300 ? number * 1e300 / Math.Pow(10, exponent + 300) : number / Math.Pow(10, exponent),
+            DecimalFormat.Places(parts)
+        );
 
     private static int OrderOf(double number)
     {
         var text = number.ToString("E14", CultureInfo.InvariantCulture);
-        return int.Parse(text.AsSpan(text.IndexOf('E', StringComparison.Ordinal) + 1), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture);
+        return int.Parse(
+            text.AsSpan(text.IndexOf('E', StringComparison.Ordinal) + 1),
+            NumberStyles.AllowLeadingSign,
+            CultureInfo.InvariantCulture
+        );
     }
 
     /// <summary>The sign stands right before the digits, after what the format has in between.</summary>
@@ -38,8 +49,13 @@ internal static class ScientificFormat
     {
         var first = parts.FindIndex(part => part.Kind == FormatPartKind.Digit);
         var texts = parts.GetRange(0, Math.Max(0, first));
-        var sign = exponent < 0 ? "-" : plus ? "+" : "";
+        var sign =
+            exponent < 0 ? "-"
+            : plus ? "+"
+            : "";
         var size = Math.Abs(exponent).ToString(CultureInfo.InvariantCulture);
-        return string.Concat(texts.Select(part => part.Text)) + sign + (first < 0 ? size : DigitPlaces.Whole(parts.GetRange(first, parts.Count - first), size, grouped: false));
+        return string.Concat(texts.Select(part => part.Text))
+            + sign
+            + (first < 0 ? size : DigitPlaces.Whole(parts.GetRange(first, parts.Count - first), size, grouped: false));
     }
 }

@@ -7,4 +7,11 @@ namespace ClassKit.CellFormulas.Functions.Units;
 /// <param name="Prefixes">Which prefixes may stand before it.</param>
 /// <param name="Power">The power to which a prefix counts: 2 for areas, 3 for volumes.</param>
 /// <param name="Zero">For temperatures, the base unit's value at the unit's zero.</param>
-internal sealed record ConvertUnit(string Symbol, string Kind, double Factor, UnitPrefixes Prefixes = UnitPrefixes.None, int Power = 1, double Zero = 0);
+internal sealed record ConvertUnit(
+    string Symbol,
+    string Kind,
+    double Factor,
+    UnitPrefixes Prefixes = UnitPrefixes.None,
+    int Power = 1,
+    double Zero = 0
+);

@@ -2,8 +2,12 @@ using System.Collections.Frozen;
 
 namespace ClassKit.CellFormulas.Functions.Units;
 
-/// <summary>The units of CONVERT. Factors are exact where the unit is defined exactly and are put together from their definitions.</summary>
-/// <remarks>OpenFormula 1.3, 6.16 (CONVERT); factors from NIST SP 811, Appendix B.8, and the international yard and pound agreement of 1959.</remarks>
+/// <summary>
+/// The units of CONVERT. Factors are exact where the unit is defined exactly and are put together from their definitions.
+/// </summary>
+/// <remarks>
+/// OpenFormula 1.3, 6.16 (CONVERT); factors from NIST SP 811, Appendix B.8, and the international yard and pound agreement of 1959.
+/// </remarks>
 internal static class UnitTable
 {
     private const double Inch = 0.0254;
@@ -43,7 +47,6 @@ internal static class UnitTable
         new("uk_ton", "mass", PoundMass * 2240),
         new("LTON", "mass", PoundMass * 2240),
         new("brton", "mass", PoundMass * 2240),
-
         new("m", "length", 1, UnitPrefixes.Decimal),
         new("mi", "length", Mile),
         new("Nmi", "length", NauticalMile),
@@ -59,7 +62,6 @@ internal static class UnitTable
         new("Pica", "length", Point),
         new("pica", "length", 12 * Point),
         new("survey_mi", "length", 5280 * SurveyFoot),
-
         new("yr", "time", 365.25 * Day),
         new("day", "time", Day),
         new("d", "time", Day),
@@ -68,7 +70,6 @@ internal static class UnitTable
         new("min", "time", 60),
         new("sec", "time", 1, UnitPrefixes.Decimal),
         new("s", "time", 1, UnitPrefixes.Decimal),
-
         new("Pa", "pressure", 1, UnitPrefixes.Decimal),
         new("p", "pressure", 1, UnitPrefixes.Decimal),
         new("atm", "pressure", 101325, UnitPrefixes.Decimal),
@@ -76,13 +77,11 @@ internal static class UnitTable
         new("mmHg", "pressure", 133.322, UnitPrefixes.Decimal),
         new("psi", "pressure", PoundForce / (Inch * Inch)),
         new("Torr", "pressure", 101325.0 / 760),
-
         new("N", "force", 1, UnitPrefixes.Decimal),
         new("dyn", "force", 1e-5, UnitPrefixes.Decimal),
         new("dy", "force", 1e-5, UnitPrefixes.Decimal),
         new("lbf", "force", PoundForce),
         new("pond", "force", Gravity / 1000, UnitPrefixes.Decimal),
-
         new("J", "energy", 1, UnitPrefixes.Decimal),
         new("e", "energy", 1e-7, UnitPrefixes.Decimal),
         new("c", "energy", 4.184, UnitPrefixes.Decimal),
@@ -96,16 +95,13 @@ internal static class UnitTable
         new("flb", "energy", Foot * PoundForce),
         new("BTU", "energy", ThermalUnit),
         new("btu", "energy", ThermalUnit),
-
         new("HP", "power", 550 * Foot * PoundForce),
         new("h", "power", 550 * Foot * PoundForce),
         new("PS", "power", 75 * Gravity),
         new("W", "power", 1, UnitPrefixes.Decimal),
         new("w", "power", 1, UnitPrefixes.Decimal),
-
         new("T", "magnetism", 1, UnitPrefixes.Decimal),
         new("ga", "magnetism", 1e-4, UnitPrefixes.Decimal),
-
         new("C", "temperature", 1, Zero: 273.15),
         new("cel", "temperature", 1, Zero: 273.15),
         new("F", "temperature", 5.0 / 9, Zero: 459.67 * 5 / 9),
@@ -114,7 +110,6 @@ internal static class UnitTable
         new("kel", "temperature", 1, UnitPrefixes.Decimal),
         new("Rank", "temperature", 5.0 / 9),
         new("Reau", "temperature", 1.25, Zero: 273.15),
-
         new("tsp", "volume", Gallon / 768),
         new("tspm", "volume", 5e-6),
         new("tbs", "volume", Gallon / 256),
@@ -155,7 +150,6 @@ internal static class UnitTable
         new("GRT", "volume", 100 * Foot * Foot * Foot),
         new("regton", "volume", 100 * Foot * Foot * Foot),
         new("MTON", "volume", 40 * Foot * Foot * Foot),
-
         new("uk_acre", "area", 4840 * Yard * Yard),
         new("us_acre", "area", 43560 * SurveyFoot * SurveyFoot),
         new("ang2", "area", 1e-20, UnitPrefixes.Decimal, 2),
@@ -181,10 +175,8 @@ internal static class UnitTable
         new("Pica^2", "area", Point * Point),
         new("yd2", "area", Yard * Yard),
         new("yd^2", "area", Yard * Yard),
-
         new("bit", "information", 1, UnitPrefixes.Binary),
         new("byte", "information", 8, UnitPrefixes.Binary),
-
         new("admkn", "speed", 6080 * Foot / 3600),
         new("kn", "speed", NauticalMile / 3600),
         new("m/h", "speed", 1.0 / 3600, UnitPrefixes.Decimal),
@@ -196,13 +188,39 @@ internal static class UnitTable
 
     private static readonly FrozenDictionary<string, double> DecimalPrefixes = new (string Symbol, double Multiple)[]
     {
-        ("Y", 1e24), ("Z", 1e21), ("E", 1e18), ("P", 1e15), ("T", 1e12), ("G", 1e9), ("M", 1e6), ("k", 1e3), ("h", 1e2), ("da", 10), ("e", 10),
-        ("d", 1e-1), ("c", 1e-2), ("m", 1e-3), ("u", 1e-6), ("n", 1e-9), ("p", 1e-12), ("f", 1e-15), ("a", 1e-18), ("z", 1e-21), ("y", 1e-24),
+        ("Y", 1e24),
+        ("Z", 1e21),
+        ("E", 1e18),
+        ("P", 1e15),
+        ("T", 1e12),
+        ("G", 1e9),
+        ("M", 1e6),
+        ("k", 1e3),
+        ("h", 1e2),
+        ("da", 10),
+        ("e", 10),
+        ("d", 1e-1),
+        ("c", 1e-2),
+        ("m", 1e-3),
+        ("u", 1e-6),
+        ("n", 1e-9),
+        ("p", 1e-12),
+        ("f", 1e-15),
+        ("a", 1e-18),
+        ("z", 1e-21),
+        ("y", 1e-24),
     }.ToFrozenDictionary(prefix => prefix.Symbol, prefix => prefix.Multiple, StringComparer.Ordinal);
 
     private static readonly FrozenDictionary<string, double> BinaryPrefixes = new (string Symbol, double Multiple)[]
     {
-        ("ki", 1L << 10), ("Mi", 1L << 20), ("Gi", 1L << 30), ("Ti", 1L << 40), ("Pi", 1L << 50), ("Ei", 1L << 60), ("Zi", 1024.0 * (1L << 60)), ("Yi", 1024.0 * 1024 * (1L << 60)),
+        ("ki", 1L << 10),
+        ("Mi", 1L << 20),
+        ("Gi", 1L << 30),
+        ("Ti", 1L << 40),
+        ("Pi", 1L << 50),
+        ("Ei", 1L << 60),
+        ("Zi", 1024.0 * (1L << 60)),
+        ("Yi", 1024.0 * 1024 * (1L << 60)),
     }.ToFrozenDictionary(prefix => prefix.Symbol, prefix => prefix.Multiple, StringComparer.Ordinal);
 
     public static IEnumerable<ConvertUnit> All => Units.Values;
@@ -211,13 +229,17 @@ internal static class UnitTable
     /// <returns>The unit and what its prefix multiplies it by; null for an unknown symbol.</returns>
     public static (ConvertUnit Unit, double Multiple)? Find(string symbol)
     {
-        if (Units.TryGetValue(symbol, out var unit)) return (unit, 1);
+        if (Units.TryGetValue(symbol, out var unit))
+            return (unit, 1);
         for (var length = 1; length <= 2 && length < symbol.Length; length++)
         {
-            if (!Units.TryGetValue(symbol[length..], out unit) || unit.Prefixes == UnitPrefixes.None) continue;
+            if (!Units.TryGetValue(symbol[length..], out unit) || unit.Prefixes == UnitPrefixes.None)
+                continue;
             var prefix = symbol[..length];
-            if (DecimalPrefixes.TryGetValue(prefix, out var multiple)) return (unit, Math.Pow(multiple, unit.Power));
-            if (unit.Prefixes == UnitPrefixes.Binary && BinaryPrefixes.TryGetValue(prefix, out multiple)) return (unit, multiple);
+            if (DecimalPrefixes.TryGetValue(prefix, out var multiple))
+                return (unit, Math.Pow(multiple, unit.Power));
+            if (unit.Prefixes == UnitPrefixes.Binary && BinaryPrefixes.TryGetValue(prefix, out multiple))
+                return (unit, multiple);
         }
 
         return null;

@@ -2,7 +2,9 @@ using ClassKit.CellFormulas.Syntax;
 
 namespace ClassKit.Grading.Findings.Edits;
 
-/// <summary>One thing that is otherwise in a student's formula than in the key. Whoever takes in all of them has taken in every edit there is.</summary>
+/// <summary>
+/// One thing that is otherwise in a student's formula than in the key. Whoever takes in all of them has taken in every edit there is.
+/// </summary>
 public abstract record KeyEdit
 {
     private KeyEdit(string right, string written) => (Right, Written) = (right, written);
@@ -18,7 +20,8 @@ public abstract record KeyEdit
     /// <param name="Written">As it is.</param>
     /// <param name="Belongs">The key's operation.</param>
     /// <param name="Used">The other.</param>
-    public sealed record OtherOperation(string Right, string Written, BinaryOperator Belongs, BinaryOperator Used) : KeyEdit(Right, Written);
+    public sealed record OtherOperation(string Right, string Written, BinaryOperator Belongs, BinaryOperator Used)
+        : KeyEdit(Right, Written);
 
     /// <summary>A difference, a quotient or a power the other way round.</summary>
     /// <param name="Right">As the key has it.</param>

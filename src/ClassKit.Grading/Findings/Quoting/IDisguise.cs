@@ -2,7 +2,9 @@ using ClassKit.Exercises.Cohorts;
 
 namespace ClassKit.Grading.Findings.Quoting;
 
-/// <summary>What the students, files and typed texts of a fact are called instead, so that the same fact can be told without names.</summary>
+/// <summary>
+/// What the students, files and typed texts of a fact are called instead, so that the same fact can be told without names.
+/// </summary>
 public interface IDisguise
 {
     /// <summary>Whom to speak of instead of a student.</summary>

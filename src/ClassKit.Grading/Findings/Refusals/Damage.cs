@@ -6,9 +6,7 @@ namespace ClassKit.Grading.Findings.Refusals;
 /// <summary>What is broken in a returned workbook.</summary>
 public abstract record Damage
 {
-    private Damage()
-    {
-    }
+    private Damage() { }
 
     internal virtual Damage Under(IDisguise disguise) => this;
 

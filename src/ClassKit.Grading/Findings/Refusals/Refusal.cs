@@ -5,9 +5,7 @@ namespace ClassKit.Grading.Findings.Refusals;
 /// <summary>Why a returned file was not read as a workbook.</summary>
 public abstract record Refusal
 {
-    private Refusal()
-    {
-    }
+    private Refusal() { }
 
     /// <summary>The same refusal under other names.</summary>
     internal virtual Refusal Under(IDisguise disguise) => this;

@@ -5,7 +5,10 @@ using ClassKit.Exercises.Keys;
 
 namespace ClassKit.Grading.Judging.Slips;
 
-/// <summary>What a part's key gives for some inputs when earlier answers are rounded before it uses them. Many roundings are tried, so the names are put together once.</summary>
+/// <summary>
+/// What a part's key gives for some inputs when earlier answers are rounded before it uses them. Many roundings are tried, so the names are
+/// put together once.
+/// </summary>
 internal sealed class RoundedEarlier
 {
     private readonly Part _part;
@@ -27,9 +30,11 @@ internal sealed class RoundedEarlier
     /// <param name="rounded">Which.</param>
     public double? Answer(Rounding rounding, IReadOnlyList<Part> rounded)
     {
-        foreach (var part in rounded) _names[part.Id] = CellValue.FromNumber(rounding.For(part).Of(_earlier[part.Id]));
+        foreach (var part in rounded)
+            _names[part.Id] = CellValue.FromNumber(rounding.For(part).Of(_earlier[part.Id]));
         var answer = _values.Number(_part.Key.Root);
-        foreach (var part in rounded) _names[part.Id] = CellValue.FromNumber(_earlier[part.Id]);
+        foreach (var part in rounded)
+            _names[part.Id] = CellValue.FromNumber(_earlier[part.Id]);
         return answer;
     }
 }

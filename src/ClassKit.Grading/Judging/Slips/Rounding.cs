@@ -13,10 +13,14 @@ internal readonly record struct Rounding(decimal Step, RoundingDirection Directi
 
     private static readonly decimal[] Leading = [1, 2, 2.5m, 5];
 
-    /// <summary>Everything that ROUND, MROUND, FLOOR and their like do to the numbers of a kitchen: to decimals and tens first, which are the likeliest, and the finest of them first.</summary>
+    /// <summary>
+    /// Everything that ROUND, MROUND, FLOOR and their like do to the numbers of a kitchen: to decimals and tens first, which are the
+    /// likeliest, and the finest of them first.
+    /// </summary>
     public static IReadOnlyList<Rounding> All { get; } =
     [
-        .. Leading.SelectMany(leading => Enumerable.Range(-7, 12).Select(power => leading * (decimal)Math.Pow(10, power)))
+        .. Leading
+            .SelectMany(leading => Enumerable.Range(-7, 12).Select(power => leading * (decimal)Math.Pow(10, power)))
             .SelectMany(step => Enum.GetValues<RoundingDirection>().Select(direction => new Rounding(step, direction))),
     ];
 
@@ -27,7 +31,8 @@ internal readonly record struct Rounding(decimal Step, RoundingDirection Directi
     public Rounding For(Part part) => new(AnswerUnit.Held(part.Unit, Step), Direction);
 
     /// <summary>False where one number is further from another than rounding takes any: most roundings need no working out.</summary>
-    public bool MayGoTo(double number, double rounded) => Math.Abs(number - rounded) <= 2 * (Size + (2 * Slack * Math.Max(Math.Abs(number), 1)));
+    public bool MayGoTo(double number, double rounded) =>
+        Math.Abs(number - rounded) <= 2 * (Size + (2 * Slack * Math.Max(Math.Abs(number), 1)));
 
     /// <summary>The multiple of the step that a number goes to.</summary>
     public double Of(double number)

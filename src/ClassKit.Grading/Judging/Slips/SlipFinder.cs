@@ -6,7 +6,9 @@ using ClassKit.Grading.Judging.Trials;
 
 namespace ClassKit.Grading.Judging.Slips;
 
-/// <summary>Looks for the one small thing that makes a wrong number right. A formula must show it under all inputs, a typed number on those dealt.</summary>
+/// <summary>
+/// Looks for the one small thing that makes a wrong number right. A formula must show it under all inputs, a typed number on those dealt.
+/// </summary>
 internal sealed class SlipFinder
 {
     private static readonly int[] Powers = [10, 100, 1000];
@@ -21,43 +23,71 @@ internal sealed class SlipFinder
     public SlipFinder(Part part, Trial dealt) => (_part, _dealt) = (part, dealt);
 
     /// <summary>The slip in what a formula does on some ground, or null if there is none that we know.</summary>
-    public Slip? Find(Behaviour behaviour) => behaviour.Varies ? Units(_part, mended => behaviour.Throughout((trial, value) => Accepts(behaviour.Ground.Expected[trial], mended(value)))) : null;
+    public Slip? Find(Behaviour behaviour) =>
+        behaviour.Varies
+            ? Units(_part, mended => behaviour.Throughout((trial, value) => Accepts(behaviour.Ground.Expected[trial], mended(value))))
+            : null;
 
     /// <summary>True if a number is right in another unit, or off by a power of ten.</summary>
-    public static bool IsInOtherUnit(Part part, double right, double value) => Units(part, mended => part.Tolerance.Accepts(right, mended(value))) is not null;
+    public static bool IsInOtherUnit(Part part, double right, double value) =>
+        Units(part, mended => part.Tolerance.Accepts(right, mended(value))) is not null;
 
     /// <summary>The slip in a typed number, or null if there is none that we know.</summary>
     /// <param name="value">The number, which must be one that says how somebody came to it.</param>
     /// <param name="expected">What would be right: the key's answer, and those on own earlier answers.</param>
     public Slip? Find(double value, IReadOnlyList<double?> expected) =>
-        Units(_part, mended => expected.Any(right => Accepts(right, mended(value)))) ?? RoundedAnswer(value, expected) ?? RoundedOnTheWay(value);
+        Units(_part, mended => expected.Any(right => Accepts(right, mended(value))))
+        ?? RoundedAnswer(value, expected)
+        ?? RoundedOnTheWay(value);
 
     private static Slip? Units(Part part, Func<Func<double, double>, bool> isRight)
     {
-        if (AnswerUnits.Others(part.Unit).FirstOrDefault(other => AnswerUnits.Into(other, part.Unit) is { } conversion && isRight(conversion.Of)) is { } unit)
+        if (
+            AnswerUnits
+                .Others(part.Unit)
+                .FirstOrDefault(other => AnswerUnits.Into(other, part.Unit) is { } conversion && isRight(conversion.Of)) is
+            { } unit
+        )
             return new(SlipKind.Unit, new AnswerFinding.OtherUnit(unit));
         foreach (var power in Powers)
         {
-            if (isRight(value => value / power)) return new(SlipKind.Unit, new AnswerFinding.OffByTens(power, IsTooLarge: true));
-            if (isRight(value => value * power)) return new(SlipKind.Unit, new AnswerFinding.OffByTens(power, IsTooLarge: false));
+            if (isRight(value => value / power))
+                return new(SlipKind.Unit, new AnswerFinding.OffByTens(power, IsTooLarge: true));
+            if (isRight(value => value * power))
+                return new(SlipKind.Unit, new AnswerFinding.OffByTens(power, IsTooLarge: false));
         }
         return null;
     }
 
-    private Slip? RoundedAnswer(double value, IReadOnlyList<double?> expected) => FirstDecimals(decimals => expected.Any(right =>
-        right is { } number && Math.Abs(value - number) <= MostRoundedAway * Math.Abs(number) && IsSame(value, Decimals.Round(number, decimals, _part.Unit)))) is { } found
-        ? new(SlipKind.Rounding, new AnswerFinding.TypedRounded(found))
-        : null;
+    private Slip? RoundedAnswer(double value, IReadOnlyList<double?> expected) =>
+        FirstDecimals(decimals =>
+            expected.Any(right =>
+                right is { } number
+                && Math.Abs(value - number) <= MostRoundedAway * Math.Abs(number)
+                && IsSame(value, Decimals.Round(number, decimals, _part.Unit))
+            )
+        )
+            is { } found
+            ? new(SlipKind.Rounding, new AnswerFinding.TypedRounded(found))
+            : null;
 
-    private Slip? RoundedOnTheWay(double value) => FirstDecimals(decimals => Accepts(OnRounded(decimals), value)) is { } found
-        ? new(SlipKind.Rounding, new AnswerFinding.TypedFromRounded(found))
-        : null;
+    private Slip? RoundedOnTheWay(double value) =>
+        FirstDecimals(decimals => Accepts(OnRounded(decimals), value)) is { } found
+            ? new(SlipKind.Rounding, new AnswerFinding.TypedFromRounded(found))
+            : null;
 
     private double? OnRounded(int decimals)
     {
         var earlier = _dealt.MeantBefore(_part);
-        return KeyValues.Number(_part.Key, KeyValues.Names(_dealt.Right.Givens, _dealt.Right.Exercise.Parts.Where(before => earlier.ContainsKey(before.Id))
-            .Select(before => KeyValuePair.Create(before.Id, Decimals.Round(earlier[before.Id], decimals, before.Unit)))));
+        return KeyValues.Number(
+            _part.Key,
+            KeyValues.Names(
+                _dealt.Right.Givens,
+                _dealt
+                    .Right.Exercise.Parts.Where(before => earlier.ContainsKey(before.Id))
+                    .Select(before => KeyValuePair.Create(before.Id, Decimals.Round(earlier[before.Id], decimals, before.Unit)))
+            )
+        );
     }
 
     private bool Accepts(double? expected, double value) => expected is { } right && _part.Tolerance.Accepts(right, value);
@@ -66,7 +96,8 @@ internal sealed class SlipFinder
     {
         for (var decimals = MostDecimals; decimals >= 0; decimals--)
         {
-            if (fits(decimals)) return decimals;
+            if (fits(decimals))
+                return decimals;
         }
         return null;
     }

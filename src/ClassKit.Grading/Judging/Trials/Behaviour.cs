@@ -14,7 +14,11 @@ internal sealed record Behaviour(IReadOnlyList<double?> Values, Ground Ground)
     public bool Varies => Values.Any(value => value is { } one && Values[0] is { } first && !IsSame(first, one));
 
     /// <summary>True if the answer does what the key does, within the part's tolerance, under all trials.</summary>
-    public bool IsRight(Part part) => Throughout((trial, value) => Ground.Expected[trial] is { } expected && part.Tolerance.Shrunk(Ground.Allowance?[trial] ?? 1).Accepts(expected, value));
+    public bool IsRight(Part part) =>
+        Throughout(
+            (trial, value) =>
+                Ground.Expected[trial] is { } expected && part.Tolerance.Shrunk(Ground.Allowance?[trial] ?? 1).Accepts(expected, value)
+        );
 
     /// <summary>True if it does so to the last digit.</summary>
     public bool IsExact => Throughout((trial, value) => Ground.Expected[trial] is { } expected && IsSame(expected, value));
@@ -24,7 +28,8 @@ internal sealed record Behaviour(IReadOnlyList<double?> Values, Ground Ground)
     {
         for (var trial = 0; trial < Values.Count; trial++)
         {
-            if (Values[trial] is not { } value || !agrees(trial, value)) return false;
+            if (Values[trial] is not { } value || !agrees(trial, value))
+                return false;
         }
         return true;
     }

@@ -17,23 +17,29 @@ internal sealed record Reading(int Way, bool IsScaled, double Dealt)
     public static IReadOnlyList<Reading> Of(Part part, CellValue value)
     {
         var plain = Numbers(part, value).Select((number, way) => new Reading(way, false, number)).ToList();
-        return AnswerUnit.IsPercent(part.Unit) ? [.. plain, .. plain.Select(reading => reading with { IsScaled = true, Dealt = AnswerUnit.Held(part.Unit, reading.Dealt) })] : plain;
+        return AnswerUnit.IsPercent(part.Unit)
+            ? [.. plain, .. plain.Select(reading => reading with { IsScaled = true, Dealt = AnswerUnit.Held(part.Unit, reading.Dealt) })]
+            : plain;
     }
 
     /// <summary>What another value of the same cell is, read in this way; null if it is no number.</summary>
     public double? Of(CellValue value, Part part)
     {
-        if (IsPlain && value.IsNumber) return value.Number;
-        return Numbers(part, value) is { } numbers && Way < numbers.Count ? (IsScaled ? AnswerUnit.Held(part.Unit, numbers[Way]) : numbers[Way]) : null;
+        if (IsPlain && value.IsNumber)
+            return value.Number;
+        return Numbers(part, value) is { } numbers && Way < numbers.Count
+            ? (IsScaled ? AnswerUnit.Held(part.Unit, numbers[Way]) : numbers[Way])
+            : null;
     }
 
     /// <summary>What a cell holds that is read in this way and means <paramref name="number"/>.</summary>
     public double Written(double number) => IsScaled ? AnswerUnit.Shown(AnswerUnit.Percent, number) : number;
 
-    private static IReadOnlyList<double> Numbers(Part part, CellValue value) => value.Kind switch
-    {
-        CellValueKind.Number => [value.Number],
-        CellValueKind.Text => AnswerText.Read(value.Text, part.Unit),
-        CellValueKind.Blank or CellValueKind.Logical or CellValueKind.Error => [],
-    };
+    private static IReadOnlyList<double> Numbers(Part part, CellValue value) =>
+        value.Kind switch
+        {
+            CellValueKind.Number => [value.Number],
+            CellValueKind.Text => AnswerText.Read(value.Text, part.Unit),
+            CellValueKind.Blank or CellValueKind.Logical or CellValueKind.Error => [],
+        };
 }

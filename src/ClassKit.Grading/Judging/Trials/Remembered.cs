@@ -1,6 +1,9 @@
 namespace ClassKit.Grading.Judging.Trials;
 
-/// <summary>What was worked out for a few things, each found by itself: there are fewer than a dozen, so that looking through them is quicker than hashing them.</summary>
+/// <summary>
+/// What was worked out for a few things, each found by itself: there are fewer than a dozen, so that looking through them is quicker than
+/// hashing them.
+/// </summary>
 internal sealed class Remembered<TThing, TValue>
     where TThing : class
 {
@@ -11,7 +14,8 @@ internal sealed class Remembered<TThing, TValue>
     {
         foreach (var known in _known ??= [])
         {
-            if (ReferenceEquals(known.Thing, thing)) return known.Value;
+            if (ReferenceEquals(known.Thing, thing))
+                return known.Value;
         }
         var value = make(thing);
         _known.Add((thing, value));

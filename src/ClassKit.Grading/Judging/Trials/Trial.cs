@@ -20,7 +20,9 @@ internal sealed class Trial(TrialInputs inputs)
     /// <summary>The inputs and what the keys make of them.</summary>
     public Variant Right => inputs.Right;
 
-    /// <summary>What the student's own answer cells hold under these inputs, by part id, as far as they are numbers: what other cells compute with.</summary>
+    /// <summary>
+    /// What the student's own answer cells hold under these inputs, by part id, as far as they are numbers: what other cells compute with.
+    /// </summary>
     public Dictionary<string, double> Held { get; } = new(inputs.Right.Exercise.Parts.Count);
 
     /// <summary>What the student means by them: a text's number, and 65 % where a percent cell holds 65.</summary>
@@ -29,8 +31,12 @@ internal sealed class Trial(TrialInputs inputs)
     /// <summary>Takes in an answer that holds a number and means it.</summary>
     public void Take(Part part, double number) => Held[part.Id] = Meant[part.Id] = number;
 
-    /// <summary>What a formula of the exercise gives on some answers to earlier parts. Many formulas are tried on the same, so that these must not change afterwards.</summary>
-    public double? Number(CellFormula formula, IReadOnlyDictionary<string, double> earlier) => _values.Of(earlier, before => new(NamesOn(before))).Number(formula.Root);
+    /// <summary>
+    /// What a formula of the exercise gives on some answers to earlier parts. Many formulas are tried on the same, so that these must not
+    /// change afterwards.
+    /// </summary>
+    public double? Number(CellFormula formula, IReadOnlyDictionary<string, double> earlier) =>
+        _values.Of(earlier, before => new(NamesOn(before))).Number(formula.Root);
 
     /// <summary>What the names of the exercise stand for on some answers to earlier parts, which must not change afterwards.</summary>
     public IReadOnlyDictionary<string, CellValue> NamesOn(IReadOnlyDictionary<string, double> earlier) =>
@@ -42,13 +48,16 @@ internal sealed class Trial(TrialInputs inputs)
     /// <summary>The answers before <paramref name="part"/> as they are meant; a missing one is carried on by its key.</summary>
     public IReadOnlyDictionary<string, double> MeantBefore(Part part) => _meantBefore.Of(part, one => Before(one, Meant));
 
-    /// <summary>What the keys of the parts before <paramref name="part"/> give for other givens; those that give no number are left out.</summary>
+    /// <summary>
+    /// What the keys of the parts before <paramref name="part"/> give for other givens; those that give no number are left out.
+    /// </summary>
     public Dictionary<string, double> WorkedOut(Part part, IReadOnlyDictionary<string, decimal> givens)
     {
         var answers = new Dictionary<string, double>();
         foreach (var before in Right.Exercise.Parts.TakeWhile(before => before != part))
         {
-            if (KeyValues.Number(before.Key, KeyValues.NamesInPlace(givens, answers)) is { } value) answers[before.Id] = value;
+            if (KeyValues.Number(before.Key, KeyValues.NamesInPlace(givens, answers)) is { } value)
+                answers[before.Id] = value;
         }
         return answers;
     }
@@ -57,7 +66,9 @@ internal sealed class Trial(TrialInputs inputs)
     {
         var earlier = new Dictionary<string, double>();
         foreach (var before in Right.Exercise.Parts.TakeWhile(other => other != part))
-            earlier[before.Id] = known.TryGetValue(before.Id, out var own) ? own : KeyValues.Number(before.Key, KeyValues.NamesInPlace(Right.Givens, earlier)) ?? Right.Answers[before.Id];
+            earlier[before.Id] = known.TryGetValue(before.Id, out var own)
+                ? own
+                : KeyValues.Number(before.Key, KeyValues.NamesInPlace(Right.Givens, earlier)) ?? Right.Answers[before.Id];
         return earlier;
     }
 }

@@ -6,7 +6,10 @@ using ClassKit.Exercises.Variants;
 
 namespace ClassKit.Grading.Judging.Trials;
 
-/// <summary>Inputs that workbooks are tried with, and what is right on them. Fresh ones serve the whole class, so that nothing is worked out on them twice.</summary>
+/// <summary>
+/// Inputs that workbooks are tried with, and what is right on them. Fresh ones serve the whole class, so that nothing is worked out on them
+/// twice.
+/// </summary>
 /// <param name="right">The inputs and what the keys make of them.</param>
 internal sealed class TrialInputs(Variant right)
 {

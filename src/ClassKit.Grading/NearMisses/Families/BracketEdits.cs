@@ -9,9 +9,12 @@ internal static class BracketEdits
 {
     public static IEnumerable<Neighbour> At(Place place)
     {
-        if (place.Node is not BinaryNode binary || !Tree.IsArithmetic(binary.Operator)) yield break;
-        if (IsArithmetic(binary.Right)) yield return Of(place, binary, WithFirst(binary.Right, first => binary with { Right = first }));
-        if (binary.Left is BinaryNode left && Tree.IsArithmetic(left.Operator)) yield return Of(place, binary, left with { Right = binary with { Left = left.Right } });
+        if (place.Node is not BinaryNode binary || !Tree.IsArithmetic(binary.Operator))
+            yield break;
+        if (IsArithmetic(binary.Right))
+            yield return Of(place, binary, WithFirst(binary.Right, first => binary with { Right = first }));
+        if (binary.Left is BinaryNode left && Tree.IsArithmetic(left.Operator))
+            yield return Of(place, binary, left with { Right = binary with { Left = left.Right } });
     }
 
     /// <summary>The tree with another operand in the place of the one that is written first.</summary>

@@ -4,7 +4,10 @@ using ClassKit.Grading.NearMisses.Places;
 
 namespace ClassKit.Grading.NearMisses.Families;
 
-/// <summary>A constant mistaken for another. Common practice, no source: half remembered (30 for 32), another power of ten, of another measure, one too many or too few.</summary>
+/// <summary>
+/// A constant mistaken for another. Common practice, no source: half remembered (30 for 32), another power of ten, of another measure, one
+/// too many or too few.
+/// </summary>
 internal static class ConstantEdits
 {
     private static readonly Dictionary<double, double[]> Mistaken = new()
@@ -26,10 +29,17 @@ internal static class ConstantEdits
 
     private const double MostCounted = 12;
 
-    public static IEnumerable<Neighbour> At(Place place) => place.Node is NumberNode number
-        ? Others(number.Value).Select(other => new Neighbour(place.Put(Tree.Number(other)), EditFamily.OtherConstant, () => [new KeyEdit.OtherConstant(Tree.Text(number), Tree.Text(Tree.Number(other)))]))
-        : [];
+    public static IEnumerable<Neighbour> At(Place place) =>
+        place.Node is NumberNode number
+            ? Others(number.Value)
+                .Select(other => new Neighbour(place.Put(Tree.Number(other)), EditFamily.OtherConstant, () =>
+                    [new KeyEdit.OtherConstant(Tree.Text(number), Tree.Text(Tree.Number(other)))]
+                ))
+            : [];
 
-    private static IEnumerable<double> Others(double constant) => Mistaken.GetValueOrDefault(constant, [])
-        .Concat(constant is > 1 and <= MostCounted && constant == Math.Floor(constant) ? [constant - 1, constant + 1] : []).Distinct();
+    private static IEnumerable<double> Others(double constant) =>
+        Mistaken
+            .GetValueOrDefault(constant, [])
+            .Concat(constant is > 1 and <= MostCounted && constant == Math.Floor(constant) ? [constant - 1, constant + 1] : [])
+            .Distinct();
 }

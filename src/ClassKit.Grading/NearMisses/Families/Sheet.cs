@@ -2,7 +2,10 @@ using ClassKit.Grading.NearMisses.Places;
 
 namespace ClassKit.Grading.NearMisses.Families;
 
-/// <summary>What a formula can use, with what there is to say of each quantity before any formula: edits ask for it at every place of thousands of trees.</summary>
+/// <summary>
+/// What a formula can use, with what there is to say of each quantity before any formula: edits ask for it at every place of thousands of
+/// trees.
+/// </summary>
 internal sealed class Sheet
 {
     private readonly Dictionary<string, SheetQuantity> _byName = new(StringComparer.OrdinalIgnoreCase);
@@ -18,8 +21,12 @@ internal sealed class Sheet
             _byName.TryAdd(own.Id, own);
             _others[own] =
             [
-                .. quantities.Index().Where(other => other.Index != row)
-                    .OrderBy(other => other.Item.Unit == own.Unit ? 0 : 1).ThenBy(other => Math.Abs(other.Index - row)).Select(other => other.Item),
+                .. quantities
+                    .Index()
+                    .Where(other => other.Index != row)
+                    .OrderBy(other => other.Item.Unit == own.Unit ? 0 : 1)
+                    .ThenBy(other => Math.Abs(other.Index - row))
+                    .Select(other => other.Item),
             ];
             _steps[own] = [.. UnitEdits.Steps(own, quantities)];
         }

@@ -6,22 +6,48 @@ using ClassKit.Grading.NearMisses.Places;
 
 namespace ClassKit.Grading.NearMisses.Families;
 
-/// <summary>A step from the unit of a cell to another of its kind where none belongs. Where the whole answer is in another unit, the judge says so without a search.</summary>
+/// <summary>
+/// A step from the unit of a cell to another of its kind where none belongs. Where the whole answer is in another unit, the judge says so
+/// without a search.
+/// </summary>
 internal static class UnitEdits
 {
     private const int Hundred = 100;
 
     /// <summary>Steps that people take without being asked; others only where the sheet has both units.</summary>
     private static readonly HashSet<(string From, string To)> Usual =
-        [("g", "kg"), ("kg", "g"), ("ml", "l"), ("l", "ml"), ("oz", "lb"), ("lb", "oz"), ("min", "h"), ("h", "min"), ("s", "min"), ("min", "s"), ("°C", "°F"), ("°F", "°C")];
+    [
+        ("g", "kg"),
+        ("kg", "g"),
+        ("ml", "l"),
+        ("l", "ml"),
+        ("oz", "lb"),
+        ("lb", "oz"),
+        ("min", "h"),
+        ("h", "min"),
+        ("s", "min"),
+        ("min", "s"),
+        ("°C", "°F"),
+        ("°F", "°C"),
+    ];
 
     public static IEnumerable<Neighbour> At(Place place, Sheet sheet) =>
-        place.Node is NameNode name && sheet.Find(name.Name) is { } quantity ? sheet.Steps(quantity).Select(step => Of(place, quantity, step.To, step.Take(name))) : [];
+        place.Node is NameNode name && sheet.Find(name.Name) is { } quantity
+            ? sheet.Steps(quantity).Select(step => Of(place, quantity, step.To, step.Take(name)))
+            : [];
 
     /// <summary>What somebody may do to a quantity of a sheet.</summary>
-    public static IEnumerable<UnitStep> Steps(SheetQuantity quantity, IReadOnlyList<SheetQuantity> sheet) => AnswerUnit.IsPercent(quantity.Unit)
-        ? [new("", name => Tree.Binary(BinaryOperator.Multiply, name, Tree.Number(Hundred))), new("", name => Tree.Binary(BinaryOperator.Divide, name, Tree.Number(Hundred)))]
-        : AnswerUnits.Others(quantity.Unit).Where(other => Usual.Contains((quantity.Unit, other)) || sheet.Any(one => one.Unit == other)).Select(other => new UnitStep(other, Converting(quantity.Unit, other)));
+    public static IEnumerable<UnitStep> Steps(SheetQuantity quantity, IReadOnlyList<SheetQuantity> sheet) =>
+        AnswerUnit.IsPercent(quantity.Unit)
+            ?
+            [
+                new("", name => Tree.Binary(BinaryOperator.Multiply, name, Tree.Number(Hundred))),
+                new("", name => Tree.Binary(BinaryOperator.Divide, name, Tree.Number(Hundred))),
+            ]
+            : AnswerUnits
+                .Others(quantity.Unit)
+                .Where(other => Usual.Contains((quantity.Unit, other)) || sheet.Any(one => one.Unit == other))
+                .Select(other => new UnitStep(other, Converting(quantity.Unit, other)));
 
     private static Neighbour Of(Place place, SheetQuantity quantity, string other, FormulaNode written) =>
         new(place.Put(written), EditFamily.OtherUnit, () => [new KeyEdit.OtherUnit(quantity.Id, Tree.Text(written), quantity.Unit, other)]);
@@ -31,11 +57,16 @@ internal static class UnitEdits
         var offset = AnswerUnits.Convert(0, from, to);
         var factor = AnswerUnits.Convert(1, from, to) - offset;
         var (times, by, put) = (Plain(factor), Plain(1 / factor), Plain(offset));
-        if (offset == 0) return factor >= 1 ? name => Tree.Binary(BinaryOperator.Multiply, name, Tree.Number(times)) : name => Tree.Binary(BinaryOperator.Divide, name, Tree.Number(by));
+        if (offset == 0)
+            return factor >= 1
+                ? name => Tree.Binary(BinaryOperator.Multiply, name, Tree.Number(times))
+                : name => Tree.Binary(BinaryOperator.Divide, name, Tree.Number(by));
         return (from, to) switch
         {
-            ("°F", "°C") => name => Tree.Binary(BinaryOperator.Divide, Tree.Binary(BinaryOperator.Subtract, name, Tree.Number(32)), Tree.Number(1.8)),
-            ("°C", "°F") => name => Tree.Binary(BinaryOperator.Add, Tree.Binary(BinaryOperator.Multiply, name, Tree.Number(1.8)), Tree.Number(32)),
+            ("°F", "°C") => name =>
+                Tree.Binary(BinaryOperator.Divide, Tree.Binary(BinaryOperator.Subtract, name, Tree.Number(32)), Tree.Number(1.8)),
+            ("°C", "°F") => name =>
+                Tree.Binary(BinaryOperator.Add, Tree.Binary(BinaryOperator.Multiply, name, Tree.Number(1.8)), Tree.Number(32)),
             _ => name => Sum(factor == 1 ? name : Tree.Binary(BinaryOperator.Multiply, name, Tree.Number(times)), put),
         };
     }
@@ -44,5 +75,9 @@ internal static class UnitEdits
         Tree.Binary(offset < 0 ? BinaryOperator.Subtract : BinaryOperator.Add, quantity, Tree.Number(Math.Abs(offset)));
 
     /// <summary>Without the last bits of a division, which nobody typed.</summary>
-    private static double Plain(double number) => double.Parse(number.ToString("G12", System.Globalization.CultureInfo.InvariantCulture), System.Globalization.CultureInfo.InvariantCulture);
+    private static double Plain(double number) =>
+        double.Parse(
+            number.ToString("G12", System.Globalization.CultureInfo.InvariantCulture),
+            System.Globalization.CultureInfo.InvariantCulture
+        );
 }

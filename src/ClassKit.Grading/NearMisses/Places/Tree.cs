@@ -19,7 +19,10 @@ internal static class Tree
     public static bool IsArithmetic(BinaryOperator op) => op is >= BinaryOperator.Power and <= BinaryOperator.Subtract;
 
     /// <summary>How often a name stands in a tree.</summary>
-    public static int Times(FormulaNode node, string id) => node is NameNode { Name: var name } && string.Equals(name, id, StringComparison.OrdinalIgnoreCase) ? 1 : node.Children().Sum(child => Times(child, id));
+    public static int Times(FormulaNode node, string id) =>
+        node is NameNode { Name: var name } && string.Equals(name, id, StringComparison.OrdinalIgnoreCase)
+            ? 1
+            : node.Children().Sum(child => Times(child, id));
 
     /// <summary>The formula of a node, without <c>=</c>.</summary>
     public static string Text(FormulaNode node) => CellFormula.OfTree(node).ToString()[1..];

@@ -18,7 +18,8 @@ internal static class FactFields
 
     public static JsonArray Of(IEnumerable<string> texts) => [.. texts.Select(text => (JsonNode)text)];
 
-    public static JsonObject Of(IReadOnlyDictionary<string, string> texts) => new([.. texts.Select(text => KeyValuePair.Create(text.Key, (JsonNode?)text.Value))]);
+    public static JsonObject Of(IReadOnlyDictionary<string, string> texts) =>
+        new([.. texts.Select(text => KeyValuePair.Create(text.Key, (JsonNode?)text.Value))]);
 
     public static JsonArray Of(IEnumerable<Part> parts) => Of(parts.Select(part => part.Id));
 
@@ -26,11 +27,18 @@ internal static class FactFields
 
     public static JsonArray Of(IEnumerable<ReturnedName> files) => Of(files.Select(file => file.Path));
 
-    public static JsonArray Of(IEnumerable<(string Exercise, string Part)> asked) => Of(asked.Select(part => $"{part.Exercise}.{part.Part}"));
+    public static JsonArray Of(IEnumerable<(string Exercise, string Part)> asked) =>
+        Of(asked.Select(part => $"{part.Exercise}.{part.Part}"));
 
     public static JsonObject Of(SyntaxFound found) => new() { ["what"] = KindWords.Of(found.Kind), ["text"] = found.Text };
 
     public static JsonObject Of(CellAddress cell) => new() { ["sheet"] = cell.Sheet, ["cell"] = cell.Cell };
 
-    public static JsonObject Of(CellPlace place) => new() { ["sheet"] = place.Cell.Sheet, ["cell"] = place.Cell.Cell, ["ownSheet"] = place.IsOwnSheet };
+    public static JsonObject Of(CellPlace place) =>
+        new()
+        {
+            ["sheet"] = place.Cell.Sheet,
+            ["cell"] = place.Cell.Cell,
+            ["ownSheet"] = place.IsOwnSheet,
+        };
 }

@@ -10,7 +10,9 @@ using ClassKit.UseCases.Output;
 
 namespace ClassKit.UseCases.Grading.Facts;
 
-/// <summary>Reads the fields of a fact. A field that is missing or of another kind is a <see cref="FormatException"/> that names it.</summary>
+/// <summary>
+/// Reads the fields of a fact. A field that is missing or of another kind is a <see cref="FormatException"/> that names it.
+/// </summary>
 /// <param name="entry">The fact as it stands in the file.</param>
 /// <param name="names">Whom and what it may name.</param>
 internal sealed class FactReader(JsonObject entry, RecordNames names)
@@ -26,9 +28,14 @@ internal sealed class FactReader(JsonObject entry, RecordNames names)
     public string Expression(string field) => CellFormula.Of("=" + Text(field)).Text[1..];
 
     /// <summary>Texts by what they are called.</summary>
-    public IReadOnlyDictionary<string, string> ByName(string field) => entry[field] is JsonObject texts
-        ? texts.ToDictionary(text => text.Key, text => text.Value is JsonValue value && value.TryGetValue<string>(out var found) ? found : throw Wrong(field, "texts by name"))
-        : throw Wrong(field, "an object");
+    public IReadOnlyDictionary<string, string> ByName(string field) =>
+        entry[field] is JsonObject texts
+            ? texts.ToDictionary(
+                text => text.Key,
+                text =>
+                    text.Value is JsonValue value && value.TryGetValue<string>(out var found) ? found : throw Wrong(field, "texts by name")
+            )
+            : throw Wrong(field, "an object");
 
     public string? TextOrNull(string field) => entry[field] is null ? null : Text(field);
 
@@ -59,7 +66,13 @@ internal sealed class FactReader(JsonObject entry, RecordNames names)
     public T Word<T>(string field)
         where T : struct, Enum => KindWords.Find<T>(Text(field));
 
-    public IReadOnlyList<string> Texts(string field) => [.. List(field).Select(item => item is JsonValue value && value.TryGetValue<string>(out var text) ? text : throw Wrong(field, "a list of texts"))];
+    public IReadOnlyList<string> Texts(string field) =>
+        [
+            .. List(field)
+                .Select(item =>
+                    item is JsonValue value && value.TryGetValue<string>(out var text) ? text : throw Wrong(field, "a list of texts")
+                ),
+        ];
 
     public IReadOnlyList<Student> Students(string field) => [.. Texts(field).Select(names.Student)];
 
@@ -69,11 +82,19 @@ internal sealed class FactReader(JsonObject entry, RecordNames names)
 
     /// <summary>Parts of any exercises, each as both ids with a point between them.</summary>
     public IReadOnlyList<(string Exercise, string Part)> Asked(string field) =>
-        [.. Texts(field).Select(asked => asked.Split('.') is [var exercise, var part] ? (exercise, part) : throw Wrong(field, "a list of parts such as “scaling.flour”"))];
+        [
+            .. Texts(field)
+                .Select(asked =>
+                    asked.Split('.') is [var exercise, var part]
+                        ? (exercise, part)
+                        : throw Wrong(field, "a list of parts such as “scaling.flour”")
+                ),
+        ];
 
     public FactReader Within(string field) => entry[field] is JsonObject inner ? new(inner, names) : throw Wrong(field, "an object");
 
-    public IReadOnlyList<FactReader> Each(string field) => [.. List(field).Select(item => item is JsonObject inner ? new FactReader(inner, names) : throw Wrong(field, "a list of objects"))];
+    public IReadOnlyList<FactReader> Each(string field) =>
+        [.. List(field).Select(item => item is JsonObject inner ? new FactReader(inner, names) : throw Wrong(field, "a list of objects"))];
 
     /// <summary>A fact of another closed set.</summary>
     public T Fact<T>(string field, FactShapes<T> shapes)
@@ -86,7 +107,8 @@ internal sealed class FactReader(JsonObject entry, RecordNames names)
     }
 
     /// <summary>The cell that this object names.</summary>
-    public CellAddress Cell() => CellAddress.TryParse(Text("sheet"), Text("cell"), out var cell) ? cell : throw Wrong("cell", "a cell such as C9");
+    public CellAddress Cell() =>
+        CellAddress.TryParse(Text("sheet"), Text("cell"), out var cell) ? cell : throw Wrong("cell", "a cell such as C9");
 
     public CellPlace Place(string field)
     {
@@ -100,7 +122,9 @@ internal sealed class FactReader(JsonObject entry, RecordNames names)
     {
         try
         {
-            return entry[field] is JsonValue value && value.TryGetValue<T>(out var found) && found is not null ? found : throw Wrong(field, expected);
+            return entry[field] is JsonValue value && value.TryGetValue<T>(out var found) && found is not null
+                ? found
+                : throw Wrong(field, expected);
         }
         catch (Exception strange) when (strange is InvalidOperationException or JsonException)
         {
@@ -108,5 +132,6 @@ internal sealed class FactReader(JsonObject entry, RecordNames names)
         }
     }
 
-    private static FormatException Wrong(string field, string expected) => new($"“{field}” of a fact is not what it should be; expected {expected}");
+    private static FormatException Wrong(string field, string expected) =>
+        new($"“{field}” of a fact is not what it should be; expected {expected}");
 }

@@ -2,7 +2,9 @@ using System.Text.Json.Nodes;
 
 namespace ClassKit.UseCases.Grading.Facts;
 
-/// <summary>How a closed set of facts stands in grades.json: each fact an object with the word of its kind and the kind's own fields.</summary>
+/// <summary>
+/// How a closed set of facts stands in grades.json: each fact an object with the word of its kind and the kind's own fields.
+/// </summary>
 internal sealed class FactShapes<TFact>(params IReadOnlyList<FactShape<TFact>> shapes)
     where TFact : class
 {

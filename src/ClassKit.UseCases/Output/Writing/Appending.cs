@@ -33,6 +33,7 @@ internal static class Appending
         using var stream = File.OpenWrite(addition.File);
 
         // What somebody added after it stays.
-        if (stream.Length == before + addition.Bytes.Length) stream.SetLength(before);
+        if (stream.Length == before + addition.Bytes.Length)
+            stream.SetLength(before);
     }
 }

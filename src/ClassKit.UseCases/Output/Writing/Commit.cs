@@ -7,15 +7,20 @@ internal sealed class Commit(WorkFolder work)
     private readonly Stack<Action> _undo = [];
 
     /// <summary>Does what a journal says, from the beginning.</summary>
-    /// <exception cref="IOException">Something could not be renamed; all is as it was, unless it is a <see cref="CutOffException"/>.</exception>
+    /// <exception cref="IOException">Something could not be renamed; all is as it was, unless it is a
+    /// <see cref="CutOffException"/>.</exception>
     public void Run(Journal journal)
     {
         try
         {
-            foreach (var folder in journal.Folders) Make(OwnPath.In(work.Root, folder));
-            foreach (var (from, to) in journal.Asides) Move(OwnPath.In(work.Root, from), OwnPath.In(work.Root, to));
-            foreach (var put in journal.Puts) Put(work.Staged(put.Staged), OwnPath.In(work.Root, put.Path));
-            foreach (var removal in journal.Removals) Move(OwnPath.In(work.Root, removal.Path), work.Staged(work.NextName()));
+            foreach (var folder in journal.Folders)
+                Make(OwnPath.In(work.Root, folder));
+            foreach (var (from, to) in journal.Asides)
+                Move(OwnPath.In(work.Root, from), OwnPath.In(work.Root, to));
+            foreach (var put in journal.Puts)
+                Put(work.Staged(put.Staged), OwnPath.In(work.Root, put.Path));
+            foreach (var removal in journal.Removals)
+                Move(OwnPath.In(work.Root, removal.Path), work.Staged(work.NextName()));
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
@@ -28,7 +33,8 @@ internal sealed class Commit(WorkFolder work)
     {
         try
         {
-            while (_undo.TryPop(out var back)) back();
+            while (_undo.TryPop(out var back))
+                back();
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
@@ -45,7 +51,11 @@ internal sealed class Commit(WorkFolder work)
         }
         else if (Exchange.Try(staged, target))
         {
-            _undo.Push(() => { if (!Exchange.Try(staged, target)) throw new IOException($"{target} could not be put back."); });
+            _undo.Push(() =>
+            {
+                if (!Exchange.Try(staged, target))
+                    throw new IOException($"{target} could not be put back.");
+            });
         }
         else
         {
@@ -62,7 +72,8 @@ internal sealed class Commit(WorkFolder work)
 
     private void Make(string folder)
     {
-        if (Place.At(folder) == Standing.Folder) return;
+        if (Place.At(folder) == Standing.Folder)
+            return;
         Directory.CreateDirectory(folder);
         _undo.Push(() => Directory.Delete(folder));
     }

@@ -9,11 +9,15 @@ internal static class Digest
 
     private static readonly string OfNothing = Text(SHA256.HashData([]));
 
-    /// <summary>The digest of a regular file; null for a link, a folder or nothing. A pipe has that of an empty file, since it is never opened.</summary>
+    /// <summary>
+    /// The digest of a regular file; null for a link, a folder or nothing. A pipe has that of an empty file, since it is never opened.
+    /// </summary>
     public static string? Of(string path)
     {
-        if (Place.At(path) != Standing.File) return null;
-        if (new FileInfo(path).Length == 0) return OfNothing;
+        if (Place.At(path) != Standing.File)
+            return null;
+        if (new FileInfo(path).Length == 0)
+            return OfNothing;
         using var stream = File.OpenRead(path);
         return Text(SHA256.HashData(stream));
     }

@@ -14,9 +14,11 @@ internal static class Durable
     /// <summary>To be called once when all are written; the file is any of them.</summary>
     public static void FlushAll(string file)
     {
-        if (!HasOneCall) return;
+        if (!HasOneCall)
+            return;
         using var handle = File.OpenHandle(file);
-        if (SyncFileSystem((int)handle.DangerousGetHandle()) != 0) throw new IOException($"What was written cannot be brought to the disk (error {Marshal.GetLastPInvokeError()})");
+        if (SyncFileSystem((int)handle.DangerousGetHandle()) != 0)
+            throw new IOException($"What was written cannot be brought to the disk (error {Marshal.GetLastPInvokeError()})");
     }
 
     [DllImport("libc", EntryPoint = "syncfs", SetLastError = true)]

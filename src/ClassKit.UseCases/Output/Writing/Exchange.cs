@@ -4,7 +4,9 @@ using System.Text;
 namespace ClassKit.UseCases.Output.Writing;
 
 /// <summary>Swaps two files in one step, so that at no moment is either of them missing.</summary>
-/// <remarks>Linux has such a call (renameat2 with RENAME_EXCHANGE, since 3.15), most of its file systems support it, and .NET does not expose it.</remarks>
+/// <remarks>
+/// Linux has such a call (renameat2 with RENAME_EXCHANGE, since 3.15), most of its file systems support it, and .NET does not expose it.
+/// </remarks>
 internal static class Exchange
 {
     private const int CurrentFolder = -100;
@@ -13,7 +15,8 @@ internal static class Exchange
     /// <summary>True if the two were swapped; false if nothing was done, because the system cannot.</summary>
     public static bool Try(string one, string other)
     {
-        if (!OperatingSystem.IsLinux()) return false;
+        if (!OperatingSystem.IsLinux())
+            return false;
         try
         {
             return RenameAt(CurrentFolder, Text(one), CurrentFolder, Text(other), Swap) == 0;

@@ -21,7 +21,8 @@ public static class FileMoves
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            foreach (var (from, to) in done) Back(from, to, failure);
+            foreach (var (from, to) in done)
+                Back(from, to, failure);
             throw;
         }
     }
@@ -34,7 +35,10 @@ public static class FileMoves
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            throw new IOException($"{because.Message} And {Path.GetFileName(from)} lies under the name {Path.GetFileName(to)} now: {failure.Message}", because);
+            throw new IOException(
+                $"{because.Message} And {Path.GetFileName(from)} lies under the name {Path.GetFileName(to)} now: {failure.Message}",
+                because
+            );
         }
     }
 }

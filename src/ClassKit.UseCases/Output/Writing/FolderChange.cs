@@ -16,46 +16,86 @@ internal static class FolderChange
         foreach (var (path, name, digest) in staged)
         {
             var (old, isChanged) = own.Has(path) ? own.At(path) : (null, false);
-            if (isChanged) asides.Add(new(path, SetAside.NameFor(work.Root, path)));
+            if (isChanged)
+                asides.Add(new(path, SetAside.NameFor(work.Root, path)));
 
             // What is the same already stays as it is.
-            if (old == digest) continue;
+            if (old == digest)
+                continue;
             puts.Add(new(name, path, digest, old));
-            if (old is not null) KeepMode(OwnPath.In(work.Root, path), work.Staged(name));
+            if (old is not null)
+                KeepMode(OwnPath.In(work.Root, path), work.Staged(name));
         }
 
         var wanted = staged.Select(file => file.Path).ToHashSet(own.Comparer);
         foreach (var path in own.Paths.Where(path => !wanted.Contains(path)))
         {
             var (old, isChanged) = own.At(path);
-            if (isChanged) asides.Add(new(path, SetAside.NameFor(work.Root, path)));
-            else if (old is not null) removals.Add(new(path, old));
+            if (isChanged)
+                asides.Add(new(path, SetAside.NameFor(work.Root, path)));
+            else if (old is not null)
+                removals.Add(new(path, old));
         }
 
         var needed = staged.SelectMany(file => OwnPath.Parents(file.Path)).ToHashSet(own.Comparer);
-        List<string> made = [.. needed.Where(folder => Place.At(OwnPath.In(work.Root, folder)) == Standing.Nothing).Order(StringComparer.Ordinal)];
-        puts.Add(List(work, new(kind, [.. staged.Select(file => new OwnFile(file.Path, file.Digest))], [.. made, .. own.Folders.Where(needed.Contains)])));
-        return new(kind, made, asides, puts, removals, [.. own.Folders.Where(folder => !needed.Contains(folder)).OrderDescending(StringComparer.Ordinal)]);
+        List<string> made =
+        [
+            .. needed.Where(folder => Place.At(OwnPath.In(work.Root, folder)) == Standing.Nothing).Order(StringComparer.Ordinal),
+        ];
+        puts.Add(
+            List(
+                work,
+                new(kind, [.. staged.Select(file => new OwnFile(file.Path, file.Digest))], [.. made, .. own.Folders.Where(needed.Contains)])
+            )
+        );
+        return new(
+            kind,
+            made,
+            asides,
+            puts,
+            removals,
+            [.. own.Folders.Where(folder => !needed.Contains(folder)).OrderDescending(StringComparer.Ordinal)]
+        );
     }
 
-    /// <summary>What takes some files of a folder away, whatever was done to them since, and puts others in the places of theirs; all others stay as they are.</summary>
+    /// <summary>
+    /// What takes some files of a folder away, whatever was done to them since, and puts others in the places of theirs; all others stay as
+    /// they are.
+    /// </summary>
     /// <param name="work">Where the new ones are staged; the new list is staged here too.</param>
     /// <param name="before">The list as it is.</param>
     /// <param name="staged">The path of every new file, its name in the work folder and its digest.</param>
     /// <param name="gone">The paths of those to take away.</param>
-    public static Journal Amend(WorkFolder work, OutputManifest before, IReadOnlyList<(string Path, string Name, string Digest)> staged, IReadOnlySet<string> gone)
+    public static Journal Amend(
+        WorkFolder work,
+        OutputManifest before,
+        IReadOnlyList<(string Path, string Name, string Digest)> staged,
+        IReadOnlySet<string> gone
+    )
     {
         string? There(string path) => Digest.Of(OwnPath.In(work.Root, path));
-        foreach (var (path, name, _) in staged.Where(file => There(file.Path) is not null)) KeepMode(OwnPath.In(work.Root, path), work.Staged(name));
+        foreach (var (path, name, _) in staged.Where(file => There(file.Path) is not null))
+            KeepMode(OwnPath.In(work.Root, path), work.Staged(name));
         var put = staged.Select(file => file.Path).ToHashSet(StringComparer.Ordinal);
-        var kept = before.Files.Where(file => !gone.Contains(file.Path) && !put.Contains(file.Path)).Select(file => file with { Digest = file.Digest ?? There(file.Path) }).Where(file => file.Digest is not null);
+        var kept = before
+            .Files.Where(file => !gone.Contains(file.Path) && !put.Contains(file.Path))
+            .Select(file => file with { Digest = file.Digest ?? There(file.Path) })
+            .Where(file => file.Digest is not null);
         return new(
-            before.Kind, [], [],
+            before.Kind,
+            [],
+            [],
             [
                 .. staged.Select(file => new Journal.Put(file.Name, file.Path, file.Digest, There(file.Path))),
                 List(work, before with { Files = [.. kept, .. staged.Select(file => new OwnFile(file.Path, file.Digest))] }),
             ],
-            [.. gone.Where(path => There(path) is not null).Order(StringComparer.Ordinal).Select(path => new Journal.Removal(path, There(path)!))], []);
+            [
+                .. gone.Where(path => There(path) is not null)
+                    .Order(StringComparer.Ordinal)
+                    .Select(path => new Journal.Removal(path, There(path)!)),
+            ],
+            []
+        );
     }
 
     /// <summary>The new list of a folder's files, staged.</summary>
@@ -68,6 +108,7 @@ internal static class FolderChange
     /// <summary>A file that the instructor made private stays so when it is replaced.</summary>
     private static void KeepMode(string old, string next)
     {
-        if (!OperatingSystem.IsWindows()) File.SetUnixFileMode(next, File.GetUnixFileMode(old));
+        if (!OperatingSystem.IsWindows())
+            File.SetUnixFileMode(next, File.GetUnixFileMode(old));
     }
 }

@@ -2,7 +2,9 @@ using System.Text.Json;
 
 namespace ClassKit.UseCases.Output.Writing;
 
-/// <summary>All that is to happen to an output folder. Once it lies whole in the work folder it will happen, if not by this run then by the next.</summary>
+/// <summary>
+/// All that is to happen to an output folder. Once it lies whole in the work folder it will happen, if not by this run then by the next.
+/// </summary>
 /// <param name="Command">Which command is writing.</param>
 /// <param name="Folders">Made if they are not there, outermost first.</param>
 /// <param name="Asides">Files of ours that the instructor changed, and the free names under which they stay.</param>
@@ -15,7 +17,8 @@ internal sealed record Journal(
     IReadOnlyList<Journal.Aside> Asides,
     IReadOnlyList<Journal.Put> Puts,
     IReadOnlyList<Journal.Removal> Removals,
-    IReadOnlyList<string> Emptied)
+    IReadOnlyList<string> Emptied
+)
 {
     internal sealed record Aside(string From, string To);
 
@@ -33,7 +36,8 @@ internal sealed record Journal(
         try
         {
             var journal = JsonSerializer.Deserialize<Journal>(File.ReadAllText(path), JsonStyle.For(JournalShape.Default));
-            if (journal is not null && journal.IsSound) return journal;
+            if (journal is not null && journal.IsSound)
+                return journal;
         }
         catch (JsonException)
         {
@@ -45,6 +49,12 @@ internal sealed record Journal(
     public void Write(Stream stream) => JsonStyle.Write(stream, this, JsonStyle.For(JournalShape.Default));
 
     private bool IsSound =>
-        Folders.Concat(Emptied).Concat(Asides.SelectMany(aside => (string[])[aside.From, aside.To])).Concat(Removals.Select(removal => removal.Path)).All(OwnPath.IsSound)
-        && Puts.All(put => (OwnPath.IsSound(put.Path) || put.Path == OutputManifest.FileName) && put.Staged.Length > 0 && put.Staged.All(char.IsAsciiDigit));
+        Folders
+            .Concat(Emptied)
+            .Concat(Asides.SelectMany(aside => (string[])[aside.From, aside.To]))
+            .Concat(Removals.Select(removal => removal.Path))
+            .All(OwnPath.IsSound)
+        && Puts.All(put =>
+            (OwnPath.IsSound(put.Path) || put.Path == OutputManifest.FileName) && put.Staged.Length > 0 && put.Staged.All(char.IsAsciiDigit)
+        );
 }

@@ -25,17 +25,22 @@ internal sealed class OwnFiles
 
     public bool Has(string path) => _files.ContainsKey(path);
 
-    /// <summary>What stands at a path of ours: its digest if it is as we wrote it, and whether the instructor changed it. Neither if nothing is there.</summary>
+    /// <summary>
+    /// What stands at a path of ours: its digest if it is as we wrote it, and whether the instructor changed it. Neither if nothing is
+    /// there.
+    /// </summary>
     public (string? Digest, bool IsChanged) At(string path)
     {
         var full = OwnPath.In(_root, path);
 
         // What lies behind a link is not ours.
-        if (OwnPath.Obstacle(_root, path) is not null || Place.At(full) == Standing.Nothing) return (null, false);
+        if (OwnPath.Obstacle(_root, path) is not null || Place.At(full) == Standing.Nothing)
+            return (null, false);
         var digest = Digest.Of(full);
         return digest is not null && IsAsWritten(_files[path], digest, full) ? (digest, false) : (null, true);
     }
 
     /// <summary>Lists of the first version have no digests, but were written last.</summary>
-    private bool IsAsWritten(OwnFile file, string digest, string full) => file.Digest is { } written ? written == digest : File.GetLastWriteTimeUtc(full) <= _listed;
+    private bool IsAsWritten(OwnFile file, string digest, string full) =>
+        file.Digest is { } written ? written == digest : File.GetLastWriteTimeUtc(full) <= _listed;
 }

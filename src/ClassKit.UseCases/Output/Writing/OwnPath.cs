@@ -1,6 +1,9 @@
 namespace ClassKit.UseCases.Output.Writing;
 
-/// <summary>Paths of our files within an output folder, with forward slashes. A list or journal on disk may say anything: nothing that leads out of the folder is believed.</summary>
+/// <summary>
+/// Paths of our files within an output folder, with forward slashes. A list or journal on disk may say anything: nothing that leads out of
+/// the folder is believed.
+/// </summary>
 internal static class OwnPath
 {
     private const int MostLength = 1000;
@@ -12,7 +15,9 @@ internal static class OwnPath
     public static bool IsSound(string path) =>
         path.Length is > 0 and <= MostLength
         && !path.StartsWith(Hidden, StringComparison.OrdinalIgnoreCase)
-        && !path.Any(char.IsControl) && !Path.IsPathRooted(path) && !(OperatingSystem.IsWindows() && path.AsSpan().ContainsAny('\\', ':'))
+        && !path.Any(char.IsControl)
+        && !Path.IsPathRooted(path)
+        && !(OperatingSystem.IsWindows() && path.AsSpan().ContainsAny('\\', ':'))
         && path.Split('/').All(name => name is not ("" or "." or ".."));
 
     /// <summary>Where it is.</summary>

@@ -7,16 +7,20 @@ internal static class Place
     public static Standing At(string path)
     {
         var info = new FileInfo(path);
-        if ((int)info.Attributes == -1) return Standing.Nothing;
-        if (info.LinkTarget is not null) return Standing.Link;
+        if ((int)info.Attributes == -1)
+            return Standing.Nothing;
+        if (info.LinkTarget is not null)
+            return Standing.Link;
         return info.Attributes.HasFlag(FileAttributes.Directory) ? Standing.Folder : Standing.File;
     }
 
     /// <summary>Gives whatever stands at a path another name, links themselves and not what they lead to.</summary>
     public static void Move(string from, string to)
     {
-        if (At(from) == Standing.Folder) Directory.Move(from, to);
-        else File.Move(from, to);
+        if (At(from) == Standing.Folder)
+            Directory.Move(from, to);
+        else
+            File.Move(from, to);
     }
 
     /// <summary>The path with every link on its way followed, also where its end does not exist yet.</summary>
@@ -26,7 +30,8 @@ internal static class Place
         var full = Path.GetFullPath(path);
         for (var links = 0; links < mostLinks; links++)
         {
-            if (FirstLink(full) is not { } link) return Path.TrimEndingDirectorySeparator(full);
+            if (FirstLink(full) is not { } link)
+                return Path.TrimEndingDirectorySeparator(full);
             var target = Path.Combine(Path.GetDirectoryName(link.Path)!, link.Target);
             full = Path.GetFullPath(Path.Combine(target, Path.GetRelativePath(link.Path, full)));
         }
@@ -35,17 +40,22 @@ internal static class Place
 
     /// <summary>True if a path is another or lies below it; both real.</summary>
     public static bool IsWithin(string path, string folder) =>
-        path.Equals(folder, Comparison) || path.StartsWith(Path.TrimEndingDirectorySeparator(folder) + Path.DirectorySeparatorChar, Comparison) || folder == Path.GetPathRoot(path);
+        path.Equals(folder, Comparison)
+        || path.StartsWith(Path.TrimEndingDirectorySeparator(folder) + Path.DirectorySeparatorChar, Comparison)
+        || folder == Path.GetPathRoot(path);
 
-    private static StringComparison Comparison => OperatingSystem.IsWindows() || OperatingSystem.IsMacOS() ? StringComparison.OrdinalIgnoreCase : StringComparison.Ordinal;
+    private static StringComparison Comparison =>
+        OperatingSystem.IsWindows() || OperatingSystem.IsMacOS() ? StringComparison.OrdinalIgnoreCase : StringComparison.Ordinal;
 
     private static (string Path, string Target)? FirstLink(string full)
     {
         var parents = new Stack<string>();
-        for (var at = full; !string.IsNullOrEmpty(at); at = Path.GetDirectoryName(at)) parents.Push(at);
+        for (var at = full; !string.IsNullOrEmpty(at); at = Path.GetDirectoryName(at))
+            parents.Push(at);
         foreach (var at in parents)
         {
-            if (new FileInfo(at).LinkTarget is { } target) return (at, target);
+            if (new FileInfo(at).LinkTarget is { } target)
+                return (at, target);
         }
         return null;
     }

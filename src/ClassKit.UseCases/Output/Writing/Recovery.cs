@@ -10,7 +10,8 @@ internal static class Recovery
     /// <exception cref="InvalidDataException">The journal is not one of ours.</exception>
     public static IReadOnlyList<Note> Run(WorkFolder work)
     {
-        if (!work.IsThere) return [];
+        if (!work.IsThere)
+            return [];
         if (!work.HasJournal)
         {
             work.Clear();
@@ -25,7 +26,8 @@ internal static class Recovery
     /// <summary>Goes through the journal from the beginning; what had happened already happens no second time.</summary>
     private static IEnumerable<Note> Finish(WorkFolder work, Journal journal)
     {
-        foreach (var folder in journal.Folders) Directory.CreateDirectory(Checked(work.Root, folder));
+        foreach (var folder in journal.Folders)
+            Directory.CreateDirectory(Checked(work.Root, folder));
         foreach (var (from, to) in journal.Asides.Where(aside => Place.At(OwnPath.In(work.Root, aside.To)) != Standing.Nothing))
             yield return new Note.KeptAside(from, to);
         var commit = new Commit(work);
@@ -34,17 +36,22 @@ internal static class Recovery
             var staged = work.Staged(put.Staged);
 
             // Where the two have changed places already, the old file is staged.
-            if (Digest.Of(staged) != put.Digest) continue;
+            if (Digest.Of(staged) != put.Digest)
+                continue;
             var target = Checked(work.Root, put.Path);
-            if (Place.At(target) != Standing.Nothing && (put.Over is null || Digest.Of(target) != put.Over)) yield return MoveAside(work.Root, put.Path);
+            if (Place.At(target) != Standing.Nothing && (put.Over is null || Digest.Of(target) != put.Over))
+                yield return MoveAside(work.Root, put.Path);
             commit.Put(staged, target);
         }
         foreach (var removal in journal.Removals)
         {
             var path = Checked(work.Root, removal.Path);
-            if (Place.At(path) == Standing.Nothing) continue;
-            if (Digest.Of(path) == removal.Digest) File.Delete(path);
-            else yield return MoveAside(work.Root, removal.Path);
+            if (Place.At(path) == Standing.Nothing)
+                continue;
+            if (Digest.Of(path) == removal.Digest)
+                File.Delete(path);
+            else
+                yield return MoveAside(work.Root, removal.Path);
         }
     }
 
@@ -55,7 +62,8 @@ internal static class Recovery
         return new(path, name);
     }
 
-    private static string Checked(string root, string path) => OwnPath.Obstacle(root, path) is { } obstacle
-        ? throw new IOException($"{obstacle} was a folder when the earlier run was cut off and is none now")
-        : OwnPath.In(root, path);
+    private static string Checked(string root, string path) =>
+        OwnPath.Obstacle(root, path) is { } obstacle
+            ? throw new IOException($"{obstacle} was a folder when the earlier run was cut off and is none now")
+            : OwnPath.In(root, path);
 }

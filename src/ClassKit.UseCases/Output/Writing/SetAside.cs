@@ -14,8 +14,12 @@ internal static class SetAside
         var stem = path[..^extension.Length];
         for (var number = 1; ; number++)
         {
-            var name = number == 1 ? $"{stem} ({Words}){extension}" : string.Create(CultureInfo.InvariantCulture, $"{stem} ({Words} {number}){extension}");
-            if (Place.At(OwnPath.In(root, name)) == Standing.Nothing) return name;
+            var name =
+                number == 1
+                    ? $"{stem} ({Words}){extension}"
+                    : string.Create(CultureInfo.InvariantCulture, $"{stem} ({Words} {number}){extension}");
+            if (Place.At(OwnPath.In(root, name)) == Standing.Nothing)
+                return name;
         }
     }
 
@@ -24,8 +28,11 @@ internal static class SetAside
     {
         var extension = Path.GetExtension(path);
         var folder = Path.GetDirectoryName(OwnPath.In(root, path))!;
-        return Directory.EnumerateFiles(folder, $"{Path.GetFileNameWithoutExtension(path)} ({Words}*){extension}")
-            .Where(file => Place.At(file) == Standing.File).OrderBy(File.GetLastWriteTimeUtc).ThenBy(file => file, StringComparer.Ordinal)
+        return Directory
+            .EnumerateFiles(folder, $"{Path.GetFileNameWithoutExtension(path)} ({Words}*){extension}")
+            .Where(file => Place.At(file) == Standing.File)
+            .OrderBy(File.GetLastWriteTimeUtc)
+            .ThenBy(file => file, StringComparer.Ordinal)
             .Select(file => Path.GetRelativePath(root, file));
     }
 }

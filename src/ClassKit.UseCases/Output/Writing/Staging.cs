@@ -14,18 +14,21 @@ internal static class Staging
     /// <param name="inTurn">True for files that are made of something that only one can read at a time.</param>
     /// <param name="run">Told of every file; stops between two.</param>
     /// <returns>The path of every file, its name in the work folder and its digest, in their order.</returns>
-    public static IReadOnlyList<(string Path, string Name, string Digest)> Of(WorkFolder work, IReadOnlyList<OutputFile> files, bool inTurn, Run run)
+    public static IReadOnlyList<(string Path, string Name, string Digest)> Of(
+        WorkFolder work,
+        IReadOnlyList<OutputFile> files,
+        bool inTurn,
+        Run run
+    )
     {
         var staged = new (string Path, string Name, string Digest)[files.Count];
         var count = run.Begin(RunStep.MakingFiles, files.Count);
-        run.AtOnce(
-            options => Parallel.For(0, files.Count, options, at =>
-            {
-                var (name, digest) = work.Stage(files[at].WriteTo);
-                staged[at] = (files[at].Path, name, digest);
-                count.Next();
-            }),
-            inTurn ? 1 : MostAtOnce);
+        run.AtOnce(options => Parallel.For(0, files.Count, options, at =>
+                {
+                    var (name, digest) = work.Stage(files[at].WriteTo);
+                    staged[at] = (files[at].Path, name, digest);
+                    count.Next();
+                }), inTurn ? 1 : MostAtOnce);
         return staged;
     }
 }

@@ -1,6 +1,9 @@
 namespace ClassKit.UseCases.Output.Writing;
 
-/// <summary>Writes a file whole or not at all: on a full disk, or where a folder goes away meanwhile, what was there before stays as it was and nothing is left beside it.</summary>
+/// <summary>
+/// Writes a file whole or not at all: on a full disk, or where a folder goes away meanwhile, what was there before stays as it was and
+/// nothing is left beside it.
+/// </summary>
 public static class WholeFile
 {
     /// <summary>Writes it.</summary>
@@ -14,7 +17,8 @@ public static class WholeFile
         try
         {
             File.WriteAllBytes(beside, content);
-            if (!OperatingSystem.IsWindows() && File.Exists(path)) File.SetUnixFileMode(beside, File.GetUnixFileMode(path));
+            if (!OperatingSystem.IsWindows() && File.Exists(path))
+                File.SetUnixFileMode(beside, File.GetUnixFileMode(path));
             File.Move(beside, path, overwrite: true);
         }
         catch

@@ -3,7 +3,10 @@ using System.Security.Cryptography;
 
 namespace ClassKit.UseCases.Output.Writing;
 
-/// <summary>The hidden folder within an output folder in which new files wait until all are whole. It is on the same disk, so that renaming puts them in place.</summary>
+/// <summary>
+/// The hidden folder within an output folder in which new files wait until all are whole. It is on the same disk, so that renaming puts
+/// them in place.
+/// </summary>
 internal sealed class WorkFolder(string root)
 {
     public const string FolderName = ".classkit-work";
@@ -42,9 +45,13 @@ internal sealed class WorkFolder(string root)
         try
         {
             const int mostLength = 200;
-            if (Place.At(WriterFile) != Standing.File) return "Another run of ClassKit";
+            if (Place.At(WriterFile) != Standing.File)
+                return "Another run of ClassKit";
             var words = File.ReadAllText(WriterFile);
-            return string.Create(CultureInfo.InvariantCulture, $"{words[..Math.Min(words.Length, mostLength)]}, begun at {File.GetLastWriteTime(WriterFile):HH:mm:ss},");
+            return string.Create(
+                CultureInfo.InvariantCulture,
+                $"{words[..Math.Min(words.Length, mostLength)]}, begun at {File.GetLastWriteTime(WriterFile):HH:mm:ss},"
+            );
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
@@ -61,7 +68,8 @@ internal sealed class WorkFolder(string root)
         while (true)
         {
             var name = (Interlocked.Increment(ref _names) - 1).ToString(CultureInfo.InvariantCulture);
-            if (Place.At(Staged(name)) == Standing.Nothing) return name;
+            if (Place.At(Staged(name)) == Standing.Nothing)
+                return name;
         }
     }
 
@@ -72,7 +80,8 @@ internal sealed class WorkFolder(string root)
         var name = NextName();
         using var file = File.Create(Staged(name));
         using var sha = SHA256.Create();
-        using (var hashed = new CryptoStream(file, sha, CryptoStreamMode.Write, leaveOpen: true)) write(hashed);
+        using (var hashed = new CryptoStream(file, sha, CryptoStreamMode.Write, leaveOpen: true))
+            write(hashed);
         Durable.FlushOne(file);
         return (name, Digest.Text(sha.Hash!));
     }
@@ -97,21 +106,26 @@ internal sealed class WorkFolder(string root)
     /// <summary>All of it has happened.</summary>
     public void Finish(Journal journal)
     {
-        foreach (var folder in journal.Emptied) RemoveIfEmpty(OwnPath.In(root, folder));
+        foreach (var folder in journal.Emptied)
+            RemoveIfEmpty(OwnPath.In(root, folder));
         File.Delete(JournalFile);
         Clear();
     }
 
     /// <summary>Removes what is left.</summary>
-    public void Clear() => Try(() =>
-    {
-        if (IsThere) Directory.Delete(Folder, recursive: true);
-    });
+    public void Clear() =>
+        Try(() =>
+        {
+            if (IsThere)
+                Directory.Delete(Folder, recursive: true);
+        });
 
-    private static void RemoveIfEmpty(string folder) => Try(() =>
-    {
-        if (Place.At(folder) == Standing.Folder && !Directory.EnumerateFileSystemEntries(folder).Any()) Directory.Delete(folder);
-    });
+    private static void RemoveIfEmpty(string folder) =>
+        Try(() =>
+        {
+            if (Place.At(folder) == Standing.Folder && !Directory.EnumerateFileSystemEntries(folder).Any())
+                Directory.Delete(folder);
+        });
 
     /// <summary>Tidies up; if that cannot be done, the next run will try again.</summary>
     private static void Try(Action tidy)

@@ -2,8 +2,8 @@ namespace ClassKit.UseCases.Output.Writing;
 
 /// <summary>The right to write into a folder. The system takes it back when the process ends, however it ends.</summary>
 /// <remarks>
-/// The file stays when the lock is given back: one that is deleted can be locked by two, who each opened another file of its name. Where a file
-/// system has no locks, nothing is refused.
+/// The file stays when the lock is given back: one that is deleted can be locked by two, who each opened another file of its name. Where a
+/// file system has no locks, nothing is refused.
 /// </remarks>
 public sealed class WriterLock : IDisposable
 {
@@ -25,13 +25,15 @@ public sealed class WriterLock : IDisposable
     public static WriterLock? TryTake(string root, string name = FileName)
     {
         var path = Path.Combine(root, name);
-        if (Place.At(path) is Standing.Folder or Standing.Link) throw new IOException($"{path} is not the file that ClassKit keeps there");
+        if (Place.At(path) is Standing.Folder or Standing.Link)
+            throw new IOException($"{path} is not the file that ClassKit keeps there");
         try
         {
             while (true)
             {
                 var file = new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, bufferSize: 0);
-                if (File.Exists(path)) return new(file);
+                if (File.Exists(path))
+                    return new(file);
 
                 // Whoever had it has just given up the folder.
                 file.Dispose();

@@ -32,10 +32,14 @@ internal sealed class WritingSession : IDisposable
             var work = new WorkFolder(isThere ? full : Beside(full, "fresh"));
             Directory.CreateDirectory(work.Root);
             if (WriterLock.TryTake(work.Root) is not { } held)
-                return (null, new(target.Folder, null, $"{work.Writer()} is writing to this folder", "Wait until it is done, then run again."));
+                return (
+                    null,
+                    new(target.Folder, null, $"{work.Writer()} is writing to this folder", "Wait until it is done, then run again.")
+                );
 
             // Another run may have just made the folder.
-            if (isThere || !Directory.Exists(full)) return (new(target, full, work, held, made), null);
+            if (isThere || !Directory.Exists(full))
+                return (new(target, full, work, held, made), null);
             held.Dispose();
             Directory.Delete(work.Root, recursive: true);
         }
@@ -44,29 +48,40 @@ internal sealed class WritingSession : IDisposable
     /// <summary>Makes the files and writes them.</summary>
     public Written Write(Func<Produced> make, Run run)
     {
-        if (IsFresh) ClearFresh();
+        if (IsFresh)
+            ClearFresh();
         var notes = Recovery.Run(_work);
         var manifest = OutputManifest.Read(_work.Root);
-        if (Refusals.OfKind(_target, manifest) is { } refusal) return Written.Nothing(refusal);
+        if (Refusals.OfKind(_target, manifest) is { } refusal)
+            return Written.Nothing(refusal);
         _isKept = manifest is not null;
         _work.Begin(_target.Kind);
         var produced = make();
-        if (!produced.Succeeded) return Written.Nothing(produced.Problems);
+        if (!produced.Succeeded)
+            return Written.Nothing(produced.Problems);
         var own = new OwnFiles(_work.Root, manifest, _work.IgnoresCase);
-        if ((Refusals.OfFiles(_target, _work.Root, produced.Files, own) ?? produced.Objection?.Invoke(_full)) is { } foreign) return Written.Nothing(foreign);
+        if ((Refusals.OfFiles(_target, _work.Root, produced.Files, own) ?? produced.Objection?.Invoke(_full)) is { } foreign)
+            return Written.Nothing(foreign);
 
         var staged = Staging.Of(_work, produced.Files, produced.IsMadeInTurn, run);
-        if (Refusals.OfFiles(_target, _work.Root, produced.Files, own) is { } appeared) return Written.Nothing(appeared);
+        if (Refusals.OfFiles(_target, _work.Root, produced.Files, own) is { } appeared)
+            return Written.Nothing(appeared);
         var journal = FolderChange.Plan(_work, _target.Kind, staged, own);
         PutInPlace(journal, produced.Additions);
-        return new(produced.Files.Count, [.. notes, .. produced.Notes, .. journal.Asides.Select(aside => new Note.KeptAside(aside.From, aside.To))], [])
+        return new(
+            produced.Files.Count,
+            [.. notes, .. produced.Notes, .. journal.Asides.Select(aside => new Note.KeptAside(aside.From, aside.To))],
+            []
+        )
         {
             Open = [.. produced.Open.Select(file => OwnPath.In(_full, file))],
             Remedies = produced.Remedies,
         };
     }
 
-    /// <summary>Takes files of ours away and puts others in the places of theirs, all or nothing; what else the folder holds stays as it is.</summary>
+    /// <summary>
+    /// Takes files of ours away and puts others in the places of theirs, all or nothing; what else the folder holds stays as it is.
+    /// </summary>
     /// <exception cref="IOException">The folder holds no list of ours, or the files cannot be changed.</exception>
     public void Amend(IReadOnlyList<OutputFile> anew, IReadOnlySet<string> gone)
     {
@@ -82,7 +97,8 @@ internal sealed class WritingSession : IDisposable
     {
         // A journal that could be neither done nor taken back is the next run's.
         var isCutOff = !IsFresh && _work.HasJournal;
-        if (!isCutOff) _work.Clear();
+        if (!isCutOff)
+            _work.Clear();
         if (_isKept || isCutOff)
         {
             _lock.Dispose();
@@ -90,11 +106,14 @@ internal sealed class WritingSession : IDisposable
         }
 
         // Nothing of ours is here: leave no trace.
-        if (IsFresh) ClearFresh();
+        if (IsFresh)
+            ClearFresh();
         _lock.Dispose();
         Try(() => File.Delete(Path.Combine(_work.Root, WriterLock.FileName)));
-        if (IsFresh) Try(() => Directory.Delete(_work.Root));
-        foreach (var parent in _madeParents) Try(() => Directory.Delete(parent));
+        if (IsFresh)
+            Try(() => Directory.Delete(_work.Root));
+        foreach (var parent in _madeParents)
+            Try(() => Directory.Delete(parent));
     }
 
     private void PutInPlace(Journal journal, IReadOnlyList<Addition> additions)
@@ -102,21 +121,24 @@ internal sealed class WritingSession : IDisposable
         var added = new Stack<Action>();
         try
         {
-            foreach (var addition in additions) added.Push(Appending.Write(addition));
+            foreach (var addition in additions)
+                added.Push(Appending.Write(addition));
             _work.Commit(journal);
             new Commit(_work).Run(journal);
         }
         catch (Exception failure) when (failure is IOException and not CutOffException or UnauthorizedAccessException)
         {
             _work.Withdraw();
-            while (added.TryPop(out var takeBack)) takeBack();
+            while (added.TryPop(out var takeBack))
+                takeBack();
             throw;
         }
         _work.Finish(journal);
         if (IsFresh)
         {
             // Windows renames no folder in which a file is open.
-            if (OperatingSystem.IsWindows()) _lock.Dispose();
+            if (OperatingSystem.IsWindows())
+                _lock.Dispose();
             Directory.Move(_work.Root, _full);
         }
         _isKept = true;
@@ -127,9 +149,12 @@ internal sealed class WritingSession : IDisposable
     {
         foreach (var entry in Directory.EnumerateFileSystemEntries(_work.Root).ToList())
         {
-            if (Path.GetFileName(entry) == WriterLock.FileName) continue;
-            if (Place.At(entry) == Standing.Folder) Directory.Delete(entry, recursive: true);
-            else File.Delete(entry);
+            if (Path.GetFileName(entry) == WriterLock.FileName)
+                continue;
+            if (Place.At(entry) == Standing.Folder)
+                Directory.Delete(entry, recursive: true);
+            else
+                File.Delete(entry);
         }
     }
 
@@ -137,18 +162,22 @@ internal sealed class WritingSession : IDisposable
     private static void Restore(string full)
     {
         var old = Beside(full, "old");
-        if (Place.At(old) == Standing.Folder && !Directory.Exists(full)) Directory.Move(old, full);
+        if (Place.At(old) == Standing.Folder && !Directory.Exists(full))
+            Directory.Move(old, full);
     }
 
-    private static string Beside(string full, string what) => Path.Combine(Path.GetDirectoryName(full)!, $".{Path.GetFileName(full)}.classkit-{what}");
+    private static string Beside(string full, string what) =>
+        Path.Combine(Path.GetDirectoryName(full)!, $".{Path.GetFileName(full)}.classkit-{what}");
 
     /// <summary>Makes the folders that a folder is to lie in.</summary>
     /// <returns>Those that were not there, innermost first.</returns>
     private static List<string> MakeParents(string full)
     {
         List<string> made = [];
-        for (var at = Path.GetDirectoryName(full); at is not null && !Directory.Exists(at); at = Path.GetDirectoryName(at)) made.Add(at);
-        if (made.Count > 0) Directory.CreateDirectory(made[0]);
+        for (var at = Path.GetDirectoryName(full); at is not null && !Directory.Exists(at); at = Path.GetDirectoryName(at))
+            made.Add(at);
+        if (made.Count > 0)
+            Directory.CreateDirectory(made[0]);
         return made;
     }
 

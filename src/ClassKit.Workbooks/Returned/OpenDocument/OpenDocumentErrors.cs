@@ -3,7 +3,9 @@ using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.Workbooks.Returned.OpenDocument;
 
-/// <summary>Error values as OpenDocument spreadsheets show them: the standard names, and the numbers that LibreOffice and its kin show for the rest.</summary>
+/// <summary>
+/// Error values as OpenDocument spreadsheets show them: the standard names, and the numbers that LibreOffice and its kin show for the rest.
+/// </summary>
 internal static class OpenDocumentErrors
 {
     private const string Numbered = "Err:";
@@ -12,10 +14,17 @@ internal static class OpenDocumentErrors
     public static bool TryParse(string? text, out CellError error)
     {
         error = CellError.Value;
-        if (text is null) return false;
-        if (CellErrorText.TryParse(text, out error)) return true;
-        if (!text.StartsWith(Numbered, StringComparison.Ordinal)) return false;
-        if (!int.TryParse(text.AsSpan(Numbered.Length), NumberStyles.None, CultureInfo.InvariantCulture, out var number) || number is < 500 or > 599) return false;
+        if (text is null)
+            return false;
+        if (CellErrorText.TryParse(text, out error))
+            return true;
+        if (!text.StartsWith(Numbered, StringComparison.Ordinal))
+            return false;
+        if (
+            !int.TryParse(text.AsSpan(Numbered.Length), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+            || number is < 500 or > 599
+        )
+            return false;
 
         // The errors that these numbers become where LibreOffice writes an .xlsx.
         error = number switch

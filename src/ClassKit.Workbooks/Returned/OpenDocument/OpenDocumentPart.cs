@@ -29,7 +29,8 @@ internal sealed class OpenDocumentPart
     public static bool IsIn(Package package)
     {
         using var stream = package.Has(Content) ? package.TryOpen("mimetype") : null;
-        if (stream is null) return false;
+        if (stream is null)
+            return false;
         using var reader = new StreamReader(stream);
         var text = new char[MediaType.Length];
         return reader.ReadBlock(text) == text.Length && text.AsSpan().SequenceEqual(MediaType);
@@ -44,39 +45,54 @@ internal sealed class OpenDocumentPart
             while (xml.Next())
                 part.Take(xml);
         });
-        if (part._sheets.Count == 0) throw RefusalException.Damaged(new Damage.NoSheets(Content));
+        if (part._sheets.Count == 0)
+            throw RefusalException.Damaged(new Damage.NoSheets(Content));
         return new(part._sheets, part._names, part._dates);
     }
 
     private static void RefuseEncrypted(Package package) => XmlPart.TryRead(package, "META-INF/manifest.xml", xml =>
-    {
-        while (xml.Next())
         {
-            if (xml.NodeType == XmlNodeType.Element && xml.LocalName == "encryption-data") throw new RefusalException(new Refusal.PasswordProtected());
-        }
-    });
+            while (xml.Next())
+            {
+                if (xml.NodeType == XmlNodeType.Element && xml.LocalName == "encryption-data")
+                    throw new RefusalException(new Refusal.PasswordProtected());
+            }
+        });
 
     private void Take(XmlReader xml)
     {
-        if (xml.IsAt(OpenDocumentXml.Table, "null-date")) _dates = xml.GetAttribute("date-value", OpenDocumentXml.Table) == "1904-01-01" ? DateSystem.From1904 : DateSystem.From1899;
-        else if (xml.IsAt(OpenDocumentXml.Table, "table")) Begin(xml);
-        else if (_table is not null && xml.IsAt(OpenDocumentXml.Table, "table-row")) _table.BeginRow(xml);
-        else if (_table is not null && (xml.IsAt(OpenDocumentXml.Table, "table-cell") || xml.IsAt(OpenDocumentXml.Table, "covered-table-cell"))) _table.TakeCell(xml);
-        else if (xml.IsAt(OpenDocumentXml.Table, "named-range")) Name(xml, "cell-range-address");
-        else if (xml.IsAt(OpenDocumentXml.Table, "named-expression")) Name(xml, "expression");
-        else if (xml.NodeType == XmlNodeType.EndElement && xml.LocalName == "table" && xml.NamespaceURI == OpenDocumentXml.Table) End();
+        if (xml.IsAt(OpenDocumentXml.Table, "null-date"))
+            _dates = xml.GetAttribute("date-value", OpenDocumentXml.Table) == "1904-01-01" ? DateSystem.From1904 : DateSystem.From1899;
+        else if (xml.IsAt(OpenDocumentXml.Table, "table"))
+            Begin(xml);
+        else if (_table is not null && xml.IsAt(OpenDocumentXml.Table, "table-row"))
+            _table.BeginRow(xml);
+        else if (
+            _table is not null
+            && (xml.IsAt(OpenDocumentXml.Table, "table-cell") || xml.IsAt(OpenDocumentXml.Table, "covered-table-cell"))
+        )
+            _table.TakeCell(xml);
+        else if (xml.IsAt(OpenDocumentXml.Table, "named-range"))
+            Name(xml, "cell-range-address");
+        else if (xml.IsAt(OpenDocumentXml.Table, "named-expression"))
+            Name(xml, "expression");
+        else if (xml.NodeType == XmlNodeType.EndElement && xml.LocalName == "table" && xml.NamespaceURI == OpenDocumentXml.Table)
+            End();
     }
 
     private void Begin(XmlReader xml)
     {
-        if (_sheets.Count == _limits.Sheets) throw RefusalException.TooLarge(Excess.Sheets, _limits.Sheets);
+        if (_sheets.Count == _limits.Sheets)
+            throw RefusalException.TooLarge(Excess.Sheets, _limits.Sheets);
         _table = new(xml.GetAttribute("name", OpenDocumentXml.Table) ?? $"Sheet{_sheets.Count + 1}", _dates, _budget);
-        if (xml.IsEmptyElement) End();
+        if (xml.IsEmptyElement)
+            End();
     }
 
     private void End()
     {
-        if (_table is not null) _sheets.Add(_table.ToSheet());
+        if (_table is not null)
+            _sheets.Add(_table.ToSheet());
         _table = null;
     }
 
@@ -84,8 +100,10 @@ internal sealed class OpenDocumentPart
     private void Name(XmlReader xml, string attribute)
     {
         var (name, text) = (xml.GetAttribute("name", OpenDocumentXml.Table), xml.GetAttribute(attribute, OpenDocumentXml.Table));
-        if (name is null || text is null) return;
-        if (_names.Count == _limits.Names) throw RefusalException.TooLarge(Excess.Names, _limits.Names);
+        if (name is null || text is null)
+            return;
+        if (_names.Count == _limits.Names)
+            throw RefusalException.TooLarge(Excess.Names, _limits.Names);
         text = _budget.CountFormula(text);
         var formula = OpenFormulaText.ToCellFormula(attribute == "expression" ? text : $"of:=[{text}]");
         _names.Add(new(name, _table?.Name, formula));

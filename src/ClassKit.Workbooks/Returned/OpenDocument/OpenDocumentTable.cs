@@ -7,7 +7,9 @@ using ClassKit.Workbooks.Returned.Packages;
 
 namespace ClassKit.Workbooks.Returned.OpenDocument;
 
-/// <summary>Gathers the filled cells of one table of an OpenDocument spreadsheet, where equal rows and cells are written once with a count.</summary>
+/// <summary>
+/// Gathers the filled cells of one table of an OpenDocument spreadsheet, where equal rows and cells are written once with a count.
+/// </summary>
 internal sealed class OpenDocumentTable
 {
     private readonly DateSystem _dates;
@@ -54,7 +56,8 @@ internal sealed class OpenDocumentTable
         var stored = type switch
         {
             // An error is stored as the text that is shown, whatever type stands beside it.
-            _ when formula is not null && finerType is null or "error" && OpenDocumentErrors.TryParse(shown, out var error) => CellValue.FromError(error),
+            _ when formula is not null && finerType is null or "error" && OpenDocumentErrors.TryParse(shown, out var error) =>
+                CellValue.FromError(error),
             "float" or "percentage" or "currency" => NumberOf(value),
             "boolean" => CellValue.FromLogical(logical == "true"),
             "date" => DateOf(date),
@@ -62,16 +65,20 @@ internal sealed class OpenDocumentTable
             "string" or null => TextOf(string.IsNullOrEmpty(text) ? shown : text),
             _ => CellValue.Blank,
         };
-        if (stored.IsBlank && formula is null) return;
-        if (_row > CellAddress.LastRow || first > CellAddress.LastColumn) throw RefusalException.Damaged(new Damage.BeyondSheet(new(Name)));
-        if (formula is not null) formula = _budget.CountFormula(formula);
+        if (stored.IsBlank && formula is null)
+            return;
+        if (_row > CellAddress.LastRow || first > CellAddress.LastColumn)
+            throw RefusalException.Damaged(new Damage.BeyondSheet(new(Name)));
+        if (formula is not null)
+            formula = _budget.CountFormula(formula);
         Keep(new(stored, formula is null ? null : OpenFormulaText.ToCellFormula(formula)), first, cells);
     }
 
     private void Merge(XmlReader xml, int column)
     {
         var (columns, rows) = (Count(xml, "number-columns-spanned"), Count(xml, "number-rows-spanned"));
-        if (columns == 1 && rows == 1) return;
+        if (columns == 1 && rows == 1)
+            return;
         _budget.CountCell();
         _merged.Add(new(_row, column, _row + rows - 1, column + columns - 1));
     }
@@ -90,7 +97,8 @@ internal sealed class OpenDocumentTable
     }
 
     private static int Count(XmlReader xml, string attribute) =>
-        int.TryParse(xml.GetAttribute(attribute, OpenDocumentXml.Table), NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count > 1
+        int.TryParse(xml.GetAttribute(attribute, OpenDocumentXml.Table), NumberStyles.None, CultureInfo.InvariantCulture, out var count)
+        && count > 1
             ? Math.Min(count, CellAddress.LastRow)
             : 1;
 
@@ -102,7 +110,12 @@ internal sealed class OpenDocumentTable
             : throw RefusalException.Damaged(new Damage.NoNumber(new(Name), "", new(text ?? ""), IsDate: false));
 
     private CellValue DateOf(string? text) =>
-        DateTime.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.AdjustToUniversal | DateTimeStyles.NoCurrentDateDefault, out var date)
+        DateTime.TryParse(
+            text,
+            CultureInfo.InvariantCulture,
+            DateTimeStyles.AdjustToUniversal | DateTimeStyles.NoCurrentDateDefault,
+            out var date
+        )
             ? CellValue.FromNumber(DayNumber.Of(date, _dates))
             : CellValue.FromText(text ?? "");
 

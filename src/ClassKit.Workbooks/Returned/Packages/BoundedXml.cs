@@ -18,16 +18,20 @@ internal static class BoundedXml
     public static bool Next(this XmlReader xml)
     {
         var more = xml.Read();
-        if (xml.Depth > Deepest) throw RefusalException.TooLarge(Excess.Depth, Deepest);
+        if (xml.Depth > Deepest)
+            throw RefusalException.TooLarge(Excess.Depth, Deepest);
         return more;
     }
 
     /// <summary>Adds the text of a node to what there is.</summary>
     public static void AppendValue(this StringBuilder text, XmlReader xml)
     {
-        if (xml.NodeType == XmlNodeType.CDATA) AppendChunks(text, xml);
-        else text.Append(xml.Value);
-        if (text.Length > LongestText) throw TooLong;
+        if (xml.NodeType == XmlNodeType.CDATA)
+            AppendChunks(text, xml);
+        else
+            text.Append(xml.Value);
+        if (text.Length > LongestText)
+            throw TooLong;
     }
 
     /// <summary>Adds a text to what there is.</summary>
@@ -43,10 +47,11 @@ internal static class BoundedXml
     private static void AppendChunks(StringBuilder text, XmlReader xml)
     {
         var piece = new char[4096];
-        for (int read; (read = xml.ReadValueChunk(piece, 0, piece.Length)) > 0;)
+        for (int read; (read = xml.ReadValueChunk(piece, 0, piece.Length)) > 0; )
         {
             text.Append(piece, 0, read);
-            if (text.Length > LongestText) throw TooLong;
+            if (text.Length > LongestText)
+                throw TooLong;
         }
     }
 
@@ -59,8 +64,10 @@ internal static class BoundedXml
 
         public override string Add(char[] key, int start, int len)
         {
-            if (Get(key, start, len) is { } known) return known;
-            if (++_count > Most) throw RefusalException.TooLarge(Excess.XmlNames, Most);
+            if (Get(key, start, len) is { } known)
+                return known;
+            if (++_count > Most)
+                throw RefusalException.TooLarge(Excess.XmlNames, Most);
             return base.Add(key, start, len);
         }
     }

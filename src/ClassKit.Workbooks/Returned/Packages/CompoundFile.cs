@@ -16,9 +16,12 @@ internal static class CompoundFile
 
     public static Refusal Explain(ReadOnlySpan<byte> file)
     {
-        if (Has(file, "EncryptedPackage")) return new Refusal.PasswordProtected();
-        if (Has(file, "Workbook") || Has(file, "Book")) return new Refusal.OtherKind(FileKind.OldWorkbook);
-        if (Has(file, "WordDocument")) return new Refusal.OtherKind(FileKind.OldDocument);
+        if (Has(file, "EncryptedPackage"))
+            return new Refusal.PasswordProtected();
+        if (Has(file, "Workbook") || Has(file, "Book"))
+            return new Refusal.OtherKind(FileKind.OldWorkbook);
+        if (Has(file, "WordDocument"))
+            return new Refusal.OtherKind(FileKind.OldDocument);
         return new Refusal.OtherKind(FileKind.OldOffice);
     }
 

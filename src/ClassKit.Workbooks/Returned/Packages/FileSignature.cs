@@ -27,54 +27,64 @@ internal static class FileSignature
     ];
 
     /// <summary>True for a file that starts as a zip archive does.</summary>
-    public static bool IsZip(ReadOnlySpan<byte> file) =>
-        file.StartsWith("PK\u0003\u0004"u8) || file.StartsWith("PK\u0005\u0006"u8);
+    public static bool IsZip(ReadOnlySpan<byte> file) => file.StartsWith("PK\u0003\u0004"u8) || file.StartsWith("PK\u0005\u0006"u8);
 
     /// <summary>What to say of a file that is no zip archive.</summary>
     public static Refusal Explain(ReadOnlySpan<byte> file)
     {
-        if (file.IsEmpty) return new Refusal.Empty();
-        if (!file.ContainsAnyExcept((byte)0)) return new Refusal.OnlyZeros();
-        if (CompoundFile.Recognises(file)) return CompoundFile.Explain(file);
+        if (file.IsEmpty)
+            return new Refusal.Empty();
+        if (!file.ContainsAnyExcept((byte)0))
+            return new Refusal.OnlyZeros();
+        if (CompoundFile.Recognises(file))
+            return CompoundFile.Explain(file);
         foreach (var (start, kind) in Starts)
         {
-            if (file.StartsWith(start)) return new Refusal.OtherKind(kind);
+            if (file.StartsWith(start))
+                return new Refusal.OtherKind(kind);
         }
 
-        if (file.Length > 8 && file[4..].StartsWith("ftyp"u8)) return new Refusal.OtherKind(FileKind.PhonePicture);
+        if (file.Length > 8 && file[4..].StartsWith("ftyp"u8))
+            return new Refusal.OtherKind(FileKind.PhonePicture);
         return IsText(file) ? ExplainText(file) : new Refusal.OtherKind(FileKind.Unknown);
     }
 
     private static Refusal.OtherKind ExplainText(ReadOnlySpan<byte> file)
     {
         var text = Decode(file[..Math.Min(file.Length, Head)]).TrimStart('\uFEFF', ' ', '\t', '\r', '\n');
-        if (Contains(text, "urn:schemas-microsoft-com:office:spreadsheet")) return new Refusal.OtherKind(FileKind.XmlWorkbook);
-        if (Contains(text, "urn:oasis:names:tc:opendocument")) return new Refusal.OtherKind(FileKind.FlatOpenDocument);
+        if (Contains(text, "urn:schemas-microsoft-com:office:spreadsheet"))
+            return new Refusal.OtherKind(FileKind.XmlWorkbook);
+        if (Contains(text, "urn:oasis:names:tc:opendocument"))
+            return new Refusal.OtherKind(FileKind.FlatOpenDocument);
         if (text.StartsWith("<!doctype html", StringComparison.OrdinalIgnoreCase) || Contains(text, "<html"))
             return new Refusal.OtherKind(FileKind.WebPage);
         if (text.StartsWith('{') && Contains(text, "docs.google.com"))
             return new Refusal.OtherKind(FileKind.OnlineLink);
-        if (text.StartsWith('<')) return new Refusal.OtherKind(FileKind.Xml);
+        if (text.StartsWith('<'))
+            return new Refusal.OtherKind(FileKind.Xml);
         return new Refusal.OtherKind(FileKind.PlainText);
     }
 
     private static bool IsText(ReadOnlySpan<byte> file)
     {
-        if (file is [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..]) return true;
+        if (file is [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..])
+            return true;
         foreach (var value in file[..Math.Min(file.Length, Head)])
         {
-            if (value < 0x20 && value is not ((byte)'\t' or (byte)'\r' or (byte)'\n' or (byte)'\f')) return false;
+            if (value < 0x20 && value is not ((byte)'\t' or (byte)'\r' or (byte)'\n' or (byte)'\f'))
+                return false;
         }
 
         return true;
     }
 
-    private static string Decode(ReadOnlySpan<byte> head) => head switch
-    {
-        [0xFF, 0xFE, ..] => Encoding.Unicode.GetString(head),
-        [0xFE, 0xFF, ..] => Encoding.BigEndianUnicode.GetString(head),
-        _ => Encoding.UTF8.GetString(head),
-    };
+    private static string Decode(ReadOnlySpan<byte> head) =>
+        head switch
+        {
+            [0xFF, 0xFE, ..] => Encoding.Unicode.GetString(head),
+            [0xFE, 0xFF, ..] => Encoding.BigEndianUnicode.GetString(head),
+            _ => Encoding.UTF8.GetString(head),
+        };
 
     private static bool Contains(string text, string part) => text.Contains(part, StringComparison.OrdinalIgnoreCase);
 }

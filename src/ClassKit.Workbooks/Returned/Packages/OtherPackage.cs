@@ -12,9 +12,12 @@ internal static class OtherPackage
     {
         if (main.EndsWith("workbook.bin", StringComparison.OrdinalIgnoreCase) || package.Has("xl/workbook.bin"))
             return new Refusal.OtherKind(FileKind.BinaryWorkbook);
-        if (package.Has("word/document.xml")) return new Refusal.OtherKind(FileKind.Document);
-        if (package.Has("ppt/presentation.xml")) return new Refusal.OtherKind(FileKind.Presentation);
-        if (package.Has(main)) return null;
+        if (package.Has("word/document.xml"))
+            return new Refusal.OtherKind(FileKind.Document);
+        if (package.Has("ppt/presentation.xml"))
+            return new Refusal.OtherKind(FileKind.Presentation);
+        if (package.Has(main))
+            return null;
         if (package.Has("META-INF/manifest.xml") && package.Has("content.xml"))
             return new Refusal.OtherKind(FileKind.OpenDocument);
         if (package.Parts.Any(part => part.EndsWith(".iwa", StringComparison.OrdinalIgnoreCase)))

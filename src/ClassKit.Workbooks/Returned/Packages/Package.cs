@@ -24,7 +24,8 @@ internal sealed class Package : IDisposable
 
     public static Package Open(byte[] file, ReadLimits limits)
     {
-        if (!ZipDirectory.IsWithin(file, limits.Entries, limits.DirectoryBytes)) throw RefusalException.TooLarge(Excess.Parts, limits.Entries);
+        if (!ZipDirectory.IsWithin(file, limits.Entries, limits.DirectoryBytes))
+            throw RefusalException.TooLarge(Excess.Parts, limits.Entries);
         var package = new Package(OpenArchive(file), limits);
         try
         {
@@ -43,8 +44,10 @@ internal sealed class Package : IDisposable
     /// <summary>Opens a part; null if there is none of that name.</summary>
     public PartStream? TryOpen(string part)
     {
-        if (!_parts.TryGetValue(part, out var entry)) return null;
-        if (entry.IsEncrypted) throw new RefusalException(new Refusal.PasswordProtected());
+        if (!_parts.TryGetValue(part, out var entry))
+            return null;
+        if (entry.IsEncrypted)
+            throw new RefusalException(new Refusal.PasswordProtected());
         return new PartStream(part, entry.Open(), entry.CompressedLength, entry.Crc32, Limits, Count);
     }
 
@@ -72,6 +75,7 @@ internal sealed class Package : IDisposable
     private void Count(int bytes)
     {
         _unpacked += bytes;
-        if (_unpacked > Limits.UnpackedBytes) throw RefusalException.TooLarge(Excess.UnpackedMegabytes, Limits.UnpackedBytes / 1024 / 1024);
+        if (_unpacked > Limits.UnpackedBytes)
+            throw RefusalException.TooLarge(Excess.UnpackedMegabytes, Limits.UnpackedBytes / 1024 / 1024);
     }
 }

@@ -3,7 +3,10 @@ using ClassKit.Grading.Findings.Refusals;
 
 namespace ClassKit.Workbooks.Returned.Packages;
 
-/// <summary>A part being unpacked: counts what comes out, against bombs, and checks it against the archive's checksum, against damage that still reads as XML.</summary>
+/// <summary>
+/// A part being unpacked: counts what comes out, against bombs, and checks it against the archive's checksum, against damage that still
+/// reads as XML.
+/// </summary>
 internal sealed class PartStream : Stream
 {
     private readonly string _part;
@@ -57,7 +60,8 @@ internal sealed class PartStream : Stream
     {
         var mark = read.LastIndexOf((byte)'<');
         _sinceMark = mark < 0 ? _sinceMark + read.Length : read.Length - mark;
-        if (_sinceMark > _limits.ElementBytes) throw RefusalException.TooLarge(Excess.ElementMegabytes, _limits.ElementBytes / 1024 / 1024, _part);
+        if (_sinceMark > _limits.ElementBytes)
+            throw RefusalException.TooLarge(Excess.ElementMegabytes, _limits.ElementBytes / 1024 / 1024, _part);
     }
 
     public override int Read(byte[] buffer, int offset, int count) => Read(buffer.AsSpan(offset, count));
@@ -66,16 +70,13 @@ internal sealed class PartStream : Stream
     public void Finish()
     {
         Span<byte> rest = stackalloc byte[1024];
-        while (Read(rest) > 0)
-        {
-        }
+        while (Read(rest) > 0) { }
 
-        if (_crc.GetCurrentHashAsUInt32() != _checksum) throw RefusalException.Damaged(new Damage.Checksum(_part));
+        if (_crc.GetCurrentHashAsUInt32() != _checksum)
+            throw RefusalException.Damaged(new Damage.Checksum(_part));
     }
 
-    public override void Flush()
-    {
-    }
+    public override void Flush() { }
 
     public override long Seek(long offset, SeekOrigin origin) => throw new NotSupportedException();
 
@@ -85,7 +86,8 @@ internal sealed class PartStream : Stream
 
     protected override void Dispose(bool disposing)
     {
-        if (disposing) _inner.Dispose();
+        if (disposing)
+            _inner.Dispose();
         base.Dispose(disposing);
     }
 }

@@ -19,20 +19,27 @@ internal sealed class ReadBudget(ReadLimits limits)
 
     public void CountCell()
     {
-        if (++_cells > limits.Cells) throw RefusalException.TooLarge(Excess.Cells, limits.Cells);
+        if (++_cells > limits.Cells)
+            throw RefusalException.TooLarge(Excess.Cells, limits.Cells);
     }
 
     public void CountSharedFormula()
     {
-        if (++_sharedFormulas > limits.SharedFormulas) throw RefusalException.TooLarge(Excess.SharedFormulas, limits.SharedFormulas);
+        if (++_sharedFormulas > limits.SharedFormulas)
+            throw RefusalException.TooLarge(Excess.SharedFormulas, limits.SharedFormulas);
     }
 
-    /// <summary>Counts a formula; the formula itself, or of one that no program takes its beginning, which is no formula: so much is lost of that cell, and nothing of others.</summary>
+    /// <summary>
+    /// Counts a formula; the formula itself, or of one that no program takes its beginning, which is no formula: so much is lost of that
+    /// cell, and nothing of others.
+    /// </summary>
     public string CountFormula(string formula)
     {
         formula = Within(formula, limits.FormulaLength);
         _formulas += formula.Length;
-        return _formulas <= limits.AllFormulasLength ? formula : throw RefusalException.TooLarge(Excess.AllFormulaCharacters, limits.AllFormulasLength);
+        return _formulas <= limits.AllFormulasLength
+            ? formula
+            : throw RefusalException.TooLarge(Excess.AllFormulaCharacters, limits.AllFormulasLength);
     }
 
     /// <summary>Counts a text; the text itself, or of one that no program takes its beginning.</summary>
@@ -44,8 +51,7 @@ internal sealed class ReadBudget(ReadLimits limits)
     }
 
     /// <summary>What is too long is cut to what a person may want to see of it.</summary>
-    private static string Within(string text, int most) =>
-        text.Length <= most ? text : Beginning(text, Math.Min(Shown, most)) + TooLong;
+    private static string Within(string text, int most) => text.Length <= most ? text : Beginning(text, Math.Min(Shown, most)) + TooLong;
 
     private static string Beginning(string text, int length) => text[..(char.IsHighSurrogate(text[length - 1]) ? length - 1 : length)];
 }

@@ -1,36 +1,42 @@
 namespace ClassKit.Workbooks.Returned.Packages;
 
-/// <summary>How much of a returned workbook is read before it is refused. Files come from anywhere; none may cost the machine its memory or its time.</summary>
+/// <summary>
+/// How much of a returned workbook is read before it is refused. Files come from anywhere; none may cost the machine its memory or its
+/// time.
+/// </summary>
 /// <remarks>The defaults are some hundred times what a practice workbook holds, photographs of dough included.</remarks>
 public sealed record ReadLimits
 {
     /// <summary>The limits used unless others are given.</summary>
     public static ReadLimits Default { get; } = new();
 
-    /// <summary>Those for what students return: no practice workbook has a fiftieth of these cells, and each may be a formula that grading follows.</summary>
+    /// <summary>
+    /// Those for what students return: no practice workbook has a fiftieth of these cells, and each may be a formula that grading follows.
+    /// </summary>
     public static ReadLimits Practice { get; } = new() { Cells = 100_000, SharedTexts = 100_000 };
 
     /// <summary>Those for what this program has just made itself, which is as large as the class that it is about: none.</summary>
-    internal static ReadLimits Own { get; } = new()
-    {
-        FileBytes = int.MaxValue,
-        UnpackedBytes = long.MaxValue,
-        Ratio = int.MaxValue,
-        Entries = int.MaxValue,
-        Sheets = int.MaxValue,
-        Cells = int.MaxValue,
-        Names = int.MaxValue,
-        Tables = int.MaxValue,
-        ElementBytes = int.MaxValue,
-        DirectoryBytes = int.MaxValue,
-        Relationships = int.MaxValue,
-        SharedTexts = int.MaxValue,
-        AllTextLength = long.MaxValue,
-        TextLength = int.MaxValue,
-        FormulaLength = int.MaxValue,
-        SharedFormulas = int.MaxValue,
-        AllFormulasLength = long.MaxValue,
-    };
+    internal static ReadLimits Own { get; } =
+        new()
+        {
+            FileBytes = int.MaxValue,
+            UnpackedBytes = long.MaxValue,
+            Ratio = int.MaxValue,
+            Entries = int.MaxValue,
+            Sheets = int.MaxValue,
+            Cells = int.MaxValue,
+            Names = int.MaxValue,
+            Tables = int.MaxValue,
+            ElementBytes = int.MaxValue,
+            DirectoryBytes = int.MaxValue,
+            Relationships = int.MaxValue,
+            SharedTexts = int.MaxValue,
+            AllTextLength = long.MaxValue,
+            TextLength = int.MaxValue,
+            FormulaLength = int.MaxValue,
+            SharedFormulas = int.MaxValue,
+            AllFormulasLength = long.MaxValue,
+        };
 
     /// <summary>The file itself, in bytes.</summary>
     public int FileBytes { get; init; } = 50 * 1024 * 1024;
@@ -83,6 +89,8 @@ public sealed record ReadLimits
     /// <summary>The cells whose formula is written once in another cell.</summary>
     public int SharedFormulas { get; init; } = 20_000;
 
-    /// <summary>The characters of all formulas together, those that are written once and shared by many cells counted for every cell.</summary>
+    /// <summary>
+    /// The characters of all formulas together, those that are written once and shared by many cells counted for every cell.
+    /// </summary>
     public long AllFormulasLength { get; init; } = 2_000_000;
 }

@@ -9,5 +9,6 @@ internal sealed class RefusalException(Refusal refusal) : Exception
 
     public static RefusalException Damaged(Damage what) => new(new Refusal.Damaged(what));
 
-    public static RefusalException TooLarge(Excess what, long most, string part = "") => new(new Refusal.TooLarge(what, most) { Part = part });
+    public static RefusalException TooLarge(Excess what, long most, string part = "") =>
+        new(new Refusal.TooLarge(what, most) { Part = part });
 }

@@ -9,9 +9,7 @@ internal sealed class Relationships
 {
     private readonly Dictionary<string, (string Type, string Part)> _byId = new(StringComparer.Ordinal);
 
-    private Relationships()
-    {
-    }
+    private Relationships() { }
 
     /// <summary>The relationships of a part; of the package itself for the empty name.</summary>
     public static Relationships Of(Package package, string part)
@@ -23,7 +21,8 @@ internal sealed class Relationships
         {
             while (xml.Next())
             {
-                if (xml.NodeType == XmlNodeType.Element && xml.LocalName == "Relationship") relationships.Add(xml, folder, package.Limits.Relationships);
+                if (xml.NodeType == XmlNodeType.Element && xml.LocalName == "Relationship")
+                    relationships.Add(xml, folder, package.Limits.Relationships);
             }
         });
         return relationships;
@@ -46,8 +45,10 @@ internal sealed class Relationships
     private void Add(XmlReader xml, string folder, int most)
     {
         var (id, type, target) = (xml.GetAttribute("Id"), xml.GetAttribute("Type"), xml.GetAttribute("Target"));
-        if (id is null || type is null || target is null || xml.GetAttribute("TargetMode") == "External") return;
-        if (_byId.Count == most) throw RefusalException.TooLarge(Excess.Relations, most);
+        if (id is null || type is null || target is null || xml.GetAttribute("TargetMode") == "External")
+            return;
+        if (_byId.Count == most)
+            throw RefusalException.TooLarge(Excess.Relations, most);
         _byId.TryAdd(id, (type, Resolve(folder, target)));
     }
 
@@ -57,8 +58,10 @@ internal sealed class Relationships
         var steps = new List<string>();
         foreach (var step in (path.StartsWith('/') ? path : folder + path).Split('/', StringSplitOptions.RemoveEmptyEntries))
         {
-            if (step == ".." && steps.Count > 0) steps.RemoveAt(steps.Count - 1);
-            else if (step is not ("." or "..")) steps.Add(step);
+            if (step == ".." && steps.Count > 0)
+                steps.RemoveAt(steps.Count - 1);
+            else if (step is not ("." or ".."))
+                steps.Add(step);
         }
 
         return string.Join('/', steps);

@@ -37,10 +37,14 @@ internal sealed class SharedFormulas(ReadBudget budget)
     {
         private readonly CellFormula? _formula = CellFormula.Parse(text).Formula;
 
-        /// <summary>A text that is no formula to us is none in any other cell either, and goes there as it is; so does one that would become too long there.</summary>
+        /// <summary>
+        /// A text that is no formula to us is none in any other cell either, and goes there as it is; so does one that would become too
+        /// long there.
+        /// </summary>
         public string ShiftedTo((int Row, int Column) cell)
         {
-            if (_formula is null) return text;
+            if (_formula is null)
+                return text;
             try
             {
                 return _formula.Shift(cell.Row - at.Row, cell.Column - at.Column).ToFileText();

@@ -9,13 +9,16 @@ internal static class SharedStrings
     public static IReadOnlyList<string> Read(Package package, string? part, ReadBudget budget)
     {
         var strings = new List<string>();
-        if (part is null) return strings;
+        if (part is null)
+            return strings;
         XmlPart.TryRead(package, part, xml =>
         {
             while (xml.Next())
             {
-                if (!xml.IsAt("si")) continue;
-                if (strings.Count == budget.Limits.SharedTexts) throw RefusalException.TooLarge(Excess.SharedTexts, budget.Limits.SharedTexts);
+                if (!xml.IsAt("si"))
+                    continue;
+                if (strings.Count == budget.Limits.SharedTexts)
+                    throw RefusalException.TooLarge(Excess.SharedTexts, budget.Limits.SharedTexts);
                 strings.Add(budget.CountText(xml.ReadStringItem()));
             }
         });

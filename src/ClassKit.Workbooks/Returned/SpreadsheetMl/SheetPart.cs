@@ -40,12 +40,19 @@ internal sealed class SheetPart
         });
         foreach (var (at, formula) in reading._shared.Expand())
             reading._cells[at] = reading._cells[at] with { Formula = formula };
-        return new(sheet, reading._cells) { HiddenRows = reading._hidden, FilteredRows = reading._isFiltered ? RowsOf(reading._filter) : null, Merged = reading._merged };
+        return new(sheet, reading._cells)
+        {
+            HiddenRows = reading._hidden,
+            FilteredRows = reading._isFiltered ? RowsOf(reading._filter) : null,
+            Merged = reading._merged,
+        };
     }
 
     /// <summary>The rows of a range below its head.</summary>
     private static (int First, int Last)? RowsOf(string? range) =>
-        range is not null && range.Contains(':', StringComparison.Ordinal) && CellRange.TryParse(range, out var rows) ? (rows.FirstRow + 1, rows.LastRow) : null;
+        range is not null && range.Contains(':', StringComparison.Ordinal) && CellRange.TryParse(range, out var rows)
+            ? (rows.FirstRow + 1, rows.LastRow)
+            : null;
 
     private CellAddress Here => new(_sheet, _row, _column);
 
@@ -55,7 +62,8 @@ internal sealed class SheetPart
         {
             _row = xml.GetAttribute("r") is { } number ? ParseRow(number) : _row + 1;
             _column = 0;
-            if (xml.Flag("hidden")) _hidden.Add(_row);
+            if (xml.Flag("hidden"))
+                _hidden.Add(_row);
         }
         else if (xml.IsAt("autoFilter"))
         {
@@ -85,9 +93,12 @@ internal sealed class SheetPart
     /// <summary>A cell that does not say where it is follows the one before it (ECMA-376 Part 1, 18.3.1.4).</summary>
     private void Place(string? reference)
     {
-        if (reference is null) _column++;
-        else if (CellAddress.TryParse(_sheet, reference, out var address)) (_row, _column) = (address.Row, address.Column);
-        else throw RefusalException.Damaged(new Damage.CellName(new(_sheet), new(reference)));
+        if (reference is null)
+            _column++;
+        else if (CellAddress.TryParse(_sheet, reference, out var address))
+            (_row, _column) = (address.Row, address.Column);
+        else
+            throw RefusalException.Damaged(new Damage.CellName(new(_sheet), new(reference)));
 
         if (_row is < 1 or > CellAddress.LastRow || _column is < 1 or > CellAddress.LastColumn)
             throw RefusalException.Damaged(new Damage.BeyondSheet(new(_sheet)));
@@ -95,7 +106,8 @@ internal sealed class SheetPart
 
     private void TakeCell(XmlReader xml)
     {
-        if (xml.IsEmptyElement) return;
+        if (xml.IsEmptyElement)
+            return;
         var type = xml.GetAttribute("t") ?? "n";
         var depth = xml.Depth;
         string? value = null;
@@ -103,14 +115,19 @@ internal sealed class SheetPart
         CellFormulaText formula = default;
         while (xml.Next() && xml.Depth > depth)
         {
-            if (xml.IsAt("v")) value = xml.ReadText();
-            else if (xml.IsAt("is")) inline = xml.ReadStringItem();
-            else if (xml.IsAt("f")) formula = TakeFormula(xml);
+            if (xml.IsAt("v"))
+                value = xml.ReadText();
+            else if (xml.IsAt("is"))
+                inline = xml.ReadStringItem();
+            else if (xml.IsAt("f"))
+                formula = TakeFormula(xml);
         }
 
         var stored = type == "inlineStr" ? TextOf(inline ?? value) : ValueOf(type, value);
-        if (stored.IsBlank && !formula.IsThere) return;
-        if (!_cells.ContainsKey((_row, _column))) _budget.CountCell();
+        if (stored.IsBlank && !formula.IsThere)
+            return;
+        if (!_cells.ContainsKey((_row, _column)))
+            _budget.CountCell();
         _cells[(_row, _column)] = new(stored, formula.Text, formula.ArrayRange);
     }
 
@@ -136,20 +153,22 @@ internal sealed class SheetPart
         }
     }
 
-    private CellValue ValueOf(string type, string? value) => type switch
-    {
-        "s" => string.IsNullOrEmpty(value) ? CellValue.Blank : SharedText(value),
-        "str" => TextOf(value),
-        "b" => string.IsNullOrEmpty(value) ? CellValue.Blank : CellValue.FromLogical(value is "1" or "true"),
-        "e" => string.IsNullOrEmpty(value) ? CellValue.Blank : ErrorOf(value),
-        "d" => string.IsNullOrEmpty(value) ? CellValue.Blank : DateOf(value),
-        _ => string.IsNullOrWhiteSpace(value) ? CellValue.Blank : NumberOf(value),
-    };
+    private CellValue ValueOf(string type, string? value) =>
+        type switch
+        {
+            "s" => string.IsNullOrEmpty(value) ? CellValue.Blank : SharedText(value),
+            "str" => TextOf(value),
+            "b" => string.IsNullOrEmpty(value) ? CellValue.Blank : CellValue.FromLogical(value is "1" or "true"),
+            "e" => string.IsNullOrEmpty(value) ? CellValue.Blank : ErrorOf(value),
+            "d" => string.IsNullOrEmpty(value) ? CellValue.Blank : DateOf(value),
+            _ => string.IsNullOrWhiteSpace(value) ? CellValue.Blank : NumberOf(value),
+        };
 
     private CellValue TextOf(string? text) => text is null ? CellValue.Blank : CellValue.FromText(_budget.CountText(text));
 
     private CellValue SharedText(string index) =>
-        int.TryParse(index, NumberStyles.AllowLeadingWhite | NumberStyles.AllowTrailingWhite, CultureInfo.InvariantCulture, out var at) && at < _context.Strings.Count
+        int.TryParse(index, NumberStyles.AllowLeadingWhite | NumberStyles.AllowTrailingWhite, CultureInfo.InvariantCulture, out var at)
+        && at < _context.Strings.Count
             ? CellValue.FromText(_context.Strings[at])
             : throw RefusalException.Damaged(new Damage.MissingText(Here));
 
@@ -158,11 +177,20 @@ internal sealed class SheetPart
             ? CellValue.FromNumber(number)
             : throw RefusalException.Damaged(new Damage.NoNumber(new(_sheet), Here.Cell, new(text), IsDate: false));
 
-    /// <summary>Newer programs store errors that ECMA-376 does not know (<c>#SPILL!</c>, <c>#CALC!</c>); those count as a wrong value.</summary>
-    private static CellValue ErrorOf(string text) => CellValue.FromError(CellErrorText.TryParse(text, out var error) ? error : CellError.Value);
+    /// <summary>
+    /// Newer programs store errors that ECMA-376 does not know (<c>#SPILL!</c>, <c>#CALC!</c>); those count as a wrong value.
+    /// </summary>
+    private static CellValue ErrorOf(string text) =>
+        CellValue.FromError(CellErrorText.TryParse(text, out var error) ? error : CellError.Value);
 
     private CellValue DateOf(string text) =>
-        DateTime.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.AdjustToUniversal | DateTimeStyles.NoCurrentDateDefault, out var date) && date.Year >= 1900
+        DateTime.TryParse(
+            text,
+            CultureInfo.InvariantCulture,
+            DateTimeStyles.AdjustToUniversal | DateTimeStyles.NoCurrentDateDefault,
+            out var date
+        )
+        && date.Year >= 1900
             ? CellValue.FromNumber(DayNumber.Of(date, _context.Dates))
             : throw RefusalException.Damaged(new Damage.NoNumber(new(_sheet), Here.Cell, new(text), IsDate: true));
 

@@ -27,16 +27,23 @@ internal static class SpreadsheetXml
     /// <remarks>Programs escape what XML cannot hold as <c>_x000D_</c> (ECMA-376 Part 1, 22.9.2.19).</remarks>
     public static string ReadText(this XmlReader xml)
     {
-        if (xml.IsEmptyElement) return "";
+        if (xml.IsEmptyElement)
+            return "";
         var depth = xml.Depth;
         string? only = null;
         StringBuilder? joined = null;
         while (xml.Next() && xml.Depth > depth)
         {
-            if (xml.Depth != depth + 1 || xml.NodeType is not (XmlNodeType.Text or XmlNodeType.CDATA or XmlNodeType.Whitespace or XmlNodeType.SignificantWhitespace))
+            if (
+                xml.Depth != depth + 1
+                || xml.NodeType
+                    is not (XmlNodeType.Text or XmlNodeType.CDATA or XmlNodeType.Whitespace or XmlNodeType.SignificantWhitespace)
+            )
                 continue;
-            if (only is null && joined is null && xml.NodeType != XmlNodeType.CDATA) only = xml.Value;
-            else (joined ??= new StringBuilder(only)).AppendValue(xml);
+            if (only is null && joined is null && xml.NodeType != XmlNodeType.CDATA)
+                only = xml.Value;
+            else
+                (joined ??= new StringBuilder(only)).AppendValue(xml);
         }
 
         var text = joined?.ToString() ?? only ?? "";
@@ -46,7 +53,8 @@ internal static class SpreadsheetXml
     /// <summary>The text of a string item: plain, or in runs of different looks; readings printed above characters are left out.</summary>
     public static string ReadStringItem(this XmlReader xml)
     {
-        if (xml.IsEmptyElement) return "";
+        if (xml.IsEmptyElement)
+            return "";
         var depth = xml.Depth;
         string? only = null;
         StringBuilder? joined = null;
@@ -58,10 +66,13 @@ internal static class SpreadsheetXml
                 continue;
             }
 
-            if (!xml.IsAt("t")) continue;
+            if (!xml.IsAt("t"))
+                continue;
             var text = xml.ReadText();
-            if (only is null) only = text;
-            else (joined ??= new StringBuilder(only)).AppendBounded(text);
+            if (only is null)
+                only = text;
+            else
+                (joined ??= new StringBuilder(only)).AppendBounded(text);
         }
 
         return joined?.ToString() ?? only ?? "";
@@ -70,10 +81,9 @@ internal static class SpreadsheetXml
     /// <summary>Moves to the end of the element that the reader stands on.</summary>
     private static void SkipInside(XmlReader xml)
     {
-        if (xml.IsEmptyElement) return;
+        if (xml.IsEmptyElement)
+            return;
         var depth = xml.Depth;
-        while (xml.Next() && xml.Depth > depth)
-        {
-        }
+        while (xml.Next() && xml.Depth > depth) { }
     }
 }

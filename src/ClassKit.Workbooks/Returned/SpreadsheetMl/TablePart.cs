@@ -21,9 +21,12 @@ internal static class TablePart
         {
             while (xml.Next())
             {
-                if (xml.IsAt("table")) table = Head(xml, sheet, columns);
-                else if (xml.IsAt("tableColumn") && columns.Count < CellAddress.LastColumn) columns.Add(budget.CountText(XmlConvert.DecodeName(xml.GetAttribute("name") ?? "")));
-                else if (xml.IsAt("filterColumn") && table is not null) filtered((table.Top + 1, table.Bottom));
+                if (xml.IsAt("table"))
+                    table = Head(xml, sheet, columns);
+                else if (xml.IsAt("tableColumn") && columns.Count < CellAddress.LastColumn)
+                    columns.Add(budget.CountText(XmlConvert.DecodeName(xml.GetAttribute("name") ?? "")));
+                else if (xml.IsAt("filterColumn") && table is not null)
+                    filtered((table.Top + 1, table.Bottom));
             }
         });
         return table is not null && columns.Count > 0 && table.Left + columns.Count - 1 <= CellAddress.LastColumn ? table : null;
@@ -33,9 +36,15 @@ internal static class TablePart
     {
         var (name, range) = (xml.GetAttribute("displayName") ?? xml.GetAttribute("name"), xml.GetAttribute("ref"));
         var colon = range?.IndexOf(':', StringComparison.Ordinal) ?? -1;
-        if (name is null || colon < 0) return null;
-        if (!CellAddress.TryParse(sheet, range.AsSpan(0, colon), out var first) || !CellAddress.TryParse(sheet, range.AsSpan(colon + 1), out var last)) return null;
-        if (first.Row > last.Row || first.Column > last.Column) return null;
+        if (name is null || colon < 0)
+            return null;
+        if (
+            !CellAddress.TryParse(sheet, range.AsSpan(0, colon), out var first)
+            || !CellAddress.TryParse(sheet, range.AsSpan(colon + 1), out var last)
+        )
+            return null;
+        if (first.Row > last.Row || first.Column > last.Column)
+            return null;
         var (headers, totals) = (xml.GetAttribute("headerRowCount") != "0", xml.GetAttribute("totalsRowCount") is not (null or "0"));
         return new(name, sheet, first.Row, first.Column, last.Row, headers, totals, columns);
     }

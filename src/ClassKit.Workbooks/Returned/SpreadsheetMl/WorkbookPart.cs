@@ -27,10 +27,13 @@ internal sealed class WorkbookPart
     public bool IteratesCircles { get; private set; }
 
     /// <summary>The names, those of one sheet with its name. A name whose sheet is not there is left out.</summary>
-    public IReadOnlyList<DefinedName> Names => [.. _names
-        .Select(name => (name.Name, Sheet: SheetOf(name.Sheet), name.Formula))
-        .Where(name => name.Sheet is not null)
-        .Select(name => new DefinedName(name.Name, name.Sheet!.Length == 0 ? null : name.Sheet, name.Formula))];
+    public IReadOnlyList<DefinedName> Names =>
+        [
+            .. _names
+                .Select(name => (name.Name, Sheet: SheetOf(name.Sheet), name.Formula))
+                .Where(name => name.Sheet is not null)
+                .Select(name => new DefinedName(name.Name, name.Sheet!.Length == 0 ? null : name.Sheet, name.Formula)),
+        ];
 
     public static WorkbookPart Read(Package package, string part, ReadBudget budget)
     {
@@ -40,21 +43,27 @@ internal sealed class WorkbookPart
             while (xml.Next())
                 workbook.Take(xml);
         });
-        if (workbook._sheets.Count == 0) throw RefusalException.Damaged(new Damage.NoSheets(part));
+        if (workbook._sheets.Count == 0)
+            throw RefusalException.Damaged(new Damage.NoSheets(part));
         return workbook;
     }
 
     private void Take(XmlReader xml)
     {
-        if (xml.IsAt("workbookPr")) Dates = xml.Flag("date1904") ? DateSystem.From1904 : DateSystem.From1900;
-        else if (xml.IsAt("calcPr")) IteratesCircles = xml.Flag("iterate");
-        else if (xml.IsAt("sheet")) TakeSheet(xml);
-        else if (xml.IsAt("definedName")) TakeName(xml);
+        if (xml.IsAt("workbookPr"))
+            Dates = xml.Flag("date1904") ? DateSystem.From1904 : DateSystem.From1900;
+        else if (xml.IsAt("calcPr"))
+            IteratesCircles = xml.Flag("iterate");
+        else if (xml.IsAt("sheet"))
+            TakeSheet(xml);
+        else if (xml.IsAt("definedName"))
+            TakeName(xml);
     }
 
     private void TakeSheet(XmlReader xml)
     {
-        if (_sheets.Count == _budget.Limits.Sheets) throw RefusalException.TooLarge(Excess.Sheets, _budget.Limits.Sheets);
+        if (_sheets.Count == _budget.Limits.Sheets)
+            throw RefusalException.TooLarge(Excess.Sheets, _budget.Limits.Sheets);
         _sheets.Add((xml.GetAttribute("name") ?? "", xml.RelationshipId() ?? ""));
     }
 
@@ -62,15 +71,20 @@ internal sealed class WorkbookPart
     {
         var (name, sheet) = (xml.GetAttribute("name"), xml.GetAttribute("localSheetId"));
         var formula = xml.ReadText();
-        if (name is null || name.StartsWith(BuiltInPrefix, StringComparison.OrdinalIgnoreCase)) return;
-        if (_names.Count == _budget.Limits.Names) throw RefusalException.TooLarge(Excess.Names, _budget.Limits.Names);
+        if (name is null || name.StartsWith(BuiltInPrefix, StringComparison.OrdinalIgnoreCase))
+            return;
+        if (_names.Count == _budget.Limits.Names)
+            throw RefusalException.TooLarge(Excess.Names, _budget.Limits.Names);
         _names.Add((name, sheet, _budget.CountFormula(formula)));
     }
 
     /// <summary>The sheet's name, empty for the whole workbook, null for a sheet that is not there.</summary>
     private string? SheetOf(string? index)
     {
-        if (index is null) return "";
-        return int.TryParse(index, NumberStyles.None, CultureInfo.InvariantCulture, out var at) && at < _sheets.Count ? _sheets[at].Name : null;
+        if (index is null)
+            return "";
+        return int.TryParse(index, NumberStyles.None, CultureInfo.InvariantCulture, out var at) && at < _sheets.Count
+            ? _sheets[at].Name
+            : null;
     }
 }

@@ -3,13 +3,23 @@ using ClassKit.Content.Diagnostics;
 namespace ClassKit.UseCases.Tests.Checking.FirstDay;
 
 /// <summary>
-/// Natural mistakes of an instructor's first day with the folder that beginning makes: each is said once, where it is, with what was found and what to do. Every message was read as by somebody who
-/// has never seen a program's; one that is changed is to be read so again.
+/// Natural mistakes of an instructor's first day with the folder that beginning makes: each is said once, where it is, with what was found
+/// and what to do. Every message was read as by somebody who has never seen a program's; one that is changed is to be read so again.
 /// </summary>
 public sealed class FirstDayTests
 {
-    private static readonly Dictionary<string, Mistake> Mistakes = new[] { FileMistakes.All, ClassMistakes.All, LessonMistakes.All, FormulaMistakes.All, ExerciseMistakes.All, TableMistakes.All, PictureMistakes.All }
-        .SelectMany(mistakes => mistakes).ToDictionary(mistake => mistake.Name, StringComparer.Ordinal);
+    private static readonly Dictionary<string, Mistake> Mistakes = new[]
+    {
+        FileMistakes.All,
+        ClassMistakes.All,
+        LessonMistakes.All,
+        FormulaMistakes.All,
+        ExerciseMistakes.All,
+        TableMistakes.All,
+        PictureMistakes.All,
+    }
+        .SelectMany(mistakes => mistakes)
+        .ToDictionary(mistake => mistake.Name, StringComparer.Ordinal);
 
     public static TheoryData<string> Names => [.. Mistakes.Keys];
 
@@ -46,11 +56,23 @@ public sealed class FirstDayTests
     public void Several_at_once_are_all_said_and_what_blocks_comes_first()
     {
         var folder = new TeachingFolder();
-        foreach (var name in new[] { "a copy of the marks lies beside them", "the point slipped in the salt", "a price was left out", "values with a dash" }) Mistakes[name].Make(folder);
+        foreach (
+            var name in new[]
+            {
+                "a copy of the marks lies beside them",
+                "the point slipped in the salt",
+                "a price was left out",
+                "values with a dash",
+            }
+        )
+            Mistakes[name].Make(folder);
 
         var proof = folder.Check();
 
-        Assert.Equal(["lessons/milk-scones/exercises/how_wet.md", "prices.md"], proof.Problems.Select(one => one.File).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            ["lessons/milk-scones/exercises/how_wet.md", "prices.md"],
+            proof.Problems.Select(one => one.File).Order(StringComparer.Ordinal)
+        );
         Assert.Equal(TeachingFolder.Formula, Assert.Single(proof.Doubts).File);
         Assert.Single(proof.Exercises);
     }

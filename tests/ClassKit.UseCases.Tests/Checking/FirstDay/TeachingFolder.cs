@@ -14,7 +14,9 @@ internal sealed class TeachingFolder
     public const string Wet = "lessons/milk-scones/exercises/how_wet.md";
     public const string Flour = "lessons/milk-scones/exercises/flour_for_the_class.md";
 
-    private static readonly Lazy<IReadOnlyList<KeyValuePair<string, byte[]>>> Begun = new(() => [.. BeginTeaching.Run(new(BeginPart.Folder), Run.Unwatched).Select(file => KeyValuePair.Create(file.Path, file.Content))]);
+    private static readonly Lazy<IReadOnlyList<KeyValuePair<string, byte[]>>> Begun = new(() =>
+        [.. BeginTeaching.Run(new(BeginPart.Folder), Run.Unwatched).Select(file => KeyValuePair.Create(file.Path, file.Content))]
+    );
 
     private readonly Dictionary<string, byte[]> _files = new(Begun.Value, StringComparer.Ordinal);
 
@@ -23,7 +25,8 @@ internal sealed class TeachingFolder
 
     /// <summary>What is told of the folder as it stands.</summary>
     /// <param name="provesExercises">False to leave out drawing exercises that are as they were.</param>
-    public ContentProof Check(bool provesExercises = true) => CheckContent.Run(new(Library, [""]) { ProvesExercises = provesExercises }, Run.Unwatched);
+    public ContentProof Check(bool provesExercises = true) =>
+        CheckContent.Run(new(Library, [""]) { ProvesExercises = provesExercises }, Run.Unwatched);
 
     /// <summary>Writes something else in place of what stands there once.</summary>
     public TeachingFolder Change(string file, string from, string to)
@@ -47,14 +50,16 @@ internal sealed class TeachingFolder
     public TeachingFolder Rename(string from, string to)
     {
         Copy(from, to);
-        foreach (var file in Below(from)) _files.Remove(file);
+        foreach (var file in Below(from))
+            _files.Remove(file);
         return this;
     }
 
     /// <summary>Puts a file, or all below a folder, there a second time.</summary>
     public TeachingFolder Copy(string from, string to)
     {
-        foreach (var file in Below(from)) _files[to + file[from.Length..]] = _files[file];
+        foreach (var file in Below(from))
+            _files[to + file[from.Length..]] = _files[file];
         return this;
     }
 
@@ -68,5 +73,6 @@ internal sealed class TeachingFolder
     /// <summary>What a file holds.</summary>
     public string Text(string file) => Encoding.UTF8.GetString(_files[file]);
 
-    private List<string> Below(string path) => [.. _files.Keys.Where(file => file == path || file.StartsWith(path + "/", StringComparison.Ordinal))];
+    private List<string> Below(string path) =>
+        [.. _files.Keys.Where(file => file == path || file.StartsWith(path + "/", StringComparison.Ordinal))];
 }
