@@ -29,7 +29,7 @@ public sealed class WeekTests : IDisposable
             bug => _failures.Add(bug.ToString()),
             () => new(2026, 11, 25, 9, 0, 0, TimeSpan.Zero)
         );
-        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        await using var chromium = await ChromiumBrowser.TakeAsync();
         await using var context = await chromium.Browser.NewContextAsync();
         var page = await context.NewPageAsync();
         page.Request += (_, request) =>

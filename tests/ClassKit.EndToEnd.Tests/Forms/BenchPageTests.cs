@@ -37,7 +37,7 @@ public sealed class BenchPageTests : IDisposable
                 _folder.Of("form")
             )
             .Done();
-        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        await using var chromium = await ChromiumBrowser.TakeAsync();
         var page = await OpenAsync(chromium);
         List<string> asked = [];
         page.Request += (_, request) => asked.Add(request.Url);
@@ -103,7 +103,7 @@ public sealed class BenchPageTests : IDisposable
                 _folder.Of("form")
             )
             .Done();
-        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        await using var chromium = await ChromiumBrowser.TakeAsync();
         var forgetful = await OpenAsync(
             chromium,
             "Object.defineProperty(window, 'localStorage', { get() { throw new Error('private'); } });"

@@ -18,7 +18,7 @@ public sealed class ObservationPageTests : IDisposable
         ClassKitRun.Of("observe", Checkout.Demo.Lesson, "--class", Checkout.Demo.Class, "--out", _folder.Of("form")).Done();
         ClassKitRun.Of("pack", Checkout.Demo.Lesson, "--class", Checkout.Demo.Class, "--out", _folder.Of("pack")).Done();
         Directory.CreateDirectory(_folder.Of("back"));
-        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        await using var chromium = await ChromiumBrowser.TakeAsync();
         var context = await chromium.Browser.NewContextAsync(
             new()
             {

@@ -32,7 +32,7 @@ internal sealed class ForeignPlayer : IAsyncDisposable
             Assert.Skip(
                 $"This test needs a player of QTI 3.0 from the npm registry: bash .ci/qti-player FOLDER fetches it and plays, with {FolderVariable} as that folder."
             );
-        var chromium = await ChromiumBrowser.LaunchAsync();
+        var chromium = await ChromiumBrowser.TakeAsync();
         var page = await chromium.Browser.NewPageAsync();
         await page.RouteAsync("**/*", route => files.TryGetValue(
                 route.Request.Url.Replace(Site, "", StringComparison.Ordinal),

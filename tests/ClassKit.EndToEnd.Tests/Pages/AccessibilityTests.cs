@@ -180,7 +180,7 @@ public sealed class AccessibilityTests(TourRun tour) : IDisposable
     /// <summary>What runs out of a window, and what scrolls in it and no key reaches.</summary>
     private static async Task<List<string>> RunsOut(IEnumerable<string> files, int width)
     {
-        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        await using var chromium = await ChromiumBrowser.TakeAsync();
         await using var context = await chromium.Browser.NewContextAsync(
             new()
             {
@@ -225,7 +225,7 @@ public sealed class AccessibilityTests(TourRun tour) : IDisposable
 
     private static async Task Pass(IEnumerable<string> light, IEnumerable<string> dark)
     {
-        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        await using var chromium = await ChromiumBrowser.TakeAsync();
         // Every pair of colours is reckoned in a test of its own: some pages show that they are the ones used.
         var all = light.ToList();
         var failures = await Task.WhenAll(

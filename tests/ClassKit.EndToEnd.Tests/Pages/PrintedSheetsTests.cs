@@ -49,7 +49,7 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
     public async Task A_page_takes_no_more_sides_than_somebody_reads_and_leaves_no_heading_or_line_alone(string paper)
     {
         Tool.PdfToText.Require();
-        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        await using var chromium = await ChromiumBrowser.TakeAsync();
         var page = await (await chromium.Browser.NewContextAsync()).NewPageAsync();
         var failures = new List<string>();
         foreach (var (file, most) in tour.Pages.Select(file => (File: file, Most: MostOf(file))).Where(entry => entry.Most > 0))
@@ -103,7 +103,7 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
                 .Replace("prices: prices.md\n", "", StringComparison.Ordinal)
         );
         ClassKitRun.Of("pack", Checkout.Demo.Lesson, "--class", _folder.Of("class.md"), "--out", _folder.Of("pack")).Done();
-        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        await using var chromium = await ChromiumBrowser.TakeAsync();
         var page = await (await chromium.Browser.NewContextAsync()).NewPageAsync();
         var failures = new List<string>();
         foreach (var (kind, most) in Sides.Where(kind => kind.Key.StartsWith("pack/", StringComparison.Ordinal)))
@@ -131,7 +131,7 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
     public async Task A_page_prints_on_the_paper_of_the_class_by_itself()
     {
         Tool.PdfToText.Require();
-        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        await using var chromium = await ChromiumBrowser.TakeAsync();
         var page = await (await chromium.Browser.NewContextAsync()).NewPageAsync();
         foreach (
             var file in Sides.Keys.Select(kind =>
@@ -167,7 +167,7 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
     public async Task A_class_takes_as_much_paper_as_its_list_says(string file, string paper)
     {
         Tool.PdfToText.Require();
-        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        await using var chromium = await ChromiumBrowser.TakeAsync();
         var page = await (await chromium.Browser.NewContextAsync()).NewPageAsync();
         await page.GotoAsync(new Uri(Path.Combine(tour.Folder, file)).AbsoluteUri);
         var pdf = _folder.Of("class.pdf");
@@ -193,7 +193,7 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
     public async Task Feedback_is_one_sheet_whatever_was_missed(string paper)
     {
         Tool.PdfToText.Require();
-        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        await using var chromium = await ChromiumBrowser.TakeAsync();
         var page = await (await chromium.Browser.NewContextAsync()).NewPageAsync();
         await page.GotoAsync(new Uri(Path.Combine(tour.Folder, "graded/feedback-to-print.html")).AbsoluteUri);
         // With everything missed one is as long as another.
@@ -225,7 +225,7 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
     public async Task Every_card_of_every_student_is_printed_from_either_file()
     {
         Tool.PdfToText.Require();
-        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        await using var chromium = await ChromiumBrowser.TakeAsync();
         var page = await (await chromium.Browser.NewContextAsync()).NewPageAsync();
         await page.GotoAsync(new Uri(Path.Combine(tour.Folder, "graded/feedback-to-print.html")).AbsoluteUri);
         var names = await page.Locator("article h2.name").AllInnerTextsAsync();

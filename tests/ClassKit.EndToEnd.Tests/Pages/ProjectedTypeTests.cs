@@ -50,7 +50,7 @@ public sealed class ProjectedTypeTests(TourRun tour)
     [Fact]
     public async Task No_row_is_lost_at_the_edge_of_a_frame_and_no_number_stands_over_it()
     {
-        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        await using var chromium = await ChromiumBrowser.TakeAsync();
         var page = await (
             await chromium.Browser.NewContextAsync(
                 new()
@@ -94,7 +94,7 @@ public sealed class ProjectedTypeTests(TourRun tour)
     [Fact]
     public async Task Nothing_is_too_small_for_the_last_row_and_no_idea_takes_more_than_its_screen()
     {
-        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        await using var chromium = await ChromiumBrowser.TakeAsync();
         var page = await (
             await chromium.Browser.NewContextAsync(
                 new()

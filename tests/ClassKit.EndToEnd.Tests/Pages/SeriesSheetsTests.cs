@@ -32,7 +32,7 @@ public sealed class SeriesSheetsTests : IDisposable
     public async Task A_series_takes_no_more_sides_than_somebody_reads()
     {
         Tool.PdfToText.Require();
-        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        await using var chromium = await ChromiumBrowser.TakeAsync();
         var page = await (await chromium.Browser.NewContextAsync()).NewPageAsync();
         var failures = new List<string>();
         foreach (var made in HtmlPages.Pack(Pack()).Where(made => Sides.ContainsKey(made.FileName)))

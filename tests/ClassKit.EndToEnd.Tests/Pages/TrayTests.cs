@@ -54,7 +54,7 @@ public sealed partial class TrayTests(TourRun tour) : IDisposable
                 PrintedClass.OfFeedback(grades)
             )
         );
-        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        await using var chromium = await ChromiumBrowser.TakeAsync();
         var page = await (await chromium.Browser.NewContextAsync()).NewPageAsync();
         foreach (
             var (paper, bothSides) in Trials.All

@@ -62,7 +62,7 @@ public sealed partial class SelfCheckTests : IDisposable
     [Fact]
     public async Task An_answer_is_right_or_not_yet_or_looks_like_a_misconception_which_is_set_right_in_the_exercises_words()
     {
-        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        await using var chromium = await ChromiumBrowser.TakeAsync();
         var page = await OpenAsync(chromium);
         var oven = await GivenAsync(page, "Oven on the card");
 
@@ -86,7 +86,7 @@ public sealed partial class SelfCheckTests : IDisposable
     [Fact]
     public async Task The_method_carried_on_from_a_wrong_answer_is_named_with_the_part_where_the_slip_is()
     {
-        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        await using var chromium = await ChromiumBrowser.TakeAsync();
         var page = await OpenAsync(chromium, null, "ice_step_by_step");
         var (water, tap, need) = (
             await GivenAsync(page, "Water in all"),
@@ -113,7 +113,7 @@ public sealed partial class SelfCheckTests : IDisposable
     [Fact]
     public async Task A_letter_is_chosen_and_words_are_written_and_not_checked()
     {
-        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        await using var chromium = await ChromiumBrowser.TakeAsync();
         var page = await OpenAsync(chromium, null, "order_of_a_loaf", "jar_beside_the_dough");
         async Task<string> ChooseAsync(string part, string? words)
         {
@@ -146,7 +146,7 @@ public sealed partial class SelfCheckTests : IDisposable
     [Fact]
     public async Task The_page_reads_typed_numbers_as_the_grader_reads_them()
     {
-        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        await using var chromium = await ChromiumBrowser.TakeAsync();
         var page = await OpenAsync(chromium, null, Thermometers, "pan_loaf", "peeled_apples", "pounds_and_ounces");
         var random = new Random(5);
         var checks = 0;
@@ -269,7 +269,7 @@ public sealed partial class SelfCheckTests : IDisposable
     [Fact]
     public async Task Hints_come_one_by_one_and_the_working_after_all_of_them_and_a_try_or_when_the_answer_is_right()
     {
-        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        await using var chromium = await ChromiumBrowser.TakeAsync();
         var page = await OpenAsync(chromium);
         var (hints, working) = (page.Locator(".hint:visible summary"), page.Locator(".worked-out:visible"));
 
@@ -296,7 +296,7 @@ public sealed partial class SelfCheckTests : IDisposable
     [InlineData(ColorScheme.Dark)]
     public async Task It_passes_axe_with_replies_hints_and_working_in_view_and_asks_for_nothing(ColorScheme scheme)
     {
-        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        await using var chromium = await ChromiumBrowser.TakeAsync();
         var page = await OpenAsync(chromium, new() { ColorScheme = scheme, Offline = true });
         var asked = new List<string>();
         page.Request += (_, request) => asked.Add(request.Url);
@@ -316,7 +316,7 @@ public sealed partial class SelfCheckTests : IDisposable
     [Fact]
     public async Task The_enter_key_checks_and_without_a_script_hints_and_working_open_all_the_same()
     {
-        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        await using var chromium = await ChromiumBrowser.TakeAsync();
         var page = await OpenAsync(chromium);
         await page.GetByLabel("Your answer to 1a").FillAsync("77");
         await page.GetByLabel("Your answer to 1a").PressAsync("Enter");
@@ -333,7 +333,7 @@ public sealed partial class SelfCheckTests : IDisposable
     public async Task On_paper_it_is_a_sheet_to_write_on_with_the_answers_on_the_last_page()
     {
         Tool.PdfToText.Require();
-        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        await using var chromium = await ChromiumBrowser.TakeAsync();
         var page = await OpenAsync(chromium, null, Thermometers, "later_bake");
         var rise = await GivenAsync(page, "Rise in the mixer");
         await page.PdfAsync(
