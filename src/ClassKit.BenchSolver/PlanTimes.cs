@@ -61,6 +61,8 @@ internal sealed class PlanTimes
         var heatUp = _question.Without.Contains(new(RuleKind.Ovens)) ? 0 : _bench.Ovens.HeatUpMinutes;
         foreach (var load in Loads)
             load.KeepOrder(_model, Tasting, IsOpen(load.At), heatUp, HotFrom);
+        foreach (var order in _bench.CookedFirst)
+            KeepFirst(order);
         for (var at = 0; at < Demonstrations.Count; at++)
         {
             var end = Demonstrations[at] + _bench.Demonstrations[at].Minutes;
@@ -82,6 +84,21 @@ internal sealed class PlanTimes
             var wait = _model.NewIntVar(0, Horizon, $"wait after demonstration {at}");
             _model.AddMinEquality(end + wait, shown);
             _demonstrationWaits.Add(wait);
+        }
+    }
+
+    private void KeepFirst(CookedFirst order)
+    {
+        if (order.LastStep(_bench) is not { } last || order.FirstStep(_bench) is not { } first)
+            return;
+        foreach (var load in Loads.Where(load => load.At == order.Bread))
+        {
+            foreach (
+                var then in Loads.Where(then =>
+                    then.At == order.Before && (!order.EachForItself || then.Shift.Makers.Intersect(load.Shift.Makers).Any())
+                )
+            )
+                _model.Add(load.Ends[last] <= then.Starts[first]);
         }
     }
 

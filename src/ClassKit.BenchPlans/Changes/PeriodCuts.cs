@@ -21,6 +21,8 @@ public static class PeriodCuts
         ArgumentNullException.ThrowIfNull(bench);
         ArgumentNullException.ThrowIfNull(solver);
         ArgumentNullException.ThrowIfNull(settings);
+        // What is cooked first is a wish, and nothing is cut for it.
+        bench = bench with { CookedFirst = [] };
         return Candidates(bench)
             .Where(change => MayFit(change.Apply(bench)))
             .FirstOrDefault(change => new Trial(solver, settings, change.Apply(bench)).Plan is not null);

@@ -21,6 +21,9 @@ public sealed record BenchClass(
     /// <summary>What the teams are called, in the order of their numbers; empty where they have numbers alone.</summary>
     public IReadOnlyList<string> TeamNames { get; init; } = [];
 
+    /// <summary>What is cooked before something else in the same fat, over the same plate or in the same water.</summary>
+    public IReadOnlyList<CookedFirst> CookedFirst { get; init; } = [];
+
     /// <summary>What a team is called behind the word team.</summary>
     /// <param name="team">Its number, from 1.</param>
     public string TeamName(int team) =>

@@ -1,3 +1,4 @@
+using ClassKit.Baking.Cooking;
 using ClassKit.Baking.Quantities;
 
 namespace ClassKit.BenchPlans.Classes;
@@ -21,6 +22,9 @@ public sealed record BenchStep(string Name, int MinMinutes, int MaxMinutes)
 
     /// <summary>The oven's setting; null outside the oven.</summary>
     public OvenSetting? Oven { get; init; }
+
+    /// <summary>In what it is cooked, an oven or anything else; null where it is not cooked.</summary>
+    public CookingWay? Way { get; init; }
 
     /// <summary>
     /// True if it goes into something hot besides an oven as the step begins, and comes out as it ends, with nobody by in between.

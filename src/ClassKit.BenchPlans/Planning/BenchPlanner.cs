@@ -22,6 +22,8 @@ public sealed class BenchPlanner(IPlanSolver solver, PlannerSettings settings)
         var trial = new Trial(solver, settings, bench);
         if (trial.IsUnavailable)
             return ByRule(bench);
+        if (trial.Plan is null && bench.CookedFirst.Count > 0)
+            return Plan(InAnyOrder(bench)).AskedFor(bench.CookedFirst);
         if (trial.Plan is null)
             return NoPlan(bench, trial, offersChanges: true);
 
@@ -42,7 +44,9 @@ public sealed class BenchPlanner(IPlanSolver solver, PlannerSettings settings)
         if (bench.Time.WorkMinutes <= 0)
             return null;
         var trial = new Trial(solver, settings, bench);
-        return trial.IsUnavailable ? ByRule(bench).Plan : trial.Plan;
+        return trial.IsUnavailable ? ByRule(bench).Plan
+            : trial.Plan is null && bench.CookedFirst.Count > 0 ? Any(InAnyOrder(bench))
+            : trial.Plan;
     }
 
     /// <summary>Why a class has no plan.</summary>
@@ -53,9 +57,14 @@ public sealed class BenchPlanner(IPlanSolver solver, PlannerSettings settings)
         ArgumentNullException.ThrowIfNull(bench);
         if (bench.Time.WorkMinutes <= 0)
             return BenchPlanning.Without(new PlanNotice.NoTime(bench.Time));
+        if (bench.CookedFirst.Count > 0)
+            return WhyNot(InAnyOrder(bench), offersChanges);
         var trial = new Trial(solver, settings, bench);
         return trial.IsUnavailable ? ByRule(bench) : NoPlan(bench, trial, offersChanges);
     }
+
+    /// <summary>What is cooked first is a wish: where it cannot be had, the class still bakes, and that is said.</summary>
+    private static BenchClass InAnyOrder(BenchClass bench) => bench with { CookedFirst = [] };
 
     private BenchPlanning NoPlan(BenchClass bench, Trial trial, bool offersChanges)
     {
@@ -76,11 +85,10 @@ public sealed class BenchPlanner(IPlanSolver solver, PlannerSettings settings)
     /// <summary>Without a solver: a plan by rule of thumb, in as few shifts as it manages.</summary>
     private BenchPlanning ByRule(BenchClass bench)
     {
-        return GreedyPlanner.Plans(bench).FirstOrDefault() is not { } plan
-            ? BenchPlanning.Without(new PlanNotice.NoSolver(HasPlan: false))
-            : BenchPlanning.Of(plan, settings.Weights, 0, false) with
-            {
-                Notice = new PlanNotice.NoSolver(HasPlan: true),
-            };
+        if (GreedyPlanner.Plans(bench).FirstOrDefault() is not { } plan)
+            return bench.CookedFirst.Count > 0
+                ? ByRule(InAnyOrder(bench)).AskedFor(bench.CookedFirst)
+                : BenchPlanning.Without(new PlanNotice.NoSolver(HasPlan: false));
+        return BenchPlanning.Of(plan, settings.Weights, 0, false) with { Notice = new PlanNotice.NoSolver(HasPlan: true) };
     }
 }

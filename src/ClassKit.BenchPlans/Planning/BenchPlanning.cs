@@ -1,4 +1,5 @@
 using ClassKit.BenchPlans.Changes;
+using ClassKit.BenchPlans.Classes;
 using ClassKit.BenchPlans.Conflicts;
 using ClassKit.BenchPlans.Plans;
 
@@ -28,6 +29,14 @@ public sealed record BenchPlanning(
     /// In what the plan treats members of a series unlike each other, beyond what the series changes; empty without a plan.
     /// </summary>
     public IReadOnlyList<SeriesDifference> Unlike => Plan is null ? [] : SeriesDifferences.In(Plan);
+
+    /// <summary>What the plan does not cook before something else, as was asked for; empty without a plan.</summary>
+    public IReadOnlyList<CookedFirst> NotCookedFirst =>
+        Plan is null ? [] : [.. Plan.Class.CookedFirst.Where(order => !order.IsKeptIn(Plan))];
+
+    /// <summary>The same, for a class that asked for what the planning left alone.</summary>
+    internal BenchPlanning AskedFor(IReadOnlyList<CookedFirst> orders) =>
+        Plan is null ? this : this with { Plan = Plan with { Class = Plan.Class with { CookedFirst = orders } } };
 
     internal static BenchPlanning Of(BenchPlan plan, PlanWeights weights, double bound, bool isProven)
     {

@@ -51,12 +51,7 @@ internal sealed class GreedyAttempt(
 
     private bool PlanBreads()
     {
-        foreach (
-            var at in Enumerable
-                .Range(0, bench.Breads.Count)
-                .Where(at => !bench.Breads[at].IsForShow)
-                .OrderByDescending(at => bench.Breads[at].ShortestMinutes)
-        )
+        foreach (var at in LongestFirst())
         {
             if (
                 _planned.Keys.Any(load => load.Bread == at)
@@ -72,6 +67,33 @@ internal sealed class GreedyAttempt(
             }
         }
         return true;
+    }
+
+    /// <summary>
+    /// The longest bread first, since it finds a place least easily; but what waits for another to be cooked before that one, since breads
+    /// are planned from the end.
+    /// </summary>
+    private IEnumerable<int> LongestFirst()
+    {
+        var left = Enumerable
+            .Range(0, bench.Breads.Count)
+            .Where(at => !bench.Breads[at].IsForShow)
+            .OrderByDescending(at => bench.Breads[at].ShortestMinutes)
+            .ToList();
+        while (left.Count > 0)
+        {
+            var next = left.FindIndex(at => !bench.CookedFirst.Any(order => order.Bread == at && left.Contains(order.Before)));
+            yield return left[Math.Max(next, 0)];
+            left.RemoveAt(Math.Max(next, 0));
+        }
+    }
+
+    private bool IsInOrder(IReadOnlyList<PlannedStep[]> chains)
+    {
+        if (bench.CookedFirst.Count == 0)
+            return true;
+        PlannedStep[] planned = [.. _planned.Values.SelectMany(steps => steps), .. chains.SelectMany(chain => chain)];
+        return bench.CookedFirst.All(order => order.IsKept(bench, planned));
     }
 
     private IEnumerable<Shift> MakersOf(int bread) =>
@@ -100,7 +122,7 @@ internal sealed class GreedyAttempt(
             for (var at = latest; at >= earliest; at--)
             {
                 PlannedStep[][] moved = [.. chains.Select(chain => Moved(chain, at))];
-                if (moved.All(chain => IsSeen(chain[0].Load.Bread, chain)) && _ledger.TakeAll(moved, oven) is { } taken)
+                if (moved.All(chain => IsSeen(chain[0].Load.Bread, chain)) && IsInOrder(moved) && _ledger.TakeAll(moved, oven) is { } taken)
                 {
                     foreach (var steps in taken)
                         _planned[steps[0].Load] = steps;
@@ -153,6 +175,7 @@ internal sealed class GreedyAttempt(
             PlannedStep[][] chains = [.. shift.Makers.Select(maker => Chain(bread, new(maker, at), start, pauses))];
             if (
                 !IsSeen(at, chains[0])
+                || !IsInOrder(chains)
                 || !pauses.All(pause => IsInTime(bench.Demonstrations[pause.Value], chains[0][pause.Key].End))
                 || ((siblings is null ? null : _ledger.TakeAll(chains, siblings)) ?? _ledger.TakeAll(chains)) is not { } taken
             )

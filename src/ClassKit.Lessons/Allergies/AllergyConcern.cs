@@ -1,6 +1,4 @@
 using ClassKit.Baking.Allergens;
-using ClassKit.Baking.Cooking;
-using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Cards;
 using ClassKit.Lessons.Classes;
 
@@ -18,7 +16,7 @@ public sealed record AllergyConcern(AllergenWord Need, IReadOnlyList<BreadConcer
         [
             .. needs.Select(need => new AllergyConcern(
                 need,
-                [.. cards.Select(card => Bread(card, need, needs) with { SharesFatWith = SharingFat(card, need, cards) })]
+                [.. cards.Select(card => Bread(card, need, needs) with { Shares = Sharing(card, need, cards) })]
             )),
         ];
     }
@@ -42,17 +40,22 @@ public sealed record AllergyConcern(AllergenWord Need, IReadOnlyList<BreadConcer
             ]
         );
 
-    private static IReadOnlyList<LessonFormula> SharingFat(FormulaCard card, AllergenWord need, IReadOnlyList<FormulaCard> cards) =>
-        !IsFried(card)
-            ? []
-            :
-            [
-                .. cards
-                    .Where(other => other != card && IsFried(other) && other.Bread.Allergens.Any(need.Means.Contains))
-                    .Select(other => other.Bread),
-            ];
-
-    private static bool IsFried(FormulaCard card) => card.Bread.Cooking.Any(step => step.Way == CookingWay.Fryer);
+    private static IReadOnlyList<SharedPlace> Sharing(FormulaCard card, AllergenWord need, IReadOnlyList<FormulaCard> cards) =>
+        [
+            .. SharedPlace
+                .Of(card.Bread)
+                .Select(way => new SharedPlace(
+                    way,
+                    [
+                        .. cards
+                            .Where(other =>
+                                other != card && SharedPlace.Of(other.Bread).Contains(way) && other.Bread.Allergens.Any(need.Means.Contains)
+                            )
+                            .Select(other => other.Bread),
+                    ]
+                ))
+                .Where(shared => shared.With.Count > 0),
+        ];
 
     /// <summary>True if a doubt is about one of the needs, or about nobody knows what.</summary>
     internal static bool Touches(AllergenDoubt doubt, IReadOnlyList<AllergenWord> needs) =>

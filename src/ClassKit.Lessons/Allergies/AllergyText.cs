@@ -1,4 +1,5 @@
 using ClassKit.Baking.Allergens;
+using ClassKit.Baking.Cooking;
 using ClassKit.Baking.Ingredients;
 
 namespace ClassKit.Lessons.Allergies;
@@ -61,12 +62,7 @@ public static class AllergyText
             .. concern.Unknown.Count > 0
                 ? [$"Not known: {string.Join("; ", concern.Unknown.Select(found => $"{Lower(found.Ingredient)} ({found.Doubt.Why})"))}."]
                 : Array.Empty<string>(),
-            .. concern.SharesFatWith.Count == 0
-                ? Array.Empty<string>()
-                :
-                [
-                    $"Its fat is that of {string.Join(", ", concern.SharesFatWith.Select(bread => bread.Formula.Title.ToLowerInvariant()))}, and carries it over: not for this student, unless it is fried in new fat before them or in a fryer of its own.",
-                ],
+            .. concern.IsOffered ? concern.Shares.Select(Shared) : [],
             "Read every label.",
         ];
         return string.Join(" ", parts);
@@ -92,6 +88,19 @@ public static class AllergyText
             .Distinct()
             .ToList();
         return doubts.Count > 0 ? string.Join("; ", doubts) : "what else is in the products bought";
+    }
+
+    private static string Shared(SharedPlace shared)
+    {
+        var with = string.Join(", ", shared.With.Select(bread => bread.Formula.Title.ToLowerInvariant()));
+        var (its, first) = shared.Way switch
+        {
+            CookingWay.Fryer => ("fat", "fried in new fat before them or in a fryer of its own"),
+            CookingWay.Griddle => ("griddle", "cooked on a clean one before them or on one of its own"),
+            CookingWay.Pan => ("pan", "cooked in a clean one before them or in one of its own"),
+            _ => ("water", "boiled in new water before them or in a pot of its own"),
+        };
+        return $"Its {its} is that of {with}, and carries it over: not for this student, unless it is {first}.";
     }
 
     private static string Instead(ConcernedIngredient found)

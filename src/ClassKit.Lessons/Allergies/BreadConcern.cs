@@ -16,9 +16,13 @@ public sealed record BreadConcern(
 )
 {
     /// <summary>
-    /// Breads that are declared to hold it and go through the same hot fat, which carries it over; none for what is not fried.
+    /// Where breads that are declared to hold it go through the same hot fat, over the same plate or into the same water, which carries it
+    /// over; none for what is baked or steamed.
     /// </summary>
-    public IReadOnlyList<LessonFormula> SharesFatWith { get; init; } = [];
+    public IReadOnlyList<SharedPlace> Shares { get; init; } = [];
+
+    /// <summary>True of what somebody might be given who must keep away: nothing is declared, or something is published instead.</summary>
+    public bool IsOffered => Declared.Count == 0 || HasStandIns;
 
     /// <summary>
     /// True if something is published for every ingredient that is declared. It makes another bread of it, and its labels are still to be

@@ -2,6 +2,7 @@ using ClassKit.Baking.Cooking;
 using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
 using ClassKit.BenchPlans.Classes;
+using ClassKit.Lessons.Allergies;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Classes;
 using ClassKit.Lessons.Cooking;
@@ -34,6 +35,7 @@ public static class BenchClasses
         )
         {
             TeamNames = [.. profile.NamedTeams.Select(team => team.Name)],
+            CookedFirst = CookingOrder.Of(lesson.Formulas, profile),
         };
     }
 
@@ -203,6 +205,7 @@ public static class BenchClasses
                 : null,
             Wait = step.Work.Wait,
             MayBeDoneAhead = step.Work.KeepsOvernight,
+            Way = step.IsCooking ? step.Way : null,
             IsPutIn = step.IsCooking && !step.InOven && step.Work.People == 0,
             RiseAt = hasYeast && step.Work.People == 0 && !step.IsCooking ? step.Temperature : null,
         };

@@ -37,6 +37,7 @@ internal sealed class PlanChecker
             return checker._faults;
         checker.StepsAreInTheirWindows();
         checker.DemonstrationsComeInTime();
+        checker.WhatGoesFirstGoesFirst();
         checker.ColdThingsComeOutInTime();
         checker.InstructorIsFree();
         for (var minute = 0; minute < bench.Time.PeriodMinutes; minute++)
@@ -108,6 +109,24 @@ internal sealed class PlanChecker
                         : wait < before.Wait.MinMinutes || wait > before.Wait.MaxMinutes
                 )
                     Fault($"{load.Key} does not go on in time from step {at - 1} to step {at}");
+            }
+        }
+    }
+
+    /// <summary>No minute in which something is, or has been, where what should go first is still to come or not yet out.</summary>
+    private void WhatGoesFirstGoesFirst()
+    {
+        foreach (var order in _bench.CookedFirst)
+        {
+            PlannedStep[] Cooked(int bread) =>
+                [.. _plan.Steps.Where(step => step.Load.Bread == bread && _bench.Breads[bread].Steps[step.Step].Way == order.Way)];
+            foreach (var first in Cooked(order.Bread))
+            {
+                if (
+                    Cooked(order.Before)
+                        .Any(then => then.Start < first.End && (!order.EachForItself || then.Load.Maker == first.Load.Maker))
+                )
+                    Fault($"{first.Load} is not cooked before bread {order.Before}");
             }
         }
     }

@@ -1,3 +1,4 @@
+using ClassKit.Baking.Cooking;
 using ClassKit.Baking.Quantities;
 using ClassKit.BenchPlans.Classes;
 using ClassKit.BenchPlans.Plans;
@@ -60,6 +61,9 @@ public sealed class SmallClassTests
             },
         ]
     );
+    private static readonly BenchBread Wheaten = Fried("wheaten", 2);
+    private static readonly BenchBread Wheatless = Fried("wheatless", 1);
+
     private static readonly BenchBread Shown = new("shown", "Shown", [Bakery.Baked("Bake", 3, 3, 200)])
     {
         LeftToInstructor = true,
@@ -113,6 +117,21 @@ public sealed class SmallClassTests
             {
                 Equipment = [new(EquipmentKind.Steamer, 1) { HeatUpMinutes = 3 }],
                 Demonstrations = [new("Steam", 1, new(0, 1)) { Uses = [new(EquipmentKind.Steamer, 1)] }],
+            },
+            ["one fat for all, and one bread first in it"] = Class(9, 2, Bakery.Ovens(0, 1), [Wheatless, Wheaten], 1) with
+            {
+                Equipment = [new(EquipmentKind.Fryer, 1)],
+                CookedFirst = [new(0, 1, CookingWay.Fryer)],
+            },
+            ["a fat for each, and the longer bread first in it"] = Class(8, 2, Bakery.Ovens(0, 1), [Wheatless, Wheaten], 1) with
+            {
+                Equipment = [new(EquipmentKind.Fryer, 2)],
+                CookedFirst = [new(1, 0, CookingWay.Fryer) { EachForItself = true }],
+            },
+            ["one fat, and no time to wait for it"] = Class(3, 2, Bakery.Ovens(0, 1), [Wheatless, Wheaten], 1) with
+            {
+                Equipment = [new(EquipmentKind.Fryer, 2)],
+                CookedFirst = [new(0, 1, CookingWay.Fryer)],
             },
             ["a steamer and a demonstration"] = Class(10, 1, Bakery.Ovens(0, 1), [Steamed, Weighed], 1) with
             {
@@ -227,6 +246,23 @@ public sealed class SmallClassTests
 
         Assert.Equal(7, answer.Plan!.Class.Time.ReadyBy);
     }
+
+    private static BenchBread Fried(string id, int minutes) =>
+        new(
+            id,
+            id,
+            [
+                Bakery.Hands("Spoon", 1, 1) with
+                {
+                    Wait = new(0, 2),
+                },
+                Bakery.Hands("Fry", minutes, minutes) with
+                {
+                    Uses = [new(EquipmentKind.Fryer, 1)],
+                    Way = CookingWay.Fryer,
+                },
+            ]
+        );
 
     private static BenchClass Class(int minutes, int teams, OvenBank ovens, BenchBread[] breads, int griddles, int people = 2) =>
         new(

@@ -1,0 +1,52 @@
+using ClassKit.Baking.Allergens;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Classes;
+using ClassKit.Lessons.Cooking;
+
+namespace ClassKit.Lessons.Allergies;
+
+/// <summary>
+/// Which bread is cooked first where several go through one fat, plate or water: the one that lacks what another brings. Common practice,
+/// no source.
+/// </summary>
+public static class CookingOrder
+{
+    private static readonly IReadOnlyList<Allergen> Gluten = AllergenWords.Find("gluten")!.Means;
+
+    /// <summary>
+    /// Every order among the breads of a lesson: what is without gluten goes before what holds it, and else what is declared to hold less
+    /// before what holds the same and more. Where each holds something that the other lacks, none goes first.
+    /// </summary>
+    /// <remarks>The same whoever is in the class: a plan that followed its needs would tell of them to all who read it.</remarks>
+    public static IReadOnlyList<CookedFirst> Of(IReadOnlyList<LessonFormula> breads, ClassProfile profile)
+    {
+        ArgumentNullException.ThrowIfNull(breads);
+        ArgumentNullException.ThrowIfNull(profile);
+        return
+        [
+            .. breads.SelectMany(
+                (bread, at) =>
+                    breads.SelectMany(
+                        (other, before) =>
+                            before != at && GoesFirst(bread, other)
+                                ? SharedPlace
+                                    .Of(bread)
+                                    .Intersect(SharedPlace.Of(other))
+                                    .Select(way => new CookedFirst(at, before, way)
+                                    {
+                                        EachForItself =
+                                            profile.ApplianceOf(CookingPlace.Of(way).Kind!).Count is not { } count
+                                            || count >= profile.Teams,
+                                    })
+                                : []
+                    )
+            ),
+        ];
+    }
+
+    private static bool GoesFirst(LessonFormula bread, LessonFormula other) =>
+        HoldsGluten(bread) == HoldsGluten(other) ? bread.Allergens.ToHashSet().IsProperSubsetOf(other.Allergens) : HoldsGluten(other);
+
+    private static bool HoldsGluten(LessonFormula bread) => bread.Allergens.Any(Gluten.Contains);
+}
