@@ -1,5 +1,4 @@
 using ClassKit.Baking.Cooking;
-using ClassKit.BenchPlans.Plans;
 
 namespace ClassKit.BenchPlans.Classes;
 
@@ -14,24 +13,6 @@ public sealed record CookedFirst(int Bread, int Before, CookingWay Way)
 {
     /// <summary>True where every maker has a fat, plate or water to itself: then each keeps the order for itself.</summary>
     public bool EachForItself { get; init; }
-
-    /// <summary>True if a plan cooks it before the other.</summary>
-    public bool IsKeptIn(BenchPlan plan)
-    {
-        ArgumentNullException.ThrowIfNull(plan);
-        return IsKept(plan.Class, plan.Steps);
-    }
-
-    /// <summary>True if nothing that is planned so far is against it.</summary>
-    internal bool IsKept(BenchClass bench, IReadOnlyList<PlannedStep> planned)
-    {
-        if (LastStep(bench) is not { } last || FirstStep(bench) is not { } first)
-            return true;
-        PlannedStep[] then = [.. planned.Where(step => step.Load.Bread == Before && step.Step == first)];
-        return planned
-            .Where(step => step.Load.Bread == Bread && step.Step == last)
-            .All(step => then.All(other => (EachForItself && other.Load.Maker != step.Load.Maker) || step.End <= other.Start));
-    }
 
     /// <summary>
     /// The last step of what is cooked first that is cooked there, counted from 0; null where none is, as where it is done ahead.

@@ -32,7 +32,7 @@ public sealed record BenchPlanning(
 
     /// <summary>What the plan does not cook before something else, as was asked for; empty without a plan.</summary>
     public IReadOnlyList<CookedFirst> NotCookedFirst =>
-        Plan is null ? [] : [.. Plan.Class.CookedFirst.Where(order => !order.IsKeptIn(Plan))];
+        Plan is null ? [] : [.. Plan.Class.CookedFirst.Where(order => !CookedInOrder.Keeps(Plan.Class, order, Plan.Steps))];
 
     /// <summary>The same, for a class that asked for what the planning left alone.</summary>
     internal BenchPlanning AskedFor(IReadOnlyList<CookedFirst> orders) =>

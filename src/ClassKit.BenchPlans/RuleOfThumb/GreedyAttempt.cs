@@ -93,7 +93,7 @@ internal sealed class GreedyAttempt(
         if (bench.CookedFirst.Count == 0)
             return true;
         PlannedStep[] planned = [.. _planned.Values.SelectMany(steps => steps), .. chains.SelectMany(chain => chain)];
-        return bench.CookedFirst.All(order => order.IsKept(bench, planned));
+        return bench.CookedFirst.All(order => CookedInOrder.Keeps(bench, order, planned));
     }
 
     private IEnumerable<Shift> MakersOf(int bread) =>
