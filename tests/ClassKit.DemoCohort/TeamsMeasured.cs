@@ -51,11 +51,11 @@ public static class TeamsMeasured
             var formula = bread.Compared.Bread;
             foreach (
                 var quantity in bread.Quantities.Where(quantity =>
-                    quantity.Expected is not null && ObservationForm.Typed(formula).Contains(quantity.Asked.Measure)
+                    quantity.Expected is not null && form.Typed(formula).Contains(quantity.Asked.Measure)
                 )
             )
             {
-                for (var piece = 1; piece <= form.PiecesOf(formula); piece++)
+                for (var piece = 1; piece <= form.PiecesOf(formula, quantity.Asked.Measure); piece++)
                 {
                     var field = ObservationForm.Field(formula, quantity.Asked.Measure, piece);
                     // A team has a hand of its own, and its pieces differ by less than the teams do.

@@ -1,9 +1,7 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Forms;
 using ClassKit.Desk.Folders;
-using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Measured;
-using ClassKit.Lessons.Observations;
 using ClassKit.Pages.Numbers;
 using ClassKit.UseCases.Output.Writing;
 
@@ -41,8 +39,9 @@ public sealed record TypedTeam(Measured Place, ObservationForm Form, int Number)
     /// <returns>Why it was not kept; empty if it was.</returns>
     public IReadOnlyList<Diagnostic> Keep(Func<string, string> typed)
     {
-        var fields = FieldsOf(Form)
-            .Select(field => KeyValuePair.Create(field, typed(field)))
+        var asked = ObservedField.All(Form).ToDictionary(field => field.Name);
+        var fields = asked
+            .Keys.Select(field => KeyValuePair.Create(field, typed(field)))
             .Where(field => field.Value.Length > 0)
             .Prepend(KeyValuePair.Create(ObservationForm.Team, Name))
             .ToDictionary();
@@ -53,11 +52,11 @@ public sealed record TypedTeam(Measured Place, ObservationForm Form, int Number)
                 .. read.Unread.Select(one => new Diagnostic(
                     Name,
                     null,
-                    $"{Labels[one.Field]}: `{one.Found}` is no measurement",
-                    $"Type a number above 0 without a unit, such as 81 or 81.5, or nothing{(Units[one.Field] is { Length: > 0 } unit ? $". This line is in {unit}" : "")}."
+                    $"{asked[one.Field].Label}: `{one.Found}` is no measurement",
+                    $"Type a number above 0 without a unit, such as 81 or 81.5, or nothing{(asked[one.Field].Unit is { Length: > 0 } unit ? $". This line is in {unit}" : "")}."
                 )),
             ];
-        if (read.Values.Count == 0)
+        if (!read.HasMeasured)
             return [new(Name, null, "Nothing was typed", "Type at least one measurement of the team.")];
         try
         {
@@ -78,33 +77,4 @@ public sealed record TypedTeam(Measured Place, ObservationForm Form, int Number)
             ];
         }
     }
-
-    private static IEnumerable<string> FieldsOf(ObservationForm form) => All(form).Select(one => one.Field);
-
-    private Dictionary<string, string> Labels => All(Form).ToDictionary(one => one.Field, one => one.Label);
-
-    private Dictionary<string, string> Units =>
-        All(Form).ToDictionary(one => one.Field, one => ObservedUnit.For(one.Measure, Form.Units).Symbol);
-
-    /// <summary>Every field with the words that stand beside it on the page.</summary>
-    private static IEnumerable<(string Field, Measure Measure, string Label)> All(ObservationForm form) =>
-        form.Breads.SelectMany(bread =>
-            ObservationForm
-                .Typed(bread)
-                .SelectMany(measure =>
-                    Enumerable
-                        .Range(1, form.PiecesOf(bread))
-                        .Select(piece =>
-                            (
-                                ObservationForm.Field(bread, measure, piece),
-                                measure,
-                                string.Create(
-                                    System.Globalization.CultureInfo.InvariantCulture,
-                                    $"{bread.Formula.Title}, {MeasureText.Of(measure, bread)}, piece {piece}"
-                                )
-                            )
-                        )
-                )
-                .Prepend((ObservationForm.Guess(bread), Measure.Height, $"{bread.Formula.Title}, guess of the height"))
-        );
 }

@@ -1,6 +1,6 @@
 namespace ClassKit.Lessons.Authored;
 
-/// <summary>What is measured of every bread.</summary>
+/// <summary>What is measured of a bread: what its lesson asks, and the last two of every bread.</summary>
 public enum Measure
 {
     /// <summary>Batter or dough in one piece before baking, in grams.</summary>
@@ -20,4 +20,10 @@ public enum Measure
 
     /// <summary>In the middle, as it comes out of the oven, in degrees Celsius.</summary>
     InternalTemperature,
+
+    /// <summary>What somebody guesses of the height before anything is weighed, in millimetres; asked of every bread.</summary>
+    GuessedHeight,
+
+    /// <summary>Batter or dough as it is mixed, in degrees Celsius; one bowl, asked of every bread.</summary>
+    MixedTemperature,
 }

@@ -1,5 +1,6 @@
 using ClassKit.Baking.Quantities;
 using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Mixing;
 using ClassKit.Lessons.Observations;
 using ClassKit.Lessons.Packs;
 
@@ -13,17 +14,59 @@ public sealed record MeasuredBread(LeaveningComparison Compared, IReadOnlyList<M
     /// <summary>The height; null where it is not measured of this bread.</summary>
     public MeasuredQuantity? Height => Quantities.FirstOrDefault(quantity => quantity.Asked.Measure == Measure.Height);
 
-    internal static MeasuredBread Of(LeaveningComparison compared, ComputedPack pack, IReadOnlyList<TeamMeasurements> teams)
+    /// <summary>The id of the bread whose control it is; null for a bread of the lesson.</summary>
+    public string? ControlOf { get; private init; }
+
+    /// <summary>What is measured in a lesson: its breads, each with its bowl and with its control behind it where it has one.</summary>
+    internal static IEnumerable<(LeaveningComparison Compared, MixBalance? Mix, string? ControlOf)> AskedOf(ComputedPack pack)
     {
+        foreach (var (compared, card) in pack.Comparison.Zip(pack.Cards))
+        {
+            yield return (compared, card.Mix, null);
+            if (pack.ControlOf(compared.Bread) is { } control)
+                yield return (control.BehindOf(compared.Bread), null, compared.Bread.Formula.Id);
+        }
+    }
+
+    internal static MeasuredBread Of(
+        (LeaveningComparison Compared, MixBalance? Mix, string? ControlOf) asked,
+        ComputedPack pack,
+        IReadOnlyList<TeamMeasurements> teams
+    )
+    {
+        var (compared, mix, controlOf) = asked;
         ILookup<Measure, (string Team, Measurement Value)> measured = teams
             .SelectMany(team => team.Values.Where(value => value.Bread == compared.Bread.Formula.Id).Select(value => (team.Team, value)))
             .ToLookup(one => one.value.Measure);
-        return new(compared, [.. compared.Bread.Observations.Select(observed => Quantity(observed, compared, pack, measured))]);
+        return new(
+            compared,
+            [
+                .. mix is null
+                    ? (IEnumerable<MeasuredQuantity>)[]
+                    :
+                    [
+                        Quantity(AskedOfEveryBread.Guess, Prediction.Of(Measure.GuessedHeight, compared, pack.BoilingPoint)?.Value),
+                        Quantity(AskedOfEveryBread.Mix, mix.Mixed.Map(mixed => mixed.Celsius)),
+                    ],
+                .. compared.Bread.Observations.Select(observed =>
+                    MeasuredOf(observed, Expected(observed.Measure, compared, pack, measured))
+                ),
+            ]
+        )
+        {
+            ControlOf = controlOf,
+        };
+
+        MeasuredQuantity Quantity(Observation observed, Band<double>? expected) =>
+            MeasuredOf(observed, expected?.Map(ObservedUnit.For(observed.Measure, pack.Class.Units).Of));
+
+        MeasuredQuantity MeasuredOf(Observation observed, Band<double>? expected) =>
+            MeasuredBread.Quantity(observed, expected, pack, measured);
     }
 
     private static MeasuredQuantity Quantity(
         Observation observed,
-        LeaveningComparison compared,
+        Band<double>? expected,
         ComputedPack pack,
         ILookup<Measure, (string Team, Measurement Value)> measured
     )
@@ -34,8 +77,15 @@ public sealed record MeasuredBread(LeaveningComparison Compared, IReadOnlyList<M
         return new(
             observed,
             unit,
-            Expected(observed.Measure, compared, pack, unit, measured),
-            [.. values.Zip(far, (one, isFar) => new MeasuredPoint(one.Team, one.Value.Piece, one.Value.Value, isFar))]
+            expected,
+            [
+                .. values.Zip(
+                    far,
+                    // A guess far from the others is a guess; there is nothing to ask whoever made it.
+                    (one, isFar) =>
+                        new MeasuredPoint(one.Team, one.Value.Piece, one.Value.Value, isFar && observed.Measure != Measure.GuessedHeight)
+                ),
+            ]
         );
     }
 
@@ -47,14 +97,13 @@ public sealed record MeasuredBread(LeaveningComparison Compared, IReadOnlyList<M
         Measure measure,
         LeaveningComparison compared,
         ComputedPack pack,
-        ObservedUnit unit,
         ILookup<Measure, (string Team, Measurement Value)> measured
     )
     {
         if (Prediction.Of(measure, compared, pack.BoilingPoint) is not { } prediction)
             return null;
         if (measure != Measure.MassAfter || !measured[Measure.MassBefore].Any())
-            return prediction.Value.Map(unit.Of);
+            return prediction.Value.Map(ObservedUnit.For(measure, pack.Class.Units).Of);
         List<(string Team, Measurement Value)> all = [.. measured[Measure.MassBefore]];
         var far = FarFromTheRest.In(
             [.. all.Select(one => one.Value.Value)],

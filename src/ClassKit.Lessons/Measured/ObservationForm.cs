@@ -17,6 +17,7 @@ public sealed record ObservationForm
 
     private readonly string _id;
     private readonly Dictionary<string, int> _pieces;
+    private readonly List<LessonFormula> _asked;
     private readonly Func<int, string> _nameOf;
 
     /// <summary>The form of a lesson and a class.</summary>
@@ -24,7 +25,8 @@ public sealed record ObservationForm
     {
         ArgumentNullException.ThrowIfNull(pack);
         (Lesson, Cohort, Units, Teams) = (pack.Lesson.Title, pack.Class.Name, pack.Class.Units, pack.Class.Teams);
-        Breads = [.. pack.Comparison.Select(compared => compared.Bread)];
+        Breads = [.. MeasuredBread.AskedOf(pack).Select(asked => asked.Compared.Bread)];
+        _asked = [.. pack.Comparison.Select(compared => compared.Bread)];
         (_id, _nameOf) = (pack.Lesson.Id, pack.Class.TeamName);
         _pieces = pack.Cards.ToDictionary(card => card.Bread.Formula.Id, card => MeasuredOf(card.Pieces), StringComparer.Ordinal);
     }
@@ -44,7 +46,7 @@ public sealed record ObservationForm
     /// <summary>What the teams are called, in the order of their numbers: <c>Team 1</c>, <c>Team Rye</c>.</summary>
     public IReadOnlyList<string> TeamNames => [.. Enumerable.Range(1, Teams).Select(team => $"Team {_nameOf(team)}")];
 
-    /// <summary>The breads, in the lesson's order.</summary>
+    /// <summary>The breads, in the lesson's order, each with its control behind it where it has one.</summary>
     public IReadOnlyList<LessonFormula> Breads { get; }
 
     /// <summary>Which lesson and units it is for, whatever the class is called; see <see cref="FormIdentity"/>.</summary>
@@ -63,14 +65,22 @@ public sealed record ObservationForm
     public int PiecesOf(LessonFormula bread)
     {
         ArgumentNullException.ThrowIfNull(bread);
-        return _pieces[bread.Formula.Id];
+        return _pieces.GetValueOrDefault(bread.Formula.Id, 1);
     }
 
-    /// <summary>What is measured of a bread and typed; the loss is worked out.</summary>
-    public static IEnumerable<Measure> Typed(LessonFormula bread)
+    /// <summary>How often something is measured of a bread: of each of its pieces, of its one bowl, of one guess.</summary>
+    public int PiecesOf(LessonFormula bread, Measure measure) =>
+        measure is Measure.GuessedHeight or Measure.MixedTemperature ? 1 : PiecesOf(bread);
+
+    /// <summary>
+    /// What is measured of a bread and typed, the guess first; the loss is worked out, and nobody guesses or mixes a control.
+    /// </summary>
+    public IEnumerable<Measure> Typed(LessonFormula bread)
     {
         ArgumentNullException.ThrowIfNull(bread);
-        return bread.Observations.Select(observed => observed.Measure).Where(measure => measure != Measure.BakeLoss);
+        return _pieces.ContainsKey(bread.Formula.Id)
+            ? [Measure.GuessedHeight, Measure.MixedTemperature, .. Authored(bread)]
+            : Authored(bread);
     }
 
     /// <summary>Where a measurement stands.</summary>
@@ -80,14 +90,9 @@ public sealed record ObservationForm
     public static string Field(LessonFormula bread, Measure measure, int piece)
     {
         ArgumentNullException.ThrowIfNull(bread);
-        return string.Create(CultureInfo.InvariantCulture, $"{bread.Formula.Id}.{NameOf(measure)}.{piece}");
-    }
-
-    /// <summary>Where the guess of a bread's height stands.</summary>
-    public static string Guess(LessonFormula bread)
-    {
-        ArgumentNullException.ThrowIfNull(bread);
-        return $"{bread.Formula.Id}.guess";
+        return measure == Measure.GuessedHeight
+            ? $"{bread.Formula.Id}.{NameOf(measure)}"
+            : string.Create(CultureInfo.InvariantCulture, $"{bread.Formula.Id}.{NameOf(measure)}.{piece}");
     }
 
     /// <summary>What a measure is called in names of fields and in tables.</summary>
@@ -100,11 +105,17 @@ public sealed record ObservationForm
             Measure.Height => "height",
             Measure.Diameter => "width",
             Measure.InternalTemperature => "middle",
+            Measure.GuessedHeight => "guess",
+            Measure.MixedTemperature => "mixed",
         };
 
+    private static IEnumerable<Measure> Authored(LessonFormula bread) =>
+        bread.Observations.Select(observed => observed.Measure).Where(measure => measure != Measure.BakeLoss);
+
+    /// <summary>Of what the lesson asks: what is asked of every bread makes no other form of one that is out already.</summary>
     private string IdentityWith(IEnumerable<string> names) =>
         FormIdentity.Of(
             "observations",
-            [_id, .. names, Units.ToString(), .. Breads.Select(bread => $"{bread.Formula.Id}: {string.Join(' ', Typed(bread))}")]
+            [_id, .. names, Units.ToString(), .. _asked.Select(bread => $"{bread.Formula.Id}: {string.Join(' ', Authored(bread))}")]
         );
 }

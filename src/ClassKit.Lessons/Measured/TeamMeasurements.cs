@@ -13,6 +13,9 @@ public sealed record TeamMeasurements(string Team, IReadOnlyList<Measurement> Va
     /// <summary>No bread of a teaching kitchen weighs or measures more, in any unit.</summary>
     private const double Most = 100_000;
 
+    /// <summary>False where nothing is there but guesses, which nobody measures.</summary>
+    public bool HasMeasured => Values.Any(value => value.Measure != Measure.GuessedHeight);
+
     /// <summary>Reads what stands in the fields of a form; unknown fields are passed over.</summary>
     /// <param name="form">The form.</param>
     /// <param name="fields">What was filled in.</param>
@@ -25,9 +28,9 @@ public sealed record TeamMeasurements(string Team, IReadOnlyList<Measurement> Va
         List<(string, string)> unread = [];
         foreach (var bread in form.Breads)
         {
-            foreach (var measure in ObservationForm.Typed(bread))
+            foreach (var measure in form.Typed(bread))
             {
-                for (var piece = 1; piece <= form.PiecesOf(bread); piece++)
+                for (var piece = 1; piece <= form.PiecesOf(bread, measure); piece++)
                 {
                     var field = ObservationForm.Field(bread, measure, piece);
                     var text = fields.GetValueOrDefault(field, "").Trim();

@@ -19,9 +19,13 @@ public sealed record ObservedUnit(string Symbol, int Decimals, Func<double, doub
             (Measure.MassBefore or Measure.MassAfter, false) => new("g", 0, grams => grams),
             (Measure.MassBefore or Measure.MassAfter, true) => new("oz", 2, grams => Mass.FromGrams(grams).Ounces),
             (Measure.BakeLoss, _) => new("%", 0, percent => percent),
-            (Measure.Height or Measure.Diameter, false) => new("mm", 0, millimetres => millimetres),
-            (Measure.Height or Measure.Diameter, true) => new("in", 1, millimetres => millimetres / MillimetresPerInch),
-            (Measure.InternalTemperature, false) => new("°C", 0, celsius => celsius),
-            (Measure.InternalTemperature, true) => new("°F", 0, celsius => Temperature.FromCelsius(celsius).Fahrenheit),
+            (Measure.Height or Measure.Diameter or Measure.GuessedHeight, false) => new("mm", 0, millimetres => millimetres),
+            (Measure.Height or Measure.Diameter or Measure.GuessedHeight, true) => new("in", 1, millimetres =>
+                millimetres / MillimetresPerInch
+            ),
+            (Measure.InternalTemperature or Measure.MixedTemperature, false) => new("°C", 0, celsius => celsius),
+            (Measure.InternalTemperature or Measure.MixedTemperature, true) => new("°F", 0, celsius =>
+                Temperature.FromCelsius(celsius).Fahrenheit
+            ),
         };
 }

@@ -43,13 +43,16 @@ public sealed record Prediction(Measure Measure, Band<double> Value, string From
         ArgumentNullException.ThrowIfNull(compared);
         return measure switch
         {
-            Measure.Height or Measure.Diameter => !compared.IsRisePredicted,
+            Measure.Height or Measure.Diameter or Measure.GuessedHeight => !compared.IsRisePredicted,
             Measure.MassAfter or Measure.BakeLoss => !compared.PerPiece.Held.Holding.IsLossPredicted,
             _ => false,
         };
     }
 
-    /// <summary>The prediction; null where it takes a cup whose size nobody has written down, or is beyond what is known.</summary>
+    /// <summary>
+    /// The prediction; null where it takes a cup whose size nobody has written down, or is beyond what is known. A guess is held against
+    /// what it is of; what a mix comes to stands in its balance and not here.
+    /// </summary>
     /// <param name="measure">What.</param>
     /// <param name="compared">The bread with its gas.</param>
     /// <param name="boilingPoint">Of water in this kitchen.</param>
@@ -65,7 +68,7 @@ public sealed record Prediction(Measure Measure, Band<double> Value, string From
             Measure.MassBefore => new(measure, Filled(new(grams, grams, grams)), "the card's portion, filled to within 5 %"),
             Measure.MassAfter => new(measure, Filled(After(grams, BakeLoss(compared))), "the portion as it was filled, less the bake loss"),
             Measure.BakeLoss => new(measure, BakeLoss(compared).Map(PerHundred.Of), LossOf(formula, piece.Held.Holding)),
-            Measure.Height => formula.Shape is { } shape
+            Measure.Height or Measure.GuessedHeight => formula.Shape is { } shape
                 ? new(
                     measure,
                     Shaped(Baked(piece).Map(volume => shape.HeightOf(volume.Millilitres)), shape),
@@ -84,6 +87,7 @@ public sealed record Prediction(Measure Measure, Band<double> Value, string From
                 new(boilingPoint.Celsius - DoneBelow(formula), boilingPoint.Celsius - DoneBelow(formula) / 2, boilingPoint.Celsius),
                 "done from a little below the boiling point on, and never above it while there is water, but for the degree or two that much sugar adds"
             ),
+            Measure.MixedTemperature => null,
         };
     }
 

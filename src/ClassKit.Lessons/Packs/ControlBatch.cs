@@ -25,6 +25,37 @@ public sealed record ControlBatch(
     LeaveningComparison Compared
 )
 {
+    /// <summary>As a team measures it beside a bread that it is held against: one piece, in rows of its own.</summary>
+    /// <param name="bread">The bread, or one of its series.</param>
+    public LeaveningComparison BehindOf(LessonFormula bread)
+    {
+        ArgumentNullException.ThrowIfNull(bread);
+        var own = Compared.Bread;
+        var without = string.Join(" and ", LeftOut.Select(left => left.Name.Split(',')[0].ToLowerInvariant()));
+        return Compared with
+        {
+            Bread = own with
+            {
+                Formula = own.Formula with
+                {
+                    Id = bread.Formula.Id + "-control",
+                    Title = $"Control: {bread.Formula.Title.ToLowerInvariant()} without {without}",
+                },
+                Observations = [.. bread.Observations.Select(OfControl)],
+            },
+        };
+    }
+
+    /// <summary>What a control asks is about what was left out; its masses and its middle are asked like those of its bread.</summary>
+    private static Observation OfControl(Observation observed) =>
+        observed.Measure is Measure.Height or Measure.Diameter
+            ? new(
+                observed.Measure,
+                "Did it stand longer than the others, or was less of it taken?",
+                "What lifts a mixture in which nothing makes gas? And did any of what was left out get into it?"
+            )
+            : observed;
+
     /// <summary>The demonstration with its control weighed out; as it is where it makes none.</summary>
     internal static Computed<LessonDemonstration> WeighedFor(LessonDemonstration shown, Lesson lesson, ClassProfile profile)
     {

@@ -30,6 +30,8 @@ public static class MeasureText
             Measure.Height => "Height",
             Measure.Diameter => "Width at its widest",
             Measure.InternalTemperature => "Middle, out of the oven",
+            Measure.GuessedHeight => "Guess of the height",
+            Measure.MixedTemperature => "Batter or dough, mixed",
         };
 
     /// <summary>"measure three pieces of each": no more than are made.</summary>

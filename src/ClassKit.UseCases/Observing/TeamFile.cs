@@ -1,5 +1,6 @@
 using ClassKit.Content.Forms;
 using ClassKit.Lessons.Measured;
+using ClassKit.Pages.Numbers;
 using ClassKit.UseCases.Intake;
 using ClassKit.Wording.Files;
 using ClassKit.Workbooks.Observations;
@@ -21,8 +22,9 @@ internal static class TeamFile
         if (fields is null)
             return (null, why);
         var team = TeamMeasurements.Of(form, fields, Path.GetFileNameWithoutExtension(item.Path));
-        var unread = team.Unread.Select(one => $"{item.Path}: {one.Found} is no number above 0 ({one.Field}).").ToList();
-        return team.Values.Count > 0 ? (team, unread) : (null, [.. unread, $"{item.Path}: nothing was measured."]);
+        var labels = ObservedField.All(form).ToDictionary(field => field.Name, field => field.Label);
+        var unread = team.Unread.Select(one => $"{item.Path}: {labels[one.Field]}: `{one.Found}` is no number above 0.").ToList();
+        return team.HasMeasured ? (team, unread) : (null, [.. unread, $"{item.Path}: nothing was measured."]);
     }
 
     private static (IReadOnlyDictionary<string, string>? Fields, IReadOnlyList<string> Why) Page(

@@ -8,8 +8,7 @@ using ClassKit.Workbooks.Returned;
 namespace ClassKit.Workbooks.Observations;
 
 /// <summary>
-/// Reads a workbook of observations into the fields of its form, whichever program saved it. Controls are left aside: they are no bread of
-/// the lesson.
+/// Reads a workbook of observations into the fields of its form, whichever program saved it.
 /// </summary>
 public static class ObservationReader
 {
@@ -37,22 +36,22 @@ public static class ObservationReader
         foreach (var row in sheet.Cells.Keys.Select(cell => cell.Row).Distinct().Order())
         {
             var label = Text(sheet, row, 1);
-            if (label.StartsWith(ObservedWords.Control, StringComparison.Ordinal))
-                bread = null;
             if (form.Breads.FirstOrDefault(one => one.Formula.Title == label) is { } begun)
                 bread = begun;
             if (Columns(sheet, row) is { Count: > 0 } heads)
                 pieces = heads;
             if (bread is null)
                 continue;
-            if (label == ObservedWords.Guess)
-                Put(fields, ObservationForm.Guess(bread), Text(sheet, row, GuessColumn));
-            foreach (var measure in ObservationForm.Typed(bread).Where(measure => ObservedWords.Of(measure, bread.IsOvenBread) == label))
-            foreach (var (at, column) in pieces.Index())
+            foreach (var measure in form.Typed(bread).Where(measure => ObservedWords.Of(measure, bread.IsOvenBread) == label))
+            foreach (var (at, column) in Columns(measure, pieces, form.PiecesOf(bread, measure)).Index())
                 Put(fields, ObservationForm.Field(bread, measure, at + 1), Text(sheet, row, column));
         }
         return new(Beside(sheet, ObservedWords.Form)) { Fields = fields };
     }
+
+    /// <summary>A guess stands before what is expected, all else below the heads.</summary>
+    private static IEnumerable<int> Columns(Measure measure, IReadOnlyList<int> pieces, int count) =>
+        measure == Measure.GuessedHeight ? [GuessColumn] : pieces.Take(count);
 
     private static List<int> Columns(SheetSnapshot sheet, int row) =>
         [

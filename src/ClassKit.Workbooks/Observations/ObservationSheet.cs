@@ -24,10 +24,6 @@ internal sealed class ObservationSheet
     private const double QuestionWidth = 62;
     private const string AsExpected = "As expected.";
 
-    private static readonly TextTemplate IfColder =
-        "Did something go in colder than the card says, or stand out too short a time? How cold was the bowl?";
-    private static readonly TextTemplate IfWarmer = "Was something warmed too far? How long was it mixed, and in how warm a bowl?";
-
     private readonly IXLWorksheet _sheet;
     private readonly LessonPack _pack;
     private readonly ObservationForm _form;
@@ -85,24 +81,11 @@ internal sealed class ObservationSheet
         WriteMeasures(title, compared.Bread.Observations, compared, seaLevel, pieces, questions);
         if (_pack.ControlOf(compared.Bread) is { } control)
         {
-            WriteHeads(
-                $"{ObservedWords.Control}{title.ToLowerInvariant()} without {string.Join(" and ", control.LeftOut.Select(left => left.Name.Split(',')[0].ToLowerInvariant()))}",
-                "The control",
-                1
-            );
-            WriteMeasures("Control", [.. compared.Bread.Observations.Select(OfControl)], control.Compared, null, 1, questions);
+            var behind = control.BehindOf(compared.Bread);
+            WriteHeads(behind.Bread.Formula.Title, "The control", 1);
+            WriteMeasures("Control", behind.Bread.Observations, behind, null, 1, questions);
         }
     }
-
-    /// <summary>What a control asks is about what was left out; its masses and its middle are asked like those of its bread.</summary>
-    private static Observation OfControl(Observation observed) =>
-        observed.Measure is Measure.Height or Measure.Diameter
-            ? new(
-                observed.Measure,
-                "Did it stand longer than the others, or was less of it taken?",
-                "What lifts a mixture in which nothing makes gas? And did any of what was left out get into it?"
-            )
-            : observed;
 
     private void WriteHeads(string title, string one, int pieces)
     {
@@ -138,8 +121,8 @@ internal sealed class ObservationSheet
     {
         _row++;
         _guess = _row;
-        var unit = ObservedUnit.For(Measure.Height, _pack.Class.Units);
-        WriteHead(ObservedWords.Guess, unit);
+        var unit = ObservedUnit.For(Measure.GuessedHeight, _pack.Class.Units);
+        WriteHead(ObservedWords.Of(Measure.GuessedHeight, isOvenBread: true), unit);
         WriteEntry(3, unit);
         _sheet.Range(_row, 1, _row, LastColumn).AsTableRow();
         _sheet.Row(_row).Height = 20;
@@ -180,13 +163,13 @@ internal sealed class ObservationSheet
     private void WriteMix(string title, MixBalance mix, QuestionSheet questions)
     {
         _row++;
-        var unit = ObservedUnit.For(Measure.InternalTemperature, _pack.Class.Units);
-        const string Name = "Batter or dough, mixed";
-        WriteHead(Name, unit);
+        var (asked, unit) = (AskedOfEveryBread.Mix, ObservedUnit.For(Measure.MixedTemperature, _pack.Class.Units));
+        var name = ObservedWords.Of(asked.Measure, isOvenBread: true);
+        WriteHead(name, unit);
         foreach (var (index, value) in Rounded(mix.Mixed.Map(mixed => unit.Of(mixed.Celsius)), unit).Index())
             _sheet.Cell(_row, 3 + index).SetValue(value).Style.NumberFormat.Format = FormatOf(unit);
         WriteEntry(First, unit);
-        WriteJudgement(unit, questions.Add(title, Name, IfColder, IfWarmer), IfColder, IfWarmer);
+        WriteJudgement(unit, questions.Add(title, name, asked.IfLess, asked.IfMore), asked.IfLess, asked.IfMore);
     }
 
     private void WriteMeasure(

@@ -8,8 +8,6 @@ internal static class ObservedWords
     public const string Sheet = "Observations";
     public const string Team = "Team";
     public const string Form = "Form";
-    public const string Guess = "My guess of the height";
-    public const string Control = "Control: ";
 
     public static string Of(Measure measure, bool isOvenBread) =>
         measure switch
@@ -22,5 +20,7 @@ internal static class ObservedWords
             Measure.Height => "Height",
             Measure.Diameter => "Width at its widest",
             Measure.InternalTemperature => "Middle, out of the oven",
+            Measure.GuessedHeight => "My guess of the height",
+            Measure.MixedTemperature => "Batter or dough, mixed",
         };
 }

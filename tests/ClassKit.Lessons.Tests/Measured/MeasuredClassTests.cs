@@ -54,7 +54,7 @@ public sealed class MeasuredClassTests
     [InlineData("50", AgainstForecast.Less, "Scale tared?")]
     public void The_authors_question_is_the_one_that_fits_what_the_class_saw(string typed, AgainstForecast lies, string? question)
     {
-        var quantity = MeasuredClass.Of(Pack, [Team("One", ("popovers.mass-before.1", typed))]).Breads[0].Quantities[0];
+        var quantity = MeasuredClass.Of(Pack, [Team("One", ("popovers.mass-before.1", typed))]).Of(Measure.MassBefore);
 
         Assert.Equal(lies, quantity.Lies);
         Assert.Equal(question, quantity.Question?.ToString());
@@ -72,7 +72,7 @@ public sealed class MeasuredClassTests
             ]
         );
 
-        Assert.Equal(60, measured.Breads[0].Quantities[0].Mean);
+        Assert.Equal(60, measured.Of(Measure.MassBefore).Mean);
     }
 
     [Fact]
@@ -80,9 +80,8 @@ public sealed class MeasuredClassTests
     {
         var left = MeasuredClass
             .Of(Pack, [Team("One", ("popovers.mass-before.1", "120"), ("popovers.mass-after.1", "100"))])
-            .Breads[0]
-            .Quantities[1];
-        var portion = MeasuredClass.Of(Pack, [Team("One", ("popovers.mass-after.1", "100"))]).Breads[0].Quantities[1];
+            .Of(Measure.MassAfter);
+        var portion = MeasuredClass.Of(Pack, [Team("One", ("popovers.mass-after.1", "100"))]).Of(Measure.MassAfter);
 
         // Twice the card's 60 g, so twice its typical rest.
         Assert.Equal(2 * portion.Expected!.Value.Typical, left.Expected!.Value.Typical, 9);
@@ -104,8 +103,7 @@ public sealed class MeasuredClassTests
                             ),
                     ]
                 )
-                .Breads[0]
-                .Quantities[1]
+                .Of(Measure.MassAfter)
                 .Expected!.Value.Typical;
 
         Assert.Equal(Left("59", "60", "61", "62", "63"), Left("59", "60", "61", "62", "63", "600"), 9);
@@ -143,10 +141,34 @@ public sealed class MeasuredClassTests
         );
     }
 
+    /// <summary>The bowl is held against the card's own balance, and a guess against what is expected: neither counts as far or measured.</summary>
+    [Fact]
+    public void A_bowl_and_a_guess_are_asked_of_every_bread()
+    {
+        var card = Pack.Cards.Single(card => card.Bread.Formula.Id == "buns");
+        var warm = Math.Round(card.Mix.Mixed.High.Celsius + 2);
+        var team = Team("One", ("buns.mixed.1", warm.ToString(System.Globalization.CultureInfo.InvariantCulture)), ("buns.guess", "900"));
+        var buns = MeasuredClass.Of(Pack, [team]).Breads.Single(bread => bread.Compared.Bread.Formula.Id == "buns");
+        var (guess, mixed) = (buns.Quantities[0], buns.Quantities[1]);
+
+        Assert.Equal((Measure.GuessedHeight, Measure.MixedTemperature), (guess.Asked.Measure, mixed.Asked.Measure));
+        Assert.Equal((AgainstForecast.More, warm), (mixed.Lies, mixed.Mean));
+        Assert.Equal(card.Mix.Mixed.Low.Celsius, mixed.Expected!.Value.Low, 9);
+        Assert.Equal(buns.Height!.Expected, guess.Expected);
+        Assert.True(team.HasMeasured);
+        Assert.False(Team("Two", ("buns.guess", "60")).HasMeasured);
+    }
+
     private static TeamMeasurements Team(string name, params (string Field, string Typed)[] fields) =>
         TeamMeasurements.Of(
             Form,
             fields.Append((ObservationForm.Team, name)).ToDictionary(field => field.Item1, field => field.Item2),
             "file"
         );
+}
+
+file static class FirstBread
+{
+    public static MeasuredQuantity Of(this MeasuredClass measured, Measure measure) =>
+        measured.Breads[0].Quantities.Single(quantity => quantity.Asked.Measure == measure);
 }

@@ -18,10 +18,10 @@ internal static class SampleMeasurements
         var fields = new Dictionary<string, string> { [ObservationForm.Team] = $"Team <{team}>" };
         foreach (var bread in form.Breads)
         {
-            foreach (var (at, measure) in ObservationForm.Typed(bread).Index())
+            foreach (var (at, measure) in form.Typed(bread).Index())
                 for (var piece = 1; piece <= (team == 6 ? 1 : 3); piece++)
                     fields[ObservationForm.Field(bread, measure, piece)] = (
-                        team == 3 && piece == 2 && at == 2 ? 9 : 52 + (at * 3) + team - piece
+                        team == 3 && piece == 2 && at == 4 ? 9 : 46 + (at * 3) + team - piece
                     ).ToString(CultureInfo.InvariantCulture);
         }
         return TeamMeasurements.Of(form, fields, "file");

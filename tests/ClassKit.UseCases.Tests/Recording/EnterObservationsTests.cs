@@ -24,7 +24,7 @@ public sealed class EnterObservationsTests
         var pack = BuildPack.Run(Pack, Run.Unwatched).Model!;
         var form = new ObservationForm(pack);
         var bread = form.Breads[0];
-        var measure = ObservationForm.Typed(bread).First();
+        var measure = bread.Observations[0].Measure;
         ObservedMade Measured(string value) =>
             new(
                 pack,
