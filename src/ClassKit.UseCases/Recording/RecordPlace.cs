@@ -12,6 +12,9 @@ public static class RecordPlace
     /// <summary>The file that a path means.</summary>
     public static string Of(string path)
     {
+        // A folder whose name was typed wrong is no place to begin a record of that name in.
+        if (!Directory.Exists(path) && !File.Exists(path) && Path.GetExtension(path).Length == 0)
+            return Path.Combine(path, TeachingRecord.FileName);
         if (!Directory.Exists(path))
             return path;
         var elsewhere = Path.Combine(path, KeptElsewhere);

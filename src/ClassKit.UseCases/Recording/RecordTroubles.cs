@@ -6,8 +6,6 @@ namespace ClassKit.UseCases.Recording;
 /// <summary>What is wrong with a record, in words, with what to do.</summary>
 internal static class RecordTroubles
 {
-    private const string Restore = "Move it away and put the newest whole copy from `" + Backups.Folder + "` beside it in its place.";
-
     /// <summary>What a work on the record comes to, or what is wrong with the record.</summary>
     public static Reading<T> Told<T>(Func<Reading<T>> work)
         where T : class
@@ -24,11 +22,17 @@ internal static class RecordTroubles
 
     private static Diagnostic Of(RecordException failure)
     {
-        var (found, expected) = Words(failure.Trouble);
+        var (found, expected) = Words(failure.Trouble, () => Restore(failure.Path));
         return new(failure.Path, null, found, expected);
     }
 
-    private static (string Found, string Expected) Words(RecordTrouble trouble) =>
+    /// <summary>The newest copy by its name, and what was done since must be done again.</summary>
+    private static string Restore(string record) =>
+        Backups.Of(record) is [.., var newest]
+            ? $"Move it away and put the newest copy in its place: `{Backups.Folder}/{Path.GetFileName(newest)}`. What was entered since then is entered again."
+            : "No copy was made beside it. Move it away, and take one that you kept on another disk, or enter grades and terms from their folders again.";
+
+    private static (string Found, string Expected) Words(RecordTrouble trouble, Func<string> restore) =>
         trouble switch
         {
             RecordTrouble.Missing => (
@@ -41,15 +45,18 @@ internal static class RecordTroubles
             ),
             RecordTrouble.Foreign => (
                 "This is no record of ours",
-                "Name the file that ClassKit made, usually `" + TeachingRecord.FileName + "`. Nothing was changed."
+                "Name the file that ClassKit made, usually `"
+                    + TeachingRecord.FileName
+                    + "`. Nothing was changed. If it was the record and something wrote over it: "
+                    + restore()
             ),
             RecordTrouble.Newer(var version, var known) => (
                 $"A newer ClassKit wrote it: its tables are version {version}, and this program knows {known}",
                 "Use the newer program. Nothing was changed."
             ),
-            RecordTrouble.Truncated(var bytes, 0) => ($"It breaks off after {bytes} bytes", Restore),
-            RecordTrouble.Truncated(var bytes, var expected) => ($"Its end is missing: it has {bytes} bytes of {expected}", Restore),
-            RecordTrouble.Damaged(var what) => ($"Something wrote over parts of it ({what.ReplaceLineEndings(" ")})", Restore),
+            RecordTrouble.Truncated(var bytes, 0) => ($"It breaks off after {bytes} bytes", restore()),
+            RecordTrouble.Truncated(var bytes, var expected) => ($"Its end is missing: it has {bytes} bytes of {expected}", restore()),
+            RecordTrouble.Damaged(var what) => ($"Something wrote over parts of it ({what.ReplaceLineEndings(" ")})", restore()),
             RecordTrouble.Busy(null) => ("Somebody else is writing in it", "Nothing was changed. Wait until they are done, and try again."),
             RecordTrouble.Busy(var writer) => (
                 $"Somebody else is writing in it ({writer})",
@@ -61,7 +68,7 @@ internal static class RecordTroubles
             ),
             RecordTrouble.Unreachable(var what) => (
                 $"The system lets nobody at it ({what.TrimEnd('.')})",
-                "Look whether the folder is there and may be written to, and try again."
+                "Look whether the folder is there, is the one you mean and may be written to, and try again."
             ),
             _ => throw new System.Diagnostics.UnreachableException($"No words for {trouble}."),
         };
