@@ -1,3 +1,4 @@
+using ClassKit.CellFormulas.Sheets;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Judging.Slips;
 using ClassKit.Grading.Judging.Trials;
@@ -23,6 +24,13 @@ internal sealed record Judgement(Outcome Outcome, Reading? Reading, bool MethodS
 
     /// <summary>True if the instructor saw working on paper that shows the method, whatever came of it.</summary>
     public bool WorkingSeen { get; init; }
+
+    /// <summary>A blank cell.</summary>
+    public static Judgement OfNothing(CellAddress cell) => new(Outcome.Blank, null, false, new AnswerFinding.Empty(cell.Cell));
+
+    /// <summary>The one small thing that an answer has otherwise than it should.</summary>
+    public static Judgement OfSlip(Reading? reading, Slip slip, bool isFormula) =>
+        new(Outcome.Incorrect, reading, isFormula, slip.Finding) { Slip = slip.Kind };
 
     /// <summary>True if the number is right, so that later parts built on it are right as well.</summary>
     public bool IsRightNumber => Outcome is Outcome.Sound or Outcome.ValueOnly;

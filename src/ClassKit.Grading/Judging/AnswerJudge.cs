@@ -1,0 +1,271 @@
+using System.Globalization;
+using ClassKit.CellFormulas.Calls;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Judging.Slips;
+using ClassKit.Grading.Judging.Trials;
+using ClassKit.Grading.Results;
+
+namespace ClassKit.Grading.Judging;
+
+/// <summary>Judges one answer that is tried under all inputs, with the student's own earlier answers at hand.</summary>
+/// <remarks>First what an answer shows is gathered (<see cref="Evidence"/>), then the kindest finding that it bears out is taken.</remarks>
+/// <param name="tried">The exercise and what it is tried with.</param>
+internal sealed class AnswerJudge(TriedExercise tried)
+{
+    /// <summary>
+    /// A slip of a unit or of a percent sign makes a quantity a hundred or a thousand times too large; no inputs of a class differ by so
+    /// much.
+    /// </summary>
+    private const double ManyTimes = 20;
+
+    private readonly MisconceptionFinder _misconceptions = new(tried);
+
+    private IReadOnlyList<Trial> Trials => tried.Trials;
+
+    private Trial Dealt => tried.Dealt;
+
+    /// <summary>What is found of an answer.</summary>
+    public Judgement Judge(TriedAnswer answer, EarlierAnswers earlier)
+    {
+        if (answer.Dealt.Status != EvaluationStatus.Computed)
+            return new(Outcome.Unsupported, null, false, new AnswerFinding.NotEvaluated(answer.Dealt.Reason!));
+        var evidence = answer.ReadingsOn(answer.AsItStands).Select(reading => EvidenceOf(answer, earlier, reading)).ToList();
+        var judgement = Verdict(answer, earlier, evidence);
+        return judgement with { Beside = [.. Beside(answer, judgement)] };
+    }
+
+    /// <summary>The one ordered decision: the kindest finding that the evidence bears out.</summary>
+    private Judgement Verdict(TriedAnswer answer, EarlierAnswers earlier, List<Evidence> evidence) =>
+        FirstOf(evidence, one => AsRight(answer, one))
+        ?? FirstOf(evidence, one => AsFollowThrough(answer, earlier, one))
+        ?? AsRightMethod(answer, earlier)
+        ?? FirstOf(evidence, one => AsMisconception(answer, earlier, one.Reading))
+        ?? (evidence.Count > 0 ? AsIncorrect(answer, earlier, evidence) : AsNoNumber(answer));
+
+    private Evidence EvidenceOf(TriedAnswer answer, EarlierAnswers earlier, Reading reading)
+    {
+        double? Meant() => Dealt.Number(answer.Part.Key, Dealt.MeantBefore(answer.Part));
+        var isRight =
+            Accepts(answer.Part, Dealt.Right.Answers[answer.Part.Id], reading.Dealt)
+            || (earlier.AreRight && Accepts(answer.Part, Meant(), reading.Dealt));
+        var followsOwn =
+            !isRight
+            && earlier.Wrong.Count > 0
+            && (
+                FollowsFrom(answer, Dealt.Number(answer.Part.Key, Dealt.HeldBefore(answer.Part)), reading.Dealt)
+                || FollowsFrom(answer, Meant(), reading.Dealt)
+            );
+        var method = Method(answer, reading);
+        return new(reading, isRight, followsOwn, method, () => RoundingIn(answer, reading, method));
+    }
+
+    private bool FollowsFrom(TriedAnswer answer, double? own, double value) =>
+        tried.IsInProportion
+            ? OwnAllowance.Accepts(answer.Part.Tolerance, own, Dealt.Right.Answers[answer.Part.Id], value, !answer.IsFormula)
+            : Accepts(answer.Part, own, value);
+
+    /// <summary>
+    /// The first ground on which the answer does what the key does under all trials. A constant does not, nor does a formula that hides a
+    /// typed given in the tolerance.
+    /// </summary>
+    private Behaviour? Method(TriedAnswer answer, Reading reading) =>
+        !answer.IsFormula || answer.IsTextOfFormula
+            ? null
+            : answer
+                .Grounds.Select(ground => answer.On(ground, reading))
+                .FirstOrDefault(behaviour =>
+                    behaviour.IsRight(answer.Part) && behaviour.Varies && !TypedGivens.AreHiddenByTolerance(behaviour, answer.Part, Trials)
+                );
+
+    /// <summary>
+    /// What rounds more than the part allows: in the method that was shown, or else in what comes near one on any ground.
+    /// </summary>
+    private Slip? RoundingIn(TriedAnswer answer, Reading reading, Behaviour? method)
+    {
+        if (!answer.IsFormula || answer.IsTextOfFormula)
+            return null;
+        return new RoundingFinder(answer.Part, Trials, tried.Drawn.All).Find(
+            answer.Grounds.Select(ground => answer.On(ground, reading)),
+            method,
+            answer.PointsAt
+        );
+    }
+
+    private Judgement? AsRight(TriedAnswer answer, Evidence evidence)
+    {
+        if (!evidence.IsRight)
+            return null;
+        if (evidence.Rounding is { } rounding)
+            return Judgement.OfSlip(evidence.Reading, rounding, isFormula: true);
+        return evidence.ShowsMethod
+            ? new(Outcome.Sound, evidence.Reading, true, new AnswerFinding.Right())
+            : new(Outcome.ValueOnly, evidence.Reading, false, NumberOnly(answer, evidence.Reading));
+    }
+
+    private AnswerFinding NumberOnly(TriedAnswer answer, Reading reading)
+    {
+        if (answer.IsTextOfFormula)
+            return new AnswerFinding.RightInText();
+        if (!answer.IsFormula)
+            return new AnswerFinding.RightTyped();
+        var behaviours = answer.Grounds.Select(ground => answer.On(ground, reading)).ToList();
+        var varies = behaviours.Exists(behaviour => behaviour.Varies);
+        var typed = behaviours.Select(behaviour => TypedGivens.In(behaviour, answer.Part, Trials)).FirstOrDefault(found => found.Count > 0)
+            ?? [];
+        // A constant is what some typed given would make of the key, whatever it comes from: it is one only if its number stands there.
+        if (
+            !varies
+            && !typed.All(given =>
+                answer.Content.Formula!.Contains(
+                    Dealt.Right.Givens[given.Id].ToString("0.############", CultureInfo.InvariantCulture),
+                    StringComparison.Ordinal
+                )
+            )
+        )
+            typed = [];
+        return new AnswerFinding.NotFollowing(
+            [.. typed.Select(given => new TypedGiven(given, Dealt.Right.Givens[given.Id], tried.Returned.Cell(given).Cell))],
+            varies
+        );
+    }
+
+    /// <summary>
+    /// A number that follows from own earlier answers. Without a method shown it must be one that says how somebody came to it, and so must
+    /// the earlier ones.
+    /// </summary>
+    private Judgement? AsFollowThrough(TriedAnswer answer, EarlierAnswers earlier, Evidence evidence)
+    {
+        if (!evidence.FollowsOwn)
+            return null;
+        if (evidence.Rounding is { } rounding)
+            return Judgement.OfSlip(evidence.Reading, rounding, isFormula: true);
+        if (!evidence.ShowsMethod && !(earlier.AreTelling && tried.IsTelling(answer.Part, evidence.Reading)))
+            return null;
+        return new(Outcome.FollowThrough, evidence.Reading, evidence.ShowsMethod, Carrying(earlier, evidence.ShowsMethod));
+    }
+
+    /// <summary>
+    /// A formula that is right, but not on what stands before it: an earlier answer is wrong, blank, text or an error. The slip lies there
+    /// and was paid for there, so right earlier answers are put into the cells.
+    /// </summary>
+    private Judgement? AsRightMethod(TriedAnswer answer, EarlierAnswers earlier)
+    {
+        if (!answer.IsFormula || (earlier.Wrong.Count == 0 && earlier.WithoutNumber.Count == 0))
+            return null;
+        foreach (var ground in answer.Grounds.Skip(1))
+        {
+            foreach (var reading in answer.ReadingsOn(ground))
+            {
+                var behaviour = answer.On(ground, reading);
+                if (!behaviour.Varies)
+                    continue;
+                // On what stands there it may come to no number at all, which later parts must not take for one.
+                var held = reading.Of(answer.Dealt.Value, answer.Part) is null ? null : reading;
+                if (new RoundingFinder(answer.Part, Trials, tried.Drawn.All).Find([behaviour], null, answer.PointsAt) is { } rounding)
+                    return Judgement.OfSlip(held, rounding, isFormula: true);
+                if (!behaviour.IsRight(answer.Part) || TypedGivens.AreHiddenByTolerance(behaviour, answer.Part, Trials))
+                    continue;
+                return new(Outcome.FollowThrough, held, true, Carrying(earlier, methodShown: true));
+            }
+        }
+        return null;
+    }
+
+    private static AnswerFinding Carrying(EarlierAnswers earlier, bool methodShown) =>
+        methodShown && earlier.OriginsWithoutNumber is { Count: > 0 } missing
+            ? new AnswerFinding.Waits(missing)
+            : new AnswerFinding.FollowsThrough(earlier.Origins, methodShown);
+
+    private Judgement? AsMisconception(TriedAnswer answer, EarlierAnswers earlier, Reading reading)
+    {
+        if (_misconceptions.Find(answer, earlier, reading) is not { } met)
+            return null;
+        // A typed number that is only near what the wrong method gives, and to all of its digits what one formula near the key gives, comes
+        // of that one.
+        return
+            !answer.IsFormula && !_misconceptions.IsWritten(answer.Part, met, reading) && NearMissIn(answer, earlier, reading) is { } nearer
+            ? Judgement.OfSlip(reading, nearer, isFormula: false)
+            : new(Outcome.Misconception, reading, answer.IsFormula, new AnswerFinding.WrongTurn(met));
+    }
+
+    /// <summary>Wrong: what its cell holds is what later cells use, so that it is not read anew.</summary>
+    private Judgement AsIncorrect(TriedAnswer answer, EarlierAnswers earlier, List<Evidence> evidence)
+    {
+        var reading = evidence[0].Reading;
+        var slip = evidence.Select(one => SlipIn(answer, one)).FirstOrDefault(found => found is not null)
+            ?? evidence.Select(one => NearMissIn(answer, earlier, one.Reading)).FirstOrDefault(found => found is not null);
+        return slip is null
+            ? new(Outcome.Incorrect, reading, false, new AnswerFinding.NotRight { Formula = InNames(answer) })
+            : Judgement.OfSlip(reading, slip, answer.IsFormula);
+    }
+
+    private Slip? NearMissIn(TriedAnswer answer, EarlierAnswers earlier, Reading reading)
+    {
+        if (tried.Neighbours is not { } neighbours)
+            return null;
+        var finder = new NearMissFinder(tried.Returned, Trials, neighbours.Of(tried.Exercise, answer.Part));
+        if (answer.IsFormula)
+            return neighbours.OnAll && reading.IsPlain && answer.InNames is { } formula
+                ? finder.Find(formula)
+                : finder.Find(answer, reading);
+        return tried.IsTelling(answer.Part, reading) && !tried.IsFilledIn(answer.Part, reading.Written(reading.Dealt))
+            ? finder.Find(answer.Part, reading.Dealt, earlier.AreTelling)
+            : null;
+    }
+
+    /// <summary>What a formula that nothing explains does, so that the class's can be held against each other.</summary>
+    private string? InNames(TriedAnswer answer) => tried.Neighbours is not null && answer.IsFormula ? answer.InNames?.ToString() : null;
+
+    private Slip? SlipIn(TriedAnswer answer, Evidence evidence)
+    {
+        var finder = new SlipFinder(answer.Part, Dealt);
+        if (answer.IsFormula)
+            return answer
+                .Grounds.Select(ground => finder.Find(answer.On(ground, evidence.Reading)))
+                .FirstOrDefault(slip => slip is not null)
+                ?? evidence.Rounding;
+        return tried.IsTelling(answer.Part, evidence.Reading)
+            ? finder.Find(
+                evidence.Reading.Dealt,
+                [Dealt.Right.Answers[answer.Part.Id], Dealt.Number(answer.Part.Key, Dealt.MeantBefore(answer.Part))]
+            )
+            : null;
+    }
+
+    private Judgement AsNoNumber(TriedAnswer answer)
+    {
+        var value = answer.Dealt.Value;
+        if (value.IsError)
+            return new(Outcome.Incorrect, null, false, new AnswerFinding.ErrorValue(value.Error));
+        return value.IsBlank
+            ? Judgement.OfNothing(tried.Returned.Cell(answer.Part))
+            : new(Outcome.Unreadable, null, false, UnreadableAnswer.Find(value, answer.Part));
+    }
+
+    /// <summary>
+    /// Facts beside the finding: text made by a formula, a percentage a hundred times too large in its cell, a quantity that cannot be.
+    /// </summary>
+    private IEnumerable<AnswerFinding> Beside(TriedAnswer answer, Judgement judgement)
+    {
+        if (judgement.Reading is not { } reading)
+            yield break;
+        if (answer.IsTextOfFormula)
+            yield return new AnswerFinding.MakesText(new(answer.Dealt.Value.ToString()));
+        if (answer.Dealt.Value is not { IsNumber: true, Number: var held })
+            yield break;
+        if (reading.IsScaled)
+            yield return new AnswerFinding.HundredfoldPercent(held);
+        if (judgement.Outcome == Outcome.FollowThrough && IsBeyondReason(answer.Part, held))
+            yield return new AnswerFinding.Impossible(held);
+    }
+
+    /// <summary>True for less than nothing, and for many times as much as any inputs give, where neither can be.</summary>
+    private bool IsBeyondReason(Part part, double value) =>
+        tried.Drawn.Most(part) is { } most && (value < 0 || (most > 0 && value > ManyTimes * most));
+
+    private static bool Accepts(Part part, double? expected, double value) => expected is { } right && part.Tolerance.Accepts(right, value);
+
+    private static Judgement? FirstOf(List<Evidence> evidence, Func<Evidence, Judgement?> judge) =>
+        evidence.Select(judge).FirstOrDefault(judgement => judgement is not null);
+}

@@ -1,0 +1,91 @@
+using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Judging.Trials;
+using ClassKit.Grading.NearMisses;
+
+namespace ClassKit.Grading.Judging;
+
+/// <summary>One exercise of a returned workbook, with what its answers are tried with.</summary>
+/// <param name="exercise">The exercise as dealt.</param>
+/// <param name="returned">What came back.</param>
+/// <param name="inputs">The student's own numbers, then others under the same constraints.</param>
+/// <param name="drawn">All inputs drawn for the class, dealt and fresh: what a part allows does not hang on a student's numbers.</param>
+/// <param name="neighbours">The wrong formulas near the keys; null to look for none.</param>
+internal sealed class TriedExercise(
+    Exercise exercise,
+    ReturnedExercise returned,
+    IReadOnlyList<TrialInputs> inputs,
+    DrawnInputs drawn,
+    ClassNeighbours? neighbours
+)
+{
+    private readonly List<(Part Part, double[] Values)> _untried = [];
+    private List<Trial>? _trials;
+
+    /// <summary>The exercise as dealt.</summary>
+    public Exercise Exercise => exercise;
+
+    /// <summary>What came back.</summary>
+    public ReturnedExercise Returned => returned;
+
+    /// <summary>The student's own numbers, then others under the same constraints.</summary>
+    public IReadOnlyList<TrialInputs> Inputs => inputs;
+
+    /// <summary>All inputs drawn for the class, dealt and fresh.</summary>
+    public DrawnInputs Drawn => drawn;
+
+    /// <summary>The wrong formulas near the keys; null to look for none.</summary>
+    public ClassNeighbours? Neighbours => neighbours;
+
+    /// <summary>What answers are tried with that may be wrong, made when there is one.</summary>
+    public IReadOnlyList<Trial> Trials => _trials ??= MakeTrials();
+
+    /// <summary>The trial with the student's own numbers.</summary>
+    public Trial Dealt => Trials[0];
+
+    /// <summary>
+    /// True if what follows from own answers is held to a tolerance in proportion: so it is since near misses are looked for, and records
+    /// of before are judged as they were.
+    /// </summary>
+    public bool IsInProportion => neighbours is not null;
+
+    /// <summary>Keeps what an answer that needs no trial comes to under each, for the parts after it.</summary>
+    public void Hold(Part part, double[] values)
+    {
+        _untried.Add((part, values));
+        if (_trials is not null)
+            Take(_trials, part, values);
+    }
+
+    /// <summary>The number that the cell of an earlier part holds, or what it was read as.</summary>
+    public double OwnNumber(Part part) => Dealt.Held.TryGetValue(part.Id, out var held) ? held : Dealt.Meant[part.Id];
+
+    /// <summary>True if a number says how somebody came to it, unlike a 0, a 1 or one copied from the sheet.</summary>
+    public bool IsTelling(Part part, Reading reading) => TellingNumbers.Is(reading.Written(reading.Dealt), Dealt, part);
+
+    /// <summary>
+    /// True if the same wrong number is typed elsewhere in the exercise as well: filled in, and not the result of any method.
+    /// </summary>
+    public bool IsFilledIn(Part part, double number) =>
+        exercise
+            .Parts.Where(other => other != part && other.IsNumber)
+            .Any(other =>
+                returned.Evaluate(other, Dealt) is { Value: { IsNumber: true, Number: var held } } evaluation
+                && Behaviour.IsSame(number, held)
+                && !returned.DependsOnSheet(evaluation)
+                && !other.Tolerance.Accepts(Dealt.Right.Answers[other.Id], held)
+            );
+
+    private List<Trial> MakeTrials()
+    {
+        List<Trial> trials = [.. inputs.Select(input => new Trial(input))];
+        foreach (var (part, values) in _untried)
+            Take(trials, part, values);
+        return trials;
+    }
+
+    private static void Take(List<Trial> trials, Part part, double[] values)
+    {
+        for (var trial = 0; trial < values.Length; trial++)
+            trials[trial].Take(part, values[trial]);
+    }
+}

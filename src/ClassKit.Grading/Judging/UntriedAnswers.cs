@@ -1,0 +1,52 @@
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Judging.Trials;
+using ClassKit.Grading.Results;
+
+namespace ClassKit.Grading.Judging;
+
+/// <summary>Answers of which nothing needs to be tried in the workbook: right beyond doubt, or wrong beyond doubt.</summary>
+internal sealed class UntriedAnswers
+{
+    private readonly TriedExercise _tried;
+    private readonly ExactAnswers _exact;
+    private readonly HopelessAnswers? _hopeless;
+
+    /// <param name="tried">The exercise and what it is tried with.</param>
+    public UntriedAnswers(TriedExercise tried)
+    {
+        _tried = tried;
+        _exact = new(tried.Returned, tried.Inputs);
+        if (tried.Neighbours is { OnAll: true })
+            _hopeless = new(_exact, tried.Inputs, tried.Returned.Explanations);
+    }
+
+    /// <summary>How many were right beyond doubt so far.</summary>
+    public int Exact => _exact.Found.Count;
+
+    /// <summary>What is found of an answer, and what it comes to under each trial; null for one that has to be tried.</summary>
+    public (Judgement Judgement, double[] Values)? Judge(Part part)
+    {
+        // What does to the last digit what the key does is right, with the method shown, and nothing beside.
+        if (_exact.Of(part) is { } right)
+            return (new(Outcome.Sound, new(0, false, right[0]), true, new AnswerFinding.Right()), right);
+        return _hopeless?.Of(part) is var (formula, values) && Wrong(part, formula, values[0]) is { } judgement
+            ? (judgement, values)
+            : null;
+    }
+
+    /// <summary>What a formula is that is wrong beyond doubt; null where it may be a near miss if its cell is read as percent.</summary>
+    private Judgement? Wrong(Part part, CellFormula formula, double value)
+    {
+        var reading = new Reading(0, false, value);
+        if (
+            new NearMissFinder(_tried.Returned, [new(_tried.Inputs[0])], _tried.Neighbours!.Of(_tried.Exercise, part)).Find(formula) is
+            { } slip
+        )
+            return Judgement.OfSlip(reading, slip, isFormula: true);
+        return AnswerUnit.IsPercent(part.Unit)
+            ? null
+            : new(Outcome.Incorrect, reading, false, new AnswerFinding.NotRight { Formula = formula.ToString() });
+    }
+}
