@@ -1,6 +1,5 @@
 using ClassKit.Baking.Allergens;
 using ClassKit.Baking.Ingredients;
-using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Cards;
 
 namespace ClassKit.Lessons.Allergies;
