@@ -20,6 +20,7 @@ internal static partial class SurfaceIngredients
         ["batch"] = SurfaceShare.Batch,
         ["piece"] = SurfaceShare.Piece,
         ["tin"] = SurfaceShare.Tin,
+        ["fryer"] = SurfaceShare.Fryer,
     };
 
     public static IReadOnlyList<SurfaceIngredient> Read(
@@ -54,7 +55,7 @@ internal static partial class SurfaceIngredients
             problems.Add(
                 text.Line,
                 $"The amount is `{text.Text}`",
-                "Write how much for what: `5 g a tin`, `1 g a piece` or `10 g a batch`."
+                "Write how much for what: `5 g a tin`, `1 g a piece`, `10 g a batch` or, of the fat to fry in, `1500 g a fryer`."
             );
             return null;
         }

@@ -161,6 +161,18 @@ public sealed record LessonFormula(
     /// <summary>What touches it besides: for tins, boards and tops.</summary>
     public IReadOnlyList<SurfaceIngredient> Surfaces { get; init; } = [];
 
+    /// <summary>
+    /// The fat of the fryer; null where it is not fried. Where nothing is written for a fryer it is the most of what a batch takes.
+    /// </summary>
+    public SurfaceIngredient? FryingFat =>
+        Cooking.Any(step => step.Way == CookingWay.Fryer)
+            ? Surfaces
+                .Where(surface => surface.Ingredient.Role == IngredientRole.Fat && surface.Each is SurfaceShare.Fryer or SurfaceShare.Batch)
+                .OrderByDescending(surface => surface.Each == SurfaceShare.Fryer)
+                .ThenByDescending(surface => surface.Amount.Grams)
+                .FirstOrDefault()
+            : null;
+
     /// <summary>Everything that is in it or touches it, each once, in the order of the formula.</summary>
     public IReadOnlyList<Ingredient> Ingredients =>
         [

@@ -11,4 +11,7 @@ public enum SurfaceShare
 
     /// <summary>One tin or tray of the equipment.</summary>
     Tin,
+
+    /// <summary>One fryer or pot, which is filled once for all that is fried in it.</summary>
+    Fryer,
 }

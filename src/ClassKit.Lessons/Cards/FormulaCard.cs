@@ -10,6 +10,7 @@ using ClassKit.Baking.Weighing;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Classes;
 using ClassKit.Lessons.Mixing;
+using ClassKit.Lessons.Purchasing;
 
 namespace ClassKit.Lessons.Cards;
 
@@ -46,7 +47,33 @@ public sealed record FormulaCard(
 
     /// <summary>What the team takes for tins, boards and tops.</summary>
     public IReadOnlyList<SurfaceLine> Surfaces =>
-        [.. Bread.Surfaces.Select(surface => new SurfaceLine(surface, surface.ForTeam(Bread, Pieces)))];
+        [
+            .. Bread.Surfaces.Select(surface => new SurfaceLine(surface, surface.ForTeam(Bread, Pieces))
+            {
+                IsFryers = surface == Bread.FryingFat,
+            }),
+        ];
+
+    /// <summary>How much of a fryer's fat a load is charged with: what fryers take, by all loads that are fried in it; none where it is not
+    /// fried.</summary>
+    public Mass FryingFat { get; private init; }
+
+    /// <summary>The cards with their shares of the fat that fryers are filled with.</summary>
+    internal static IReadOnlyList<FormulaCard> Charged(IReadOnlyList<FormulaCard> cards, ClassProfile profile)
+    {
+        var fillings = FryerFilling.Of(cards, profile);
+        return
+        [
+            .. cards.Select(card =>
+                fillings.FirstOrDefault(filling => filling.Fat.Id == card.Bread.FryingFat?.Ingredient.Id) is { } filling
+                    ? card with
+                    {
+                        FryingFat = filling.PerLoad(cards),
+                    }
+                    : card
+            ),
+        ];
+    }
 
     /// <summary>What is mixed for the starter of a line, for one team; empty for other lines, and where no build is written down.</summary>
     public IReadOnlyList<(Ingredient Ingredient, Mass Mass)> BuildOf(BatchLine line)
@@ -131,7 +158,7 @@ public sealed record FormulaCard(
                     .Lines.SelectMany(line =>
                         BuildOf(line) is { Count: > 0 } build ? build.Select(part => Taken(part.Ingredient, part.Mass)) : [line]
                     )
-                    .Concat(Surfaces.Select(taken => Taken(taken.Surface.Ingredient, taken.Mass)))
+                    .Concat(Surfaces.Select(taken => Taken(taken.Surface.Ingredient, taken.IsFryers ? FryingFat : taken.Mass)))
                     .Select(line =>
                         line.Ingredient.StarterOf is { } fed && !prices.Packs.ContainsKey(line.Ingredient.Id)
                             ? Taken(fed, line.Weighed * line.Ingredient.StarterFlourShare)

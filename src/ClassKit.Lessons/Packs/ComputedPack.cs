@@ -157,9 +157,14 @@ public record ComputedPack(
                 .TryGet(out var controls, out why)
         )
             return why;
-        if (!RequisitionLine.Priced(RequisitionLine.For(cards, lesson.Demonstrations), profile.Prices).TryGet(out var requisition, out why))
+        var charged = FormulaCard.Charged(cards, profile);
+        if (
+            !RequisitionLine
+                .Priced(RequisitionLine.For(charged, lesson.Demonstrations, profile), profile.Prices)
+                .TryGet(out var requisition, out why)
+        )
             return why;
-        return new ComputedPack(lesson, profile, pressure, Saturation.BoilingPoint(pressure), cards, requisition, comparison)
+        return new ComputedPack(lesson, profile, pressure, Saturation.BoilingPoint(pressure), charged, requisition, comparison)
         {
             AsWritten = asWritten,
             AtSeaLevel = seaLevel,
@@ -173,13 +178,14 @@ public record ComputedPack(
     public ComputedPack LeftToInstructor(IReadOnlyCollection<string> formulaIds)
     {
         ArgumentNullException.ThrowIfNull(formulaIds);
-        var cards = Cards
-            .Select(card => formulaIds.Contains(card.Bread.Formula.Id) ? card with { Teams = [], TeamNames = [] } : card)
-            .ToList();
+        var cards = FormulaCard.Charged(
+            [.. Cards.Select(card => formulaIds.Contains(card.Bread.Formula.Id) ? card with { Teams = [], TeamNames = [] } : card)],
+            Class
+        );
         return this with
         {
             Cards = cards,
-            Requisition = RequisitionLine.Priced(RequisitionLine.For(cards, Lesson.Demonstrations), Class.Prices).Value,
+            Requisition = RequisitionLine.Priced(RequisitionLine.For(cards, Lesson.Demonstrations, Class), Class.Prices).Value,
         };
     }
 

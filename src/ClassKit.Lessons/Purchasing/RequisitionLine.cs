@@ -26,38 +26,49 @@ public sealed record RequisitionLine(
     /// <summary>How much of it the demonstrations take; it is in <see cref="Mass"/>.</summary>
     public Mass Shown { get; init; }
 
+    /// <summary>The fryers that are filled with it; it is in <see cref="Mass"/>. Null where nothing is fried in it.</summary>
+    public FryerFilling? Filling { get; init; }
+
     /// <summary>What to buy for it; null where there is no price.</summary>
     public Purchase? Purchase { get; init; }
 
-    internal static IReadOnlyList<RequisitionLine> For(IReadOnlyList<FormulaCard> cards, IReadOnlyList<LessonDemonstration> demonstrations)
+    internal static IReadOnlyList<RequisitionLine> For(
+        IReadOnlyList<FormulaCard> cards,
+        IReadOnlyList<LessonDemonstration> demonstrations,
+        ClassProfile profile
+    )
     {
         var shown = demonstrations.SelectMany(each => each.Ingredients).ToLookup(line => line.Ingredient.Id);
-        IReadOnlyList<RequisitionLine> weighed =
-        [
-            .. cards
-                .SelectMany(card =>
-                    card.Batch.Lines.SelectMany(line => Bought(card, line))
-                        .Concat(card.Surfaces.Select(taken => (card.Bread, taken.Surface.Ingredient, Mass: Times(taken.Mass, card.Loads))))
-                )
-                .GroupBy(use => use.Ingredient.Id)
-                .Select(group =>
-                    Line(
-                        group.First().Ingredient,
-                        [
-                            .. group
-                                .GroupBy(use => use.Bread.Formula.Id)
-                                .Select(of => new RequisitionUse(of.First().Bread, Sum(of.Select(use => use.Mass)))),
-                        ],
-                        default
+        var fillings = FryerFilling.Of(cards, profile).ToDictionary(filling => filling.Fat.Id);
+        var uses = cards
+            .SelectMany(card =>
+                card.Batch.Lines.SelectMany(line => Bought(card, line))
+                    .Concat(
+                        card.Surfaces.Select(taken =>
+                            (card.Bread, taken.Surface.Ingredient, Mass: taken.IsFryers ? default : Times(taken.Mass, card.Loads))
+                        )
                     )
-                ),
-        ];
+            )
+            .GroupBy(use => use.Ingredient.Id)
+            .ToList();
         return
         [
-            .. weighed.Select(line => Line(line.Ingredient, line.Uses, Sum(shown[line.Ingredient.Id].Select(each => each.Mass)))),
+            .. uses.Select(group =>
+                Line(
+                    group.First().Ingredient,
+                    [
+                        .. group
+                            .GroupBy(use => use.Bread.Formula.Id)
+                            .Select(of => new RequisitionUse(of.First().Bread, Sum(of.Select(use => use.Mass))))
+                            .Where(use => use.Mass.Grams > 0),
+                    ],
+                    Sum(shown[group.Key].Select(each => each.Mass)),
+                    fillings.GetValueOrDefault(group.Key)
+                )
+            ),
             .. shown
-                .Where(lines => weighed.All(line => line.Ingredient.Id != lines.Key))
-                .Select(lines => Line(lines.First().Ingredient, [], Sum(lines.Select(each => each.Mass)))),
+                .Where(lines => uses.All(group => group.Key != lines.Key))
+                .Select(lines => Line(lines.First().Ingredient, [], Sum(lines.Select(each => each.Mass)), null)),
         ];
     }
 
@@ -86,10 +97,14 @@ public sealed record RequisitionLine(
     /// <summary>What the scale cannot show is bought all the same.</summary>
     private static Mass Larger(BatchLine line) => line.IsBelowScale ? line.Exact : line.Weighed;
 
-    private static RequisitionLine Line(Ingredient ingredient, IReadOnlyList<RequisitionUse> uses, Mass shown)
+    private static RequisitionLine Line(Ingredient ingredient, IReadOnlyList<RequisitionUse> uses, Mass shown, FryerFilling? filling)
     {
-        var mass = Sum(uses.Select(use => use.Mass).Append(shown));
-        return new(ingredient, mass, uses, HouseholdMeasures.ToBuy(ingredient, mass), CardLine.Ounces(mass)) { Shown = shown };
+        var mass = Sum(uses.Select(use => use.Mass).Append(shown).Append(filling?.Mass ?? default));
+        return new(ingredient, mass, uses, HouseholdMeasures.ToBuy(ingredient, mass), CardLine.Ounces(mass))
+        {
+            Shown = shown,
+            Filling = filling,
+        };
     }
 
     /// <summary>In decimal, so that six times 6.7 g are 40.2 g.</summary>

@@ -1,7 +1,7 @@
 namespace ClassKit.Workbooks.Requisitions;
 
 /// <summary>Where the columns of a requisition stand: the ingredient, one for each bread, then the rest.</summary>
-internal sealed class RequisitionColumns(int breads, bool isShown)
+internal sealed class RequisitionColumns(int breads, bool isFried, bool isShown)
 {
     public int Needed => breads + 2;
 
@@ -23,10 +23,13 @@ internal sealed class RequisitionColumns(int breads, bool isShown)
 
     public int Allergens => breads + 11;
 
-    /// <summary>What the demonstrations take; null where they take nothing.</summary>
-    public int? Shown => isShown ? breads + 12 : null;
+    /// <summary>What fryers are filled with; null where nothing is fried.</summary>
+    public int? Fryers => isFried ? breads + 12 : null;
 
-    public int Last => Shown ?? Allergens;
+    /// <summary>What the demonstrations take; null where they take nothing.</summary>
+    public int? Shown => isShown ? (Fryers ?? Allergens) + 1 : null;
+
+    public int Last => Shown ?? Fryers ?? Allergens;
 
     /// <summary>The column of a bread, counted from 0.</summary>
     public static int Bread(int index) => index + 2;

@@ -40,7 +40,11 @@ internal sealed class RequisitionSheet
     private RequisitionSheet(IXLWorksheet sheet, LessonPack pack)
     {
         (_sheet, _pack) = (sheet, pack);
-        _columns = new(pack.Cards.Count, pack.Requisition.Any(line => line.Shown.Grams > 0));
+        _columns = new(
+            pack.Cards.Count,
+            pack.Requisition.Any(line => line.Filling is not null),
+            pack.Requisition.Any(line => line.Shown.Grams > 0)
+        );
         _mass = SheetMass.For(pack.Class.Units);
         _last = First + Math.Max(pack.Requisition.Count, 1) - 1;
     }
@@ -122,6 +126,8 @@ internal sealed class RequisitionSheet
         HeadCell(_columns.ToPay, $"To pay{InCurrency}", 11);
         HeadCell(_columns.Used, $"Worth of what is used{InCurrency}", 11);
         HeadCell(_columns.Allergens, "Allergens, labels read besides", 24, isNumber: false);
+        if (_columns.Fryers is { } fryers)
+            HeadCell(fryers, $"Fryers filled once, {_mass.Symbol}", 12);
         if (_columns.Shown is { } shown)
             HeadCell(shown, $"For demonstrations, {_mass.Symbol}", 16);
         _sheet.Range(Head, 1, Head, _columns.Last).AsTableHead();
@@ -164,9 +170,11 @@ internal sealed class RequisitionSheet
         Formula(
             row,
             _columns.Needed,
-            $"(SUMPRODUCT({At(RequisitionColumns.Bread(0), row)}:{At(RequisitionColumns.Bread(_pack.Cards.Count - 1), row)},{LoadsOfAll}){Shown(row)})*(1+$B${Extra})",
+            $"(SUMPRODUCT({At(RequisitionColumns.Bread(0), row)}:{At(RequisitionColumns.Bread(_pack.Cards.Count - 1), row)},{LoadsOfAll}){Beside(row)})*(1+$B${Extra})",
             Grams
         );
+        if (_columns.Fryers is { } fryers && line.Filling is { } filling)
+            Formula(row, fryers, Filled(filling), Grams);
         if (_columns.Shown is { } shown && line.Shown.Grams > 0)
             WriteShown(line, row, shown);
         Input(row, _columns.OnHand, 0, "#,##0");
@@ -210,8 +218,20 @@ internal sealed class RequisitionSheet
             );
     }
 
-    /// <summary>What the demonstrations take joins what the teams do.</summary>
-    private string Shown(int row) => _columns.Shown is { } shown ? $"+N({At(shown, row)})" : "";
+    /// <summary>
+    /// A fryer for each team that fries, but no more than there are. Where not every team does, their number stays as the pack has it.
+    /// </summary>
+    private string Filled(FryerFilling filling)
+    {
+        var makers = filling.Makers == _pack.Class.Teams ? $"$B${Teams}" : filling.Makers.ToString(CultureInfo.InvariantCulture);
+        return FormattableString.Invariant(
+            $"{_mass.Of(filling.Each.Grams)}*{(filling.Counted is { } counted ? FormattableString.Invariant($"MIN({Math.Max(1, counted)},{makers})") : makers)}"
+        );
+    }
+
+    /// <summary>What fryers and demonstrations take joins what the teams do.</summary>
+    private string Beside(int row) =>
+        string.Concat(new[] { _columns.Fryers, _columns.Shown }.OfType<int>().Select(column => $"+N({At(column, row)})"));
 
     private void WriteSums()
     {
@@ -243,8 +263,24 @@ internal sealed class RequisitionSheet
     private string PieceCost(int index, FormulaCard card) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"SUMPRODUCT({Column(RequisitionColumns.Bread(index))},{Column(_columns.PerKilogram)})/{_mass.InLarger}/{card.Pieces}"
+            $"(SUMPRODUCT({Column(RequisitionColumns.Bread(index))},{Column(_columns.PerKilogram)}){FryingCost(card)})/{_mass.InLarger}/{card.Pieces}"
         );
+
+    /// <summary>A load's share of what fryers are filled with: all loads alike.</summary>
+    private string FryingCost(FormulaCard card)
+    {
+        if (_columns.Fryers is not { } fryers || card.Bread.FryingFat is not { } fat)
+            return "";
+        var row = First + _pack.Requisition.Index().First(line => line.Item.Ingredient.Id == fat.Ingredient.Id).Index;
+        var loads = string.Join(
+            '+',
+            _pack
+                .Cards.Index()
+                .Where(other => other.Item.Bread.FryingFat?.Ingredient.Id == fat.Ingredient.Id)
+                .Select(other => $"{CellAddress.ColumnLetters(RequisitionColumns.Bread(other.Index))}${Loads}")
+        );
+        return $"+{At(fryers, row)}/MAX(1,{loads})*N({At(_columns.PerKilogram, row)})";
+    }
 
     private string Unpriced() =>
         _pack.Cost is { Unpriced: { Count: > 0 } missing }
