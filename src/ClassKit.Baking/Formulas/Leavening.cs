@@ -11,4 +11,7 @@ public enum Leavening
 
     /// <summary>Carbon dioxide set free from a carbonate by acid or heat.</summary>
     Chemical,
+
+    /// <summary>Nothing that makes gas: a short paste, a cracker, a control. Air and steam alone widen it.</summary>
+    None,
 }

@@ -17,6 +17,9 @@ public sealed record EquipmentKind(string One, string Many)
     /// <summary>A burner, for one pan.</summary>
     public static EquipmentKind Burner { get; } = new("burner", "burners");
 
+    /// <summary>A kettle, for water that is poured boiling.</summary>
+    public static EquipmentKind Kettle { get; } = new("kettle", "kettles");
+
     /// <summary>A steamer, for as many loads as it has places.</summary>
     public static EquipmentKind Steamer { get; } = new("steamer", "steamers");
 
@@ -51,7 +54,7 @@ public sealed record EquipmentKind(string One, string Many)
         Freezer,
         Fryer,
         Griddle,
-        new("kettle", "kettles"),
+        Kettle,
         Microwave,
         new("mixer", "mixers"),
         PizzaOven,

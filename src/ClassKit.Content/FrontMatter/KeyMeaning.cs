@@ -23,7 +23,7 @@ internal sealed record KeyMeaning(string Key, string Means, string Example)
                 "the file that says what you look for at the bench, as a path from this file",
                 "../../rubrics/bench-work.md"
             ),
-            new("leavening", "what raises it most: steam, yeast or chemical", "yeast"),
+            new("leavening", "what raises it most: steam, yeast or chemical; none where nothing does", "yeast"),
             new("piece", "what one of them is called", "roll"),
             new("pieces", "what several are called; the one with an s if left out", "rolls"),
             new("piece mass", "what one weighs before it is baked", "60 g"),

@@ -23,6 +23,7 @@ public static class LessonFormulaReader
         ["steam"] = Leavening.Steam,
         ["yeast"] = Leavening.Yeast,
         ["chemical"] = Leavening.Chemical,
+        ["none"] = Leavening.None,
     };
 
     private static readonly Dictionary<string, CrumbStructure> Structures = new()

@@ -21,13 +21,13 @@ internal static class MixHeats
         foreach (var heat in heats.Where(heat => formula.Formula.Lines.All(line => line.Ingredient.Id != heat.Ingredient.Id)))
             problems.Add(
                 method?.Line,
-                $"A step's brackets warm, melt, temper or cook {heat.Ingredient.Name.ToLowerInvariant()}, which is not in the formula",
+                $"A step's brackets warm, melt, temper, cook or boil {heat.Ingredient.Name.ToLowerInvariant()}, which is not in the formula",
                 "Name an ingredient of the formula."
             );
         foreach (var twice in heats.GroupBy(heat => heat.Ingredient.Id).Where(same => same.Count() > 1))
             problems.Add(
                 method?.Line,
-                $"Steps' brackets warm, melt, temper or cook {twice.First().Ingredient.Name.ToLowerInvariant()} more than once",
+                $"Steps' brackets warm, melt, temper, cook or boil {twice.First().Ingredient.Name.ToLowerInvariant()} more than once",
                 "Say it once, where it is brought to the temperature at which it is mixed."
             );
         foreach (var heat in heats.Where(heat => heat.Kind == HeatKind.Melted && heat.Ingredient.Role != IngredientRole.Fat))
@@ -46,12 +46,31 @@ internal static class MixHeats
                 $"`{step.Name}` cooks a paste, and its brackets occupy no burner",
                 "Write `burner` into its brackets: two teams cannot cook on one at the same moment."
             );
+        foreach (var heat in heats.Where(heat => heat.Kind == HeatKind.Boiled && heat.Ingredient.Role != IngredientRole.Liquid))
+            problems.Add(
+                method?.Line,
+                $"A step's brackets boil {heat.Ingredient.Name.ToLowerInvariant()}, which is no liquid",
+                "Name the liquid that is poured over the flour, as in `boils water`; write `melts` for fat, and `cooks` for all that is in a pan with flour."
+            );
+        foreach (
+            var step in formula.Steps.Where(step =>
+                step.Work.Heats.Any(heat => heat.Kind == HeatKind.Boiled)
+                && step.Work.Uses.All(use => use.Kind != EquipmentKind.Burner && use.Kind != EquipmentKind.Kettle)
+            )
+        )
+            problems.Add(
+                method?.Line,
+                $"`{step.Name}` boils something, and its brackets occupy neither kettle nor burner",
+                "Write `kettle` or `burner` into its brackets: it cannot be in use elsewhere meanwhile."
+            );
         if (asked is null && heats.Exists(heat => heat.Kind == HeatKind.Warmed))
             problems.Add(
                 method?.Line,
                 "A step's brackets warm something, and nothing says how warm the mix should be",
                 "Add `mix temperature: 24 °C` above, or take `warms` out."
             );
+        if (problems.Count == before)
+            Living(method, formula, problems);
         if (
             problems.Count == before
             && MixBalance.Of(formula, MixSettings.UsualKitchen).TryGet(out var mix, out _)
@@ -65,6 +84,38 @@ internal static class MixHeats
                 mix.Warmed.Count == 0 ? Advice(formula) : "Ask for a temperature within reach, or warm more of what goes in."
             );
     }
+
+    /// <summary>
+    /// What is scalded is doubted where yeast or egg meets it hot. Yeast is weakened above the warmest liquid that is used with it, egg
+    /// white sets from some 61 °C on: common practice, no source.
+    /// </summary>
+    private static void Living(Section? method, LessonFormula formula, ProblemList problems)
+    {
+        if (
+            !formula
+                .Steps.SelectMany(step => step.Work.Heats)
+                .Any(heat => heat.Kind == HeatKind.Boiled && Scald.IsHot(formula, heat.Ingredient))
+            || !MixBalance.Of(formula, MixSettings.UsualKitchen).TryGet(out var mix, out _)
+        )
+            return;
+        var warm = mix.Mixed.Typical;
+        var harmed =
+            formula.Formula.IsFermented && warm.Celsius > MixSettings.Default.WarmestLiquid.Celsius
+                ? FormattableString.Invariant($"yeast is weakened above {MixSettings.Default.WarmestLiquid.Celsius:0} °C")
+            : formula.Formula.Lines.Any(line => line.Ingredient.Role == IngredientRole.Egg) && warm.Celsius > EggSets
+                ? FormattableString.Invariant($"egg sets from {EggSets:0} °C on")
+            : "";
+        if (harmed.Length > 0)
+            problems.Doubt(
+                method?.Line,
+                FormattableString.Invariant(
+                    $"With what is boiled the mix comes to {warm.Celsius:0} °C ({warm.Fahrenheit:0} °F), and {harmed}"
+                ),
+                "Let the scald stand before the rest is mixed in: a step of its own with `unattended`, behind the one that boils and before the one that mixes. It then counts as cool as the kitchen."
+            );
+    }
+
+    private const double EggSets = 61;
 
     private static string Advice(LessonFormula formula)
     {

@@ -39,6 +39,7 @@ internal sealed partial class StepConditions
         "warms whole milk",
         "melts unsalted butter",
         "tempers unsalted butter",
+        "boils water",
         "cooks bread flour",
         .. BenchWords.Equipment,
     ];
@@ -189,6 +190,7 @@ internal sealed partial class StepConditions
                         "warms" => HeatKind.Warmed,
                         "melts" => HeatKind.Melted,
                         "cooks" => HeatKind.Cooked,
+                        "boils" => HeatKind.Boiled,
                         _ => HeatKind.Tempered,
                     }
                 )
@@ -240,6 +242,6 @@ internal sealed partial class StepConditions
     [GeneratedRegex(@"^each\s+(?<min>[0-9]{1,3})(\s*[–-]\s*(?<max>[0-9]{1,3}))?\s*min$", RegexOptions.IgnoreCase)]
     private static partial Regex OneByOne();
 
-    [GeneratedRegex(@"^(?<how>warms|melts|tempers|cooks)\s+(?<what>\S.*)$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?<how>warms|melts|tempers|cooks|boils)\s+(?<what>\S.*)$", RegexOptions.IgnoreCase)]
     private static partial Regex Heating();
 }

@@ -13,20 +13,22 @@ internal static class WhatLeavens
     /// <param name="problems">Where to note what is doubtful.</param>
     public static void Check(int? said, LessonFormula formula, ProblemList problems)
     {
-        var (word, missing) = formula.Formula.Leavening switch
+        var hasPowder = formula.Formula.Lines.Any(line =>
+            line.Ingredient.Role == IngredientRole.ChemicalLeavening || line.Ingredient.Id == "self_rising_flour"
+        );
+        var against = formula.Formula.Leavening switch
         {
-            Leavening.Yeast when !formula.Formula.IsFermented => ("yeast", "yeast or starter"),
-            Leavening.Chemical
-                when !formula.Formula.Lines.Any(line =>
-                    line.Ingredient.Role == IngredientRole.ChemicalLeavening || line.Ingredient.Id == "self_rising_flour"
-                ) => ("chemical", "soda or powder"),
-            _ => ("", ""),
+            Leavening.Yeast when !formula.Formula.IsFermented => "`leavening` is `yeast`, and there is no yeast or starter in the formula",
+            Leavening.Chemical when !hasPowder => "`leavening` is `chemical`, and there is no soda or powder in the formula",
+            Leavening.None when formula.Formula.IsFermented => "`leavening` is `none`, and there is yeast or starter in the formula",
+            Leavening.None when hasPowder => "`leavening` is `none`, and there is soda or powder in the formula",
+            _ => "",
         };
-        if (missing.Length > 0)
+        if (against.Length > 0)
             problems.Doubt(
                 said,
-                $"`leavening` is `{word}`, and there is no {missing} in the formula",
-                "Write what lifts this bread, `steam`, `yeast` or `chemical`, or add to the formula what is missing."
+                against,
+                "Write what lifts this bread, `steam`, `yeast`, `chemical` or, where nothing does, `none`; or change the formula."
             );
     }
 }

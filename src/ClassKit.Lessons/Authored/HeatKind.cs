@@ -21,6 +21,9 @@ public enum HeatKind
     /// </summary>
     Cooked,
 
+    /// <summary>It is brought to the boil and poured over flour: see <c>Scald</c>.</summary>
+    Boiled,
+
     /// <summary>It is warmed, or cooled, until it brings the mix to what is asked.</summary>
     Warmed,
 }

@@ -146,7 +146,10 @@ public static class StandingCautions
             Hazard.Allergens,
             .. When(formula.Ingredients.Any(ingredient => ingredient.Role == IngredientRole.Flour), Hazard.RawFlour),
             .. When(steps.Any(step => Uses(step, "burner", "griddle", "fryer")), Hazard.OpenFlame),
-            .. When(Cooks(steps, CookingWay.BoilingWater), Hazard.Scald),
+            .. When(
+                Cooks(steps, CookingWay.BoilingWater) || steps.Any(step => step.Work.Heats.Any(heat => heat.Kind == HeatKind.Boiled)),
+                Hazard.Scald
+            ),
             .. When(Cooks(steps, CookingWay.Oven, CookingWay.PizzaOven, CookingWay.CombiOven), Hazard.HotOven),
             .. When(steps.Any(step => step.Work.OvenReady), Hazard.HotFat),
             .. When(steps.Any(step => Uses(step, "fryer")) || Cooks(steps, CookingWay.Fryer), Hazard.Frying),

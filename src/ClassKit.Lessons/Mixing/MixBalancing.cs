@@ -20,6 +20,7 @@ internal sealed class MixBalancing
         (_formula, _kitchen, _settings) = (formula with { Formula = formula.Dried }, kitchen, settings);
         _kinds = formula
             .Steps.SelectMany(step => step.Work.Heats)
+            .Where(heat => heat.Kind != HeatKind.Boiled || Scald.IsHot(formula, heat.Ingredient))
             .DistinctBy(heat => heat.Ingredient.Id)
             .ToDictionary(heat => heat.Ingredient.Id, heat => heat.Kind);
         if (!TapWater.IsDrawnFor(formula))
@@ -107,6 +108,7 @@ internal sealed class MixBalancing
             ),
             HeatKind.Melted => _settings.MeltedFat,
             HeatKind.Cooked => _settings.CookedPaste,
+            HeatKind.Boiled => _settings.Boiling,
             HeatKind.Warmed => warmed,
         };
 

@@ -1,5 +1,6 @@
 using ClassKit.Baking.DoughTemperatures;
 using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
 using ClassKit.Lessons.Classes;
 
 namespace ClassKit.Lessons.Mixing;
@@ -41,6 +42,9 @@ public sealed record MixSettings(
     /// </summary>
     public Temperature WarmestForStarter { get; init; } = Temperature.FromCelsius(40);
 
+    /// <summary>Water as it is poured over flour; 100 °C at sea level.</summary>
+    public Temperature Boiling { get; init; } = Temperature.FromCelsius(100);
+
     /// <summary>The values named above. Mixing by hand warms nothing.</summary>
     public static MixSettings Default { get; } =
         new(
@@ -59,7 +63,13 @@ public sealed record MixSettings(
     public MixSettings In(ClassProfile profile)
     {
         ArgumentNullException.ThrowIfNull(profile);
-        return this with { Refrigerator = profile.Refrigerator };
+        return this with
+        {
+            Refrigerator = profile.Refrigerator,
+            Boiling = StandardAtmosphere.PressureAt(profile.AltitudeMetres).TryGet(out var pressure, out _)
+                ? Saturation.BoilingPoint(pressure)
+                : Boiling,
+        };
     }
 
     /// <summary>The kitchen that lessons are checked for when no class is known; common practice, no source.</summary>

@@ -8,7 +8,7 @@ namespace ClassKit.Lessons.Mixing;
 internal static class StepHeats
 {
     /// <summary>
-    /// One list for each step; all empty where no balance can be worked out, which the cards then say. What is cooked to a paste is the
+    /// One list for each step; all empty where no balance can be worked out, which the cards then say. What is cooked to a paste or boiled is the
     /// step itself, and nothing that it brings along.
     /// </summary>
     public static IReadOnlyList<IReadOnlyList<StepHeat>> Of(LessonFormula formula, Temperature kitchen, MixSettings settings)
@@ -20,7 +20,7 @@ internal static class StepHeats
                 (IReadOnlyList<StepHeat>)
                     [
                         .. step
-                            .Work.Heats.Where(heat => heat.Kind != HeatKind.Cooked)
+                            .Work.Heats.Where(heat => heat.Kind is not (HeatKind.Cooked or HeatKind.Boiled))
                             .SelectMany(heat => parts.Where(part => part.Ingredient.Id == heat.Ingredient.Id).Take(1))
                             .Select(part =>
                                 Heat(part) with

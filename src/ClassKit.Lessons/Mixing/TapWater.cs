@@ -29,7 +29,11 @@ public static class TapWater
         return formula.MixTemperature is not null
             && formula.Formula.Lines.Any(line => Is(line.Ingredient))
             && formula.Steps.All(step =>
-                step.Work.Heats.All(heat => heat.Kind != HeatKind.Warmed && !(heat.Kind == HeatKind.Cooked && Is(heat.Ingredient)))
+                step.Work.Heats.All(heat =>
+                    heat.Kind != HeatKind.Warmed
+                    && !(heat.Kind == HeatKind.Cooked && Is(heat.Ingredient))
+                    && !(heat.Kind == HeatKind.Boiled && Is(heat.Ingredient) && Scald.IsHot(formula, heat.Ingredient))
+                )
             );
     }
 }

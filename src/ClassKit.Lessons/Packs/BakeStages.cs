@@ -22,7 +22,7 @@ internal static class BakeStages
         var steps = formula.Steps;
         var oven = Enumerable.Range(0, steps.Count).Where(at => InOven(steps[at])).ToArray();
         var door = oven.Length > 0 ? oven[0] : steps.Count;
-        var mixed = Enumerable.Range(0, door).LastOrDefault(at => Mixes(steps[at].Name), -1);
+        var mixed = Enumerable.Range(0, door).LastOrDefault(at => steps[at].Mixes, -1);
         return
         [
             .. OnBench(formula, [.. steps.Take(door).Skip(mixed + 1).Where(step => !step.IsFreezing)], place),
@@ -68,14 +68,6 @@ internal static class BakeStages
         "pipe",
         "cut",
     ];
-
-    /// <summary>Steps in which wet meets dry, by the words that bakers use for them: from there on soda, powder and yeast work.</summary>
-    private static readonly string[] MixingWords = ["mix", "fold", "combine", "knead", "beat", "blend"];
-
-    /// <summary>A dough that is stretched and folded while it rises was mixed before.</summary>
-    private static bool Mixes(string name) =>
-        MixingWords.Any(word => name.Contains(word, StringComparison.OrdinalIgnoreCase))
-        && !name.Contains("stretch", StringComparison.OrdinalIgnoreCase);
 
     private static bool InOven(MethodStep step) => step.IsBaking || !step.IsCooking && step.Temperature is { Celsius: >= OvenCelsius };
 

@@ -87,12 +87,13 @@ public sealed record LeaveningComparison(
             : (Band<double>?)null;
         var holding = GasHolding.AsWritten(formula.Structure, formula.Formula)
             ?? (IsCreamed(formula) ? GasHolding.CreamedBatter : settings.Holding);
-        // Nobody has published how fast a dough that is past its time lets gas go, nor how far one without a net rises, or one that was
-        // frozen, or whose leavening grew old.
+        // Nobody has published how fast a dough that is past its time lets gas go, nor how far one without a net rises, one that was
+        // frozen, whose leavening grew old, or that has none.
         if (
             formula.Place is { IsPastItsTime: true }
             || formula.IsFrozenDough
             || formula.HasAgedLeavening
+            || formula.Formula.Leavening == Leavening.None
             || (GasHolding.HasNoNet(formula.Formula) && !isFoam)
         )
             holding = (holding ?? GasHolding.For(formula.Formula)) with { IsPredicted = false };

@@ -1,4 +1,5 @@
 using ClassKit.Baking.Cooking;
+using ClassKit.Baking.Formulas;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Classes;
 using ClassKit.Lessons.Cooking;
@@ -35,11 +36,16 @@ internal static class CookingText
     public const string WhyNotFrozen =
         "Yeast dies and gluten is cut by ice as a dough freezes, by yeast, freezer and weeks, and no published figure holds for all of them: measure it, and write it down for the next class.";
 
+    /// <summary>Why not, of a bread that nothing leavens.</summary>
+    public const string WhyNotLeavened =
+        "Nothing in it makes gas: air and steam alone widen it, and no published figure says how far. Measure it, and write it down for the next class.";
+
     /// <summary>Why a bread's rise is not predicted.</summary>
     public static string WhyNot(LessonFormula bread) =>
         bread.HasAgedLeavening ? WhyNotAged
         : bread.Place is { IsPastItsTime: true } ? WhyNotHeld
         : bread.IsFrozenDough ? WhyNotFrozen
+        : bread.Formula.Leavening == Leavening.None ? WhyNotLeavened
         : WhyNotPredicted;
 
     /// <summary>What freezing and reheating do that nobody can compute; empty where a bread is neither frozen nor reheated.</summary>

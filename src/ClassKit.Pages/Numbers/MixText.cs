@@ -23,6 +23,10 @@ internal static class MixText
     public static string Cooked(MixBalance mix, UnitSystem units) =>
         mix.Of(HeatKind.Cooked) is { Count: > 0 } parts ? $"{Names(parts)} at {KitchenText.Temperature(parts[0].Temperature, units)}" : "";
 
+    /// <summary>"water at 100 °C (212 °F)"; empty where nothing goes in boiling.</summary>
+    public static string Boiling(MixBalance mix, UnitSystem units) =>
+        mix.Of(HeatKind.Boiled) is { Count: > 0 } parts ? $"{Names(parts)} at {KitchenText.Temperature(parts[0].Temperature, units)}" : "";
+
     /// <summary>"whole egg"; empty where nothing comes straight from the refrigerator.</summary>
     public static string Cold(MixBalance mix) => Names(mix.Of(HeatKind.Cold));
 

@@ -17,6 +17,7 @@ internal static class LeaveningText
                 when !formula.IsFermented
                     && !Has(formula, "self_rising_flour")
                     && formula.Lines.All(line => line.Ingredient.Role != IngredientRole.ChemicalLeavening) => "air and steam alone",
+            Leavening.None => "air and steam alone",
             Leavening.Steam => "steam",
             Leavening.Yeast when formula.HasStarter => formula.Lines.Any(line => line.Ingredient.Role == IngredientRole.Yeast)
                 ? "sourdough starter and yeast"

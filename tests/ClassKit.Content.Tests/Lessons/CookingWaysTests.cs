@@ -85,6 +85,21 @@ public sealed class CookingWaysTests : IDisposable
         );
     }
 
+    /// <summary>Boiling water comes out of something, and is a liquid.</summary>
+    [Fact]
+    public void What_is_poured_boiling_takes_a_kettle_or_a_burner()
+    {
+        Assert.Contains(With("oven 175 °C, boils whole milk").Problems, problem =>
+            problem.Found.Contains("boils something, and its brackets occupy neither kettle nor burner", StringComparison.Ordinal)
+        );
+        Assert.DoesNotContain(With("oven 175 °C, kettle, boils whole milk").Problems, problem =>
+            problem.Found.Contains("kettle", StringComparison.Ordinal)
+        );
+        Assert.Contains(With("oven 175 °C, kettle, boils fine salt").Problems, problem =>
+            problem.Found.Contains("boil fine salt, which is no liquid", StringComparison.Ordinal)
+        );
+    }
+
     /// <summary>A bread that is baked, frozen and heated again: each occupies its own, and the heat of the bake stays the oven's.</summary>
     [Theory]
     [InlineData("freezer", "combi oven 160 °C", "1 combi oven")]
@@ -138,7 +153,7 @@ public sealed class CookingWaysTests : IDisposable
             .Read(_folder.Write("popovers.md", dry))
             .Problems.Single(problem => problem.Found.Contains("fried", StringComparison.Ordinal));
 
-        Complaint.One(problem, Complaint.LineOf(dry, "## Method"), "no fat is listed for the fryer", "1500 g a batch");
+        Complaint.One(problem, Complaint.LineOf(dry, "## Method"), "no fat is listed for the fryer", "1500 g a fryer");
     }
 
     /// <summary>Each that cooks is a row of the handbook.</summary>

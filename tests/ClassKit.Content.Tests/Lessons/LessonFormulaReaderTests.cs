@@ -140,7 +140,7 @@ public sealed class LessonFormulaReaderTests : IDisposable
         "warms unsalted butter",
         "warms honey",
         "## Method",
-        "warm, melt, temper or cook honey, which is not in the formula",
+        "warm, melt, temper, cook or boil honey, which is not in the formula",
         "Name an ingredient of the formula",
         2
     )]
@@ -148,7 +148,7 @@ public sealed class LessonFormulaReaderTests : IDisposable
         "warms unsalted butter",
         "tempers whole milk",
         "## Method",
-        "warm, melt, temper or cook whole milk more than once",
+        "warm, melt, temper, cook or boil whole milk more than once",
         "Say it once"
     )]
     [InlineData("warms unsalted butter", "melts whole egg", "## Method", "melt whole egg, which is no fat", "Write `warms`")]

@@ -34,6 +34,28 @@ public sealed partial class MostLikelyNotMeantTests : IDisposable
         "`leavening` is `chemical`, and there is no soda or powder in the formula"
     )]
     [InlineData("chemical", "| Water | 62 |\n| Baking powder, double-acting | 5 |", "Bake", "oven 200 °C", "")]
+    [InlineData("none", "| Water | 62 |", "Bake", "oven 200 °C", "")]
+    [InlineData(
+        "none",
+        "| Water | 62 |\n| Instant yeast | 1.5 |",
+        "Bake",
+        "oven 200 °C",
+        "`leavening` is `none`, and there is yeast or starter in the formula"
+    )]
+    [InlineData(
+        "none",
+        "| Water | 62 |\n| Baking powder, double-acting | 5 |",
+        "Bake",
+        "oven 200 °C",
+        "`leavening` is `none`, and there is soda or powder in the formula"
+    )]
+    [InlineData(
+        "yeast",
+        "| Water | 62 |\n| Instant yeast | 1.5 |",
+        "Bake",
+        "oven 200 °C, kettle, boils water",
+        "With what is boiled the mix comes to"
+    )]
     [InlineData(
         "yeast",
         "| Instant yeast | 1.5 |\n| Fine salt | 2 |",

@@ -82,6 +82,38 @@ internal sealed class BuiltPack
         }
     }
 
+    /// <summary>The third lesson for its class, its texts edited: each file by its path within the lesson.</summary>
+    public static BuiltPack EditedNoOven(Func<string, string, string> edit)
+    {
+        var folder = Directory.CreateTempSubdirectory("classkit-edited-");
+        try
+        {
+            foreach (
+                var file in new[] { "lessons/no-oven-in-the-house", "lessons/practice", "rubrics" }.SelectMany(part =>
+                    Directory.EnumerateFiles(Repository.PathOf(part.Split('/')), "*", SearchOption.AllDirectories)
+                )
+            )
+            {
+                var target = Path.Combine(folder.FullName, Path.GetRelativePath(Repository.Root, file));
+                Directory.CreateDirectory(Path.GetDirectoryName(target)!);
+                if (file.EndsWith(".md", StringComparison.Ordinal) && file.Contains("no-oven", StringComparison.Ordinal))
+                    File.WriteAllText(target, edit(Path.GetFileName(file), File.ReadAllText(file)));
+                else
+                    File.Copy(file, target);
+            }
+            return new(
+                PackCommand.Make(
+                    Path.Combine(folder.FullName, "lessons", "no-oven-in-the-house"),
+                    Repository.PathOf("demo-cohort", "no-oven-class.md")
+                )
+            );
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+
     private static BuiltPack Of(string lesson, string profile) =>
         new(PackCommand.Make(Repository.PathOf("lessons", lesson), Repository.PathOf("demo-cohort", profile)));
 
