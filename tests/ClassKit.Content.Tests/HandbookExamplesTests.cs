@@ -1,4 +1,5 @@
 using ClassKit.Content.Exercises;
+using ClassKit.Content.Lessons;
 using ClassKit.Content.Rubrics;
 using ClassKit.Content.Terms;
 
@@ -19,6 +20,52 @@ public sealed class HandbookExamplesTests : IDisposable
         Assert.True(reading.Succeeded, string.Join('\n', reading.Problems));
         Assert.Empty(reading.Doubts);
         Assert.All(reading.Model!.Parts, part => Assert.NotNull(part.Choice));
+    }
+
+    /// <summary>By hand: 15 g of jam and 4 g of cashews are 19 g a piece; what is in them is declared and the dough is as it was.</summary>
+    [Fact]
+    public void The_filling_is_read()
+    {
+        var plain = File.ReadAllText(Repository.PathOf("src/ClassKit.Content/Starting/lessons/milk-scones/formulas/milk_scones.md"))
+            .ReplaceLineEndings("\n");
+        _folder.Write("ingredients.csv", File.ReadAllText(Repository.PathOf("src/ClassKit.Content/Starting/ingredients.csv")));
+        var bun = plain.Replace(
+            "\n## Method\n",
+            "\n" + Example("lessons", "### Filled breads") + "\n## Method\n",
+            StringComparison.Ordinal
+        );
+        var before = LessonFormulaReader.Read(_folder.Write("plain_bun.md", plain)).Model!;
+        var reading = LessonFormulaReader.Read(_folder.Write("bun.md", bun));
+
+        Assert.True(reading.Succeeded, string.Join('\n', reading.Problems));
+        Assert.Empty(reading.Doubts);
+        Assert.Equal(19, reading.Model!.FillingMass.Grams, 9);
+        Assert.Equal(before.Formula.Lines, reading.Model.Formula.Lines);
+        Assert.Equal(
+            ["cashew"],
+            reading
+                .Model.Allergens.Select(allergen => allergen.Name)
+                .Except([.. before.Allergens.Select(allergen => allergen.Name), "sulphites"])
+        );
+    }
+
+    [Theory]
+    [InlineData("40 g a batch")]
+    [InlineData("15 g")]
+    public void A_filling_is_so_much_a_piece(string amount)
+    {
+        var bun = File.ReadAllText(Repository.PathOf("src/ClassKit.Content/Starting/lessons/milk-scones/formulas/milk_scones.md"))
+            .ReplaceLineEndings("\n")
+            .Replace(
+                "\n## Method\n",
+                $"\n## Filling\n\n| Ingredient | Amount |\n|---|---|\n| Apricot jam | {amount} |\n\n## Method\n",
+                StringComparison.Ordinal
+            );
+        _folder.Write("ingredients.csv", File.ReadAllText(Repository.PathOf("src/ClassKit.Content/Starting/ingredients.csv")));
+        var problem = Assert.Single(LessonFormulaReader.Read(_folder.Write("bun.md", bun)).Problems);
+
+        Assert.Contains(amount, problem.Found, StringComparison.Ordinal);
+        Assert.Contains("`15 g a piece`", $"{problem}", StringComparison.Ordinal);
     }
 
     [Fact]

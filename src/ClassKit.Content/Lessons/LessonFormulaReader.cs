@@ -102,6 +102,7 @@ public static class LessonFormulaReader
         var steps = MethodSteps.Read(method, texts, problems);
         var equipment = BenchTools.Read(sections.Required("Equipment"), problems);
         var surfaces = SurfaceIngredients.Read(sections.Optional(SurfaceIngredients.Heading), texts, equipment, problems);
+        var filling = FillingList.Read(sections.Optional(FillingList.Heading), problems);
         var observations = ObservationList.Read(sections.Required("Observations"), texts, problems);
         var cautions = Cautions.Read(sections.Required("Cautions"), texts, problems);
         var traits = TraitList.Read(sections.Required("Leavening"), texts, problems);
@@ -140,7 +141,7 @@ public static class LessonFormulaReader
                         ? FreeStanding.Steamed
                         : shape,
                 Observations = observations,
-                Surfaces = surfaces,
+                Surfaces = [.. surfaces, .. filling],
                 Pictures = pictures,
             }
         );

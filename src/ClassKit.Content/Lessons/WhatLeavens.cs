@@ -28,7 +28,12 @@ internal static class WhatLeavens
             problems.Doubt(
                 said,
                 against,
-                "Write what lifts this bread, `steam`, `yeast`, `chemical` or, where nothing does, `none`; or change the formula."
+                "Write what lifts this bread, `steam`, `yeast`, `chemical` or, where nothing does, `none`; "
+                    + (
+                        formula.Formula.Leavening == Leavening.None
+                            ? "or take out of the formula what makes gas."
+                            : "or add to the formula what is missing."
+                    )
             );
     }
 }

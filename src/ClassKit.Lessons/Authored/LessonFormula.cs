@@ -161,6 +161,10 @@ public sealed record LessonFormula(
     /// <summary>What touches it besides: for tins, boards and tops.</summary>
     public IReadOnlyList<SurfaceIngredient> Surfaces { get; init; } = [];
 
+    /// <summary>What is filled into a piece besides its dough; none for most.</summary>
+    public Mass FillingMass =>
+        Mass.FromGrams((double)Surfaces.Where(surface => surface.IsFilling).Sum(surface => (decimal)surface.Amount.Grams));
+
     /// <summary>
     /// The fat of the fryer; null where it is not fried. Where nothing is written for a fryer it is the most of what a batch takes.
     /// </summary>

@@ -10,7 +10,6 @@ using ClassKit.Baking.Weighing;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Classes;
 using ClassKit.Lessons.Mixing;
-using ClassKit.Lessons.Purchasing;
 
 namespace ClassKit.Lessons.Cards;
 

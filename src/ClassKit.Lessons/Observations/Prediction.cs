@@ -28,11 +28,15 @@ public sealed record Prediction(Measure Measure, Band<double> Value, string From
     /// </summary>
     private const double MostlyRye = 0.5;
 
-    /// <summary>The share of its mass that a piece loses in the oven, or however it is cooked; below 0 where it gains.</summary>
+    /// <summary>The share of its mass that a piece loses in the oven, or however it is cooked; below 0 where it gains. What is filled into it loses
+    /// nothing at the least and as much as the dough at the most: from memory.</summary>
     public static Band<double> BakeLoss(LeaveningComparison compared)
     {
         ArgumentNullException.ThrowIfNull(compared);
-        return compared.PerPiece.Held.Holding.MassLoss;
+        var dough = compared.PerPiece.Held.Holding.MassLoss;
+        var filling = compared.Bread.FillingMass.Grams;
+        var share = filling / (filling + compared.Bread.PieceMass.Grams);
+        return new(Math.Min(dough.Low, dough.Low * (1 - share)), dough.Typical * (1 - share), dough.High);
     }
 
     /// <summary>
@@ -43,7 +47,8 @@ public sealed record Prediction(Measure Measure, Band<double> Value, string From
         ArgumentNullException.ThrowIfNull(compared);
         return measure switch
         {
-            Measure.Height or Measure.Diameter or Measure.GuessedHeight => !compared.IsRisePredicted,
+            Measure.Height or Measure.Diameter or Measure.GuessedHeight => !compared.IsRisePredicted
+                || compared.Bread.FillingMass.Grams > 0,
             Measure.MassAfter or Measure.BakeLoss => !compared.PerPiece.Held.Holding.IsLossPredicted,
             _ => false,
         };
@@ -62,10 +67,16 @@ public sealed record Prediction(Measure Measure, Band<double> Value, string From
         if (IsBeyondUs(measure, compared))
             return null;
         var (formula, piece) = (compared.Bread, compared.PerPiece);
-        var grams = formula.PieceMass.Grams;
+        var grams = formula.PieceMass.Grams + formula.FillingMass.Grams;
         return measure switch
         {
-            Measure.MassBefore => new(measure, Filled(new(grams, grams, grams)), "the card's portion, filled to within 5 %"),
+            Measure.MassBefore => new(
+                measure,
+                Filled(new(grams, grams, grams)),
+                formula.FillingMass.Grams > 0
+                    ? "the card's portion with its filling, to within 5 %"
+                    : "the card's portion, filled to within 5 %"
+            ),
             Measure.MassAfter => new(measure, Filled(After(grams, BakeLoss(compared))), "the portion as it was filled, less the bake loss"),
             Measure.BakeLoss => new(measure, BakeLoss(compared).Map(PerHundred.Of), LossOf(formula, piece.Held.Holding)),
             Measure.Height or Measure.GuessedHeight => formula.Shape is { } shape

@@ -16,7 +16,11 @@ internal sealed record CutBread(string Title, BreadOutline Outline, double GasSh
 {
     /// <summary>The breads whose shape is written down, in order.</summary>
     public static IReadOnlyList<CutBread> Of(IReadOnlyList<LeaveningComparison> compared, Temperature boilingPoint) =>
-        [.. compared.Where(bread => bread.Bread.Shape is not null && bread.IsRisePredicted).Select(bread => Of(bread, boilingPoint))];
+        [
+            .. compared
+                .Where(bread => bread.Bread.Shape is not null && !Prediction.IsBeyondUs(Measure.Height, bread))
+                .Select(bread => Of(bread, boilingPoint)),
+        ];
 
     private static CutBread Of(LeaveningComparison compared, Temperature boilingPoint)
     {

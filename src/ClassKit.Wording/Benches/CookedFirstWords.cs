@@ -26,8 +26,8 @@ public static class CookedFirstWords
                     var (first, place) = (Title(bench, group.Key.Bread), Place(group.Key.Way));
                     var then = Phrases.List([.. group.Select(order => Title(bench, order.Before))]);
                     return group.Key.IsKept
-                        ? $"First {place}: {first}, before {then}. It carries over what is in a dough, so {Begin(group.Key.Way)}."
-                        : $"Not first {place}: {first}, before {then}. No plan was found so, and it carries over what is in a dough: {Apart(group.Key.Way)}.";
+                        ? $"First {place}: {first}, before {then}. {What(group.Key.Way)} carries over what is in a dough: {Begin(group.Key.Way)}."
+                        : $"Not first {place}: {first}, before {then}. No plan was found so, and {What(group.Key.Way).ToLowerInvariant()} carries over what is in a dough: {Apart(group.Key.Way)}.";
                 }),
         ];
     }
@@ -72,6 +72,15 @@ public static class CookedFirstWords
             CookingWay.Griddle => "on the griddle",
             CookingWay.Pan => "in the pan",
             _ => "in the water",
+        };
+
+    private static string What(CookingWay way) =>
+        way switch
+        {
+            CookingWay.Fryer => "Fat",
+            CookingWay.Griddle => "A griddle",
+            CookingWay.Pan => "A pan",
+            _ => "Water",
         };
 
     private static string Begin(CookingWay way) =>

@@ -2,10 +2,9 @@ using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
 using ClassKit.BenchPlans.Classes;
 using ClassKit.Lessons.Authored;
-using ClassKit.Lessons.Cards;
 using ClassKit.Lessons.Classes;
 
-namespace ClassKit.Lessons.Purchasing;
+namespace ClassKit.Lessons.Cards;
 
 /// <summary>Fat that fryers are filled with, once for all that is fried in it.</summary>
 /// <param name="Fat">What.</param>
