@@ -13,6 +13,9 @@ public sealed record MeasuredClass(
     IReadOnlyList<(MeasuredBread First, MeasuredBread Second, PairedDifference Height)> Differences
 )
 {
+    /// <summary>Each bread of a series against the bread as written, over the teams that made them; none without a series.</summary>
+    public IReadOnlyList<SeriesMeasured> Series => SeriesMeasured.Of(Breads);
+
     /// <summary>Puts what teams measured together.</summary>
     public static MeasuredClass Of(ComputedPack pack, IReadOnlyList<TeamMeasurements> teams)
     {
