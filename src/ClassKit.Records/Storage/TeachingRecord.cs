@@ -56,6 +56,7 @@ public sealed class TeachingRecord : IDisposable
         where T : class => Faults.Told(Path, () =>
         {
             using var transaction = _connection.BeginTransaction(deferred: false);
+            StillHere();
             using var session = new RecordSession(_connection, transaction);
             session.Command("PRAGMA defer_foreign_keys = ON", []).ExecuteNonQuery();
             if (fill(session) is { } fault)
@@ -66,10 +67,11 @@ public sealed class TeachingRecord : IDisposable
         });
 
     /// <summary>Writes in one transaction, all or nothing.</summary>
-    /// <exception cref="RecordException">Also when somebody else has been writing for some seconds.</exception>
+    /// <exception cref="RecordException">Also when somebody else has been writing for some seconds, or took it elsewhere meanwhile.</exception>
     public T Write<T>(Change change, Func<WritingSession, T> write) => Faults.Told(Path, () =>
         {
             using var transaction = _connection.BeginTransaction(deferred: false);
+            StillHere();
             if (Path.Length > 0)
                 WriterWord.Leave(Path, change);
             try
@@ -107,14 +109,33 @@ public sealed class TeachingRecord : IDisposable
             if (File.Exists(path))
                 throw new RecordException(path, new RecordTrouble.Occupied());
             Directory.CreateDirectory(System.IO.Path.GetDirectoryName(path)!);
-            Opening.Run(_connection, "PRAGMA locking_mode = EXCLUSIVE");
-            Backups.Copy(_connection, path);
-            pointTo();
-            _connection.Dispose();
-            CheckStamp.Remove(Path);
-            File.Delete(Path);
+            // A copy is not made by a connection that holds the writer's place, so another holds it until both are in order.
+            using (var place = Opening.Connect(Path))
+            {
+                using var held = place.BeginTransaction(deferred: false);
+                Backups.Copy(_connection, path);
+                pointTo();
+                // Windows lets nobody delete what is open: there whoever waits may come in between.
+                if (!OperatingSystem.IsWindows())
+                    Leave();
+            }
+            Leave();
             return true;
+
+            void Leave()
+            {
+                _connection.Dispose();
+                CheckStamp.Remove(Path);
+                File.Delete(Path);
+            }
         });
+
+    /// <summary>Whoever waited for the writer's place while the record was taken elsewhere has a file that nobody will look at again.</summary>
+    private void StillHere()
+    {
+        if (Path.Length > 0 && !File.Exists(Path))
+            throw new RecordException(Path, new RecordTrouble.Missing());
+    }
 
     /// <summary>Takes what was deleted out of the file, so that nothing of it can be found there.</summary>
     public void Scour() => Faults.Told(Path, () =>

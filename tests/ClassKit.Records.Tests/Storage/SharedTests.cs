@@ -32,6 +32,31 @@ public sealed class SharedTests : IDisposable
         Assert.Equal(["Bakers 1", "Bakers 3", "Cooks 2"], one.Read(ClassRegister.All).Select(found => found.Name));
     }
 
+    /// <summary>It is taken elsewhere while nobody writes, and whoever had it open writes no more where nobody will look.</summary>
+    [Fact]
+    public void A_record_is_moved_when_nobody_writes_and_is_not_written_to_where_it_was()
+    {
+        using var one = _folder.Open();
+        using var two = _folder.Open();
+        Sample.Enrol(one, "Bakers 1", Sample.Ada);
+        var elsewhere = _folder.File + "-elsewhere";
+        one.Write(Sample.Change("Cooks 2"), session =>
+        {
+            Assert.IsType<RecordTrouble.Busy>(
+                Assert.Throws<RecordException>(() => two.MoveTo(elsewhere, () => Assert.Fail("Somebody is writing."))).Trouble
+            );
+            return ClassRegister.Put(session, "Cooks 2");
+        });
+        Assert.False(File.Exists(elsewhere));
+
+        two.MoveTo(elsewhere, () => { });
+
+        Assert.IsType<RecordTrouble.Missing>(Assert.Throws<RecordException>(() => Sample.Enrol(one, "Bakers 3")).Trouble);
+        using var moved = TeachingRecord.Open(elsewhere, DateTimeOffset.UnixEpoch, mayBegin: false);
+        Assert.Equal(["Bakers 1", "Cooks 2"], moved.Read(ClassRegister.All).Select(found => found.Name));
+        Assert.False(File.Exists(_folder.File));
+    }
+
     [Fact]
     public async Task Two_who_begin_the_same_record_at_once_both_succeed()
     {
