@@ -35,6 +35,22 @@ public sealed partial class WordsLeadToTheKeyTests
             );
     }
 
+    /// <summary>A student's sheet has cells and labels; <c>oven_f</c> stands nowhere on it.</summary>
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void No_name_of_a_given_or_a_part_stands_in_the_words(string file)
+    {
+        var exercise = ExerciseReader.Read(Path.Combine(Repository.Root, file)).Model!;
+        var names = exercise
+            .Givens.Select(given => given.Id)
+            .Concat(exercise.Parts.Select(part => part.Id))
+            .Where(name => name.Contains('_', StringComparison.Ordinal))
+            .ToList();
+        foreach (var part in exercise.Parts)
+        foreach (var misconception in part.Misconceptions)
+            Assert.DoesNotContain(names, name => Regex.IsMatch(misconception.Words, $@"(?<![\w{{]){Regex.Escape(name)}(?![\w}}])"));
+    }
+
     /// <summary>
     /// The mixture: ice takes its heat of melting, and each gram of it keeps a gram of tap water out (Koerner Co. ice table). Whoever warms
     /// the melted water instead adds its own temperature.
