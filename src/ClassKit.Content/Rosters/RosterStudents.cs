@@ -23,6 +23,7 @@ internal static class RosterStudents
         var students = new List<Student>();
         var arrangements = new Dictionary<string, Arrangement>(StringComparer.Ordinal);
         var seen = new Dictionary<string, (int Line, string Id)>(StringComparer.OrdinalIgnoreCase);
+        var byAddress = ids == RosterIds.Name ? NamesakesByAddress(head, lines) : [];
         foreach (var line in lines)
         {
             var (name, email) = (Name(head, line), head.Field(line, RosterField.Email));
@@ -30,6 +31,7 @@ internal static class RosterStudents
             {
                 RosterIds.Column => head.Field(line, RosterField.Id),
                 RosterIds.Email => StudentId.Of(email.Split('@')[0]),
+                _ when byAddress.Contains(StudentId.Of(name)) => StudentId.Of(email.Split('@')[0]),
                 _ => StudentId.Of(name),
             };
             if (name.Length == 0)
@@ -46,9 +48,13 @@ internal static class RosterStudents
                 problems.Add(
                     line.Line,
                     Twice(id, seen[id], ids),
-                    ids == RosterIds.Column
-                        ? "Give every student an id of their own."
-                        : "Add a column `id` that tells them apart, or take out the line that is there twice."
+                    ids switch
+                    {
+                        RosterIds.Column => "Give every student an id of their own.",
+                        RosterIds.Email => "Add a column `id` that tells them apart, or take out the line that is there twice.",
+                        RosterIds.Name =>
+                            "If they are two, write what tells them apart behind the names (`Ana Lima B`), give both an address in a column `email`, or add a column `id`; if they are one, take one of the lines out.",
+                    }
                 );
             students.Add(new(id, name, email.Length > 0 ? email : null) { Team = ClassTeam.NameIn(head.Field(line, RosterField.Team)) });
             if (ArrangementCells.Of(head, line, problems) is var arrangement && !arrangement.IsNone)
@@ -57,6 +63,31 @@ internal static class RosterStudents
         NoteSame(head, lines, students, problems);
         NoteTeamless(lines, students, problems);
         return (students, arrangements, ids);
+    }
+
+    /// <summary>
+    /// Names that several bear, by the ids made of them, where each of these has an address of their own. All of them are then called by it:
+    /// an id that came of the order of the lines would go to the other one when the list is sorted anew.
+    /// </summary>
+    private static HashSet<string> NamesakesByAddress(RosterHead head, IReadOnlyList<CsvRecord> lines)
+    {
+        var called = lines.GroupBy(line => StudentId.Of(Name(head, line)), StringComparer.OrdinalIgnoreCase).ToList();
+        var alone = called.Where(name => !name.Skip(1).Any()).Select(name => name.Key).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        return
+        [
+            .. called
+                .Where(name =>
+                {
+                    var own = name.Select(line => head.Field(line, RosterField.Email)).ToList();
+                    var ids = own.Select(address => StudentId.Of(address.Split('@')[0])).ToList();
+                    return name.Key.Length > 0
+                        && own.Count > 1
+                        && own.All(address => address.Contains('@', StringComparison.Ordinal))
+                        && ids.Distinct(StringComparer.OrdinalIgnoreCase).Count() == ids.Count
+                        && !ids.Any(alone.Contains);
+                })
+                .Select(name => name.Key),
+        ];
     }
 
     /// <summary>Whoever is there under two ids would be dealt and graded twice.</summary>

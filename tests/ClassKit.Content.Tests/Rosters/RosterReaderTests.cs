@@ -59,7 +59,7 @@ public sealed class RosterReaderTests : IDisposable
         "first name,last name\nAna,Lima\nAna,Lima\n",
         3,
         "The id `ana-lima`, made of the name, is in line 2 already",
-        "Add a column `id`"
+        "or add a column `id`"
     )]
     [InlineData("id,team\nana,1\n", 1, "No column holds the students' names; there are `id`, `team`", "Call one column `name`")]
     [InlineData("id,name\nana,\n", 2, "The student `ana` has no name", "Write the name")]
@@ -73,6 +73,27 @@ public sealed class RosterReaderTests : IDisposable
     public void A_mistake_is_named_with_its_line_and_the_way_out(string text, int? line, string found, string remedy, int problems = 1)
     {
         Complaint.Among(Read(text), problems, line, found, remedy);
+    }
+
+    /// <summary>
+    /// Two of one name go by their addresses, whatever order the list is in; where an address is missing, shared or somebody else's id,
+    /// nobody is guessed at.
+    /// </summary>
+    [Fact]
+    public void Two_of_one_name_are_told_apart_by_their_addresses_or_not_at_all()
+    {
+        string[] lines = ["Ana Lima,ana.l@example.org", "Bo Ek,", "Ana Lima,lima.ana@example.org"];
+        foreach (var order in new[] { lines, [.. lines.Reverse()] })
+            Assert.Equal(
+                ["ana-l ana.l@example.org", "bo-ek ", "lima-ana lima.ana@example.org"],
+                Read("name,email\n" + string.Join('\n', order) + "\n")
+                    .Model!.Students.Select(student => $"{student.Id} {student.Email}")
+                    .Order()
+            );
+        foreach (var second in new[] { "", "ana.l@example.org", "bo-ek@example.org" })
+            Assert.Contains(Read($"name,email\nAna Lima,ana.l@example.org\nBo Ek,\nAna Lima,{second}\n").Problems, problem =>
+                problem.ToString().Contains("If they are two, write what tells them apart", StringComparison.Ordinal)
+            );
     }
 
     /// <summary>
