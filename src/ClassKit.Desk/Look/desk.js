@@ -75,7 +75,7 @@ for (const button of document.querySelectorAll("[data-print]")) {
 }
 
 for (const box of document.querySelectorAll("[data-filter]")) {
-  const rows = [...document.querySelectorAll(`#${box.dataset.filter} > *`)];
+  const rows = [...document.querySelectorAll(`#${box.dataset.filter}:not(table) > *, table#${box.dataset.filter} > tbody > tr:not(.group)`)];
   box.closest("[hidden]")?.removeAttribute("hidden");
   box.addEventListener("input", () => {
     const sought = box.value.trim().toLowerCase();

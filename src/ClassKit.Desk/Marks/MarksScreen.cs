@@ -32,6 +32,7 @@ internal static class MarksScreen
         routes.TakeInside(Page + "/works", visit => InTerm(visit, (known, term) => AddWork(visit, known, term)));
         routes.TakeInside(Page + "/record", visit => InTerm(visit, (known, term) => visit.Begin(TermRecord.Enter(visit, known, term))));
         routes.TakeInside(Page + "/look", visit => InTerm(visit, (known, term) => visit.Begin(TermRecord.Look(visit, known, term))));
+        routes.TakeInside(Page + "/copy", visit => InTerm(visit, (known, term) => visit.Begin(TermRecord.Copy(visit, known, term))));
         routes.LookInside(Page + "/freeze", visit =>
             InTerm(visit, (known, term) => visit.Show<FreezePage>((nameof(FreezePage.Class), known), (nameof(FreezePage.Term), term)))
         );
@@ -67,11 +68,12 @@ internal static class MarksScreen
     private static Task Show(Visit visit, ClassEntry known, TermEntry term, IReadOnlyList<Diagnostic> problems)
     {
         var request = WeighTerm.Read(term.File);
+        var (given, unasked) = TermRecord.GivenOut(visit, known, term);
         return visit.Show<TermPage>(
             (nameof(TermPage.Class), known),
             (nameof(TermPage.Term), term),
             (nameof(TermPage.Weighed), request.Succeeded ? WeighTerm.Run(request.Model, Run.Unwatched) : null),
-            (nameof(TermPage.Problems), (IReadOnlyList<Diagnostic>)[.. problems, .. request.Problems]),
+            (nameof(TermPage.Problems), (IReadOnlyList<Diagnostic>)[.. problems, .. request.Problems, .. unasked]),
             (nameof(TermPage.Judged), Judged(visit, known)),
             (
                 nameof(TermPage.Rubrics),
@@ -82,7 +84,8 @@ internal static class MarksScreen
             ),
             (nameof(TermPage.Text), visit.Folder.TextAt(term.File)),
             (nameof(TermPage.Rule), visit.Folder.TextAt(term.RuleFile)),
-            (nameof(TermPage.GivenOut), TermRecord.GivenOut(visit, term))
+            (nameof(TermPage.GivenOut), given),
+            (nameof(TermPage.HasRecord), TermRecord.IsThere(visit))
         );
     }
 

@@ -1,3 +1,4 @@
+using ClassKit.Content.Diagnostics;
 using ClassKit.Desk.Folders;
 using ClassKit.Desk.Jobs;
 using ClassKit.Desk.Serving;
@@ -45,13 +46,26 @@ internal static class TermRecord
             Work(visit, (record, author, run) => Frozen(record, author, term, run, isMeant: true))
         );
 
-    /// <summary>The grades of a term as given out; null where there is no record, or nothing of it there.</summary>
-    public static GivenOut? GivenOut(Visit visit, TermEntry term)
+    /// <summary>
+    /// The grades of a term as given out, whether or not its file can be read today; what is wrong with the record where it cannot.
+    /// </summary>
+    public static (GivenOut? Known, IReadOnlyList<Diagnostic> Problems) GivenOut(Visit visit, ClassEntry known, TermEntry term) =>
+        UseCases.Recording.GivenOut.In(visit.Folder.Root, visit.Desk.Now, term.Plan.Model?.Class.Cohort ?? known.Name, term.Title);
+
+    /// <summary>True where something is on record that a copy can be made of.</summary>
+    public static bool IsThere(Visit visit) => File.Exists(RecordPlace.Of(visit.Folder.Root));
+
+    /// <summary>Makes a copy of the whole record beside it, and says where it lies.</summary>
+    public static JobOrder Copy(Visit visit, ClassEntry known, TermEntry term)
     {
-        if (term.Plan.Model is not { } plan || !File.Exists(RecordPlace.Of(visit.Folder.Root)))
-            return null;
-        using var record = RecordPlace.Open(visit.Folder.Root, visit.Desk.Now, mayBegin: false).Model;
-        return record is null ? null : UseCases.Recording.GivenOut.Of(record, plan.Class.Cohort, plan.Title);
+        var (folder, now) = (visit.Folder.Root, visit.Desk.Now);
+        return new("Make a copy of the record", PageOf(known, term), term.Title, run =>
+            JobEnd.Of(
+                Produced.Within(RecordPlace.Open(folder, now, mayBegin: false), record =>
+                    Produced.Of(BackUpRecord.Run(new(record, now), run), BackUpRecord.Write)
+                )
+            )
+        );
     }
 
     private static Func<Run, JobEnd> Work(Visit visit, Func<TeachingRecord, Author, Run, Produced> work, string? nothing = null)

@@ -49,6 +49,12 @@ public static class AgreementWords
             work.Students < MarkerAgreement.Few
                 ? $" With {students} that interval says more than the figure: whatever lies in it may be the truth."
                 : "";
-        return $"Both marked {students}. {leaning} One marker’s points tell students apart with an intraclass correlation (2,1) of {Figure(single.Value)}{interval}.{few}";
+        return $"Both marked {students}. {leaning} One marker’s points tell students apart with an intraclass correlation (2,1) of {Figure(single.Value)}{interval}. {Meaning(single.Value)}{few}";
     }
+
+    /// <summary>What the correlation says, for whoever meets it here first: the share of the variance that is the students'.</summary>
+    private static string Meaning(double correlation) =>
+        correlation <= 0
+            ? "That means: who gets more and who gets less is chance as far as these marks show."
+            : $"That means: of what sets one mark apart from another, some {ShareWords.Of((decimal)correlation)} lies in the students and the rest in who marked.";
 }

@@ -14,6 +14,21 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
 {
     private const string Round = "rounds/class/01-one-tin-three-lifts";
 
+    private static void GroupsCountEverybodyOnceExceptionsFirst(string page)
+    {
+        var groups = Regex
+            .Matches(page, "<tr class=\"group\"[^>]*><th[^>]*>(?<name>[^:<]*): (?<count>[0-9]+)")
+            .Select(match =>
+                (
+                    Name: match.Groups["name"].Value,
+                    Count: int.Parse(match.Groups["count"].Value, System.Globalization.CultureInfo.InvariantCulture)
+                )
+            )
+            .ToList();
+        Assert.Equal(["To decide", "Could not be read", "Missing", "In"], groups.Select(group => group.Name));
+        Assert.Equal(24, groups.Sum(group => group.Count));
+    }
+
     [Fact]
     public async Task Several_are_decided_at_once_and_taken_back_together()
     {
@@ -22,7 +37,9 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
         await WhatStudentsGetIsTheirWorkbooksAlone();
         await desk.DoneAsync(Round + "/returns/invented");
         // What the class report says of a file stands where files are taken in, too.
-        Assert.Contains("Two files may have been swapped", await desk.PageAsync(Round + "/returns"), StringComparison.Ordinal);
+        var returns = await desk.PageAsync(Round + "/returns");
+        Assert.Contains("Two files may have been swapped", returns, StringComparison.Ordinal);
+        GroupsCountEverybodyOnceExceptionsFirst(returns);
         var page = await desk.PageAsync(Round + "/decisions");
         Assert.Contains("Needs your word <span class=\"small\">19</span>", page, StringComparison.Ordinal);
         Assert.Equal(1, Regex.Count(page, "<strong>Look for:</strong>"));

@@ -450,6 +450,30 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
         Assert.Equal(303, await desk.StatusAsync(await Form(Work("Percentages"), "/typed", ("m1.bao-nguyen", "24"))));
         for (var time = 0; time < 2; time++)
             Assert.Contains("1 student differs from what was given out", await desk.DoneAsync(Term + "/look"), StringComparison.Ordinal);
+        await WhatWasGivenOutIsShownWhateverIsBroken();
+    }
+
+    /// <summary>A term that cannot be read still shows what was given out; a record that cannot be opened says which copy to take.</summary>
+    private async Task WhatWasGivenOutIsShownWhateverIsBroken()
+    {
+        using (var text = new Kept(In("term", "term.md")))
+        {
+            await File.WriteAllTextAsync(
+                text.Path,
+                Encoding
+                    .UTF8.GetString(text.Bytes)
+                    .Replace("| Percentages | typed marks", "| Percentages | guessed marks", StringComparison.Ordinal)
+            );
+            var page = await desk.PageAsync(Term);
+            Assert.Contains("They stand on record as they were given out.", page, StringComparison.Ordinal);
+            Assert.Equal(24, Regex.Count(page[page.IndexOf("id=\"given-out\"", StringComparison.Ordinal)..], "<th scope=\"row\">"));
+        }
+        Assert.Contains("record-backups", await desk.DoneAsync(Term + "/copy"), StringComparison.Ordinal);
+        using var record = new Kept(In("record.sqlite"));
+        await File.WriteAllBytesAsync(record.Path, record.Bytes[..(record.Bytes.Length / 2)]);
+        var broken = System.Net.WebUtility.HtmlDecode(await desk.PageAsync(Term));
+        Assert.Contains("Its end is missing", broken, StringComparison.Ordinal);
+        Assert.Contains("put the newest copy in its place: `record-backups/record-", broken, StringComparison.Ordinal);
     }
 
     /// <summary>What was dealt and given out under the earlier name is still its own, and no other class takes that name up.</summary>

@@ -19,18 +19,20 @@ public sealed class MeasuredTests(RunningDesk desk) : IClassFixture<RunningDesk>
             ("popovers.height.1", "80,5"),
             ("popovers.height.2", "81.5"),
             ("batter_buns.height.1", "60"),
-            ("popovers.guess", "70")
+            ("popovers.guess", "70"),
+            ("popovers.mixed.1", "24")
         );
         await desk.DoneAsync(Page + "/team/2", ("popovers.height.1", "75"), ("batter_buns.height.1", "58"));
 
         // By hand: team means of popovers 81 and 75 mm, 21 and 17 mm above the buns.
         var drawn = WebUtility.HtmlDecode(await desk.PageAsync(Page + "/drawn/what-we-measured.html")).Replace('\u00A0', ' ');
         Assert.Contains("Mean 78 mm of 2 teams", drawn, StringComparison.Ordinal);
+        Assert.Contains("Mean 24 °C of 1 team", drawn, StringComparison.Ordinal);
         Assert.Contains("Popovers stood 19 mm higher than Batter buns", drawn, StringComparison.Ordinal);
         Assert.Contains("value=\"80,5\"", await desk.PageAsync(Page + "?team=1"), StringComparison.Ordinal);
 
         Assert.Contains(
-            "5 measurements of Tuesday bakers, One Tin, Three Lifts on 2026-11-18, are on record",
+            "7 measurements of Tuesday bakers, One Tin, Three Lifts on 2026-11-18, are on record",
             await desk.DoneAsync(Page + "/record", ("day", "2026-11-18")),
             StringComparison.Ordinal
         );

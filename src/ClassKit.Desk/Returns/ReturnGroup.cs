@@ -1,0 +1,42 @@
+using ClassKit.Desk.Folders;
+using ClassKit.Grading.Results;
+
+namespace ClassKit.Desk.Returns;
+
+/// <summary>Students of a round who want the same of the instructor, exceptions first.</summary>
+/// <param name="Name">What stands above them.</param>
+/// <param name="Students">Who they are, in the order of the class; never empty.</param>
+public sealed record ReturnGroup(string Name, IReadOnlyList<StudentGrade> Students)
+{
+    private const string ToDecide = "To decide";
+
+    private static readonly string[] Names = [ToDecide, "Could not be read", "Missing", "Absent or excused", "In"];
+
+    /// <summary>True where something of theirs waits for the instructor's word.</summary>
+    public bool WaitsForDecision => Name == ToDecide;
+
+    /// <summary>The groups that have somebody; none before anything was judged.</summary>
+    public static IReadOnlyList<ReturnGroup> Of(RoundState round)
+    {
+        ArgumentNullException.ThrowIfNull(round);
+        var toDecide = round
+            .Undecided.Select(one => one.Who.Id)
+            .Concat((round.Grades?.Waiting ?? []).Select(one => one.Student.Id))
+            .Concat(round.Misnamed.Where(one => one.HasOther).Select(one => one.Named.Id))
+            .ToHashSet(StringComparer.Ordinal);
+        return
+        [
+            .. (round.Grades?.Students ?? [])
+                .GroupBy(student => Place(student, round, toDecide))
+                .OrderBy(group => group.Key)
+                .Select(group => new ReturnGroup(Names[group.Key], [.. group])),
+        ];
+    }
+
+    private static int Place(StudentGrade student, RoundState round, HashSet<string> toDecide) =>
+        toDecide.Contains(student.Who.Id) ? 0
+        : student.Status == GradeStatus.Graded ? 4
+        : round.Away.ContainsKey(student.Who.Id) ? 3
+        : student.Status == GradeStatus.Unreadable ? 1
+        : 2;
+}
