@@ -39,6 +39,11 @@ internal sealed class Tool
 
     public static Tool PdfToText { get; } = new("poppler-utils", "/usr/bin/pdftotext");
 
+    public static Tool PdfToHtml { get; } = new("poppler-utils", "/usr/bin/pdftohtml");
+
+    /// <summary>The face that an office suite without Calibri sets in its place: as wide, where others make every column wider.</summary>
+    public static Tool Carlito { get; } = new("fonts-crosextra-carlito", "/usr/share/fonts/truetype/crosextra/Carlito-Regular.ttf");
+
     public static Tool RWithPsych { get; } =
         new("r-cran-psych", Directory.Exists("/usr/lib/R/site-library/psych") ? ["/usr/bin/Rscript"] : []);
 

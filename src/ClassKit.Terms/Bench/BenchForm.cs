@@ -23,6 +23,9 @@ public sealed record BenchForm(
     int Teams
 )
 {
+    /// <summary>What the class prints on; null where nothing is said.</summary>
+    public Paper? Paper { get; init; }
+
     /// <summary>The field with the marker's name.</summary>
     public const string Marker = "marker";
 

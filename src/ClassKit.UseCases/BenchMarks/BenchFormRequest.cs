@@ -8,4 +8,8 @@ namespace ClassKit.UseCases.BenchMarks;
 /// <param name="Cohort">What the class is called.</param>
 /// <param name="Students">The class, in the order of its roster.</param>
 /// <param name="Teams">How many teams there are.</param>
-public sealed record BenchFormRequest(PracticalRubric Rubric, string Cohort, IReadOnlyList<Student> Students, int Teams);
+public sealed record BenchFormRequest(PracticalRubric Rubric, string Cohort, IReadOnlyList<Student> Students, int Teams)
+{
+    /// <summary>What the class prints on; null where nothing is said.</summary>
+    public Paper? Paper { get; init; }
+}

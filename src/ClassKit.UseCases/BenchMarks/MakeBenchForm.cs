@@ -34,7 +34,13 @@ public static class MakeBenchForm
         var profile = ClassProfileReader.Read(library.At(classFile));
         var roster = RosterReader.Read(library.At(rosterFile), profile.Model?.Name);
         return rubric.Succeeded && profile.Succeeded && roster.Succeeded
-            ? new(new(rubric.Model, profile.Model.Name, Namesakes.ToldApart(roster.Model.Students), profile.Model.Teams), [])
+            ? new(
+                new(rubric.Model, profile.Model.Name, Namesakes.ToldApart(roster.Model.Students), profile.Model.Teams)
+                {
+                    Paper = profile.Model.Paper,
+                },
+                []
+            )
             : new(null, [.. rubric.Problems, .. profile.Problems, .. roster.Problems]);
     }
 
@@ -45,7 +51,7 @@ public static class MakeBenchForm
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(run);
         run.Begin(RunStep.LayingOut);
-        return BenchForms.Of(request.Rubric, request.Cohort, request.Students, request.Teams);
+        return BenchForms.Of(request.Rubric, request.Cohort, request.Students, request.Teams) with { Paper = request.Paper };
     }
 
     /// <summary>The files of the form, each made when it is written.</summary>

@@ -15,10 +15,10 @@ public static class BenchMarksWriter
 {
     private const string Explanation =
         "Choose a level for each team. A student has the team's levels, but for those chosen in the student's own row. Put another team, or away, under Team where somebody worked elsewhere or not at all.";
-    private const double CriterionWidth = 14;
-    private const double CommentWidth = 46;
-    private const double NameWidth = 25;
-    private const double IdWidth = 19;
+    private const double CriterionWidth = 10.5;
+    private const double CommentWidth = 25;
+    private const double NameWidth = 22;
+    private const double IdWidth = 12;
 
     /// <summary>The workbook as the bytes of an .xlsx file; the same for the same arguments, always and everywhere.</summary>
     public static byte[] Write(BenchForm form)
@@ -38,8 +38,15 @@ public static class BenchMarksWriter
             Row(sheet, form, row++, student.Shown, student.Id, form.TeamOf(index));
         Rules(sheet, form, firstStudent, row - 1);
         sheet.SheetView.Freeze(BenchGrid.HeadRow, BenchGrid.WhoColumn);
-        sheet.SetUpPage(sheet.Range(1, 1, row - 1, last), XLPageOrientation.Landscape, null, form.Cohort, form.Rubric);
+        sheet.SetUpPage(sheet.Range(1, 1, row - 1, last), XLPageOrientation.Landscape, form.Paper, form.Cohort, form.Rubric);
         sheet.PageSetup.SetRowsToRepeatAtTop(BenchGrid.HeadRow, BenchGrid.HeadRow);
+        var lastOfFirst = sheet.SpreadOverPages(
+            form.Paper,
+            last,
+            BenchGrid.WhoColumn,
+            Enumerable.Range(BenchGrid.FirstCriterion, last - BenchGrid.FirstCriterion + 1)
+        );
+        sheet.Across(2, BenchGrid.IdColumn, lastOfFirst, Explanation).AsQuiet();
         sheet.ProtectFromSlips();
         LevelsSheet.Write(workbook, form);
         return workbook.ToBytes();
@@ -49,7 +56,6 @@ public static class BenchMarksWriter
     {
         sheet.Range(1, 1, 1, last).AsTitle();
         sheet.Cell(1, 1).SetText($" {form.Rubric}");
-        sheet.Cell(2, 1).SetText(Explanation).AsQuiet();
         sheet.Cell(BenchGrid.MarkerRow, 1).SetText(BenchGrid.MarkerHead);
         sheet.Cell(BenchGrid.MarkerRow, 2).AsEntry();
         sheet.Cell(BenchGrid.MarkerRow, BenchGrid.TeamColumn).SetText(BenchGrid.FormHead).AsQuiet();
@@ -72,7 +78,7 @@ public static class BenchMarksWriter
             {
                 BenchGrid.WhoColumn => NameWidth,
                 BenchGrid.IdColumn => IdWidth,
-                BenchGrid.TeamColumn => 8,
+                BenchGrid.TeamColumn => 6.5,
                 _ => column == last ? CommentWidth : CriterionWidth,
             };
         }
@@ -104,7 +110,7 @@ public static class BenchMarksWriter
             if (column == BenchGrid.CommentColumn(form))
                 cell.Wrapped();
         }
-        sheet.Row(row).Height = Math.Max(20, TextHeight.Of(who, NameWidth));
+        sheet.Row(row).Height = Math.Max(20, Math.Max(TextHeight.Of(who, NameWidth), TextHeight.Of(id, IdWidth)));
     }
 
     /// <summary>What can be chosen; another number, or a level's points, are not refused.</summary>

@@ -9,7 +9,10 @@ internal static class LevelsSheet
 {
     public const int FirstLevel = 4;
     private const int HeadRow = 3;
-    private const double Width = 26;
+    private const double MostWidth = 26;
+    private const double LeastWidth = 16;
+    private const double LevelWidth = 14;
+    private const double PointsWidth = 8;
 
     public static void Write(XLWorkbook workbook, BenchForm form)
     {
@@ -20,15 +23,24 @@ internal static class LevelsSheet
         sheet.Cell(1, 1).SetText(" What is seen at each level");
         sheet.Cell(HeadRow, 1).SetText("Level");
         sheet.Cell(HeadRow, 2).SetText("Points");
-        sheet.Column(1).Width = 16;
-        sheet.Column(2).Width = 8;
+        sheet.Column(1).Width = LevelWidth;
+        sheet.Column(2).Width = PointsWidth;
+        // As wide as one page lets them be, where they can be read so.
+        var width = Math.Clamp(
+            Math.Floor((PageLook.ReadableWidth(last) - LevelWidth - PointsWidth) / Math.Max(1, form.Scale.Criteria.Count)),
+            LeastWidth,
+            MostWidth
+        );
         foreach (var (at, criterion) in form.Scale.Criteria.Index())
         {
-            sheet.Column(3 + at).Width = Width;
+            sheet.Column(3 + at).Width = width;
             sheet.Cell(HeadRow, 3 + at).SetText(FormattableString.Invariant($"{criterion.Name} (× {criterion.Weight:0.##})")).Wrapped();
         }
         sheet.Range(HeadRow, 1, HeadRow, last).AsTableHead();
-        sheet.Row(HeadRow).Height = 33;
+        sheet.Row(HeadRow).Height = form
+            .Scale.Criteria.Select((_, at) => TextHeight.Of(sheet.Cell(HeadRow, 3 + at).GetString(), width - 2))
+            .Append(33)
+            .Max();
         foreach (var (place, name) in form.Scale.LevelNames.Index())
         {
             var row = FirstLevel + place;
@@ -37,14 +49,16 @@ internal static class LevelsSheet
             foreach (var (at, seen) in form.Descriptors.Index())
                 sheet.Cell(row, 3 + at).SetText(seen[place]).Wrapped().Style.Alignment.Vertical = XLAlignmentVerticalValues.Top;
             sheet.Range(row, 1, row, last).AsTableRow();
-            sheet.Row(row).Height = form.Descriptors.Max(seen => TextHeight.Of(seen[place], Width - 1));
+            sheet.Row(row).Height = form.Descriptors.Max(seen => TextHeight.Of(seen[place], width - 1));
         }
         sheet.SetUpPage(
             sheet.Range(1, 1, FirstLevel + form.Scale.Levels.Count - 1, last),
             XLPageOrientation.Landscape,
-            null,
+            form.Paper,
             form.Cohort,
             form.Rubric
         );
+        sheet.PageSetup.SetRowsToRepeatAtTop(HeadRow, HeadRow);
+        sheet.SpreadOverPages(form.Paper, last, 2);
     }
 }

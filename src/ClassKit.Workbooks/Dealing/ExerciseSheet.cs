@@ -12,12 +12,6 @@ namespace ClassKit.Workbooks.Dealing;
 /// <summary>Writes the sheet of an exercise, or of several that share one.</summary>
 internal static class ExerciseSheet
 {
-    private const double TagWidth = 6;
-    private const double LabelWidth = 46;
-
-    /// <summary>The width of each column beside the words: one value, one unit, two of a note, and even columns to work in.</summary>
-    private const double EvenWidth = 15;
-    private const double NoteWidth = 2 * EvenWidth;
     private const double AnswerRowHeight = 33;
 
     /// <summary>Title, subtitle, ways, two empty rows and the heading of the givens, in points.</summary>
@@ -40,7 +34,8 @@ internal static class ExerciseSheet
         var (first, columns) = (layouts[0], layouts[0].Columns);
         var sheet = workbook.AddWorksheet(first.Sheet);
         sheet.AsPage();
-        SetColumns(sheet, columns);
+        var widths = SheetWidths.For(student.LargePrint);
+        SetColumns(sheet, columns, widths);
         foreach (var layout in layouts)
         {
             WriteTop(sheet, dealt, student, layout);
@@ -66,21 +61,45 @@ internal static class ExerciseSheet
             dealt.LessonTitle,
             DealText.Footer(dealt)
         );
+        if (student.LargePrint)
+            PrintLarge(sheet, dealt, layouts);
         sheet.ProtectFromSlips();
     }
 
-    private static void SetColumns(IXLWorksheet sheet, PracticeColumns columns)
+    /// <summary>Large type fills a page soon: what is given, what is asked and the scratch area each begin a page where they do not fit whole.</summary>
+    private static void PrintLarge(IXLWorksheet sheet, DealtClass dealt, IReadOnlyList<ExerciseLayout> layouts)
     {
-        sheet.Column(columns.Tag).Width = TagWidth;
-        sheet.Column(columns.Label).Width = LabelWidth;
-        sheet.Columns(columns.Value, columns.Last).Width = EvenWidth;
+        var page = sheet.PrintLarge(dealt.Paper, layouts[0].Columns.Last);
+        foreach (var (index, layout) in layouts.Index())
+        {
+            if (index > 0)
+                sheet.PageSetup.AddHorizontalPageBreak(layout.TitleRow - 1);
+            var from = layout.TitleRow;
+            int[] pieces = [layout.GivensHeadingRow, layout.AnswersHeadingRow, layout.ScratchHeadingRow, layout.ScratchTo.Row + 1];
+            foreach (var (first, next) in pieces.Zip(pieces.Skip(1)))
+            {
+                if (PageLook.Height(sheet, from, next - 1) <= page)
+                    continue;
+                sheet.PageSetup.AddHorizontalPageBreak(first - 1);
+                from = first;
+            }
+        }
+    }
+
+    private static void SetColumns(IXLWorksheet sheet, PracticeColumns columns, SheetWidths widths)
+    {
+        sheet.Column(columns.Tag).Width = widths.Tag;
+        sheet.Column(columns.Label).Width = widths.Label;
+        sheet.Columns(columns.Value, columns.Last).Width = widths.Even;
     }
 
     /// <summary>What stands above the questions, the same for all who have the exercise, in points.</summary>
     private static double HeightDownToGivens(PracticeLayout all, ExerciseLayout layout) =>
-        HeadHeight + ProblemHeight(ProblemOf(layout, StandIn.For(all))) + layout.Givens.Sum(place => GivenHeight(place.Given));
+        HeadHeight
+        + ProblemHeight(ProblemOf(layout, StandIn.For(all)), SheetWidths.For(largePrint: false))
+        + layout.Givens.Sum(place => GivenHeight(place.Given, SheetWidths.For(largePrint: false)));
 
-    private static double GivenHeight(Given given) => Math.Max(20, TextHeight.Of(given.Label, LabelWidth));
+    private static double GivenHeight(Given given, SheetWidths widths) => Math.Max(20, TextHeight.Of(given.Label, widths.Label));
 
     private static void WriteTop(IXLWorksheet sheet, DealtClass dealt, DealtStudent student, ExerciseLayout layout)
     {
@@ -107,18 +126,15 @@ internal static class ExerciseSheet
         problem.Merge();
         problem.FirstCell().SetText(text).Wrapped();
         problem.Style.Alignment.Vertical = XLAlignmentVerticalValues.Top;
-        sheet.Row(layout.ProblemRow).Height = ProblemHeight(text);
+        sheet.Row(layout.ProblemRow).Height = ProblemHeight(text, SheetWidths.For(student.LargePrint));
     }
 
     /// <summary>The problem as the student reads it.</summary>
     public static string ProblemOf(ExerciseLayout layout, DealtStudent student) =>
         PlainText.From(ProblemText.Fill(layout.Exercise, student.GivensOf(layout.Exercise.Id)));
 
-    /// <summary>How wide an option may be, in characters.</summary>
-    public const double OptionWidth = LabelWidth + 2 * EvenWidth + NoteWidth;
-
     /// <summary>The height of the problem's row, in points.</summary>
-    public static double ProblemHeight(string text) => TextHeight.Of(text, TagWidth + OptionWidth);
+    public static double ProblemHeight(string text, SheetWidths widths) => TextHeight.Of(text, widths.Tag + widths.Option);
 
     private static void WriteGivens(IXLWorksheet sheet, DealtStudent student, ExerciseLayout layout)
     {
@@ -139,7 +155,7 @@ internal static class ExerciseSheet
             cell.Style.NumberFormat.Format = NumberFormats.Of(place.Given);
             if (!AnswerUnit.IsPercent(place.Given.Unit))
                 WriteUnit(sheet, layout, row, place.Given.Unit);
-            sheet.Row(row).Height = GivenHeight(place.Given);
+            sheet.Row(row).Height = GivenHeight(place.Given, SheetWidths.For(student.LargePrint));
             sheet.Workbook.NameCell(place.DefinedName, place.Address);
         }
     }
@@ -151,7 +167,7 @@ internal static class ExerciseSheet
         {
             if (place.Part.InWords is not null)
             {
-                WordsRow.Write(sheet, layout, place, LabelWidth);
+                WordsRow.Write(sheet, layout, place, SheetWidths.For(student.LargePrint).Label);
                 continue;
             }
             var row = place.Address.Row;
@@ -167,7 +183,7 @@ internal static class ExerciseSheet
             WriteUnit(sheet, layout, row, AnswerNote.Unit(place.Part));
             sheet.Range(row, layout.Columns.Note, row, layout.Columns.Last).Merge();
             sheet.Cell(row, layout.Columns.Note).SetText(note).Wrapped().AsQuiet();
-            sheet.Row(row).Height = AnswerHeight(ask, note);
+            sheet.Row(row).Height = AnswerHeight(ask, note, SheetWidths.For(student.LargePrint));
             sheet.Workbook.NameCell(place.DefinedName, place.Address);
         }
     }
@@ -183,13 +199,13 @@ internal static class ExerciseSheet
             : $"{place.Part.Ask}\nWhat you see: {(student.Who.Id == StandIn.Id ? StandIn.Seen : SeenText.Of(place.Part, student.AnswersOf(layout.Exercise.Id)[place.Part.Id]))}";
 
     /// <summary>The height of an answer's row, in points.</summary>
-    public static double AnswerHeight(string ask, string note) =>
-        Math.Max(AnswerRowHeight, Math.Max(TextHeight.Of(ask, LabelWidth), TextHeight.Of(note, NoteWidth)));
+    public static double AnswerHeight(string ask, string note, SheetWidths widths) =>
+        Math.Max(AnswerRowHeight, Math.Max(TextHeight.Of(ask, widths.Label), TextHeight.Of(note, widths.Note)));
 
     private static void WriteOptions(IXLWorksheet sheet, DealtStudent student, ExerciseLayout layout)
     {
         foreach (var place in layout.Options)
-            OptionRows.Write(sheet, layout, place, student.GivensOf(layout.Exercise.Id), OptionWidth);
+            OptionRows.Write(sheet, layout, place, student.GivensOf(layout.Exercise.Id), SheetWidths.For(student.LargePrint).Option);
     }
 
     private static void WriteScratch(IXLWorksheet sheet, ExerciseLayout layout)

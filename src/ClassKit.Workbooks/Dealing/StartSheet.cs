@@ -10,18 +10,18 @@ namespace ClassKit.Workbooks.Dealing;
 /// <summary>Writes the first sheet: whose workbook it is, how it works, what is in it.</summary>
 internal sealed class StartSheet
 {
-    private const double NumberWidth = 6;
-    private const double LabelWidth = 18;
-    private const double ValueWidth = 38;
-    private const double SkillWidth = 26;
-    private const double MinutesWidth = 11;
-    private const double PointsWidth = 11;
-    private const double TextWidth = LabelWidth + ValueWidth + SkillWidth + MinutesWidth + PointsWidth;
+    private static readonly double[] Usual = [6, 18, 38, 26, 11, 11];
+
+    /// <summary>What fits across a page on its side in large print.</summary>
+    private static readonly double[] Large = [5, 16, 27, 18, 9, 9];
+
+    /// <summary>Of number, label, value, skill, minutes and points, in characters.</summary>
+    private readonly double[] _widths;
 
     private readonly IXLWorksheet _sheet;
     private readonly StartPlan _plan;
 
-    private StartSheet(IXLWorksheet sheet, StartPlan plan) => (_sheet, _plan) = (sheet, plan);
+    private StartSheet(IXLWorksheet sheet, StartPlan plan, double[] widths) => (_sheet, _plan, _widths) = (sheet, plan, widths);
 
     private int Number => _plan.LabelColumn - 1;
 
@@ -39,7 +39,7 @@ internal sealed class StartSheet
     {
         var sheet = workbook.AddWorksheet(layout.Start.Sheet);
         sheet.AsPage();
-        var end = new StartSheet(sheet, layout.Start).Fill(dealt, student, layout);
+        var end = new StartSheet(sheet, layout.Start, student.LargePrint ? Large : Usual).Fill(dealt, student, layout);
         sheet.TabColor = Palette.Answer;
         sheet.SheetView.ZoomScale = PageLook.Zoom(student.LargePrint);
         sheet.SetUpPage(
@@ -50,6 +50,8 @@ internal sealed class StartSheet
             dealt.Cohort,
             DealText.Footer(dealt)
         );
+        if (student.LargePrint)
+            sheet.PrintLarge(dealt.Paper, end.Column);
         sheet.ProtectFromSlips();
     }
 
@@ -61,18 +63,16 @@ internal sealed class StartSheet
             Instructions.For(dealt.Marking, layout.Exercises[0].Answers[0].Tag, dealt.Exercises, dealt.Plan.OneSheet),
             (dealt.DueFor(student) is null ? _plan.DealCode : _plan.Due).Row + 2
         );
+        if (student.LargePrint)
+            _sheet.PageSetup.AddHorizontalPageBreak(row);
         row = WriteLegend(row + 1);
         return (WriteContents(layout, student, dealt.HasOneSet, row + 1), Points);
     }
 
     private void SetColumns()
     {
-        _sheet.Column(Number).Width = NumberWidth;
-        _sheet.Column(Label).Width = LabelWidth;
-        _sheet.Column(Value).Width = ValueWidth;
-        _sheet.Column(Skill).Width = SkillWidth;
-        _sheet.Column(Minutes).Width = MinutesWidth;
-        _sheet.Column(Points).Width = PointsWidth;
+        foreach (var (index, width) in _widths.Index())
+            _sheet.Column(Number + index).Width = width;
     }
 
     private void WriteWhose(DealtClass dealt, DealtStudent student)
@@ -110,7 +110,7 @@ internal sealed class StartSheet
             var text = _sheet.Range(row, Label, row, Points);
             text.Merge();
             text.FirstCell().SetText(steps[index]).Wrapped();
-            _sheet.Row(row).Height = TextHeight.Of(steps[index], TextWidth) + 3;
+            _sheet.Row(row).Height = TextHeight.Of(steps[index], _widths.Skip(1).Sum()) + 3;
         }
 
         return row + 1;

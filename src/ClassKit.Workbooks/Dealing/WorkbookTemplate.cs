@@ -13,6 +13,9 @@ internal sealed class WorkbookTemplate
 {
     private readonly IReadOnlyList<TemplatePart> _parts;
 
+    /// <summary>Large print is an arrangement, and those have no template.</summary>
+    private static readonly SheetWidths Widths = SheetWidths.For(largePrint: false);
+
     private WorkbookTemplate(IReadOnlyList<TemplatePart> parts) => _parts = parts;
 
     /// <summary>Cuts the stand-in's workbook open wherever something of its own stands.</summary>
@@ -79,19 +82,19 @@ internal sealed class WorkbookTemplate
         var xml = Encoding.UTF8.GetString(sheet);
         return
         [
-            HeightOf(exercise.ProblemRow, xml, student => ExerciseSheet.ProblemHeight(ExerciseSheet.ProblemOf(exercise, student))),
+            HeightOf(exercise.ProblemRow, xml, student => ExerciseSheet.ProblemHeight(ExerciseSheet.ProblemOf(exercise, student), Widths)),
             .. exercise.Options.SelectMany(place =>
                 place.List.Options.Select(
                     (_, index) =>
                         HeightOf(place.FirstRow + index, xml, student =>
-                            OptionRows.Height(OptionsOf(exercise, place, student)[index], ExerciseSheet.OptionWidth)
+                            OptionRows.Height(OptionsOf(exercise, place, student)[index], Widths.Option)
                         )
                 )
             ),
             .. Drawn(exercise)
                 .Select(place =>
                     HeightOf(place.Address.Row, xml, student =>
-                        ExerciseSheet.AnswerHeight(ExerciseSheet.AskOf(exercise, place, student), AnswerNote.Of(place.Part))
+                        ExerciseSheet.AnswerHeight(ExerciseSheet.AskOf(exercise, place, student), AnswerNote.Of(place.Part), Widths)
                     )
                 ),
             .. exercise.Givens.Select(place => new Blank($">{values[place.Given.Id]}<", student =>

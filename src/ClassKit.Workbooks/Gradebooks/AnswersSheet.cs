@@ -24,15 +24,15 @@ internal static class AnswersSheet
             [
                 new("Student", 24),
                 new(PartHead, 6),
-                new("Outcome", 18),
-                new(PointsHead, 9, true),
-                new("Out of", 9, true),
-                new("Value", 15, true),
-                new("Expected", 15, true),
+                new("Outcome", 17),
+                new(PointsHead, 7, true),
+                new("Out of", 7, true),
+                new("Value", 12, true),
+                new("Expected", 12, true),
                 new("Formula", 34),
                 new("Nearest wrong turn", 40),
                 new("Note", 60),
-                new(GradebookGrid.IdHead, GridHead.IdWidth),
+                new(GradebookGrid.IdHead, GridHead.IdWidth, OnPaper: false),
             ]
         );
         foreach (var student in grades.Students)

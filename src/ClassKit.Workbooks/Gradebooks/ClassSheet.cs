@@ -35,9 +35,6 @@ internal static class ClassSheet
     private const double NumberWidth = 8.5;
     private const double ExerciseWidth = 10.5;
 
-    /// <summary>More characters side by side would be printed in less than 9 points.</summary>
-    private const double ReadableWidth = 170;
-
     public static void Write(XLWorkbook workbook, ClassGrades grades, GradebookGrid grid)
     {
         var sheet = workbook.AddWorksheet(Name, 1);
@@ -65,7 +62,7 @@ internal static class ClassSheet
             grades.Dealt.LessonTitle
         );
         sheet.PageSetup.SetRowsToRepeatAtTop(HeadRow, HeadRow);
-        sheet.SpreadOverPages(undecided, ReadableWidth, StudentColumn);
+        sheet.SpreadOverPages(grades.Dealt.Paper, undecided, StudentColumn);
     }
 
     private static void WriteFacts(IXLWorksheet sheet, int students, string percents, string undecided)
@@ -169,7 +166,7 @@ internal static class ClassSheet
             ),
             (status, "Status", NumberWidth + 3.5, false),
             (undecided, "To decide", NumberWidth + 1, false),
-            (id, IdHead, GridHead.IdWidth + 6, false),
+            (id, IdHead, GridHead.IdWidth, false),
         ];
         sheet.Range(HeadRow, 1, HeadRow, id).AsTableHead();
         foreach (var (column, text, width, isNumber) in heads)

@@ -31,12 +31,6 @@ internal static class CountedSheet
         sheet.AsPage();
         sheet.Range(1, 1, 1, last).AsTitle();
         sheet.Cell(1, 1).SetText(" Exercises that count");
-        sheet
-            .Cell(2, 1)
-            .SetText(
-                $"{TotalRuleWords.Of(grades.Dealt.Marking.Total)} Exercises are placed by the share of their points that was earned; of two alike the first is placed before the other."
-            )
-            .AsQuiet();
         sheet.Column(1).Width = GridHead.NameWidth;
         sheet.Column(2).Width = GridHead.IdWidth;
         WriteHeads(sheet, grid, last);
@@ -65,6 +59,15 @@ internal static class CountedSheet
             grades.Dealt.LessonTitle
         );
         sheet.PageSetup.SetRowsToRepeatAtTop(HeadRow, GradebookGrid.OutOfRow);
+        var lastOfFirst = sheet.SpreadOverPages(grades.Dealt.Paper, Column(grid, 2, 0) - 1, 1);
+        sheet
+            .Across(
+                2,
+                2,
+                lastOfFirst,
+                $"{TotalRuleWords.Of(grades.Dealt.Marking.Total)} Exercises are placed by the share of their points that was earned; of two alike the first is placed before the other."
+            )
+            .AsQuiet();
     }
 
     /// <summary>The formula, without its <c>=</c>, of what a row's counted exercises earned or are worth.</summary>

@@ -9,7 +9,7 @@ namespace ClassKit.Workbooks.Gradebooks;
 internal static class GridHead
 {
     public const double NameWidth = 26;
-    public const double IdWidth = 14;
+    public const double IdWidth = 20;
     private const double StatusWidth = 11;
 
     /// <summary>What the title of an exercise needs, however few parts it has.</summary>
@@ -23,8 +23,6 @@ internal static class GridHead
         // The first column repeats on every printed page, so that only a short word may stand in it.
         sheet.Cell(1, GradebookGrid.NameColumn).SetText(" " + look.Title);
         sheet.Cell(1, GradebookGrid.IdColumn).SetText(grades.Dealt.LessonTitle);
-        sheet.Cell(2, GradebookGrid.IdColumn).SetText(look.Explanation).AsQuiet();
-        sheet.Row(2).Height = 20;
 
         sheet.Column(GradebookGrid.NameColumn).Width = NameWidth;
         sheet.Column(GradebookGrid.IdColumn).Width = IdWidth;
@@ -38,6 +36,39 @@ internal static class GridHead
         WriteParts(sheet, grid, look);
         WriteStudents(sheet, grades);
         sheet.SheetView.Freeze(GradebookGrid.OutOfRow, GradebookGrid.NameColumn);
+    }
+
+    /// <summary>How it prints: exercises whole on their pages, each student's name on every page.</summary>
+    /// <param name="sheet">The sheet, its widths set.</param>
+    /// <param name="grades">Of which class.</param>
+    /// <param name="grid">Where parts and students stand.</param>
+    /// <param name="explanation">What the sheet is for: stands over the first page.</param>
+    /// <param name="lastRow">The last row that is printed.</param>
+    /// <param name="lastColumn">The last column that is printed.</param>
+    public static void SetUpPages(
+        IXLWorksheet sheet,
+        ClassGrades grades,
+        GradebookGrid grid,
+        string explanation,
+        int lastRow,
+        int lastColumn
+    )
+    {
+        sheet.SetUpPage(
+            sheet.Range(1, 1, lastRow, lastColumn),
+            XLPageOrientation.Landscape,
+            grades.Dealt.Paper,
+            grades.Dealt.Cohort,
+            grades.Dealt.LessonTitle
+        );
+        sheet.PageSetup.SetRowsToRepeatAtTop(GradebookGrid.ExerciseRow, GradebookGrid.OutOfRow);
+        var beginnings = grid
+            .Exercises.Select(exercise =>
+                GradebookGrid.FirstPartColumn + grid.Answers.TakeWhile(answer => answer != exercise.Answers[0]).Count()
+            )
+            .Append(grid.LastPartColumn + 1);
+        var last = sheet.SpreadOverPages(grades.Dealt.Paper, lastColumn, GradebookGrid.NameColumn, beginnings);
+        sheet.Across(2, GradebookGrid.IdColumn, last, explanation).AsQuiet();
     }
 
     private static void WriteParts(IXLWorksheet sheet, GradebookGrid grid, GridLook look)

@@ -4,4 +4,5 @@ namespace ClassKit.Workbooks.Gradebooks;
 /// <param name="Head">The words at its head.</param>
 /// <param name="Width">In characters.</param>
 /// <param name="IsNumber">True if most of it are numbers.</param>
-internal sealed record ListColumn(string Head, double Width, bool IsNumber = false);
+/// <param name="OnPaper">False for what formulas and readers need and no reader of paper; such columns stand last.</param>
+internal sealed record ListColumn(string Head, double Width, bool IsNumber = false, bool OnPaper = true);

@@ -8,19 +8,24 @@ namespace ClassKit.Workbooks.Gradebooks;
 internal sealed class ListSheet
 {
     private const int HeadRow = 4;
+
+    /// <summary>The columns that say whose and what a row is.</summary>
+    private const int Repeated = 2;
+    private const double LeastOfWidth = 0.55;
     private readonly IXLWorksheet _sheet;
     private readonly IReadOnlyList<ListColumn> _columns;
+    private readonly string _explanation;
     private readonly Dictionary<(int Column, string NumberFormat, bool IsLikeFormula), IXLCell> _styled = [];
     private int _row = HeadRow;
 
     public ListSheet(XLWorkbook workbook, string name, string title, string explanation, IReadOnlyList<ListColumn> columns)
     {
-        _columns = columns;
+        _explanation = explanation;
+        columns = _columns = Fitting(columns);
         _sheet = workbook.AddWorksheet(name);
         _sheet.AsPage();
         _sheet.Range(1, 1, 1, columns.Count).AsTitle();
         _sheet.Cell(1, 1).SetText(" " + title);
-        _sheet.Cell(2, 1).SetText(explanation).AsQuiet();
         for (var index = 0; index < columns.Count; index++)
         {
             _sheet.Column(index + 1).Width = columns[index].Width;
@@ -90,13 +95,26 @@ internal sealed class ListSheet
         if (canFilter)
             _sheet.Range(HeadRow, 1, _row, _columns.Count).SetAutoFilter();
         _sheet.TabColor = tab;
-        _sheet.SetUpPage(
-            _sheet.Range(1, 1, _row, _columns.Count),
-            XLPageOrientation.Landscape,
-            dealt.Paper,
-            dealt.Cohort,
-            dealt.LessonTitle
-        );
+        var printed = _columns.Count(column => column.OnPaper);
+        _sheet.SetUpPage(_sheet.Range(1, 1, _row, printed), XLPageOrientation.Landscape, dealt.Paper, dealt.Cohort, dealt.LessonTitle);
         _sheet.PageSetup.SetRowsToRepeatAtTop(HeadRow, HeadRow);
+        var last = _sheet.SpreadOverPages(dealt.Paper, printed, Repeated);
+        _sheet.Across(2, 1, last, _explanation).AsQuiet();
     }
+
+    /// <summary>
+    /// Texts that break within their cells give way where that makes one page of two, and keep most of their width; else who and what stand
+    /// on each page.
+    /// </summary>
+    private static IReadOnlyList<ListColumn> Fitting(IReadOnlyList<ListColumn> columns)
+    {
+        var printed = columns.Where(column => column.OnPaper).ToList();
+        var texts = printed.Where(IsText).Sum(column => column.Width);
+        var room = PageLook.ReadableWidth(printed.Count) - printed.Where(column => !IsText(column)).Sum(column => column.Width);
+        return room >= texts || room < texts * LeastOfWidth
+            ? columns
+            : [.. columns.Select(column => IsText(column) ? column with { Width = Math.Floor(column.Width * room / texts) } : column)];
+    }
+
+    private static bool IsText(ListColumn column) => column is { IsNumber: false, Width: >= 20 };
 }

@@ -45,18 +45,23 @@ internal static class PartsSheet
             grades.Dealt.LessonTitle
         );
         sheet.PageSetup.SetRowsToRepeatAtTop(FirstRow - 1, FirstRow - 1);
+        var lastOfFirst = sheet.SpreadOverPages(grades.Dealt.Paper, Misconceptions, Ask);
+        sheet
+            .Across(
+                2,
+                Skill,
+                lastOfFirst,
+                "Number right: by formula or typed. Method shown: a right method, also on an earlier number of the student's own. Answers for the instructor count in neither."
+            )
+            .AsQuiet();
     }
 
     private static void WriteHead(IXLWorksheet sheet, ClassGrades grades)
     {
         sheet.Range(1, 1, 1, Misconceptions).AsTitle();
-        sheet.Cell(1, 1).SetText($" Parts: {grades.Dealt.LessonTitle}");
-        sheet
-            .Cell(2, 1)
-            .SetText(
-                "Number right: by formula or typed. Method shown: a right method, also on an earlier number of the student's own. Answers for the instructor count in neither."
-            )
-            .AsQuiet();
+        // Tag and question stand on every page, so that only a short word may stand in them.
+        sheet.Cell(1, 1).SetText(" Parts");
+        sheet.Cell(1, Skill).SetText(grades.Dealt.LessonTitle);
         sheet.Cell(3, 1).SetText("Teach again where fewer show the method than").AsQuiet();
         var line = sheet.Cell(3, Skill);
         line.SetNumber(grades.Dealt.Marking.TeachAgainBelow).AsGiven();

@@ -22,18 +22,7 @@ internal static class PointsSheet
         var sheet = workbook.AddWorksheet(GradebookGrid.PointsSheet);
         var total = grid.LastPartColumn + 1;
         var (outOf, percent, late, file, flags) = (total + 1, total + 2, total + 3, total + 4, total + 5);
-        GridHead.Write(
-            sheet,
-            grades,
-            grid,
-            new(
-                "Gradebook",
-                $"{(grades.Dealt.Cohort.Length == 0 ? "Marking scheme" : $"{grades.Dealt.Cohort} · marking scheme")}: {grades.Dealt.Marking.Title} · {Undecided} marks what is left to you, a formula that could not be evaluated or an answer in own words: look at it and type its points. Until then that part counts neither for nor against. Points in a frame are your corrections.{Said(grades.Dealt.Marking.Total)}{(grades.Dealt.IsSameForAll ? "" : grades.Dealt.HasOneSet ? " An empty cell was not asked." : " Students had different sets of equal weight: an empty cell was not asked.")}",
-                PartWidth,
-                XLAlignmentHorizontalValues.Center,
-                flags
-            )
-        );
+        GridHead.Write(sheet, grades, grid, new("Gradebook", PartWidth, XLAlignmentHorizontalValues.Center, flags));
         WriteHeads(sheet, total, outOf, percent, late, file, flags);
         for (var index = 0; index < grades.Students.Count; index++)
             WriteStudent(sheet, grades.Students[index], grid, GradebookGrid.FirstStudentRow + index, grades.Dealt.Marking.Total);
@@ -41,15 +30,15 @@ internal static class PointsSheet
 
         sheet.TabColor = Palette.Band;
 
-        // Files and flags have sheets of their own to print, and would make the points too small to read.
-        sheet.SetUpPage(
-            sheet.Range(1, 1, grid.LastStudentRow + 1, late),
-            XLPageOrientation.Landscape,
-            grades.Dealt.Paper,
-            grades.Dealt.Cohort,
-            grades.Dealt.LessonTitle
+        // Files and flags have sheets of their own to print.
+        GridHead.SetUpPages(
+            sheet,
+            grades,
+            grid,
+            $"{(grades.Dealt.Cohort.Length == 0 ? "Marking scheme" : $"{grades.Dealt.Cohort} · marking scheme")}: {grades.Dealt.Marking.Title} · {Undecided} marks what is left to you, a formula that could not be evaluated or an answer in own words: look at it and type its points. Until then that part counts neither for nor against. Points in a frame are your corrections.{Said(grades.Dealt.Marking.Total)}{(grades.Dealt.IsSameForAll ? "" : grades.Dealt.HasOneSet ? " An empty cell was not asked." : " Students had different sets of equal weight: an empty cell was not asked.")}",
+            grid.LastStudentRow + 1,
+            late
         );
-        sheet.PageSetup.SetRowsToRepeatAtTop(GradebookGrid.ExerciseRow, GradebookGrid.OutOfRow);
     }
 
     private static void WriteHeads(IXLWorksheet sheet, int total, int outOf, int percent, int late, int file, int flags)

@@ -21,7 +21,7 @@ internal sealed class ObservationSheet
     private const int High = 5;
     private const int First = 6;
     private const int LastColumn = 11;
-    private const double QuestionWidth = 62;
+    private const double QuestionWidth = 45;
     private const string AsExpected = "As expected.";
 
     private readonly IXLWorksheet _sheet;
@@ -29,13 +29,13 @@ internal sealed class ObservationSheet
     private readonly ObservationForm _form;
     private int _row = 6;
 
-    /// <summary>The rows of the breads' titles.</summary>
+    /// <summary>The rows of the titles of breads and of their controls.</summary>
     private readonly List<int> _breads = [];
 
     /// <summary>
     /// What a sheet of paper on its side holds of rows, in points, at the size at which the columns fit: the smaller of A4 and Letter.
     /// </summary>
-    private const double HeightOfASheet = 570;
+    private const double HeightOfASheet = 530;
 
     /// <summary>The row of the guess that shows what is expected of the bread at hand.</summary>
     private int _guess;
@@ -46,12 +46,6 @@ internal sealed class ObservationSheet
         sheet.AsPage();
         sheet.Range(1, 1, 1, LastColumn).AsTitle();
         sheet.Cell(1, 1).SetText($" Observations: {pack.Lesson.Title}");
-        sheet
-            .Cell(2, 1)
-            .SetText(
-                "Type your guess first: what is expected appears then. Then what you measure, into the framed cells. A mean between low and high is as expected; outside, a question appears."
-            )
-            .AsQuiet();
         sheet.Cell(4, 1).SetText(ObservedWords.Team);
         sheet.Range(4, 2, 4, 4).Merge();
         sheet.Cell(4, 2).AsEntry();
@@ -59,6 +53,14 @@ internal sealed class ObservationSheet
         sheet.Cell(4, 10).SetText(_form.Identity).AsQuiet();
         foreach (var (index, width) in new[] { 25, 6, 8, 8, 8, 8, 8, 9, 11, 13, QuestionWidth }.Index())
             sheet.Column(index + 1).Width = width;
+        sheet
+            .Across(
+                2,
+                1,
+                LastColumn,
+                "Type your guess first: what is expected appears then. Then what you measure, into the framed cells. A mean between low and high is as expected; outside, a question appears."
+            )
+            .AsQuiet();
     }
 
     /// <summary>The table of one bread, and of its control where it has one.</summary>
@@ -81,6 +83,7 @@ internal sealed class ObservationSheet
         WriteMeasures(title, compared.Bread.Observations, compared, seaLevel, pieces, questions);
         if (_pack.ControlOf(compared.Bread) is { } control)
         {
+            _breads.Add(_row);
             var behind = control.BehindOf(compared.Bread);
             WriteHeads(behind.Bread.Formula.Title, "The control", 1);
             WriteMeasures("Control", behind.Bread.Observations, behind, null, 1, questions);

@@ -14,7 +14,7 @@ internal sealed class QuestionSheet
     private const int Less = 3;
     private const int More = 4;
     private const double BreadWidth = 24;
-    private const double TextWidth = 53;
+    private const double TextWidth = 52;
 
     /// <summary>What a step of indentation takes of a column and leaves beside the next, in characters.</summary>
     private const double Indent = 3;

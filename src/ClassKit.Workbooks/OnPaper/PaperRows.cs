@@ -8,7 +8,7 @@ namespace ClassKit.Workbooks.OnPaper;
 /// <summary>The students' rows of the sheet for answers on paper.</summary>
 internal sealed class PaperRows(IXLWorksheet sheet, PaperGrid grid)
 {
-    private const double Height = 20;
+    private const double Height = 18;
 
     public void Write(DealtStudent student, int row)
     {

@@ -12,9 +12,6 @@ public static class PaperWriter
     private const string Explanation =
         "Type what is written, as it is written: numbers, letters, words. Tick ✓ where the working shows the method. Leave the row of whoever did not work on paper empty.";
 
-    /// <summary>How many characters side by side on a page still read well.</summary>
-    private const double ReadableWidth = 130;
-
     /// <summary>The workbook as the bytes of an .xlsx file; the same for the same arguments, always and everywhere.</summary>
     public static byte[] Write(DealtClass dealt)
     {
@@ -27,7 +24,6 @@ public static class PaperWriter
         sheet.Range(1, 1, 1, grid.LastColumn).AsTitle();
         sheet.Cell(1, PaperGrid.NameColumn).SetText(" On paper");
         sheet.Cell(1, PaperGrid.IdColumn).SetText(dealt.LessonTitle);
-        sheet.Cell(2, PaperGrid.IdColumn).SetText(Explanation).AsQuiet();
         sheet.Cell(PaperGrid.DealRow, PaperGrid.IdColumn).SetText(DealText.Footer(dealt)).AsQuiet();
         PaperHead.Write(sheet, grid);
         var row = PaperGrid.FirstStudentRow;
@@ -44,7 +40,13 @@ public static class PaperWriter
             DealText.Footer(dealt)
         );
         // Typed into at a screen, and only now and then printed.
-        sheet.SpreadOverPages(grid.LastColumn, ReadableWidth, PaperGrid.IdColumn);
+        var last = sheet.SpreadOverPages(
+            dealt.Paper,
+            grid.LastColumn,
+            PaperGrid.NameColumn,
+            grid.Columns.GroupBy(column => column.Exercise).Select(exercise => exercise.First().Column)
+        );
+        sheet.Across(2, PaperGrid.IdColumn, last, Explanation).AsQuiet();
         sheet.PageSetup.SetRowsToRepeatAtTop(PaperGrid.ExerciseRow, PaperGrid.TagRow);
         sheet.ProtectFromSlips();
         return workbook.ToBytes();

@@ -26,11 +26,6 @@ internal sealed class RequisitionSheet
     private const string Grams = "[<100]0.0;#,##0";
     private const double BreadWidth = 11;
 
-    /// <summary>
-    /// More characters side by side would be printed in less than 8 points: then they go over two sheets, the ingredient on each.
-    /// </summary>
-    private const double ReadableWidth = 210;
-
     private readonly IXLWorksheet _sheet;
     private readonly LessonPack _pack;
     private readonly RequisitionColumns _columns;
@@ -67,7 +62,6 @@ internal sealed class RequisitionSheet
         // The first column stands on every sheet side by side, so that only short words may stand in it.
         _sheet.Cell(1, 1).SetText(" Requisition");
         _sheet.Cell(1, 2).SetText(_pack.Lesson.Title);
-        _sheet.Cell(2, 2).SetText($"{_pack.Class.Name}. Framed cells can be changed: everything else follows.").AsQuiet();
 
         Setting(Students, "Students", _pack.Class.Students, "0");
         Setting(
@@ -256,8 +250,6 @@ internal sealed class RequisitionSheet
         {
             Formula(row + 2, RequisitionColumns.Bread(index), PieceCost(index, card), "0.000");
         }
-
-        _sheet.Cell(row + 3, 2).SetText(Unpriced()).AsQuiet();
     }
 
     private string PieceCost(int index, FormulaCard card) =>
@@ -299,7 +291,15 @@ internal sealed class RequisitionSheet
             _pack.Lesson.Title
         );
         _sheet.PageSetup.SetRowsToRepeatAtTop(Head, Head);
-        _sheet.SpreadOverPages(_columns.Last, ReadableWidth, 1);
+        // What is needed on one page, what is bought for it on the next.
+        var last = _sheet.SpreadOverPages(
+            _pack.Class.Paper,
+            _columns.Last,
+            1,
+            [.. Enumerable.Range(0, _pack.Cards.Count).Select(RequisitionColumns.Bread), _columns.Pack]
+        );
+        _sheet.Across(2, 2, last, $"{_pack.Class.Name}. Framed cells can be changed: everything else follows.").AsQuiet();
+        _sheet.Across(_last + 4, 2, last, Unpriced()).AsQuiet();
     }
 
     private void Amount(int row, int column, double value) =>

@@ -18,13 +18,8 @@ internal static class RatingsSheet
         var last = FirstDescriptor - 1 + asked.Count;
         sheet.AsPage();
         sheet.Range(1, 1, 1, last).AsTitle();
-        sheet.Cell(1, 1).SetText($" Scales: {pack.Lesson.Title}");
-        sheet
-            .Cell(2, 1)
-            .SetText(
-                $"Type the numbers of the sheets, {Descriptor.Least} to {Descriptor.Most}, into the framed cells below; means and spreads follow. Leave empty what nobody wrote."
-            )
-            .AsQuiet();
+        sheet.Cell(1, 1).SetText(" Scales");
+        sheet.Cell(1, FirstDescriptor).SetText(pack.Lesson.Title);
         sheet.Column(1).Width = 24;
         sheet.Column(2).Width = 10;
         for (var column = FirstDescriptor; column <= last; column++)
@@ -62,6 +57,15 @@ internal static class RatingsSheet
             pack.Class.Name,
             pack.Lesson.Title
         );
+        var lastOfFirst = sheet.SpreadOverPages(pack.Class.Paper, last, 2);
+        sheet
+            .Across(
+                2,
+                FirstDescriptor,
+                lastOfFirst,
+                $"Type the numbers of the sheets, {Descriptor.Least} to {Descriptor.Most}, into the framed cells below; means and spreads follow. Leave empty what nobody wrote."
+            )
+            .AsQuiet();
 
         void Heads(int row, string first, string second)
         {

@@ -32,9 +32,9 @@ internal static class TermMarksSheet
                 sheet.Head(sat.Mark, work.Work.Title + (sat.Sitting == 1 ? "" : $", sitting {sat.Sitting}"));
                 sheet.At(TermGrid.WeightRow, sat.Mark).SetNumber(work.Work.OutOf);
                 if (sat.Late is { } late)
-                    sheet.Head(late, "late?");
+                    sheet.Head(late, "late?", belongs: true);
                 if (sat.OutOf is { } outOf)
-                    sheet.Head(outOf, "out of, if other");
+                    sheet.Head(outOf, "out of, if other", belongs: true);
                 for (var row = TermGrid.FirstRow; row <= grid.LastRow; row++)
                     sheet.At(row, sat.Mark).AsEntry();
             }

@@ -10,22 +10,27 @@ internal sealed class TermSheet
     private const double NumberWidth = 13;
 
     /// <summary>Ids of most names on one line.</summary>
-    private const double IdWidth = GridHead.IdWidth + 6;
+    private const double IdWidth = GridHead.IdWidth;
 
     /// <summary>The highest that spreadsheet programs show a row, in points.</summary>
     private const double HighestRow = 409;
     private readonly IXLWorksheet _sheet;
     private readonly TermGrid _grid;
     private readonly int _last;
+    private readonly string _explanation;
+
+    /// <summary>The columns that a page may begin with.</summary>
+    private readonly List<int> _beginnings = [];
 
     public TermSheet(XLWorkbook workbook, string name, string title, string explanation, TermGrid grid, int last)
     {
-        (_grid, _last) = (grid, last);
+        (_grid, _last, _explanation) = (grid, last, explanation);
         _sheet = workbook.AddWorksheet(name);
         _sheet.AsPage();
         _sheet.Range(1, 1, 1, last).AsTitle();
-        _sheet.Cell(1, 1).SetText($" {title}: {grid.Term.Title}");
-        _sheet.Cell(2, 1).SetText(explanation).AsQuiet();
+        // The first column stands on every page, so that only a short word may stand in it.
+        _sheet.Cell(1, 1).SetText(" " + title);
+        _sheet.Cell(1, 2).SetText(grid.Term.Title);
         _sheet.Range(TermGrid.HeadRow, 1, TermGrid.WeightRow, last).AsTableHead();
         _sheet.Column(1).Width = GridHead.NameWidth;
         _sheet.Column(2).Width = IdWidth;
@@ -49,8 +54,15 @@ internal sealed class TermSheet
     /// <summary>What the row below the heads holds.</summary>
     public void Weights(string name) => _sheet.Cell(TermGrid.WeightRow, 1).SetText(name);
 
-    public void Head(int column, string text, double width = NumberWidth)
+    /// <summary>The head of a column.</summary>
+    /// <param name="column">Counted from 1.</param>
+    /// <param name="text">What stands in it.</param>
+    /// <param name="width">In characters.</param>
+    /// <param name="belongs">True if it belongs to the column before it, also on paper.</param>
+    public void Head(int column, string text, double width = NumberWidth, bool belongs = false)
     {
+        if (!belongs)
+            _beginnings.Add(column);
         _sheet.Column(column).Width = width;
         var head = _sheet.Cell(TermGrid.HeadRow, column).SetText(text).Wrapped();
         head.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
@@ -79,5 +91,7 @@ internal sealed class TermSheet
             _grid.Term.Title
         );
         _sheet.PageSetup.SetRowsToRepeatAtTop(TermGrid.HeadRow, TermGrid.WeightRow);
+        var last = _sheet.SpreadOverPages(_grid.Term.Class.Paper, _last, 1, _beginnings);
+        _sheet.Across(2, 2, last, _explanation).AsQuiet();
     }
 }

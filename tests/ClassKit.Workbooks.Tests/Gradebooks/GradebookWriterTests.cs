@@ -309,7 +309,7 @@ public sealed class GradebookWriterTests
         using var reader = new StreamReader(archive.GetEntry("xl/workbook.xml")!.Open());
         var workbook = reader.ReadToEnd();
 
-        Assert.Contains(">Gradebook!$4:$6<", workbook, StringComparison.Ordinal);
+        Assert.Contains(">Gradebook!$A:$A,Gradebook!$4:$6<", workbook, StringComparison.Ordinal);
         Assert.Contains(">Outcomes!$A:$A,Outcomes!$4:$6<", workbook, StringComparison.Ordinal);
     }
 
