@@ -14,6 +14,9 @@ internal static class PageLook
     /// <summary>The size of all type but titles, in points.</summary>
     private const double Type = 11;
 
+    /// <summary>What it comes to at a page's scale of 1, which is written in whole percent.</summary>
+    private const double TypeOfOne = 0.11;
+
     /// <summary>The least that a sheet's type comes out at on paper, in points: smaller is not read at arm's length.</summary>
     private const double LeastType = 9.2;
 
@@ -145,7 +148,7 @@ internal static class PageLook
             && PagesTall(sheet, paper ?? Paper.A4, type) == tall
         )
             type -= 0.05;
-        sheet.PageSetup.Scale = (int)Math.Floor(100 * type / Type);
+        sheet.PageSetup.Scale = (int)Math.Floor(type / TypeOfOne);
         foreach (var page in pages.Skip(1))
             sheet.PageSetup.AddVerticalPageBreak(page.From - 1);
         return pages[0].To;
@@ -160,7 +163,7 @@ internal static class PageLook
     {
         var room = Room(sheet.PageSetup.PageOrientation, paper ?? Paper.A4) * LeastType;
         var type = Math.Min(LargeType, room / Pixels(sheet, 1, lastColumn));
-        sheet.PageSetup.Scale = (int)Math.Floor(100 * type / Type);
+        sheet.PageSetup.Scale = (int)Math.Floor(type / TypeOfOne);
         return HeightOfPage(sheet, paper ?? Paper.A4, type);
     }
 
