@@ -54,81 +54,42 @@ internal static class OneRosterTables
 
     public static string LineItems(ClassGrades grades, GradeExchange exchange) =>
         CsvText.Of(
-            [
-                "sourcedId",
-                "status",
-                "dateLastModified",
-                "title",
-                "description",
-                "assignDate",
-                "dueDate",
-                "classSourcedId",
-                "categorySourcedId",
-                "academicSessionSourcedId",
-                "resultValueMin",
-                "resultValueMax",
-                "schoolSourcedId",
-            ],
-            [
+            OneRosterLineItem.Columns,
+            new OneRosterLineItem(
                 LineItem(grades.Dealt),
-                "",
-                "",
                 grades.Dealt.LessonTitle,
-                Counted.Of(grades.Dealt.Exercises.Count, "exercise"),
-                Date(exchange.Assigned),
-                Date(exchange.Due),
-                exchange.ClassId,
-                exchange.CategoryId,
-                exchange.SessionId,
-                "0",
-                CsvText.Points(grades.Students.Select(student => student.OutOf).DefaultIfEmpty().Max()),
-                exchange.SchoolId,
-            ]
+                exchange.Assigned,
+                exchange.Due,
+                grades.Students.Select(student => student.OutOf).DefaultIfEmpty().Max()
+            )
+            {
+                Description = Counted.Of(grades.Dealt.Exercises.Count, "exercise"),
+                Class = exchange.ClassId,
+                Category = exchange.CategoryId,
+                Session = exchange.SessionId,
+                School = exchange.SchoolId,
+            }.Row
         );
 
     public static string Results(DealtClass dealt, IEnumerable<StudentGrade> students, GradeExchange exchange) =>
-        CsvText.Of([
-            [
-                "sourcedId",
-                "status",
-                "dateLastModified",
-                "lineItemSourcedId",
-                "studentSourcedId",
-                "scoreStatus",
-                "score",
-                "scoreDate",
-                "comment",
-                "textScore",
-                "classSourcedId",
-                "inProgress",
-                "incomplete",
-                "late",
-                "missing",
-            ],
-            .. students.Select(student => Result(LineItem(dealt), student, exchange)),
-        ]);
+        CsvText.Of([OneRosterResult.Columns, .. students.Select(student => Result(LineItem(dealt), student, exchange).Row)]);
 
-    private static string[] Result(string lineItem, StudentGrade student, GradeExchange exchange)
+    private static OneRosterResult Result(string lineItem, StudentGrade student, GradeExchange exchange)
     {
         var waits = student.Answers.Any(answer => answer.IsUndecided);
-        return
-        [
-            $"{lineItem}-{student.Who.Id}",
-            "",
-            "",
+        return new(
             lineItem,
             student.Who.Id,
+            exchange.ClassId,
             State(student, waits),
             student.HasPoints ? CsvText.Points(student.Points) : "",
-            Date(exchange.Scored),
-            "",
-            "",
-            exchange.ClassId,
-            "false",
-            waits ? "true" : "false",
-            student.Late is null ? "false" : "true",
-            student.Status == GradeStatus.Missing && !student.HasPoints ? "true" : "false",
-        ];
+            exchange.Scored
+        )
+        {
+            IsIncomplete = waits,
+            IsLate = student.Late is not null,
+            IsMissing = student.Status == GradeStatus.Missing && !student.HasPoints,
+        };
     }
 
     private static string State(StudentGrade student, bool waits) =>
@@ -140,6 +101,4 @@ internal static class OneRosterTables
         };
 
     private static string LineItem(DealtClass dealt) => string.Create(CultureInfo.InvariantCulture, $"{dealt.Lesson}-{dealt.Seed}");
-
-    private static string Date(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

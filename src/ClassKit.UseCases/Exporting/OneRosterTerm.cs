@@ -16,15 +16,13 @@ namespace ClassKit.UseCases.Exporting;
 /// </remarks>
 internal sealed class OneRosterTerm(SchoolTerm term, TermExchange exchange)
 {
-    private static readonly string[] Common = ["sourcedId", "status", "dateLastModified"];
-
     private string Grade => exchange.SessionId + "-grade";
 
     private string ScaleId => exchange.SessionId + "-scale";
 
     public string Sessions() =>
         CsvText.Of(
-            [.. Common, "title", "type", "startDate", "endDate", "parentSourcedId", "schoolYear"],
+            [.. OneRosterColumns.Common, "title", "type", "startDate", "endDate", "parentSourcedId", "schoolYear"],
             // A school year is named by the year in which it ends; by the last day it ends in the summer.
             [
                 exchange.SessionId,
@@ -32,8 +30,8 @@ internal sealed class OneRosterTerm(SchoolTerm term, TermExchange exchange)
                 "",
                 term.Title,
                 "term",
-                Day(exchange.Begins),
-                Day(exchange.Ends),
+                OneRosterColumns.Of(exchange.Begins),
+                OneRosterColumns.Of(exchange.Ends),
                 "",
                 (exchange.Ends.Month > 7 ? exchange.Ends.Year + 1 : exchange.Ends.Year).ToString(CultureInfo.InvariantCulture),
             ]
@@ -41,7 +39,7 @@ internal sealed class OneRosterTerm(SchoolTerm term, TermExchange exchange)
 
     public string Categories() =>
         CsvText.Of([
-            [.. Common, "title", "weight"],
+            [.. OneRosterColumns.Common, "title", "weight"],
             .. term
                 .Rule.Categories.Index()
                 .Select(category =>
@@ -60,26 +58,14 @@ internal sealed class OneRosterTerm(SchoolTerm term, TermExchange exchange)
 
     public string LineItems() =>
         CsvText.Of([
-            [
-                .. Common,
-                "title",
-                "description",
-                "assignDate",
-                "dueDate",
-                "classSourcedId",
-                "categorySourcedId",
-                "academicSessionSourcedId",
-                "resultValueMin",
-                "resultValueMax",
-                "schoolSourcedId",
-            ],
+            OneRosterLineItem.Columns,
             .. term.Assignments.Select((work, at) => LineItem(WorkId(at), work.Title, CategoryId(CategoryOf(work)), work.OutOf, work.Due)),
             LineItem(Grade, term.Title, CategoryId(term.Rule.Categories.Count), 100, null),
         ]);
 
     public string Scale() =>
         CsvText.Of(
-            [.. Common, "title", "type", "orgSourcedId", "courseSourcedId", "classSourcedId", "scoreScaleValue"],
+            [.. OneRosterColumns.Common, "title", "type", "orgSourcedId", "courseSourcedId", "classSourcedId", "scoreScaleValue"],
             [
                 ScaleId,
                 "",
@@ -94,37 +80,27 @@ internal sealed class OneRosterTerm(SchoolTerm term, TermExchange exchange)
         );
 
     public string ScaleOfGrade() =>
-        CsvText.Of([.. Common, "title", "lineItemSourcedId", "scoreScaleSourcedId"], [Grade + "-scale", "", "", "", Grade, ScaleId]);
+        CsvText.Of(
+            [.. OneRosterColumns.Common, "title", "lineItemSourcedId", "scoreScaleSourcedId"],
+            [Grade + "-scale", "", "", "", Grade, ScaleId]
+        );
 
     /// <summary>
     /// The rows of the results, the header among them: of every student each work that stands for something, and the grade.
     /// </summary>
     public IReadOnlyList<IReadOnlyList<string>> Results(IReadOnlyList<TermGrade> grades) =>
         [
-            [
-                .. Common,
-                "lineItemSourcedId",
-                "studentSourcedId",
-                "scoreStatus",
-                "score",
-                "scoreDate",
-                "comment",
-                "textScore",
-                "classSourcedId",
-                "inProgress",
-                "incomplete",
-                "late",
-                "missing",
-            ],
+            OneRosterResult.Columns,
             .. grades.SelectMany(grade =>
                 term.Assignments.Select((work, at) => (At: at, Result: grade.Works.First(result => result.Assignment == work)))
                     .Where(work => !work.Result.IsOpen)
                     .Select(work => Result(work.At, grade, work.Result))
                     .Append(Result(grade))
+                    .Select(result => result.Row)
             ),
         ];
 
-    private string[] Result(int at, TermGrade grade, WorkResult work)
+    private OneRosterResult Result(int at, TermGrade grade, WorkResult work)
     {
         var mark = work.Counted?.Attempt.Mark;
         var state =
@@ -135,77 +111,37 @@ internal sealed class OneRosterTerm(SchoolTerm term, TermExchange exchange)
             mark is not null && work.Share is { } share
                 ? CsvText.Points(Math.Round(share * work.Assignment.OutOf, 2, MidpointRounding.AwayFromZero))
                 : "";
-        return Row(
-            WorkId(at),
-            grade,
-            state,
-            score,
-            "",
-            incomplete: false,
-            late: mark is { Lateness: not Lateness.InTime },
-            missing: mark is null && work.Standing != Standing.Excused
-        );
+        return Of(WorkId(at), grade, state, score) with
+        {
+            IsLate = mark is { Lateness: not Lateness.InTime },
+            IsMissing = mark is null && work.Standing != Standing.Excused,
+        };
     }
 
-    private string[] Result(TermGrade grade) =>
+    private OneRosterResult Result(TermGrade grade) =>
         grade.Place is { } place
-            ? Row(
-                Grade,
-                grade,
-                grade.IsProvisional ? "partially graded" : "fully graded",
-                CsvText.Points(grade.Rounded ?? 0),
-                term.Rule.Scale.Steps[place].Grade,
-                grade.IsProvisional,
-                late: false,
-                missing: false
-            )
-            : Row(Grade, grade, "not submitted", "", "", incomplete: true, late: false, missing: false);
+            ? Of(Grade, grade, grade.IsProvisional ? "partially graded" : "fully graded", CsvText.Points(grade.Rounded ?? 0)) with
+            {
+                Text = term.Rule.Scale.Steps[place].Grade,
+                IsIncomplete = grade.IsProvisional,
+            }
+            : Of(Grade, grade, "not submitted", "") with
+            {
+                IsIncomplete = true,
+            };
 
-    private string[] Row(
-        string lineItem,
-        TermGrade grade,
-        string state,
-        string score,
-        string text,
-        bool incomplete,
-        bool late,
-        bool missing
-    ) =>
-        [
-            $"{lineItem}-{grade.Student.Id}",
-            "",
-            "",
-            lineItem,
-            grade.Student.Id,
-            state,
-            score,
-            Day(exchange.Ends),
-            "",
-            text,
-            exchange.ClassId,
-            "false",
-            Word(incomplete),
-            Word(late),
-            Word(missing),
-        ];
+    private OneRosterResult Of(string lineItem, TermGrade grade, string state, string score) =>
+        new(lineItem, grade.Student.Id, exchange.ClassId, state, score, exchange.Ends);
 
     /// <summary>What nobody said a day of was set when the term began and is due when it ends; nothing is due before it was set.</summary>
     private string[] LineItem(string id, string title, string category, decimal outOf, DateOnly? due) =>
-        [
-            id,
-            "",
-            "",
-            title,
-            "",
-            Day(due < exchange.Begins ? due.Value : exchange.Begins),
-            Day(due ?? exchange.Ends),
-            exchange.ClassId,
-            category,
-            exchange.SessionId,
-            "0",
-            CsvText.Points(outOf),
-            exchange.SchoolId,
-        ];
+        new OneRosterLineItem(id, title, due < exchange.Begins ? due.Value : exchange.Begins, due ?? exchange.Ends, outOf)
+        {
+            Class = exchange.ClassId,
+            Category = category,
+            Session = exchange.SessionId,
+            School = exchange.SchoolId,
+        }.Row;
 
     /// <summary>
     /// A step of the scale up to where the next begins, in the standard's own form; signs of that form are taken out of grades.
@@ -223,8 +159,4 @@ internal sealed class OneRosterTerm(SchoolTerm term, TermExchange exchange)
     private string WorkId(int at) => string.Create(CultureInfo.InvariantCulture, $"{exchange.SessionId}-work-{at + 1}");
 
     private static string Whole(decimal percent) => percent % 1 == 0 ? CsvText.Points(percent) : "";
-
-    private static string Word(bool yes) => yes ? "true" : "false";
-
-    private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -1,6 +1,5 @@
 using ClassKit.Baking.Cooking;
 using ClassKit.BenchPlans.Classes;
-using ClassKit.BenchPlans.Planning;
 using ClassKit.BenchPlans.Tests.Checking;
 
 namespace ClassKit.BenchPlans.Tests.Planning;
