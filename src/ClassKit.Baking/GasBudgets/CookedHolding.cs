@@ -47,10 +47,10 @@ internal static class CookedHolding
 
     /// <summary>What steam or water keeps wet gets no crust.</summary>
     private static GasHolding WithSkin(GasHolding holding, CookingWay main) =>
-        main is CookingWay.Steamer or CookingWay.BoilingWater
+        main is CookingWay.Steamer or CookingWay.BoilingWater && holding.DriesAtItsSkin == true
             ? holding with
             {
-                Stops = holding.Stops.Replace(GasHolding.DryCrust, "; it gets no crust.", StringComparison.Ordinal),
+                DriesAtItsSkin = false,
             }
             : holding;
 

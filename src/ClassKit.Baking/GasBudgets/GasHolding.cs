@@ -65,8 +65,19 @@ public sealed record GasHolding(
 
     private readonly string? _lossSource;
 
-    /// <summary>What ends a rise wherever the skin dries: not in steam, nor in water.</summary>
-    internal const string DryCrust = ", and a dry crust stops the rest.";
+    /// <summary>
+    /// True where a skin that dries ends the rise besides, false where steam or water keeps it wet; null where nothing is told of it.
+    /// </summary>
+    public bool? DriesAtItsSkin { get; init; }
+
+    /// <summary>What ends the rise, the skin's part in it told.</summary>
+    public string Ending =>
+        DriesAtItsSkin switch
+        {
+            true => $"{Stops}, and a dry crust stops the rest.",
+            false => $"{Stops}; it gets no crust.",
+            null => Stops,
+        };
 
     /// <summary>
     /// Above this much added water, in percent of the flour, dough is stirred rather than kneaded. Common practice, no source.
@@ -90,11 +101,13 @@ public sealed record GasHolding(
             new(4.5, 5.5, 6.8),
             new(0.098, 0.11, 0.13),
             "A net of gluten around every bubble.",
-            "On the bench stretched walls tear and bubbles run together; in the heat gluten and starch set, cells open into pores"
-                + DryCrust,
+            "On the bench stretched walls tear and bubbles run together; in the heat gluten and starch set, cells open into pores",
             PupLoaf
                 + "; weak flour 605 mL: J. Food Sci. Technol. 57 (2020) 3581, table 4; loss of 9.8 % to 11.5 %: Baking Business, Bakers Dictionary, and up to 13 %: common practice; leak from memory"
-        );
+        )
+        {
+            DriesAtItsSkin = true,
+        };
 
     /// <summary>
     /// A yeast dough that steam cooks: it is proofed less full, sets at the boiling point without a crust, and stays denser than a baked
@@ -130,9 +143,12 @@ public sealed record GasHolding(
             new(2.8, 3.5, 4.4),
             new(0.098, 0.11, 0.13),
             "Gluten that time has linked, and a thick batter that bubbles rise through slowly.",
-            "Bubbles run together and break at the top; in the heat gluten and starch set, with what egg there is" + DryCrust,
+            "Bubbles run together and break at the top; in the heat gluten and starch set, with what egg there is",
             "loss in the oven: Baking Business, Bakers Dictionary, and common practice; the rest from memory, between a kneaded dough and a batter"
-        );
+        )
+        {
+            DriesAtItsSkin = true,
+        };
 
     /// <summary>A batter raised by soda or powder: only its thickness holds the gas until egg and starch set.</summary>
     /// <remarks>
@@ -160,7 +176,8 @@ public sealed record GasHolding(
         {
             Name = "quick dough",
             Holds = "The stiffness of the dough; its gluten is hardly worked.",
-            Stops = "Bubbles run together and break through the surface; starch and gluten set it" + DryCrust,
+            Stops = "Bubbles run together and break through the surface; starch and gluten set it",
+            DriesAtItsSkin = true,
             Source = $"as of a batter, for want of figures of its own: {Batter.Source}",
         };
 
@@ -261,6 +278,7 @@ public sealed record GasHolding(
             Name = "dough without a gluten net",
             Holds = "Starch and what binds it: the gums of rye, or husks and gums that were added; there is no net that stretches.",
             Stops = "Bubbles break through the surface; starch sets what is left.",
+            DriesAtItsSkin = null,
             Source = "loss as of a loaf: Baking Business, Bakers Dictionary, and common practice",
             IsPredicted = false,
         };

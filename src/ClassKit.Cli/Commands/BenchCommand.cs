@@ -17,11 +17,10 @@ internal static class BenchCommand
             HelpName = "FILE",
             Required = true,
         };
-        var roster = new Option<string>("--roster")
+        var roster = new Option<string?>("--roster")
         {
-            Description = "The students.",
+            Description = "The students; the list that the class profile names if left out.",
             HelpName = "FILE",
-            Required = true,
         };
         var to = CommonOptions.Out("page and workbook");
         var command = new Command(
@@ -36,7 +35,7 @@ internal static class BenchCommand
         };
         command.SetAction(parsed =>
         {
-            var (what, who, list) = (parsed.GetRequiredValue(rubric), parsed.GetRequiredValue(profile), parsed.GetRequiredValue(roster));
+            var (what, who, list) = (parsed.GetRequiredValue(rubric), parsed.GetRequiredValue(profile), parsed.GetValue(roster));
             return report.Write(new(parsed.GetRequiredValue(to), MakeBenchForm.Kind, what, who, list), run =>
                 Produced.Of(MakeBenchForm.Read(what, who, list), request => MakeBenchForm.Write(MakeBenchForm.Run(request, run)))
             );

@@ -11,11 +11,11 @@ internal static class DealCommand
     public static Command Create(Report report)
     {
         var lesson = CommonOptions.LessonOrExercises();
-        var roster = new Option<string>("--roster")
+        var roster = new Option<string?>("--roster")
         {
-            Description = "The students: .xlsx, .ods or CSV with names, and ids if there are any.",
+            Description =
+                "The students: .xlsx, .ods or CSV with names, and ids if there are any; the list that the class profile names if left out.",
             HelpName = "FILE",
-            Required = true,
         };
         var profile = new Option<string?>("--class")
         {
@@ -66,7 +66,7 @@ internal static class DealCommand
                     DealPractice.Kind,
                     [
                         .. LessonInputs.Of(parsed.GetRequiredValue(lesson)),
-                        parsed.GetRequiredValue(roster),
+                        parsed.GetValue(roster),
                         parsed.GetValue(profile),
                         parsed.GetValue(resit),
                         .. past.Inputs(parsed),
@@ -76,7 +76,7 @@ internal static class DealCommand
                     Produced.Of(
                         new DealPaths(
                             parsed.GetRequiredValue(lesson),
-                            parsed.GetRequiredValue(roster),
+                            parsed.GetValue(roster),
                             set.Wish(parsed, parsed.GetValue(seed)) with
                             {
                                 Due = parsed.GetValue(due),

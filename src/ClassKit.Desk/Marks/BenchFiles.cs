@@ -30,7 +30,7 @@ internal sealed record BenchFiles(TermEntry Term, PlannedWork Work, Sitting Whos
     /// <summary>The form of the work for its class, or what is wrong with what it is made of.</summary>
     public Reading<BenchForm> Form(ClassEntry known)
     {
-        var request = MakeBenchForm.Read(Rubric, known.File, known.Roster ?? "");
+        var request = MakeBenchForm.Read(Rubric, known.File, known.Roster);
         return request.Succeeded
             ? new(MakeBenchForm.Run(request.Model, UseCases.Running.Run.Unwatched) with { NotAsked = Work.NotAsked }, [])
             : new(null, request.Problems);

@@ -1,6 +1,7 @@
 using ClassKit.Baking.Allergens;
 using ClassKit.Baking.Cooking;
 using ClassKit.Baking.Ingredients;
+using ClassKit.Lessons.Mixing;
 
 namespace ClassKit.Lessons.Allergies;
 
@@ -20,7 +21,9 @@ public static class AllergyText
             .. ingredient.Allergens.Count > 0 ? [Names(ingredient.Allergens)] : Array.Empty<string>(),
             .. perhaps.Count > 0 ? [$"perhaps {Names(perhaps)}"] : Array.Empty<string>(),
         ];
-        return parts.Length > 0 ? string.Join("; ", parts) : "read the label";
+        return parts.Length > 0 ? string.Join("; ", parts)
+            : TapWater.Is(ingredient) ? "from the tap"
+            : "read the label";
     }
 
     /// <summary>Allergens by name; all nuts of trees are told together.</summary>

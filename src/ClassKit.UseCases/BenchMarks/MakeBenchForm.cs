@@ -7,6 +7,7 @@ using ClassKit.Content.Terms;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Pages;
 using ClassKit.Terms.Bench;
+using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Running;
 using ClassKit.Workbooks.Bench;
@@ -27,12 +28,14 @@ public static class MakeBenchForm
     private const string Book = "bench-marks.xlsx";
 
     /// <summary>The request for a practical rubric and a class, or everything that is wrong with their files.</summary>
-    public static Reading<BenchFormRequest> Read(string rubricFile, string classFile, string rosterFile)
+    public static Reading<BenchFormRequest> Read(string rubricFile, string classFile, string? rosterFile)
     {
         var library = Library.OfPaths();
         var rubric = PracticalRubricReader.Read(library.At(rubricFile));
         var profile = ClassProfileReader.Read(library.At(classFile));
-        var roster = RosterReader.Read(library.At(rosterFile), profile.Model?.Name);
+        if (ClassList.Named(library, rosterFile, classFile) is not { } list)
+            return new(null, [.. rubric.Problems, .. profile.Problems, ClassList.Missing(classFile)]);
+        var roster = RosterReader.Read(list, profile.Model?.Name);
         return rubric.Succeeded && profile.Succeeded && roster.Succeeded
             ? new(
                 new(rubric.Model, profile.Model.Name, Namesakes.ToldApart(roster.Model.Students), profile.Model.Teams)

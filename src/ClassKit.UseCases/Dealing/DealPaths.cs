@@ -7,9 +7,9 @@ namespace ClassKit.UseCases.Dealing;
 
 /// <summary>Where what dealing takes lies on disk.</summary>
 /// <param name="Folder">The lesson's folder, or one of exercises.</param>
-/// <param name="Roster">The students.</param>
+/// <param name="Roster">The students; null for those of the list that the class profile names.</param>
 /// <param name="Wish">What is wanted of the deal.</param>
-public sealed record DealPaths(string Folder, string Roster, DealWish Wish)
+public sealed record DealPaths(string Folder, string? Roster, DealWish Wish)
 {
     /// <summary>The class profile, for the class's name and time zone; null for none.</summary>
     public string? ClassFile { get; init; }
@@ -33,13 +33,15 @@ public sealed record DealPaths(string Folder, string Roster, DealWish Wish)
         if (!before.Succeeded)
             return new(null, before.Problems);
         var library = Library.OfPaths();
-        var roster = ClassList.Read(library.At(Roster), ClassFile is null ? null : library.At(ClassFile));
+        if (ClassList.Named(library, Roster, ClassFile) is not { } list)
+            return new(null, [ClassList.Missing(ClassFile ?? Folder)]);
+        var roster = ClassList.Read(list, ClassFile is null ? null : library.At(ClassFile));
         var set = PracticeSet.Read(library.At(Folder), Wish.Set, Wish.Seed);
         var replaced = ResitOf is null ? null : DealtFolder.Read(ResitOf);
         var past = Past?.Invoke();
         if (!set.Succeeded || !roster.Succeeded || replaced is { Succeeded: false } || past is { Succeeded: false })
             return new(null, [.. set.Problems, .. roster.Problems, .. replaced?.Problems ?? [], .. past?.Problems ?? []]);
-        if (Strangers(roster.Model) is { Count: > 0 } strangers)
+        if (Strangers(roster.Model, list.Path) is { Count: > 0 } strangers)
             return new(null, strangers);
         var dealtTo =
             Only.Count == 0
@@ -59,11 +61,11 @@ public sealed record DealPaths(string Folder, string Roster, DealWish Wish)
         );
     }
 
-    private List<Diagnostic> Strangers(ClassKit.Exercises.Cohorts.Roster roster) =>
+    private List<Diagnostic> Strangers(ClassKit.Exercises.Cohorts.Roster roster, string file) =>
         [
             .. Only.Except(roster.Students.Select(student => student.Id))
                 .Select(id => new Diagnostic(
-                    Roster,
+                    file,
                     null,
                     $"There is no student `{id}` on the roster",
                     "Name a student by the id that the roster has."

@@ -128,6 +128,6 @@ public sealed class NoOvenTests
 
         Assert.Equal(compared[0].PerPiece.Held.Holding.BenchLimit, compared[1].PerPiece.Held.Holding.BenchLimit);
         Assert.False(compared[1].IsRisePredicted);
-        Assert.All(compared, bread => Assert.DoesNotContain("dry crust", bread.PerPiece.Held.Holding.Stops, StringComparison.Ordinal));
+        Assert.All(compared, bread => Assert.NotEqual(true, bread.PerPiece.Held.Holding.DriesAtItsSkin));
     }
 }
