@@ -44,6 +44,11 @@ internal static class LooseFile
                 "This file is not read: it ends in `.txt`, behind the ending that is looked for",
                 $"Rename it to `{inner}`. If you see no `.txt`, let your file manager show the endings of file names."
             );
+        if (name.StartsWith("roster", StringComparison.OrdinalIgnoreCase) && (extension is "" or ".txt" || Documents.Contains(extension)))
+            return Said(
+                "This is not read as a class list",
+                "Save it from a spreadsheet program as .xlsx, .ods or CSV, `roster.csv`: a heading `name`, and a name in each row below it."
+            );
         if (Documents.Contains(extension))
             return Said("A document is not read", "Put its text into one of the files that end in .md, or keep it elsewhere.");
         if (Pictures.Contains(extension))

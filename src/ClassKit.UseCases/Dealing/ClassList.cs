@@ -29,7 +29,7 @@ internal static class ClassList
             file,
             null,
             "Nothing says who is in the class",
-            "Give the list, as in `--roster roster.csv`, or name it in the class file: `roster: roster.csv`."
+            "Name the list in the class file, `roster: roster.csv`, or give it besides."
         );
 
     /// <summary>Reads the roster, and the profile where there is one.</summary>

@@ -110,6 +110,28 @@ internal static class FileMistakes
             As = Weight.Doubtful,
         },
         new(
+            "the roster is a plain text",
+            folder => folder.Rename("roster.csv", "roster.txt"),
+            "roster.txt",
+            null,
+            "This is not read as a class list",
+            "Save it from a spreadsheet program as .xlsx, .ods or CSV"
+        )
+        {
+            As = Weight.Doubtful,
+        },
+        new(
+            "the roster was written with a word processor",
+            folder => folder.Rename("roster.csv", "Roster 2A.docx"),
+            "Roster 2A.docx",
+            null,
+            "This is not read as a class list",
+            "`roster.csv`: a heading `name`"
+        )
+        {
+            As = Weight.Doubtful,
+        },
+        new(
             "the roster is an old workbook",
             folder => folder.Remove("roster.csv").Put("roster.xls", [0xD0, 0xCF, 0x11, 0xE0, 0xA1, 0xB1, 0x1A, 0xE1]),
             "roster.xls",
