@@ -25,12 +25,7 @@ internal static class ClassList
     /// <summary>Says that there is no list.</summary>
     /// <param name="file">The class profile, or what else was given.</param>
     public static Diagnostic Missing(string file) =>
-        new(
-            file,
-            null,
-            "Nothing says who is in the class",
-            "Name the list in the class file, `roster: roster.csv`, or give it besides."
-        );
+        new(file, null, "Nothing says who is in the class", "Name the list in the class file, `roster: roster.csv`, or give it besides.");
 
     /// <summary>Reads the roster, and the profile where there is one.</summary>
     public static Reading<Roster> Read(Source rosterFile, Source? classFile) =>
