@@ -368,6 +368,9 @@ public abstract record Note
     {
         /// <summary>How many of these grades may still change, since something of theirs has no mark yet or was not decided on.</summary>
         public int Open { get; init; }
+
+        /// <summary>True where it was only asked what freezing would come to, and nothing was written.</summary>
+        public bool IsAsked { get; init; }
     }
 
     /// <summary>A term went on record.</summary>

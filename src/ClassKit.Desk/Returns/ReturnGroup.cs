@@ -5,12 +5,12 @@ namespace ClassKit.Desk.Returns;
 
 /// <summary>Students of a round who want the same of the instructor, exceptions first.</summary>
 /// <param name="Name">What stands above them.</param>
-/// <param name="Students">Who they are, in the order of the class; never empty.</param>
+/// <param name="Students">Who they are, those first of whom there is something to say; never empty.</param>
 public sealed record ReturnGroup(string Name, IReadOnlyList<StudentGrade> Students)
 {
     private const string ToDecide = "To decide";
 
-    private static readonly string[] Names = [ToDecide, "Could not be read", "Missing", "Absent or excused", "In"];
+    private static readonly string[] Names = ["Could not be read", ToDecide, "Missing", "Absent or excused", "In"];
 
     /// <summary>True where something of theirs waits for the instructor's word.</summary>
     public bool WaitsForDecision => Name == ToDecide;
@@ -29,14 +29,14 @@ public sealed record ReturnGroup(string Name, IReadOnlyList<StudentGrade> Studen
             .. (round.Grades?.Students ?? [])
                 .GroupBy(student => Place(student, round, toDecide))
                 .OrderBy(group => group.Key)
-                .Select(group => new ReturnGroup(Names[group.Key], [.. group])),
+                .Select(group => new ReturnGroup(Names[group.Key], [.. group.OrderBy(student => student.Flags.Count == 0)])),
         ];
     }
 
     private static int Place(StudentGrade student, RoundState round, HashSet<string> toDecide) =>
-        toDecide.Contains(student.Who.Id) ? 0
+        toDecide.Contains(student.Who.Id) ? 1
         : student.Status == GradeStatus.Graded ? 4
         : round.Away.ContainsKey(student.Who.Id) ? 3
-        : student.Status == GradeStatus.Unreadable ? 1
+        : student.Status == GradeStatus.Unreadable ? 0
         : 2;
 }

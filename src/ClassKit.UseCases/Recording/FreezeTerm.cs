@@ -51,7 +51,14 @@ public static class FreezeTerm
                 var number = isNew ? FrozenGrades.Put(session, recorded, now) : (int?)null;
                 if (!request.IsMeant || !isNew)
                     session.Abandon();
-                return new(new(term.Title, now.Count, number, changes) { Open = now.Count(grade => grade.IsProvisional) }, []);
+                return new(
+                    new(term.Title, now.Count, number, changes)
+                    {
+                        Open = now.Count(grade => grade.IsProvisional),
+                        IsAsked = !request.IsMeant,
+                    },
+                    []
+                );
             }));
     }
 
@@ -59,7 +66,17 @@ public static class FreezeTerm
     public static Produced Write(FrozenTerm frozen)
     {
         ArgumentNullException.ThrowIfNull(frozen);
-        return new([], [new Note.Frozen(frozen.Title, frozen.Students, frozen.Number, frozen.Changes) { Open = frozen.Open }], []);
+        return new(
+            [],
+            [
+                new Note.Frozen(frozen.Title, frozen.Students, frozen.Number, frozen.Changes)
+                {
+                    Open = frozen.Open,
+                    IsAsked = frozen.IsAsked,
+                },
+            ],
+            []
+        );
     }
 
     private static FrozenGrade Of(TermGrade grade, SchoolTerm term) =>

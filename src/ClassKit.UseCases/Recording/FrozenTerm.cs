@@ -11,4 +11,7 @@ public sealed record FrozenTerm(string Title, int Students, int? Number, IReadOn
 {
     /// <summary>How many of these grades may still change, since something of theirs has no mark yet or was not decided on.</summary>
     public int Open { get; init; }
+
+    /// <summary>True where it was only asked what freezing would come to, and nothing was written.</summary>
+    public bool IsAsked { get; init; }
 }

@@ -15,7 +15,7 @@ public static class FrozenWords
         {
             { Number: null } => $"{frozen.Term}: the grades given out are the grades of today.",
             { Number: 1 } =>
-                $"{frozen.Term}: the grades of {Counted.Of(frozen.Students, "student")} are frozen as they are{(frozen.Open > 0 ? $". Of these, {frozen.Open} may still change: something of theirs has no mark yet, or waits for your decision" : "")}.",
+                $"{frozen.Term}: the grades of {Counted.Of(frozen.Students, "student")} {(frozen.IsAsked ? "would be" : "are")} frozen as they are{(frozen.Open > 0 ? $". Of these, {frozen.Open} may still change: something of theirs has no mark yet, or waits for your decision" : "")}.",
             _ =>
                 $"{frozen.Term}: {Counted.Of(frozen.Differences.Count, "student")} {Counted.Noun(frozen.Differences.Count, "differs", "differ")} from what was given out, {frozen.Differences.Count(change => change.Before != change.Now)} of them in the grade. What was given out stays on record.",
         };

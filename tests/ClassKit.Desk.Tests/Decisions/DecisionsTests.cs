@@ -25,7 +25,7 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
                 )
             )
             .ToList();
-        Assert.Equal(["To decide", "Could not be read", "Missing", "In"], groups.Select(group => group.Name));
+        Assert.Equal(["Could not be read", "To decide", "Missing", "In"], groups.Select(group => group.Name));
         Assert.Equal(24, groups.Sum(group => group.Count));
     }
 
