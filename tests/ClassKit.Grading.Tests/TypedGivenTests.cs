@@ -73,8 +73,23 @@ public sealed class TypedGivenTests
         Assert.Equal(24, Assert.Single(Assert.IsType<AnswerFinding.NotFollowing>(Assert.Single(grade.Findings)).Typed).Dealt);
     }
 
+    [Theory]
+    // 24 is typed, once as a share.
+    [InlineData("=0*cold+(24+273.15)/273.15", true)]
+    [InlineData("=0*cold+(2400%+273.15)/273.15", true)]
+    // It stands in a cell reference and within longer numbers, and was not typed.
+    [InlineData("=0*C24+297.15/273.15+0*cold", false)]
+    [InlineData("=0*cold+297.15/273.15+0*1.24+0*240", false)]
+    public void A_constant_is_said_to_have_a_given_typed_in_only_where_that_number_is_written(string warming, bool isTyped)
+    {
+        var grade = Grade("warming", warming, "=cold*warming");
+
+        Assert.Equal(Outcome.ValueOnly, grade.Outcome);
+        Assert.Equal(isTyped, Assert.IsType<AnswerFinding.NotFollowing>(Assert.Single(grade.Findings)).Typed.Count == 1);
+    }
+
     [Fact]
-    public void It_is_found_in_one_long_formula_too()
+    public void A_given_typed_into_one_long_formula_for_two_parts_is_found_too()
     {
         Assert.Equal(Outcome.ValueOnly, Grade("volume", "=(room+273.15)/273.15", "=cold*(24+273.15)/273.15").Outcome);
     }

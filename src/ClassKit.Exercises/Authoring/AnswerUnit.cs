@@ -6,6 +6,24 @@ public static class AnswerUnit
     /// <summary>The unit whose cells hold a fraction and show it times 100: 65 % is stored as 0.65.</summary>
     public const string Percent = "%";
 
+    /// <summary>What money is called where it is asked for.</summary>
+    private static readonly HashSet<string> Money = new(StringComparer.OrdinalIgnoreCase)
+    {
+        "dollars",
+        "dollar",
+        "euros",
+        "euro",
+        "$",
+        "€",
+        "£",
+        "¥",
+        "CHF",
+        "EUR",
+        "GBP",
+        "USD",
+        "pounds sterling",
+    };
+
     /// <summary>True if the cell asks for percent, so that both 0.65 and 65 are read as 65 %.</summary>
     public static bool IsPercent(string unit) => unit == Percent;
 
@@ -26,8 +44,12 @@ public static class AnswerUnit
     /// <inheritdoc cref="Held(string, double)"/>
     public static decimal Held(string unit, decimal shown) => shown / Scale(unit);
 
-    /// <summary>True for money: people write 2.50 and never 2.5.</summary>
-    public static bool IsMoney(string unit) => unit is "dollars" or "euros" or "$" or "€" or "£";
+    /// <summary>True for money, however it is called: people write 2.50 and never 2.5, and a sign of it before a number.</summary>
+    public static bool IsMoney(string unit)
+    {
+        ArgumentNullException.ThrowIfNull(unit);
+        return Money.Contains(unit.Trim(' ', '.', ',', ';', '(', ')', '[', ']'));
+    }
 
     /// <summary>The fewest decimals that a number of this unit is written with.</summary>
     internal static int LeastDecimals(string unit) => IsMoney(unit) ? 2 : 0;

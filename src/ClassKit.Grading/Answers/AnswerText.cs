@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.Grading.Answers;
 
@@ -57,7 +58,7 @@ public static partial class AnswerText
 
         var (head, behind) = (match.Groups["head"].Value, match.Groups["unit"].Value);
         if (
-            !AnswerUnits.IsMoney(unit)
+            !AnswerUnit.IsMoney(unit)
             && (head + behind).Any(character => char.GetUnicodeCategory(character) == UnicodeCategory.CurrencySymbol)
         )
             return [];

@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using ClassKit.CellFormulas.Evaluating;
 using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.Grading.Answers;
 
@@ -58,24 +59,6 @@ public static class AnswerUnits
         ["pounds"] = "lbm",
     };
 
-    /// <summary>What money is called where it is asked for; signs of currencies are read there and nowhere else.</summary>
-    private static readonly HashSet<string> Money = new(StringComparer.OrdinalIgnoreCase)
-    {
-        "dollars",
-        "dollar",
-        "euros",
-        "euro",
-        "$",
-        "€",
-        "£",
-        "¥",
-        "CHF",
-        "EUR",
-        "GBP",
-        "USD",
-        "pounds sterling",
-    };
-
     private static readonly string[] Hundredths = ["¢", "cents", "cent", "ct"];
 
     /// <summary>The units that students take for one another, as they are written.</summary>
@@ -92,13 +75,6 @@ public static class AnswerUnits
     private static readonly ConcurrentDictionary<string, UnitConversion?> Conversions = new(StringComparer.Ordinal);
 
     private static readonly CellFormula Conversion = CellFormula.Of("=CONVERT(number,from,to)");
-
-    /// <summary>True if a number in this unit is an amount of money.</summary>
-    public static bool IsMoney(string unit)
-    {
-        ArgumentNullException.ThrowIfNull(unit);
-        return Money.Contains(Bare(unit));
-    }
 
     /// <summary>
     /// A typed number with what is written behind it, as a number of the unit asked for; unknown words leave it as it is.
@@ -126,7 +102,7 @@ public static class AnswerUnits
             return new(written, 0.01, 0);
         if (written.StartsWith('‰'))
             return new(written, 0.001, 0);
-        if (IsMoney(asked))
+        if (AnswerUnit.IsMoney(asked))
             return Known(asked).FirstOrDefault(unit => string.Equals(unit.Written, written, StringComparison.OrdinalIgnoreCase));
         return Codes.TryGetValue(written, out var from) && Codes.TryGetValue(Bare(asked), out var to) ? Between(from, to) : null;
     }
@@ -145,7 +121,7 @@ public static class AnswerUnits
 
     private static IReadOnlyList<UnitConversion> FindKnown(string asked)
     {
-        if (IsMoney(asked))
+        if (AnswerUnit.IsMoney(asked))
             return [.. Hundredths.Select(name => new UnitConversion(name, 0.01, 0))];
         if (!Codes.TryGetValue(Bare(asked), out var to))
             return [];

@@ -1,4 +1,3 @@
-using System.Globalization;
 using ClassKit.CellFormulas.Calls;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Findings;
@@ -114,15 +113,7 @@ internal sealed class AnswerJudge(TriedExercise tried)
         var typed = behaviours.Select(behaviour => TypedGivens.In(behaviour, answer.Part, Trials)).FirstOrDefault(found => found.Count > 0)
             ?? [];
         // A constant is what some typed given would make of the key, whatever it comes from: it is one only if its number stands there.
-        if (
-            !varies
-            && !typed.All(given =>
-                answer.Content.Formula!.Contains(
-                    Dealt.Right.Givens[given.Id].ToString("0.############", CultureInfo.InvariantCulture),
-                    StringComparison.Ordinal
-                )
-            )
-        )
+        if (!varies && !typed.All(given => tried.Returned.HasWritten(answer.Part, (double)Dealt.Right.Givens[given.Id])))
             typed = [];
         return new AnswerFinding.NotFollowing(
             [.. typed.Select(given => new TypedGiven(given, Dealt.Right.Givens[given.Id], tried.Returned.Cell(given).Cell))],

@@ -32,17 +32,17 @@ internal static class Credit
             Outcome.FollowThrough => marking.FollowThroughShare * methodOrNot,
             // Among a few letters a wrong one is as likely a guess, and a known wrong turn no work that could earn a share.
             Outcome.Misconception => part.Choice is null ? marking.MisconceptionShare : 0,
-            Outcome.Incorrect when judgement.Slip == SlipKind.NearMiss => marking.NearMissShare ?? marking.MisconceptionShare,
-            Outcome.Incorrect when judgement.Slip is { } slip => ShareOf(marking, slip) * methodOrNot,
+            Outcome.Incorrect when judgement.Slip is { } slip => ShareOf(marking, slip, methodOrNot),
             Outcome.Incorrect or Outcome.Blank or Outcome.Unreadable or Outcome.Unsupported => 0,
         };
     }
 
-    private static decimal ShareOf(MarkingScheme marking, SlipKind slip) =>
+    private static decimal ShareOf(MarkingScheme marking, SlipKind slip, decimal methodOrNot) =>
         slip switch
         {
-            SlipKind.Unit => marking.UnitSlipShare,
-            SlipKind.Rounding => marking.RoundingSlipShare,
+            SlipKind.Unit => marking.UnitSlipShare * methodOrNot,
+            SlipKind.Rounding => marking.RoundingSlipShare * methodOrNot,
+            // A formula near the key is a wrong method, and is worth what a known one is unless the scheme says otherwise.
             SlipKind.NearMiss => marking.NearMissShare ?? marking.MisconceptionShare,
         };
 }

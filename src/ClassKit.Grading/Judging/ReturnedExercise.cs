@@ -132,6 +132,10 @@ internal sealed class ReturnedExercise
             : null;
     }
 
+    /// <summary>True if the formula of a part's cell has a number written in it.</summary>
+    public bool HasWritten(Part part, double number) =>
+        Content(part)?.Formula is { } text && _shared.Parses.Of(text).Formula is { } formula && WrittenNumbers.Hold(formula, number);
+
     /// <summary>True for a sheet with array formulas, which may fill other cells than their own.</summary>
     private bool FillsSeveral(string sheet) =>
         _fillsSeveral ??= _workbook.FindSheet(sheet) is { } found && found.Cells.Values.Any(content => content.ArrayRange is not null);

@@ -48,7 +48,7 @@ internal static class SelfCheckData
                     new PartEntry(
                         part.Unit,
                         AnswerUnit.IsPercent(part.Unit),
-                        AnswerUnits.IsMoney(part.Unit),
+                        AnswerUnit.IsMoney(part.Unit),
                         part.Choice is not null,
                         [.. AnswerMeaning.Of(variant, part).Select(meaning => Entry(numbered, meaning))]
                     )

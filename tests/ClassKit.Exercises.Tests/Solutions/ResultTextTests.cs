@@ -29,6 +29,15 @@ public sealed class ResultTextTests
     public void Money_has_its_cents(double value, string text) =>
         Assert.Equal(text, ResultText.Of(Asking("dollars", Tolerance.Absolute(0.02)), value));
 
+    [Theory]
+    [InlineData("CHF")]
+    [InlineData("USD")]
+    [InlineData("Euros")]
+    [InlineData("€")]
+    [InlineData("pounds sterling")]
+    public void Money_has_them_whatever_it_is_called(string unit) =>
+        Assert.Equal("2.50\u00A0" + unit, ResultText.Of(Asking(unit, Tolerance.Absolute(0.02)), 2.5));
+
     /// <summary>The flour of 73 pieces of 390 g at 170 %: a college worksheet on baker's percentage, 16 747.06 g.</summary>
     [Fact]
     public void A_relative_tolerance_counts_places_at_the_size_of_the_answer() =>
