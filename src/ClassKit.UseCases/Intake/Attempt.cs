@@ -24,22 +24,28 @@ internal static class Attempt
     {
         IEnumerator<ReturnedItem>? items = null;
         var hasMore = true;
-        while (hasMore)
+        try
         {
-            var item = Of(
-                () => (items ??= source().GetEnumerator()).MoveNext() ? items.Current : null,
-                failure =>
-                {
-                    hasMore = false;
-                    return otherwise(failure);
-                }
-            );
-            if (item is null)
-                break;
-            yield return item;
+            while (hasMore)
+            {
+                var item = Of(
+                    () => (items ??= source().GetEnumerator()).MoveNext() ? items.Current : null,
+                    failure =>
+                    {
+                        hasMore = false;
+                        return otherwise(failure);
+                    }
+                );
+                if (item is null)
+                    break;
+                yield return item;
+            }
         }
-
-        Of(() => Close(items), _ => false);
+        finally
+        {
+            // Also where the run is stopped on the way: an archive that stays open cannot be replaced by a better one.
+            Of(() => Close(items), _ => false);
+        }
     }
 
     private static bool Close(IEnumerator<ReturnedItem>? items)

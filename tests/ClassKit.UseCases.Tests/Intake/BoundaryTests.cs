@@ -75,6 +75,31 @@ public sealed class BoundaryTests : IDisposable
     }
 
     [Fact]
+    public void What_is_open_is_closed_where_the_run_stops_on_the_way()
+    {
+        var isOpen = false;
+
+        var first = Attempt.Each(Opened, failure => ReturnedItem.Failed("x", failure)).First();
+
+        Assert.Equal("ada.xlsx", first.Path);
+        Assert.False(isOpen);
+
+        IEnumerable<ReturnedItem> Opened()
+        {
+            isOpen = true;
+            try
+            {
+                yield return new("ada.xlsx", AdasWork, null);
+                yield return new("bo.xlsx", AdasWork, null);
+            }
+            finally
+            {
+                isOpen = false;
+            }
+        }
+    }
+
+    [Fact]
     public void A_cancelled_run_is_cancelled()
     {
         Assert.Throws<OperationCanceledException>(() =>
