@@ -160,12 +160,18 @@ public sealed class AnswerSheet
 
     private RehearsedAnswer Slip(Part part)
     {
-        var factor = SlipFactor;
+        var right = _right[part.Id];
         double number;
+        var turn = 0;
+        // What is added grows as well: a right answer of 0 is moved by no factor, and a wide tolerance takes in much around it.
         do
         {
-            number = Math.Round(_right[part.Id] * factor + SlipOffset, 4, MidpointRounding.AwayFromZero);
-            factor += SlipFactorStep;
+            number = Math.Round(
+                right * (SlipFactor + turn * SlipFactorStep) + SlipOffset + turn * (SlipOffset + part.Tolerance.Around(right)),
+                4,
+                MidpointRounding.AwayFromZero
+            );
+            turn++;
         } while (HasMeaning(part, number));
         return Write(part, AnswerWay.Slip, number, Outcome.Incorrect, number);
     }
