@@ -281,11 +281,11 @@ public abstract record Note
 
     /// <summary>An exercise has misconceptions that a class met, and was proved with them.</summary>
     /// <param name="File">The exercise's file.</param>
-    /// <param name="Misconceptions">Their ids.</param>
+    /// <param name="Misconceptions">They.</param>
     /// <param name="Before">How many draws could be dealt before.</param>
     /// <param name="After">How many can be dealt now.</param>
     /// <param name="Draws">Of how many.</param>
-    public sealed record Learned(string File, IReadOnlyList<string> Misconceptions, int Before, int After, int Draws) : Note;
+    public sealed record Learned(string File, IReadOnlyList<Misconception> Misconceptions, int Before, int After, int Draws) : Note;
 
     /// <summary>Grades were put into tables for a school's records.</summary>
     /// <param name="Results">How many.</param>

@@ -136,6 +136,18 @@ public sealed class OutcomeTests
         Assert.Equal((Outcome.FollowThrough, 2), (grade.Outcome, grade.Points));
     }
 
+    /// <summary>The formula works straight from the wrong sum: nothing of it waits for the blank that it goes round.</summary>
+    [Fact]
+    public void A_formula_that_goes_round_a_blank_carries_on_the_slip_before_it_and_lacks_nothing()
+    {
+        var round = Grade(Book.Answer("sum", 148).Answer("ice", "=water*(tap-(3*want-sum))/(tap+112)"), "ice");
+        var waiting = Grade(Book.Answer("sum", 148).Answer("ice", "=water*(tap-temperature)/(tap+112)"), "ice");
+
+        Assert.Equal((Outcome.FollowThrough, 2), (round.Outcome, round.Points));
+        Assert.Equal("sum", Assert.Single(Assert.IsType<AnswerFinding.FollowsThrough>(round.Findings[0]).From).Id);
+        Assert.Equal("temperature", Assert.Single(Assert.IsType<AnswerFinding.Waits>(waiting.Findings[0]).For).Id);
+    }
+
     [Fact]
     public void A_number_that_only_follows_from_a_slip_through_a_blank_is_never_called_right()
     {

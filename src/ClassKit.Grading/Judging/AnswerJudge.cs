@@ -133,7 +133,7 @@ internal sealed class AnswerJudge(TriedExercise tried)
             return Judgement.OfSlip(evidence.Reading, rounding, isFormula: true);
         if (!evidence.ShowsMethod && !(earlier.AreTelling && tried.IsTelling(answer.Part, evidence.Reading)))
             return null;
-        return new(Outcome.FollowThrough, evidence.Reading, evidence.ShowsMethod, Carrying(earlier, evidence.ShowsMethod));
+        return new(Outcome.FollowThrough, evidence.Reading, evidence.ShowsMethod, Carrying(answer, earlier, evidence.ShowsMethod));
     }
 
     /// <summary>
@@ -157,16 +157,23 @@ internal sealed class AnswerJudge(TriedExercise tried)
                     return Judgement.OfSlip(held, rounding, isFormula: true);
                 if (!behaviour.IsRight(answer.Part) || TypedGivens.AreHiddenByTolerance(behaviour, answer.Part, Trials))
                     continue;
-                return new(Outcome.FollowThrough, held, true, Carrying(earlier, methodShown: true));
+                return new(Outcome.FollowThrough, held, true, Carrying(answer, earlier, methodShown: true));
             }
         }
         return null;
     }
 
-    private static AnswerFinding Carrying(EarlierAnswers earlier, bool methodShown) =>
-        methodShown && earlier.OriginsWithoutNumber is { Count: > 0 } missing
-            ? new AnswerFinding.Waits(missing)
-            : new AnswerFinding.FollowsThrough(earlier.Origins, methodShown);
+    /// <summary>
+    /// What it carries on: of a formula only what lies behind the cells that it uses. One that goes round a blank, straight to what stands
+    /// before it, lacks nothing there.
+    /// </summary>
+    private static AnswerFinding Carrying(TriedAnswer answer, EarlierAnswers earlier, bool methodShown)
+    {
+        if (methodShown && earlier.OriginsWithoutNumber.Where(answer.Uses).ToList() is { Count: > 0 } missing)
+            return new AnswerFinding.Waits(missing);
+        var behind = methodShown ? earlier.OriginsBehind(answer.Uses) : [];
+        return new AnswerFinding.FollowsThrough(behind.Count > 0 ? behind : earlier.Origins, methodShown);
+    }
 
     private Judgement? AsMisconception(TriedAnswer answer, EarlierAnswers earlier, Reading reading)
     {

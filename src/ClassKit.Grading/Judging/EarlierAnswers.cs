@@ -53,6 +53,14 @@ internal sealed class EarlierAnswers
     /// <summary>Those of <see cref="Origins"/> in whose cells no number stands.</summary>
     public IReadOnlyList<Part> OriginsWithoutNumber => [.. Origins.Where(before => !_judged[before.Id].HoldsNumber)];
 
+    /// <summary>The parts in which what is wrong with the answers that are used was counted.</summary>
+    /// <param name="isUsed">True of an earlier part whose answer is used.</param>
+    public IReadOnlyList<Part> OriginsBehind(Func<Part, bool> isUsed)
+    {
+        var used = Parts.Where(before => isUsed(before) && !_judged[before.Id].Judgement.IsRightNumber).ToList();
+        return [.. Parts.Where(before => used.Exists(one => _judged[one.Id].Origins.Contains(before)))];
+    }
+
     /// <summary>True if the wrong ones are answers that somebody worked out, and not a 0, a 1 or a number copied from the sheet.</summary>
     public bool AreTelling => Wrong.All(before => _judged[before.Id].IsTelling);
 

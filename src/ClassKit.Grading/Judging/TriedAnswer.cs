@@ -56,6 +56,9 @@ internal sealed class TriedAnswer
     /// <summary>The one given that a formula works with, and with nothing else of the sheet; null for any other.</summary>
     public Given? PointsAt => _pointsAt.Value;
 
+    /// <summary>True if the formula works with an earlier part's cell, or with one that does.</summary>
+    public bool Uses(Part before) => IsFormula && Dealt.Dependencies.Contains(_returned.Cell(before));
+
     /// <summary>
     /// The formula over the exercise's names, if it does there what it does in the cells, and with little work: everybody else's numbers
     /// are put into it later.

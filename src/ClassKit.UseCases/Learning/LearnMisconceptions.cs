@@ -59,7 +59,12 @@ public static class LearnMisconceptions
     private static Note Told(LearnedExercise one) =>
         new Note.Learned(
             one.Name,
-            [.. one.Added.Select(piece => piece.Id)],
+            [
+                .. one.Added.Select(piece =>
+                    one.After.Proof.Exercise.Parts.Single(part => part.Id == piece.Part)
+                        .Misconceptions.Single(listed => listed.Id == piece.Id)
+                ),
+            ],
             one.Before.Proof.Profile.Kept,
             one.After.Proof.Profile.Kept,
             one.After.Proof.Profile.Draws

@@ -6,6 +6,7 @@ using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Deadlines;
 using ClassKit.Grading.Results;
 using ClassKit.Notes;
+using ClassKit.Wording.Answers;
 using ClassKit.Wording.Benches;
 using ClassKit.Wording.Counts;
 using ClassKit.Wording.Files;
@@ -130,8 +131,8 @@ public static class NoteWords
             Note.Rehearsed(var students, var report) => Invariant(
                 $"{students} invented students, {report.Answers} answers: the grader judged {report.GradedRight} of them as they were made. Half of them are done after about {report.DoneAfter(0.5):0} minutes, nine in ten after {report.DoneAfter(0.9):0}."
             ),
-            Note.Learned(var file, var ids, var before, var after, var draws) => Invariant(
-                $"{file} lists {string.Join(", ", ids)}: {after} of {draws} draws keep all its misconceptions apart from the key and from each other, {before} did without. Put it in the place of the old file."
+            Note.Learned(var file, var misconceptions, var before, var after, var draws) => Invariant(
+                $"{file} lists {string.Join(", ", misconceptions.Select(one => $"“{WrongTurnName.Of(one)}”"))}: {after} of {draws} draws keep all its misconceptions apart from the key and from each other, {before} did without. Put it in the place of the old file."
             ),
             Note.Tabulated(var results) =>
                 $"{Counted.Of(results, "result")} in the tables of OneRoster 1.2 (1EdTech). Students go by the ids of the roster: they must be the school's own. Zip the tables to hand them on.",

@@ -1,4 +1,5 @@
 using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Findings;
 using ClassKit.Grading.Results;
 using ClassKit.Grading.Summaries;
 
@@ -61,6 +62,19 @@ public static class OutcomeText
             (Outcome.Unreadable, not null) => "Could not be read as one of the letters",
             (Outcome.FollowThrough, not null) => "Follows from your own earlier answer",
             _ => ToStudent(outcome, part.FormulaAsked),
+        };
+    }
+
+    /// <summary>What became of an answer, to the student: a right method that was rounded is not called wrong over words that say it is right.</summary>
+    public static string ToStudent(AnswerGrade answer)
+    {
+        ArgumentNullException.ThrowIfNull(answer);
+        return (answer.Outcome, answer.Findings) switch
+        {
+            (Outcome.Incorrect, [AnswerFinding.RoundsAnswer, ..]) => "Right method, rounded further than the part allows",
+            (Outcome.Incorrect, [AnswerFinding.RoundsEarlier, ..]) => "Right method, rounded on the way",
+            (Outcome.Incorrect, [AnswerFinding.TypedRounded or AnswerFinding.TypedFromRounded, ..]) => "Right but for rounding",
+            _ => ToStudent(answer.Outcome, answer.Part),
         };
     }
 

@@ -1,6 +1,7 @@
 using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Grading.Findings;
+using ClassKit.Wording.Outcomes;
 using ClassKit.Wording.Tests.Samples;
 
 namespace ClassKit.Wording.Tests.Answers;
@@ -49,6 +50,23 @@ public sealed class FindingWordsTests
     [MemberData(nameof(Said))]
     public void A_finding_is_said_with_its_numbers_and_cells(AnswerFinding finding, string words) =>
         Assert.Contains(words, Parts.Told(finding), StringComparison.Ordinal);
+
+    /// <summary>“Not right yet” stood over words that began “The method is right”.</summary>
+    [Fact]
+    public void A_right_method_that_was_rounded_is_headed_as_one()
+    {
+        AnswerFinding[] rounded =
+        [
+            new AnswerFinding.RoundsAnswer(2.5m, RoundingDirection.Down),
+            new AnswerFinding.RoundsEarlier(Parts.Of(), 0.01m, RoundingDirection.Up),
+            new AnswerFinding.TypedRounded(2),
+            new AnswerFinding.TypedFromRounded(0),
+        ];
+        Assert.All(rounded, finding => Assert.StartsWith("Right ", Headed(finding), StringComparison.Ordinal));
+        Assert.Equal("Not right yet", Headed(new AnswerFinding.NotRight()));
+
+        static string Headed(AnswerFinding finding) => OutcomeText.ToStudent(Parts.Graded(Parts.Dough(Parts.Of()), Parts.Of(), [finding]));
+    }
 
     [Fact]
     public void Whether_a_formula_was_asked_for_decides_what_is_said_of_a_typed_number()
