@@ -2,6 +2,7 @@ using System.Text;
 using ClassKit.Content.Exercises;
 using ClassKit.Content.Sources;
 using ClassKit.UseCases.Learning;
+using ClassKit.Wording.Notes;
 
 namespace ClassKit.UseCases.Tests.Learning;
 
@@ -46,6 +47,10 @@ public sealed class LearnMisconceptionsTests
             ["### Misconception: added_the_share", "`=flour+water_percent`", "It looks as if you added. A share is multiplied."],
             learned.Text.Split('\n').Where(line => !kept.Contains(line))
         );
+
+        // Told by its words: ids are for files, and several parts may have the same.
+        var told = Assert.Single(NoteWords.Of(Assert.Single(LearnMisconceptions.Write([learned]).Notes)));
+        Assert.StartsWith("pan_loaf.md lists “It looks as if you added”:", told, StringComparison.Ordinal);
     }
 
     [Fact]
