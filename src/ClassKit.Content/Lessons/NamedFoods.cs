@@ -64,6 +64,6 @@ internal static class NamedFoods
             { OnSurface: true } =>
                 $"Add a table `| Ingredient | Amount | For |` there, with a row such as `| {missing.CanBe[0].Name} | 5 g a tin | the cups |`.",
             _ =>
-                $"Add it to `## Formula` or, if it only touches the bread, to `## {SurfaceIngredients.Heading}`: what is in no list is neither ordered nor declared.",
+                $"Add it to `## Formula`, to `## {FillingList.Heading}` where it is inside a piece, or, if it only touches the bread, to `## {SurfaceIngredients.Heading}`: what is in no list is neither ordered nor declared.",
         };
 }
