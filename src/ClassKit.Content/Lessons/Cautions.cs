@@ -2,6 +2,7 @@ using System.Text.RegularExpressions;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Outline;
 using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Cautions;
 
 namespace ClassKit.Content.Lessons;
 
@@ -19,9 +20,12 @@ internal static partial class Cautions
                 continue;
             var match = TextAndSource().Match(item.Text.Text);
             if (match.Success)
+            {
                 cautions.Add(
                     new(item.Name.Text, texts.Read(item.Text with { Text = match.Groups["text"].Value }), match.Groups["source"].Value)
                 );
+                Note(cautions[^1], item.Name.Line, problems);
+            }
             else
                 problems.Add(
                     item.Text.Line,
@@ -31,6 +35,42 @@ internal static partial class Cautions
         }
         return cautions;
     }
+
+    /// <summary>
+    /// Says what an author could not expect: that a standing caution stays beside theirs, or goes for one that is called something else.
+    /// A caution that replaces the one of its own name is what was meant.
+    /// </summary>
+    private static void Note(Caution caution, int line, ProblemList problems)
+    {
+        foreach (
+            var title in ReplacedHazards.Of(caution).Select(StandingCautions.TitleOf).Where(title => !SharesAWord(title, caution.Title))
+        )
+            problems.Doubt(
+                line,
+                $"The caution `{caution.Title}` is printed in place of the standing one `{title}`",
+                "If it is about something else, give it another title: the standing one is then printed as well.",
+                Weight.Noted
+            );
+        foreach (var title in ReplacedHazards.OnlyNamed(caution).Select(StandingCautions.TitleOf))
+            problems.Doubt(
+                line,
+                $"The caution `{caution.Title}` does not say the rule of the standing one `{title}`, and both are printed",
+                "Leave it if both are meant. lessons/README.md says what a caution must say to stand alone.",
+                Weight.Noted
+            );
+    }
+
+    private static bool SharesAWord(string standing, string title) =>
+        WordsOf(standing).Intersect(WordsOf(title), StringComparer.OrdinalIgnoreCase).Any();
+
+    /// <summary>Without the plural's letter and without words that several titles have.</summary>
+    private static IEnumerable<string> WordsOf(string title) =>
+        title
+            .Split([' ', ','], StringSplitOptions.RemoveEmptyEntries)
+            .Where(word => !Common.Contains(word))
+            .Select(word => word.TrimEnd('s'));
+
+    private static readonly HashSet<string> Common = new(StringComparer.OrdinalIgnoreCase) { "a", "and", "first", "for", "hot", "or" };
 
     [GeneratedRegex(@"^(?<text>.*\S)\s*\*Source:\s*(?<source>[^*]*[^*.])\.?\*$")]
     private static partial Regex TextAndSource();

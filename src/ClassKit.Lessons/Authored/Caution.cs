@@ -1,13 +1,17 @@
 using ClassKit.Exercises.Authoring;
+using ClassKit.Lessons.Cautions;
 
 namespace ClassKit.Lessons.Authored;
 
 /// <summary>Something that can hurt someone.</summary>
-/// <param name="Hazard">A word or two: <c>Hot steam</c>.</param>
+/// <param name="Title">A word or two: <c>Hot steam</c>.</param>
 /// <param name="Text">What to do about it.</param>
 /// <param name="Source">Where that is published, or "common practice, no source".</param>
-public sealed record Caution(string Hazard, TextTemplate Text, string Source)
+public sealed record Caution(string Title, TextTemplate Text, string Source)
 {
+    /// <summary>The hazard that a standing caution is there for; null of one that somebody wrote, whatever its title.</summary>
+    public Hazard? Of { get; init; }
+
     /// <summary>The rule in a few words, to be read from the last row; empty where nobody has written one.</summary>
     public string InShort { get; init; } = "";
 

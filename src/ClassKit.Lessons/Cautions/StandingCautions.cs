@@ -16,9 +16,6 @@ public static class StandingCautions
     /// <summary>The sentence that stands on every page of a pack.</summary>
     public const string HouseRules = "Local codes and the instructor’s own safety rules come before anything printed here.";
 
-    /// <summary>What the caution about what must be declared is called.</summary>
-    public const string Allergens = "Allergens";
-
     private const string KeptApart = "Label the trays, and keep the tools of each bread apart.";
 
     private static readonly Temperature Hot = HoldingRule.FoodCode.Hot;
@@ -39,100 +36,6 @@ public static class StandingCautions
 
     /// <summary>What its heat brings to whatever is cooked beside a bread.</summary>
     private static readonly Hazard[] OfTheHeat = [Hazard.HotOven, Hazard.Frying, Hazard.Steam, Hazard.HotPlate, Hazard.Microwave];
-
-    /// <summary>
-    /// Words by which an authored caution is known to speak of a hazard: all of one group. What must be declared is never left to it: it
-    /// follows from the formula.
-    /// </summary>
-    private static readonly Dictionary<Hazard, string[][]> Words = new()
-    {
-        [Hazard.HouseRules] =
-        [
-            ["local codes"],
-        ],
-        [Hazard.RawFlour] =
-        [
-            ["raw", "flour"],
-        ],
-        [Hazard.Allergens] = [],
-        [Hazard.OpenFlame] =
-        [
-            ["flame"],
-            ["burner"],
-        ],
-        [Hazard.Scald] =
-        [
-            ["scald"],
-            ["boiling water"],
-        ],
-        [Hazard.HotOven] =
-        [
-            ["oven", "glove"],
-            ["hot tin"],
-            ["hot oven"],
-        ],
-        [Hazard.HotFat] =
-        [
-            ["hot", "fat"],
-            ["hot", "oil"],
-        ],
-        [Hazard.Frying] =
-        [
-            ["fry", "lid"],
-            ["fryer", "water"],
-            ["hot oil", "never"],
-        ],
-        [Hazard.Steam] =
-        [
-            ["steam"],
-        ],
-        [Hazard.HotPlate] =
-        [
-            ["griddle", "hot"],
-            ["hot plate"],
-            ["hot pan"],
-        ],
-        [Hazard.Microwave] =
-        [
-            ["microwave"],
-        ],
-        [Hazard.Blade] =
-        [
-            ["knife"],
-            ["knives"],
-            ["blade"],
-        ],
-        [Hazard.Mixer] =
-        [
-            ["mixer"],
-        ],
-        [Hazard.Balloon] =
-        [
-            ["balloon"],
-        ],
-        [Hazard.Probe] =
-        [
-            ["probe", "clean"],
-            ["probe", "wash"],
-        ],
-        [Hazard.FirstAid] =
-        [
-            ["running water"],
-        ],
-        [Hazard.Holding] =
-        [
-            ["4 hours"],
-            ["°c", "hold"],
-        ],
-        [Hazard.Freezing] =
-        [
-            ["thaw", "°c"],
-        ],
-        [Hazard.Reheating] =
-        [
-            ["reheat", "°c"],
-        ],
-    };
 
     /// <summary>The hazards of a formula.</summary>
     public static IReadOnlyList<Hazard> In(LessonFormula formula)
@@ -212,7 +115,7 @@ public static class StandingCautions
         [
             .. For(lesson)
                 .Select(caution =>
-                    caution.Hazard == Allergens
+                    caution.Of == Hazard.Allergens
                         ? caution with
                         {
                             Text = $"What each bread is declared to hold stands in the table below. {KeptApart} {AllergyCare.ForEverybody}",
@@ -240,19 +143,19 @@ public static class StandingCautions
         ArgumentNullException.ThrowIfNull(caution);
         return caution.InShort.Length > 0
             ? caution.InShort
-            : Words
-                .Keys.Where(hazard => Speaks(caution, hazard))
-                .Select(hazard => Standing(hazard, []).InShort)
-                .FirstOrDefault(rule => rule.Length > 0)
-                ?? "";
+            : Spoken(caution).Select(hazard => Standing(hazard, []).InShort).FirstOrDefault(rule => rule.Length > 0) ?? "";
     }
 
-    /// <summary>True if an authored caution speaks of a hazard.</summary>
-    public static bool Speaks(Caution caution, Hazard hazard)
+    /// <summary>True if a caution speaks of a hazard: a standing one of its own, an authored one of those that it replaces.</summary>
+    public static bool Speaks(Caution caution, Hazard hazard) => Spoken(caution).Contains(hazard);
+
+    /// <summary>What the standing caution of a hazard is called.</summary>
+    public static string TitleOf(Hazard hazard) => Standing(hazard, []).Title;
+
+    private static IReadOnlyList<Hazard> Spoken(Caution caution)
     {
         ArgumentNullException.ThrowIfNull(caution);
-        var text = $"{caution.Hazard}. {caution.Text.OwnWords}";
-        return Words[hazard].Any(group => group.All(word => text.Contains(word, StringComparison.OrdinalIgnoreCase)));
+        return caution.Of is { } own ? [own] : ReplacedHazards.Of(caution);
     }
 
     private static IReadOnlyList<Caution> Completed(
@@ -272,7 +175,9 @@ public static class StandingCautions
 
     private static Caution OnACard(Caution caution) => caution.OnACard.Length > 0 ? caution with { Text = caution.OnACard } : caution;
 
-    private static Caution Standing(Hazard hazard, IReadOnlyList<LessonFormula> breads) =>
+    private static Caution Standing(Hazard hazard, IReadOnlyList<LessonFormula> breads) => Words(hazard, breads) with { Of = hazard };
+
+    private static Caution Words(Hazard hazard, IReadOnlyList<LessonFormula> breads) =>
         hazard switch
         {
             Hazard.HouseRules => new("House rules first", HouseRules, "common practice, no source"),
@@ -286,7 +191,7 @@ public static class StandingCautions
                 OnACard = "Nobody tastes dough or batter. Wash hands, bowls and benches after it.",
             },
             Hazard.Allergens => new(
-                Allergens,
+                "Allergens",
                 $"{Declared(breads)} {KeptApart} {AllergyCare.ForEverybody}",
                 $"{AllergyCare.Law}; {AllergyCare.InhaledFlour}"
             )

@@ -37,7 +37,7 @@ internal static class ClassCourse
             planned?.Start,
             planned?.End,
             $"Show: {shown.Name}",
-            $"{pack.Words(shown.Text)} {string.Join(" ", StandingCautions.For(shown).Skip(1).Select(caution => $"*{caution.Hazard}:* {pack.Words(caution.Text)}"))}".TrimEnd(),
+            $"{pack.Words(shown.Text)} {string.Join(" ", StandingCautions.For(shown).Skip(1).Select(caution => $"*{caution.Title}:* {pack.Words(caution.Text)}"))}".TrimEnd(),
             ""
         );
     }

@@ -127,7 +127,7 @@ public sealed class CookingWaysTests : IDisposable
         );
         Assert.Contains(
             "74 °C (165 °F)",
-            StandingCautions.For(bread).Single(caution => caution.Hazard == "Reheating").Text.ToString(),
+            StandingCautions.For(bread).Single(caution => caution.Title == "Reheating").Text.ToString(),
             StringComparison.Ordinal
         );
     }

@@ -41,7 +41,7 @@ public sealed partial class PackPagesTests
                 sheet.QuerySelectorAll(".declared li").Select(word => word.Text()).Order()
             );
             Assert.All(card.Bread.Cautions, caution =>
-                Assert.Contains(caution.Hazard, sheet.QuerySelector(".caution")!.Text(), StringComparison.Ordinal)
+                Assert.Contains(caution.Title, sheet.QuerySelector(".caution")!.Text(), StringComparison.Ordinal)
             );
         }
     }
