@@ -24,7 +24,7 @@ internal static class HazardWords
         [Hazard.Blade] = WordForms.Of("knife", "knives", "blade", "skewer", "scissors", "grater"),
         [Hazard.Mixer] = WordForms.Of("mixer"),
         // A batter that balloons is none.
-        [Hazard.Balloon] = Pattern(@"\b(an?|the|each|two|latex|rubber|same) balloons?\b|^balloons?\b"),
+        [Hazard.Balloon] = Pattern(@"\b(an?|the|each|two|latex|rubber|same) balloons?\b|(?<=^|\. )balloons?\b"),
         [Hazard.Probe] = WordForms.Of("probe", "thermometer"),
     };
 
