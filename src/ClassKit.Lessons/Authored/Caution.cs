@@ -1,5 +1,4 @@
 using ClassKit.Exercises.Authoring;
-using ClassKit.Lessons.Cautions;
 
 namespace ClassKit.Lessons.Authored;
 

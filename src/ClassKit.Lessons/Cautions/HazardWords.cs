@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Words;
 
 namespace ClassKit.Lessons.Cautions;

@@ -1,4 +1,4 @@
-namespace ClassKit.Lessons.Cautions;
+namespace ClassKit.Lessons.Authored;
 
 /// <summary>What can hurt someone in a method or a demonstration, as far as it can be read from it.</summary>
 public enum Hazard
