@@ -413,6 +413,11 @@ public abstract record Note
     /// <param name="Backups">Copies that still hold the student.</param>
     public sealed record ErasedStudent(string Student, int Removed, int Kept, int Mentions, IReadOnlyList<string> Backups) : Note;
 
+    /// <summary>A student is off the record, and bytes of them are still in its file.</summary>
+    /// <param name="Student">The student's id.</param>
+    /// <param name="Why">Why.</param>
+    public sealed record BytesLeft(string Student, StillInFile Why) : Note;
+
     /// <summary>The record holds nothing of a student whose files are meant.</summary>
     /// <param name="Student">The student's id.</param>
     public sealed record NotOnRecord(string Student) : Note;

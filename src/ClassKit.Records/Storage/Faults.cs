@@ -43,7 +43,8 @@ internal static class Faults
         }
     }
 
-    private static RecordTrouble? Of(string path, SqliteException failure) =>
+    /// <summary>What an error of the database says about the file; null for one that is a mistake of ours.</summary>
+    public static RecordTrouble? Of(string path, SqliteException failure) =>
         failure.SqliteErrorCode switch
         {
             Busy or Locked => new RecordTrouble.Busy(WriterWord.Read(path)),

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Microsoft.Data.Sqlite;
 
 namespace ClassKit.Records.Storage;
@@ -88,6 +89,25 @@ internal static class Opening
         }
         Run(connection, $"PRAGMA application_id = {RecordHeader.ApplicationId}", transaction);
         transaction.Commit();
+    }
+
+    /// <summary>
+    /// Puts all that was written into the file itself, and waits for whoever reads. A checkpoint that is held back is no error to the
+    /// database: the first column of its row says so.
+    /// </summary>
+    /// <returns>False if somebody held it back.</returns>
+    public static bool IsAllInFile(SqliteConnection connection)
+    {
+        Run(connection, string.Create(CultureInfo.InvariantCulture, $"PRAGMA busy_timeout = {Patience * 1000}"));
+        try
+        {
+            return Number(connection, "PRAGMA wal_checkpoint(TRUNCATE)") == 0;
+        }
+        finally
+        {
+            // Everywhere else it is the connection's own commands that wait.
+            Run(connection, "PRAGMA busy_timeout = 0");
+        }
     }
 
     public static bool Check(SqliteConnection connection, string path, string check)

@@ -138,11 +138,23 @@ public sealed class TeachingRecord : IDisposable
     }
 
     /// <summary>Takes what was deleted out of the file, so that nothing of it can be found there.</summary>
-    public void Scour() => Faults.Told(Path, () =>
+    /// <returns>Whether that was done. What was deleted is off the record either way.</returns>
+    public Scoured Scour() => Faults.Told(Path, () =>
         {
-            Opening.Run(_connection, "VACUUM");
-            Opening.Run(_connection, "PRAGMA wal_checkpoint(TRUNCATE)");
-            return _hasWritten = true;
+            _hasWritten = true;
+            try
+            {
+                Opening.Run(_connection, "VACUUM");
+                return Opening.IsAllInFile(_connection) ? Scoured.Gone : Scoured.WhenClosed;
+            }
+            catch (SqliteException failure) when (Faults.Of(Path, failure) is RecordTrouble.Busy)
+            {
+                return Scoured.OthersWrite;
+            }
+            catch (SqliteException failure) when (Faults.Of(Path, failure) is RecordTrouble.Full)
+            {
+                return Scoured.NoRoom;
+            }
         });
 
     /// <summary>Closes the file.</summary>

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Notes;
 using ClassKit.Records.Classes;
@@ -32,6 +33,8 @@ public static class EraseStudent
         {
             var recorded = request.Record?.Read(session => ClassRegister.FindStudent(session, request.Student));
             var who = recorded ?? (request.Folder is { } folder ? StudentFiles.Find(folder, request.Student) : null);
+            if (recorded is null && IsToBeScouredAgain(request) && (who is null || !request.WithFiles))
+                return new(new(new(request.Student, request.Student), null, []) { InFile = request.Record!.Scour() }, []);
             if (who is null || (recorded is null && !request.WithFiles))
                 return new Reading<ErasedStudent>(
                     null,
@@ -44,11 +47,14 @@ public static class EraseStudent
                 if (takes)
                     files?.TakeAway(lists: false);
                 var erased = recorded is null ? null : OffTheRecord(request);
+                var inFile =
+                    request.IsMeant && (erased is not null || IsToBeScouredAgain(request)) ? request.Record!.Scour() : Scoured.Gone;
                 if (takes)
                     files?.TakeAway(lists: true);
                 return new Reading<ErasedStudent>(
                     new(who, erased, request.Record is { Path: { Length: > 0 } path } ? Backups.Of(path) : [])
                     {
+                        InFile = inFile,
                         Traces = files?.Traces ?? [],
                         Fate =
                             takes ? TraceFate.Gone
@@ -95,24 +101,35 @@ public static class EraseStudent
                         ),
                     ]
                     : (IEnumerable<Note>)[new Note.NotOnRecord(done.Who.Id)],
+                .. done.InFile == Scoured.Gone ? (IEnumerable<Note>)[] : [new Note.BytesLeft(done.Who.Id, Why(done.InFile))],
                 .. done.Traces.Count == 0 ? (IEnumerable<Note>)[] : [new Note.StillNamed(done.Traces, done.Fate)],
             ],
             []
         );
     }
 
+    private static StillInFile Why(Scoured inFile) =>
+        inFile switch
+        {
+            Scoured.WhenClosed => StillInFile.OthersRead,
+            Scoured.OthersWrite => StillInFile.OthersWrite,
+            Scoured.NoRoom => StillInFile.NoRoom,
+            _ => throw new UnreachableException($"Nothing is left where it is {inFile}."),
+        };
+
     private static Erased? OffTheRecord(EraseRequest request)
     {
         // The log says that somebody was erased and why, and not who; whoever brings the id back is known again by the mark.
-        var erased = request.Record!.Write(request.Author.Of(Kind, ErasedMark.Of(request.Student)), session =>
+        return request.Record!.Write(request.Author.Of(Kind, ErasedMark.Of(request.Student)), session =>
         {
             var gone = Erasure.Erase(session, request.Student, Mentions.Without);
             if (!request.IsMeant || gone is null)
                 session.Abandon();
             return gone;
         });
-        if (request.IsMeant && erased is not null)
-            request.Record.Scour();
-        return erased;
     }
+
+    /// <summary>Whoever was erased before is erased once more where their bytes could not be taken out of the file then.</summary>
+    private static bool IsToBeScouredAgain(EraseRequest request) =>
+        request is { IsMeant: true, Record: { } record } && record.Read(session => StillErased.Among(session, [request.Student])).Count > 0;
 }

@@ -1,6 +1,7 @@
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Notes;
 using ClassKit.Records.Erasing;
+using ClassKit.Records.Storage;
 
 namespace ClassKit.UseCases.Recording;
 
@@ -10,6 +11,9 @@ namespace ClassKit.UseCases.Recording;
 /// <param name="Backups">Copies of the record that were made before, and still hold the student.</param>
 public sealed record ErasedStudent(Student Who, Erased? Erased, IReadOnlyList<string> Backups)
 {
+    /// <summary>Whether bytes of the student are still in the file of the record.</summary>
+    public Scoured InFile { get; init; }
+
     /// <summary>The files that named the student before.</summary>
     public IReadOnlyList<StudentTrace> Traces { get; init; } = [];
 

@@ -177,6 +177,7 @@ public static class NoteWords
             Note.StillErased(var students) =>
                 $"{Counted.Of(students, "student")} whom you erased {Counted.Noun(students, "is", "are")} still named in your lists or folders, and {Counted.Noun(students, "was", "were")} left out of the record.",
             Note.ErasedStudent erased => Of(erased),
+            Note.BytesLeft(var student, var why) => Of(student, why),
             Note.NotOnRecord(var student) => $"The record holds nothing of {student}.",
             Note.RecordMoved(var file) => $"The record is {file} from now on. Its backups stay where they are.",
             Note.CopyMade(var file) => $"The record is whole, and so is its copy: {file}. Keep a copy on another disk as well.",
@@ -245,6 +246,18 @@ public static class NoteWords
                 : "";
         return $"Of {erased.Student}, {Counted.Of(erased.Removed, "row")} with all that was dealt, typed and written about them {Counted.Noun(erased.Removed, "goes", "go")}. {Counted.Of(erased.Kept, "row")} of points and outcomes {Counted.Noun(erased.Kept, "stays", "stay")} in the class's statistics and {Counted.Noun(erased.Kept, "says", "say")} no longer whose {Counted.Noun(erased.Kept, "it was", "they were")}.{mentions}{backups}";
     }
+
+    private static string Of(string student, StillInFile why) =>
+        why switch
+        {
+            StillInFile.OthersRead =>
+                $"Somebody else reads the record: what it said of {student} is off it, but still in its file until nobody has it open. Close the desk and other programs that have it open.",
+            StillInFile.OthersWrite =>
+                $"Somebody else was writing in the record: what it said of {student} is off it, but pieces may still be in its file. Wait until they are done, and erase {student} once more.",
+            StillInFile.NoRoom =>
+                $"There was no room on the disk to write the record anew: what it said of {student} is off it, but pieces may still be in its file. Make room for twice the record, and erase {student} once more.",
+            _ => throw new UnreachableException($"No words for {why}."),
+        };
 
     private static string Of(Note.Graded graded)
     {

@@ -1,6 +1,7 @@
 using System.Text;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Notes;
+using ClassKit.Records.Classes;
 using ClassKit.Records.Storage;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Recording;
@@ -225,6 +226,28 @@ public sealed class WholeRecordTests : IDisposable
         );
         Assert.Contains("Ada Berg", File.ReadAllText(list), StringComparison.Ordinal);
         Assert.Empty(EraseStudent.Write(done with { Traces = [] }).Notes.OfType<Note.StillNamed>());
+    }
+
+    /// <summary>
+    /// The database writes what is erased out of its file only when nobody needs the old pages (SQLite, PRAGMA wal_checkpoint): until then it
+    /// is said, and whoever erases once more need not have the student on record.
+    /// </summary>
+    [Fact]
+    public void Bytes_that_somebody_who_reads_holds_in_the_file_are_told_until_they_are_gone()
+    {
+        using var record = Filled("one");
+        using var reader = Open("one");
+        using (var look = reader.Look())
+        {
+            Assert.NotNull(ClassRegister.FindStudent(look, "ada-berg"));
+            var held = EraseStudent.Run(new(record, Kim, "ada-berg", IsMeant: true), Run.Unwatched).Model!;
+            Assert.Contains(new Note.BytesLeft("ada-berg", StillInFile.OthersRead), EraseStudent.Write(held).Notes);
+        }
+
+        var again = EraseStudent.Run(new(record, Kim, "ada-berg", IsMeant: true), Run.Unwatched).Model!;
+
+        Assert.Equal(["NotOnRecord"], EraseStudent.Write(again).Notes.Select(note => note.GetType().Name));
+        Assert.NotEmpty(EraseStudent.Run(new(record, Kim, "zoe-unknown", IsMeant: true), Run.Unwatched).Problems);
     }
 
     [Fact]

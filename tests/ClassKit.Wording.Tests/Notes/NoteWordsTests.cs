@@ -17,6 +17,10 @@ public class NoteWordsTests
         new()
         {
             { new Note.NotOnRecord("ada-berg"), "The record holds nothing of ada-berg." },
+            {
+                new Note.BytesLeft("ada-berg", StillInFile.OthersRead),
+                "Somebody else reads the record: what it said of ada-berg is off it, but still in its file until nobody has it open. Close the desk and other programs that have it open."
+            },
             { new Note.SameDeal("K7M-4RX9"), "The same deal as before, K7M-4RX9." },
             {
                 new Note.AddedToDeal("K7M-4RX9", [Every.Ada]),
