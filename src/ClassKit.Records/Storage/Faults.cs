@@ -21,9 +21,12 @@ internal static class Faults
     /// </summary>
     private const int CanNotShare = 4874;
 
-    /// <summary>Works, and tells in facts what went wrong with the file.</summary>
-    /// <exception cref="RecordException">Something did.</exception>
-    public static T Told<T>(string path, Func<T> work)
+    /// <summary>
+    /// Works through the database, and tells in facts what went wrong with the file. Errors of files that a caller's own work reads or
+    /// writes meanwhile are the caller's, and pass.
+    /// </summary>
+    /// <exception cref="RecordException">The database could not do it.</exception>
+    public static T OfDatabase<T>(string path, Func<T> work)
     {
         try
         {
@@ -32,6 +35,16 @@ internal static class Faults
         catch (SqliteException failure) when (Of(path, failure) is { } trouble)
         {
             throw new RecordException(path, trouble, failure);
+        }
+    }
+
+    /// <summary>The same, where files are touched as well, and no work of a caller's is in it.</summary>
+    /// <exception cref="RecordException">Something went wrong.</exception>
+    public static T Told<T>(string path, Func<T> work)
+    {
+        try
+        {
+            return OfDatabase(path, work);
         }
         catch (IOException failure) when (IsFull(failure))
         {

@@ -40,20 +40,21 @@ public sealed class TeachingRecord : IDisposable
     }
 
     /// <summary>Reads what is there at one moment.</summary>
-    public T Read<T>(Func<RecordSession, T> read) => Faults.Told(Path, () =>
+    public T Read<T>(Func<RecordSession, T> read) => Faults.OfDatabase(Path, () =>
         {
             using var session = new RecordSession(_connection, _connection.BeginTransaction(deferred: true));
             return read(session);
         });
 
     /// <summary>A look that stays open: all that is read through it is of one moment.</summary>
-    public RecordSession Look() => Faults.Told(Path, () => new RecordSession(_connection, _connection.BeginTransaction(deferred: true)));
+    public RecordSession Look() =>
+        Faults.OfDatabase(Path, () => new RecordSession(_connection, _connection.BeginTransaction(deferred: true)));
 
     /// <summary>
     /// Fills an empty record with rows that bring their own changes with them; nothing is written where something is wrong.
     /// </summary>
     internal T? Fill<T>(Func<RecordSession, T?> fill)
-        where T : class => Faults.Told(Path, () =>
+        where T : class => Faults.OfDatabase(Path, () =>
         {
             using var transaction = _connection.BeginTransaction(deferred: false);
             StillHere();
@@ -68,7 +69,7 @@ public sealed class TeachingRecord : IDisposable
 
     /// <summary>Writes in one transaction, all or nothing.</summary>
     /// <exception cref="RecordException">Also when somebody else has been writing for some seconds, or took it elsewhere meanwhile.</exception>
-    public T Write<T>(Change change, Func<WritingSession, T> write) => Faults.Told(Path, () =>
+    public T Write<T>(Change change, Func<WritingSession, T> write) => Faults.OfDatabase(Path, () =>
         {
             using var transaction = _connection.BeginTransaction(deferred: false);
             StillHere();
@@ -103,31 +104,37 @@ public sealed class TeachingRecord : IDisposable
     /// <summary>Moves it to another place, where a whole copy stands before the old file goes. The record is closed afterwards.</summary>
     /// <param name="path">A file that does not exist yet.</param>
     /// <param name="pointTo">Makes whoever looks for the record find it there, while both are there and nobody can write: a run that is cut
-    /// off at any moment leaves one that is found.</param>
-    public void MoveTo(string path, Action pointTo) => Faults.Told(Path, () =>
+    /// off at any moment leaves one that is found. What it throws passes; the old file is left then.</param>
+    public void MoveTo(string path, Action pointTo) => Faults.OfDatabase(Path, () =>
         {
-            if (File.Exists(path))
-                throw new RecordException(path, new RecordTrouble.Occupied());
-            Directory.CreateDirectory(System.IO.Path.GetDirectoryName(path)!);
+            Faults.Told(Path, () =>
+                File.Exists(path)
+                    ? throw new RecordException(path, new RecordTrouble.Occupied())
+                    : Directory.CreateDirectory(System.IO.Path.GetDirectoryName(path)!)
+            );
             // A copy is not made by a connection that holds the writer's place, so another holds it until both are in order.
             using (var place = Opening.Connect(Path))
             {
                 using var held = place.BeginTransaction(deferred: false);
-                Backups.Copy(_connection, path);
+                Faults.Told(Path, () =>
+                {
+                    Backups.Copy(_connection, path);
+                    return true;
+                });
                 pointTo();
                 // Windows lets nobody delete what is open: there whoever waits may come in between.
                 if (!OperatingSystem.IsWindows())
                     Leave();
             }
-            Leave();
-            return true;
+            return Leave();
 
-            void Leave()
-            {
-                _connection.Dispose();
-                CheckStamp.Remove(Path);
-                File.Delete(Path);
-            }
+            bool Leave() => Faults.Told(Path, () =>
+                {
+                    _connection.Dispose();
+                    CheckStamp.Remove(Path);
+                    File.Delete(Path);
+                    return true;
+                });
         });
 
     /// <summary>Whoever waited for the writer's place while the record was taken elsewhere has a file that nobody will look at again.</summary>
@@ -139,7 +146,7 @@ public sealed class TeachingRecord : IDisposable
 
     /// <summary>Takes what was deleted out of the file, so that nothing of it can be found there.</summary>
     /// <returns>Whether that was done. What was deleted is off the record either way.</returns>
-    public Scoured Scour() => Faults.Told(Path, () =>
+    public Scoured Scour() => Faults.OfDatabase(Path, () =>
         {
             _hasWritten = true;
             try

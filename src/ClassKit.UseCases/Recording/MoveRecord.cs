@@ -29,8 +29,9 @@ public static class MoveRecord
         {
             var folder = Directory.Exists(request.From) ? request.From : Path.GetDirectoryName(Path.GetFullPath(from))!;
             var pointer = Path.Combine(folder, RecordPlace.KeptElsewhere);
-            using (var record = TeachingRecord.Open(from, request.Now, mayBegin: false))
+            try
             {
+                using var record = TeachingRecord.Open(from, request.Now, mayBegin: false);
                 record.MoveTo(to, () =>
                 {
                     if (Path.GetFullPath(folder) != Path.GetDirectoryName(to))
@@ -38,6 +39,20 @@ public static class MoveRecord
                     else
                         File.Delete(pointer);
                 });
+            }
+            catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+            {
+                return new(
+                    null,
+                    [
+                        new(
+                            pointer,
+                            null,
+                            $"It says where the record is kept, and could not be changed: {failure.Message}",
+                            $"The record stays in {from}. Make that file one that you may write, delete the copy in {to}, and move it again."
+                        ),
+                    ]
+                );
             }
             return new Reading<BackedUp>(new(to), []);
         });

@@ -24,14 +24,36 @@ public static class ReadBackRecord
         var step = run.Begin(RunStep.Recording);
         return RecordTroubles.Told(() =>
         {
-            var fault = TableFilling.Fill(request.Record, Version(request), name => Rows(request, name)
-                    ?.Select(row =>
-                    {
-                        count++;
-                        step.Next();
-                        return row;
-                    }));
-            return fault is null ? new Reading<ReadBack>(new(count), []) : new(null, [Problem(request.Named, fault)]);
+            var table = Path.GetFileNameWithoutExtension(WriteOutRecord.VersionFile);
+            try
+            {
+                var fault = TableFilling.Fill(request.Record, Version(request), name =>
+                {
+                    table = name;
+                    return Rows(request, name)
+                        ?.Select(row =>
+                        {
+                            count++;
+                            step.Next();
+                            return row;
+                        });
+                });
+                return fault is null ? new Reading<ReadBack>(new(count), []) : new(null, [Problem(request.Named, fault)]);
+            }
+            catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+            {
+                return new(
+                    null,
+                    [
+                        new(
+                            At(request.Named, table),
+                            null,
+                            $"It cannot be read: {failure.Message}",
+                            "Nothing was written. Close the program that has it open, and read the tables back again."
+                        ),
+                    ]
+                );
+            }
         });
     }
 

@@ -57,6 +57,35 @@ public sealed class SharedTests : IDisposable
         Assert.False(File.Exists(_folder.File));
     }
 
+    /// <summary>A file of the caller's that cannot be read says nothing about the record.</summary>
+    [Fact]
+    public void What_a_callers_own_work_throws_is_not_told_as_the_records()
+    {
+        using var record = _folder.Open();
+        Sample.Enrol(record, "Bakers 1", Sample.Ada);
+        var locked = new IOException("graded.csv is locked");
+
+        Assert.Same(locked, Assert.Throws<IOException>(() => record.Read<bool>(_ => throw locked)));
+        Assert.Same(locked, Assert.Throws<IOException>(() => record.Write<bool>(Sample.Change(), _ => throw locked)));
+        Assert.Same(locked, Assert.Throws<IOException>(() => record.Fill<string>(_ => throw locked)));
+        Assert.Same(locked, Assert.Throws<IOException>(() => record.MoveTo(_folder.File + "-elsewhere", () => throw locked)));
+
+        Assert.Equal(["Bakers 1"], record.Read(ClassRegister.All).Select(found => found.Name));
+    }
+
+    /// <summary>The stamp saves time and nothing else: what is committed is on record without it.</summary>
+    [Fact]
+    public void A_stamp_that_cannot_be_written_is_no_failure_of_what_was_written()
+    {
+        Directory.CreateDirectory(_folder.File + "-whole");
+
+        using (var record = _folder.Open())
+            Sample.Enrol(record, "Bakers 1", Sample.Ada);
+
+        using var again = _folder.Open(mayBegin: false);
+        Assert.Single(again.Read(ClassRegister.All));
+    }
+
     [Fact]
     public async Task Two_who_begin_the_same_record_at_once_both_succeed()
     {

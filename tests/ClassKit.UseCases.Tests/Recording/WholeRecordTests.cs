@@ -280,7 +280,7 @@ public sealed class WholeRecordTests : IDisposable
         var to = _folder.Of("safe", TeachingRecord.FileName);
         using (var record = Open("one"))
         {
-            Assert.Throws<RecordException>(() => record.MoveTo(to, () =>
+            Assert.Throws<IOException>(() => record.MoveTo(to, () =>
                 {
                     File.WriteAllText(_folder.Of("one", RecordPlace.KeptElsewhere), to + "\n");
                     throw new IOException("cut off");
@@ -290,6 +290,44 @@ public sealed class WholeRecordTests : IDisposable
         using var found = Open("one");
         Assert.Equal(to, found.Path);
         Assert.True(Rows(found, "graded") > 0);
+    }
+
+    /// <summary>The file that would say where it is, is at fault there, and not the record.</summary>
+    [Fact]
+    public void A_move_that_nothing_can_point_to_is_told_by_the_file_that_points()
+    {
+        using (Filled("one")) { }
+        var pointer = Directory.CreateDirectory(_folder.Of("one", RecordPlace.KeptElsewhere)).FullName;
+
+        var problem = Assert.Single(MoveRecord.Run(new(_folder.Of("one"), _folder.Of("safe"), Kim.Now), Run.Unwatched).Problems);
+
+        Assert.Equal(pointer, problem.File);
+        using var record = Open("one");
+        Assert.Equal(_folder.Of("one", TeachingRecord.FileName), record.Path);
+        Assert.True(Rows(record, "graded") > 0);
+    }
+
+    /// <summary>The table is at fault, and not the record that it is read into.</summary>
+    [Fact]
+    public void A_table_that_cannot_be_read_is_told_as_the_table()
+    {
+        using var filled = Filled("one");
+        var files = WriteOut(filled);
+        using var record = Open("two");
+
+        var problem = Assert.Single(
+            ReadBackRecord
+                .Run(
+                    new(record, "tables", name =>
+                        name == WriteOutRecord.FileOf("graded") ? throw new IOException("locked") : new MemoryStream(files[name])
+                    ),
+                    Run.Unwatched
+                )
+                .Problems
+        );
+
+        Assert.Equal(Path.Combine("tables", WriteOutRecord.FileOf("graded")), problem.File);
+        Assert.Equal(0, Rows(record, "class"));
     }
 
     /// <summary>Whoever brings it home again finds it at home: nothing there says any more that it is elsewhere.</summary>
