@@ -11,6 +11,8 @@ public static class BenchRegister
 {
     private const char Between = ' ';
 
+    private static readonly BenchSheet NothingSeen = new("", new Dictionary<string, IReadOnlyList<int>>());
+
     /// <summary>Puts on record what a work is marked with.</summary>
     /// <returns>
     /// False if another scale is on record with which somebody has marked already: then nothing is written, for their levels would mean
@@ -152,18 +154,22 @@ public static class BenchRegister
                 .GroupBy(mark => mark.Sitting)
                 .Select(sitting =>
                 {
-                    BenchSheet[] sheets =
-                    [
-                        .. sitting
-                            .GroupBy(mark => (mark.Place, mark.Marker))
-                            .Select(sheet => new BenchSheet(sheet.Key.Marker, sheet.ToDictionary(mark => mark.Student, mark => mark.Levels))
+                    var sheets = sitting
+                        .GroupBy(mark => (mark.Place, mark.Marker))
+                        .ToDictionary(
+                            sheet => sheet.Key.Place,
+                            sheet => new BenchSheet(sheet.Key.Marker, sheet.ToDictionary(mark => mark.Student, mark => mark.Levels))
                             {
                                 Comments = sheet
                                     .Where(mark => mark.Comment is not null)
                                     .ToDictionary(mark => mark.Student, mark => mark.Comment!),
-                            }),
-                    ];
-                    return new RecordedBench(sitting.Key, new(scale, sheets[0], sheets.ElementAtOrDefault(1)));
+                            }
+                        );
+                    // A second marker whose first left no mark, or none but of students who were erased, is still the second.
+                    return new RecordedBench(
+                        sitting.Key,
+                        new(scale, sheets.GetValueOrDefault(1) ?? NothingSeen, sheets.GetValueOrDefault(2))
+                    );
                 }),
         ];
     }

@@ -159,6 +159,33 @@ public sealed class MarksTests : IDisposable
         Assert.Empty(bench.Marking.Second.Comments);
     }
 
+    /// <summary>A rule that counts the first marker's levels alone must not count the second's.</summary>
+    [Fact]
+    public void The_second_marker_stays_the_second_where_nothing_of_the_first_is_left()
+    {
+        var work = Work(WorkKind.BenchWork);
+        _record.Write(Sample.Change(), session =>
+        {
+            Assert.True(BenchRegister.Measure(session, work, Scale));
+            foreach (var (marker, name) in new[] { (1, "Kim"), (2, "Lou") })
+                BenchRegister.Put(
+                    session,
+                    work,
+                    1,
+                    marker,
+                    new(name, new Dictionary<string, IReadOnlyList<int>> { [Sample.Ada.Id] = [marker, 1] })
+                );
+            return BenchRegister.TakeAway(session, work, 1, 1, Sample.Ada.Id);
+        });
+
+        var marking = Assert.Single(_record.Read(session => BenchRegister.Of(session, work))).Marking;
+
+        Assert.Equal("Lou", marking.Second?.Marker);
+        Assert.Empty(marking.First.Places);
+        Assert.Empty(marking.Marks(MarkerRule.First));
+        Assert.Equal([Sample.Ada.Id], marking.Marks(MarkerRule.Mean).Select(mark => mark.Student));
+    }
+
     [Fact]
     public void A_rubric_stays_once_somebody_has_marked_with_it()
     {
