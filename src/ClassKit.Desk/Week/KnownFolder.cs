@@ -1,3 +1,5 @@
+using System.Security.Cryptography;
+using System.Text;
 using ClassKit.Desk.Folders;
 
 namespace ClassKit.Desk.Week;
@@ -5,9 +7,8 @@ namespace ClassKit.Desk.Week;
 /// <summary>
 /// A teaching folder that is there already, in a place where one may be begun: the desk was open on it before, or a class lies in it.
 /// </summary>
-/// <param name="Key">How the form calls it.</param>
 /// <param name="Folder">Where it is.</param>
-public sealed record KnownFolder(string Key, string Folder)
+public sealed record KnownFolder(string Folder)
 {
     private const string Profile = "class.md";
 
@@ -19,12 +20,18 @@ public sealed record KnownFolder(string Key, string Folder)
         AttributesToSkip = FileAttributes.Hidden | FileAttributes.System | FileAttributes.ReparsePoint,
     };
 
+    /// <summary>
+    /// How the form calls it: by where it is, never by its place among others or its name alone. Whatever comes or goes between a page and
+    /// its answer, such as a stick, the folder that was chosen is opened or none.
+    /// </summary>
+    public string Key => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Path.GetFullPath(Folder))));
+
     /// <summary>Those that can be found, each once, and those that this desk was opened on; but not the one that it is open on.</summary>
     internal static IReadOnlyList<KnownFolder> Of(FolderHolder folders) =>
         [
             .. folders
                 .Opened.Where(folder => !folder.IsLookRound && Directory.Exists(folder.Root))
-                .Select((folder, place) => new KnownFolder($"opened/{place}", folder.Root))
+                .Select(folder => new KnownFolder(folder.Root))
                 .Concat(In(BeginPlace.All))
                 .DistinctBy(known => Path.GetFullPath(known.Folder))
                 .Where(known => known.Folder != folders.Current?.Root),
@@ -41,7 +48,7 @@ public sealed record KnownFolder(string Key, string Folder)
                         .Take(Most)
                         .Prepend(place.Folder)
                         .Where(IsOne)
-                        .Select(folder => new KnownFolder($"{place.Key}/{Path.GetFileName(folder)}", folder))
+                        .Select(folder => new KnownFolder(folder))
                 )
                 .DistinctBy(known => Path.GetFullPath(known.Folder))
                 .Take(Most),
