@@ -1,7 +1,6 @@
 using System.Globalization;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Desk.Folders;
-using ClassKit.Desk.Frame;
 using ClassKit.Desk.Jobs;
 using ClassKit.Desk.Returns;
 using ClassKit.Desk.Safety;
@@ -123,13 +122,9 @@ internal static class MeasuredScreen
     private static async Task Take(Visit visit, ClassEntry known, LessonEntry lesson, SentFiles files)
     {
         var place = visit.Folder.MeasuredOf(known, lesson);
-        if (await HandIn.TakeAsync(place.Folder, place.Returned, files, visit.Context.RequestAborted) is not null)
-            await visit.Begin(Draw(visit, known, lesson));
-        else
-            await visit.Show<WordPage>(
-                (nameof(WordPage.Title), "Not all of it came through"),
-                (nameof(WordPage.Words), "What came whole is kept, and nothing else. Bring the rest back again.")
-            );
+        await HandedInPage.After(visit, await HandIn.TakeAsync(place.Folder, place.Returned, files, visit.Context.RequestAborted), () =>
+            visit.Begin(Draw(visit, known, lesson))
+        );
     }
 
     private static JobOrder Draw(Visit visit, ClassEntry known, LessonEntry lesson)

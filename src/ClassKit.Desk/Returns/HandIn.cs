@@ -17,8 +17,8 @@ internal static class HandIn
     /// <param name="into">Where it lies then.</param>
     /// <param name="files">What is sent.</param>
     /// <param name="cancellation">Nobody waits any more.</param>
-    /// <returns>How many are new; null if the last one broke off, of which nothing is kept then.</returns>
-    public static async Task<int?> TakeAsync(string folder, string into, SentFiles files, CancellationToken cancellation)
+    /// <exception cref="IOException">The folder is not there any more.</exception>
+    public static async Task<HandedIn> TakeAsync(string folder, string into, SentFiles files, CancellationToken cancellation)
     {
         var work = Path.Combine(folder, ".incoming");
         Directory.CreateDirectory(work);
@@ -28,22 +28,55 @@ internal static class HandIn
         var count = 0;
         try
         {
-            await foreach (var (name, content) in files.Each(cancellation))
+            await using var sent = files.Each(cancellation).GetAsyncEnumerator(cancellation);
+            while (true)
             {
-                await using (var file = File.Create(part))
-                    await content.CopyToAsync(file, cancellation);
-                if (Keep(part, into, HandedInName.Of(name)))
+                var isThere = await FromBrowser(sent.MoveNextAsync);
+                if (isThere == false)
+                    return new HandedIn.Whole(count);
+                if (isThere is null || !await CopyAsync(sent.Current.Content, part, cancellation))
+                    return new HandedIn.BrokenOff(count);
+                if (Keep(part, into, HandedInName.Of(sent.Current.Name)))
                     count++;
             }
-            return count;
         }
-        catch (Exception failure) when (failure is IOException or InvalidDataException or OperationCanceledException)
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException && Directory.Exists(folder))
         {
-            return null;
+            return new HandedIn.NotWritten(count, failure.Message);
         }
         finally
         {
             Clear(part, work);
+        }
+    }
+
+    /// <returns>False if what was sent broke off.</returns>
+    /// <exception cref="IOException">It could not be written.</exception>
+    private static async Task<bool> CopyAsync(Stream content, string to, CancellationToken cancellation)
+    {
+        await using var file = File.Create(to);
+        var bytes = new byte[1 << 16];
+        while (true)
+        {
+            if (await FromBrowser(() => content.ReadAsync(bytes, cancellation)) is not { } length)
+                return false;
+            if (length == 0)
+                return true;
+            await file.WriteAsync(bytes.AsMemory(0, length), CancellationToken.None);
+        }
+    }
+
+    /// <summary>What a browser sends, which may end in many ways; null if it did.</summary>
+    private static async Task<T?> FromBrowser<T>(Func<ValueTask<T>> read)
+        where T : struct
+    {
+        try
+        {
+            return await read();
+        }
+        catch (Exception failure) when (failure is IOException or InvalidDataException or OperationCanceledException)
+        {
+            return null;
         }
     }
 

@@ -1,7 +1,6 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
 using ClassKit.Desk.Folders;
-using ClassKit.Desk.Frame;
 using ClassKit.Desk.Marks;
 using ClassKit.Desk.Rounds;
 using ClassKit.Desk.Safety;
@@ -50,19 +49,12 @@ internal static class ReturnsScreen
         return problems.Count > 0 ? Show(visit, known, state, problems) : visit.GoTo($"rounds/{known.Key}/{state.Round.Name}/returns#who");
     }
 
-    private static async Task Take(Visit visit, RoundState state, SentFiles files)
-    {
-        if (await HandIn.TakeAsync(state.Round.Folder, state.Round.Returned, files, visit.Context.RequestAborted) is not null)
-            await visit.Begin(RoundGrading.Judge(state));
-        else
-            await visit.Show<WordPage>(
-                (nameof(WordPage.Title), "Not all of it came through"),
-                (
-                    nameof(WordPage.Words),
-                    "What came whole is kept, and nothing else. Hand the rest in again, in smaller lots if it was more than a gigabyte."
-                )
-            );
-    }
+    private static async Task Take(Visit visit, RoundState state, SentFiles files) =>
+        await HandedInPage.After(
+            visit,
+            await HandIn.TakeAsync(state.Round.Folder, state.Round.Returned, files, visit.Context.RequestAborted),
+            () => visit.Begin(RoundGrading.Judge(state))
+        );
 
     private static bool HasInvented(Visit visit, RoundState state) =>
         visit.Folder.IsLookRound

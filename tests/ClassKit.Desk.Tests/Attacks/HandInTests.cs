@@ -80,6 +80,24 @@ public sealed class HandInTests(RunningDesk desk) : IClassFixture<RunningDesk>
         Assert.DoesNotContain(".incoming", Directory.EnumerateFileSystemEntries(round.Folder).Select(Path.GetFileName));
     }
 
+    /// <summary>Whoever is told to send less, where the disk or the folder is at fault, sends it again in vain.</summary>
+    [Fact]
+    public async Task A_file_that_cannot_be_kept_is_told_as_that_with_what_was_kept_before()
+    {
+        var round = Deal();
+        Directory.CreateDirectory(round.Returned);
+        await File.WriteAllTextAsync(Path.Combine(round.Returned, "taken"), "a file where a folder is wanted");
+
+        using var answer = await Send(round, [("a.xlsx", "one"), ("taken/b.xlsx", "two"), ("c.xlsx", "three")]);
+
+        var page = await answer.Content.ReadAsStringAsync();
+        Assert.Equal(503, (int)answer.StatusCode);
+        Assert.Contains("Not all of it could be kept", page, StringComparison.Ordinal);
+        Assert.Contains("(1 new file)", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("gigabyte", page, StringComparison.Ordinal);
+        Assert.Equal(["a.xlsx", "taken"], Directory.EnumerateFiles(round.Returned).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+    }
+
     /// <summary>
     /// A class, a kitchen, a student and a lesson that are called like a script, through every page that can be looked at.
     /// </summary>
