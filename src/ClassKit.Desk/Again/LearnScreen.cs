@@ -42,15 +42,20 @@ internal static class LearnScreen
         if (!read.Succeeded)
             return Show(visit, known, state, text, read.Problems);
         List<TextEntry> own = [.. OwnExercises(visit.Folder, read.Model)];
+        // As they are before anything is worked out from them.
+        var before = own.ToDictionary(entry => entry.Path, entry => OwnText.Read(entry.Path));
         var learned = LearnMisconceptions.Run(new(proposals, [.. own.Select(entry => Library.OfPaths().At(entry.Path))]), Run.Unwatched);
         if (!learned.Succeeded)
             return Show(visit, known, state, text, learned.Problems);
-        var refused = learned
-            .Model.Select(one => Keep(own.First(entry => Path.GetFileName(entry.Path) == one.Name).Path, one.Text))
-            .OfType<Diagnostic>()
-            .ToList();
-        return refused.Count > 0
-            ? Show(visit, known, state, text, refused)
+        var refused = OwnTexts.Write([
+            .. learned.Model.Select(one =>
+            {
+                var path = own.First(entry => Path.GetFileName(entry.Path) == one.Name).Path;
+                return new NewText(path, before[path], one.Text);
+            }),
+        ]);
+        return refused is not null
+            ? Show(visit, known, state, text, [refused])
             : visit.Show<LearnPage>(
                 (nameof(LearnPage.Class), known),
                 (nameof(LearnPage.Round), state),
@@ -62,11 +67,6 @@ internal static class LearnScreen
                 )
             );
     }
-
-    private static Diagnostic? Keep(string file, string text) =>
-        OwnText.Read(file) is { } before
-            ? before.Write(before.Stamp, before.With(text))
-            : new(file, null, "The exercise cannot be read any more", "Look whether it is there.");
 
     /// <summary>The exercises of the folder that proposals are for, each once.</summary>
     private static IEnumerable<TextEntry> OwnExercises(TeachingFolder folder, IReadOnlyList<ProposedMisconception> proposals)

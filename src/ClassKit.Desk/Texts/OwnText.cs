@@ -75,19 +75,26 @@ public sealed record OwnText(string Path, ReadOnlyMemory<byte> Bytes)
         );
     }
 
+    /// <summary>Why nothing may be written over the file; null if it is as the instructor saw it.</summary>
+    /// <param name="stamp">The file as the instructor saw it.</param>
+    public Diagnostic? Changed(string stamp) =>
+        stamp == Stamp
+            ? null
+            : new(
+                Path,
+                null,
+                "The file was changed meanwhile, here or in another program",
+                "Nothing was written over it. Below stands what is in it now: bring yours together with it, and keep it again."
+            );
+
     /// <summary>Writes over the file, whole or not at all.</summary>
     /// <param name="stamp">The file as the instructor saw it.</param>
     /// <param name="content">What is to be in it.</param>
     /// <returns>Why it was not written; null if it was.</returns>
     public Diagnostic? Write(string stamp, byte[] content)
     {
-        if (stamp != Stamp)
-            return new(
-                Path,
-                null,
-                "The file was changed meanwhile, here or in another program",
-                "Nothing was written over it. Below stands what is in it now: bring yours together with it, and keep it again."
-            );
+        if (Changed(stamp) is { } changed)
+            return changed;
         try
         {
             WholeFile.Write(Path, content);
