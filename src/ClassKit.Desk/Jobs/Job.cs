@@ -119,10 +119,28 @@ public sealed class Job : IProgress<RunProgress>, IDisposable
         catch (Exception bug)
 #pragma warning restore CA1031
         {
-            ours(bug);
             state = JobState.Broken;
+            Tell(ours, bug);
         }
-        lock (_changing)
-            (_state, _end) = (state, end);
+        finally
+        {
+            lock (_changing)
+                (_state, _end) = (state, end);
+        }
+    }
+
+    /// <summary>Whoever is told may be gone, as where standard error is closed: the next piece of work has its turn all the same.</summary>
+    private static void Tell(Action<Exception> ours, Exception bug)
+    {
+        try
+        {
+            ours(bug);
+        }
+#pragma warning disable CA1031 // There is nobody left to tell that nobody could be told; the job's page still says that it broke.
+        catch (Exception)
+#pragma warning restore CA1031
+        {
+            return;
+        }
     }
 }

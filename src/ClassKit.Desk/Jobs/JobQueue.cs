@@ -27,7 +27,7 @@ internal sealed class JobQueue(Action<Exception> ours) : IDisposable
         lock (_adding)
         {
             var job = _jobs[_next + 1] = new(++_next, order);
-            if (_jobs.TryGetValue(_next - Remembered, out var old) && !old.IsOpen)
+            foreach (var old in _jobs.Values.Where(old => old.Id <= _next - Remembered && !old.IsOpen))
                 _jobs.TryRemove(old.Id, out _);
             if (_isClosing)
                 job.Stop();

@@ -69,6 +69,18 @@ public sealed class JobTests : IDisposable
         Assert.Equal("ours", Assert.Single(_ours).Message);
     }
 
+    /// <summary>Mistakes are told on standard error, which may be closed.</summary>
+    [Fact]
+    public async Task A_mistake_that_nobody_can_be_told_is_still_over_and_lets_the_desk_close()
+    {
+        using var queue = new JobQueue(_ => throw new IOException("standard error is closed"));
+        var before = queue.Add(Order(_ => JobEnd.Well));
+        var broken = queue.Add(Order(_ => throw new InvalidOperationException("ours")));
+        await Over(broken);
+        Assert.Equal((JobState.Done, JobState.Broken), (before.State, broken.State));
+        queue.Close();
+    }
+
     [Fact]
     public async Task What_was_done_lately_is_named_the_latest_last()
     {
