@@ -65,14 +65,10 @@ public sealed record AltitudeFormula(
                 var isTabled =
                     formula.Leavening == Leavening.Chemical && IsFromAnOven(heats) && (place is not null || !HasLittleSugar(formula));
                 var row = isTabled ? table.For(metres) : null;
-                List<AdjustedLine> lines = row is null
-                    ? []
-                    : [.. formula.Lines.Select(line => Adjust(row, line, place)).OfType<AdjustedLine>()];
-                var chosen = formula
-                    .Lines.Select(line =>
-                        lines.FirstOrDefault(changed => changed.Ingredient.Id == line.Ingredient.Id)?.Chosen ?? line.Percent
-                    )
-                    .ToList();
+                // Line by line: an ingredient may stand in a formula twice, in the batter and on top of it.
+                var changes = formula.Lines.Select(line => row is null ? null : Adjust(row, line, place)).ToList();
+                List<AdjustedLine> lines = [.. changes.OfType<AdjustedLine>()];
+                var chosen = formula.Lines.Zip(changes, (line, change) => change?.Chosen ?? line.Percent).ToList();
                 var flour = formula.Lines.Zip(chosen).Sum(pair => pair.Second * pair.First.Ingredient.FlourShare);
                 var adjusted = formula with
                 {

@@ -20,7 +20,7 @@ internal static class CookedHolding
         if (hot.All(stage => stage.Way == CookingWay.Oven))
             return holding;
         var main = hot.MaxBy(stage => stage.Minutes.Typical)!.Way;
-        return WithLoss(WithSkin(Held(holding, formula, main), main), hot, main);
+        return WithLoss(WithSkin(Held(holding, formula, main), main), OfOven(holding), hot, main);
     }
 
     private static GasHolding Held(GasHolding holding, BakersFormula formula, CookingWay main) =>
@@ -54,11 +54,13 @@ internal static class CookedHolding
             }
             : holding;
 
+    /// <summary>What a dough of the kind loses in an oven, whatever else it goes through.</summary>
+    private static CookingLoss OfOven(GasHolding asBaked) => new(asBaked.BakingLoss, asBaked.BakingLoss, asBaked.LossSource);
+
     /// <summary>Of several ways the longest counts, and the others widen the band.</summary>
-    private static GasHolding WithLoss(GasHolding holding, BakeStage[] hot, CookingWay main)
+    private static GasHolding WithLoss(GasHolding holding, CookingLoss oven, BakeStage[] hot, CookingWay main)
     {
         var ways = hot.Where(stage => stage.Way == main || stage.Minutes.Typical > Seconds).Select(stage => stage.Way).Distinct().ToList();
-        var oven = new CookingLoss(holding.BakingLoss, holding.BakingLoss, holding.Source);
         CookingLoss?[] losses = [.. ways.Select(way => way == CookingWay.Oven ? oven : CookingLoss.In(way))];
         if (losses.Any(loss => loss is null))
             return holding with { IsLossPredicted = false };

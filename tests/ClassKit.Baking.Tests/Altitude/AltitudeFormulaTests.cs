@@ -41,6 +41,27 @@ public sealed class AltitudeFormulaTests
         );
     }
 
+    /// <summary>The same table: each line of sugar less 1 1/4 tbsp a cup of 16, the sugar in the batter and that on top of it.</summary>
+    [Fact]
+    public void An_ingredient_that_stands_twice_is_changed_line_by_line()
+    {
+        var crumbs = Doughs.Of(
+            "crumbs",
+            Leavening.Chemical,
+            ("ap_flour", 100),
+            ("buttermilk", 80),
+            ("sugar", 18),
+            ("baking_powder", 2.5),
+            ("sugar", 5)
+        );
+
+        var sugars = AltitudeFormula
+            .For(crumbs, 5000 * 0.3048, place: 0.5)
+            .Value.Adjusted.Lines.Where(line => line.Ingredient.Id == "sugar");
+
+        Assert.Equal([18 * (1 - 1.25 / 16), 5 * (1 - 1.25 / 16)], sugars.Select(line => Math.Round(line.Percent, 9)));
+    }
+
     /// <summary>By hand, 6000 ft, half way from 5000 ft (powder less 1/8 to 1/4) to 7000 ft (1/4): 3/16 to 1/4.</summary>
     [Fact]
     public void Between_two_rows_of_a_table_the_change_is_between_theirs()
