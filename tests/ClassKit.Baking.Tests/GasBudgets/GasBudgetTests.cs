@@ -219,7 +219,7 @@ public sealed class GasBudgetTests
         {
             Leavening.Steam => [Bench("Rest", 30, 24), Oven("Bake hot", 20, 220), Oven("Dry", 15, 175)],
             Leavening.Yeast => [Bench("First rise", 45, 28), Bench("Second rise", 30, 28), Oven("Bake", 19, 190)],
-            Leavening.Chemical => [Bench("Fill", 3, 24), Oven("Bake", 17, 200)],
+            Leavening.Chemical or Leavening.None => [Bench("Fill", 3, 24), Oven("Bake", 17, 200)],
         };
 
     private static BakeStage Bench(string name, double minutes, double celsius) =>
