@@ -1,6 +1,7 @@
 using ClassKit.Workbooks.Dealing;
 using ClassKit.Workbooks.Filling;
 using ClassKit.Workbooks.Gradebooks;
+using ClassKit.Workbooks.OnPaper;
 using ClassKit.Workbooks.Tests.Samples;
 using DocumentFormat.OpenXml;
 using DocumentFormat.OpenXml.Packaging;
@@ -25,6 +26,8 @@ public sealed class PackageValidityTests
                 )
             },
             { "gradebook", GradebookWriter.Write(SampleGrades.Grades, SampleGrades.Summary) },
+            { "in large print", DealtWorkbookWriter.Write(SampleClass.Dealt, SampleClass.Dealt.Students[0] with { LargePrint = true }) },
+            { "answers on paper", PaperWriter.Write(SampleClass.Dealt) },
         };
 
     [Theory]
