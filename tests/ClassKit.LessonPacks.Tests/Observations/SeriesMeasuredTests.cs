@@ -1,7 +1,6 @@
 using System.Globalization;
 using AngleSharp.Html.Parser;
 using ClassKit.Content.Classes;
-using ClassKit.Content.Lessons;
 using ClassKit.LessonPacks.Tests.Samples;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Measured;

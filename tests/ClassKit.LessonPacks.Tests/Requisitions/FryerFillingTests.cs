@@ -1,8 +1,6 @@
 using ClassKit.Baking.Cooking;
-using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
 using ClassKit.BenchPlans.Classes;
-using ClassKit.CellFormulas.Sheets;
 using ClassKit.Content.Classes;
 using ClassKit.Content.Lessons;
 using ClassKit.LessonPacks.Tests.Samples;

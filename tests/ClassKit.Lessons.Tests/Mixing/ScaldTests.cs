@@ -1,7 +1,6 @@
 using ClassKit.Baking.Formulas;
 using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
-using ClassKit.BenchPlans.Classes;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Cautions;
 using ClassKit.Lessons.Mixing;
