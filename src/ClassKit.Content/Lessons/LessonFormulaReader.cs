@@ -151,6 +151,7 @@ public static class LessonFormulaReader
         WhatLeavens.Check(fields.LineOf("leavening"), formula, problems);
         NamedFoods.Check(method, formula, problems);
         FryingFat.Check(method, formula, problems);
+        MixingBehindRises.Check(method, formula, problems);
         LeftSoda.Check(table, formula, problems);
         TinsInTheOven.Check(method, formula, problems);
         StarterBuilds.Check(build, fields.LineOf(StarterBuilds.Key), lines, problems);

@@ -19,6 +19,7 @@ internal sealed partial class StepConditions
     private const string KeepsOvernight = "keeps overnight";
     private const string NoWait = "no wait";
     private const string Reheats = "reheats";
+    private const string Mixes = "mixes";
 
     /// <summary>What may be written, as advice names it.</summary>
     private static readonly string[] Words =
@@ -34,6 +35,7 @@ internal sealed partial class StepConditions
         KeepsOvernight,
         NoWait,
         Reheats,
+        Mixes,
         "wait up to 10 min",
         "each 2–3 min",
         "warms whole milk",
@@ -121,6 +123,9 @@ internal sealed partial class StepConditions
                 return;
             case Reheats:
                 Work = Work with { Reheats = true };
+                return;
+            case Mixes:
+                Work = Work with { Mixes = true };
                 return;
             case NoWait:
                 Work = Work with { Wait = WaitWindow.None };

@@ -24,16 +24,6 @@ public sealed record MethodStep(
     /// <summary>True if it happens in the oven and <see cref="Temperature"/> is what the dial says.</summary>
     public bool InOven => Way == CookingWay.Oven;
 
-    private static readonly string[] MixingWords = ["mix", "fold", "combine", "knead", "beat", "blend"];
-
-    /// <summary>
-    /// True where wet meets dry, by the words that bakers use for it: from there on soda, powder and yeast work. A dough that is stretched
-    /// and folded while it rises was mixed before.
-    /// </summary>
-    public bool Mixes =>
-        MixingWords.Any(word => Name.Contains(word, StringComparison.OrdinalIgnoreCase))
-        && !Name.Contains("stretch", StringComparison.OrdinalIgnoreCase);
-
     /// <summary>True in an oven, a steamer, hot fat, or wherever else it is cooked.</summary>
     public bool IsCooking => Way is not null;
 

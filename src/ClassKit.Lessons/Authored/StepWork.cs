@@ -30,6 +30,9 @@ public sealed record StepWork(int People)
     /// <summary>The ingredients that it brings to another temperature before they are mixed.</summary>
     public IReadOnlyList<IngredientHeat> Heats { get; init; } = [];
 
+    /// <summary>True if the method says that wet meets dry in it, whatever it is called.</summary>
+    public bool Mixes { get; init; }
+
     /// <summary>True if what is already baked is heated again.</summary>
     public bool Reheats { get; init; }
 

@@ -13,7 +13,7 @@ public static class Scald
         ArgumentNullException.ThrowIfNull(ingredient);
         var steps = formula.Steps;
         var boiled = Enumerable.Range(0, steps.Count).FirstOrDefault(at => Boils(steps[at], ingredient), -1);
-        var mixed = Enumerable.Range(0, steps.Count).LastOrDefault(at => steps[at].Mixes, -1);
+        var mixed = MixingStep.Of(formula, steps.Count);
         return boiled >= 0
             && !Enumerable.Range(boiled + 1, Math.Max(0, mixed - boiled - 1)).Any(at => steps[at] is { IsCooking: false, Work.People: 0 });
     }

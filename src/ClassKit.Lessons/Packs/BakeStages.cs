@@ -3,6 +3,7 @@ using ClassKit.Baking.GasBudgets;
 using ClassKit.Baking.HeatBalances;
 using ClassKit.Baking.Quantities;
 using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Mixing;
 
 namespace ClassKit.Lessons.Packs;
 
@@ -22,7 +23,7 @@ internal static class BakeStages
         var steps = formula.Steps;
         var oven = Enumerable.Range(0, steps.Count).Where(at => InOven(steps[at])).ToArray();
         var door = oven.Length > 0 ? oven[0] : steps.Count;
-        var mixed = Enumerable.Range(0, door).LastOrDefault(at => steps[at].Mixes, -1);
+        var mixed = MixingStep.Of(formula, door);
         return
         [
             .. OnBench(formula, [.. steps.Take(door).Skip(mixed + 1).Where(step => !step.IsFreezing)], place),

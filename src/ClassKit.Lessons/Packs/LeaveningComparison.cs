@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using ClassKit.Baking.Explanations;
 using ClassKit.Baking.Formulas;
 using ClassKit.Baking.GasBudgets;
@@ -15,7 +16,7 @@ namespace ClassKit.Lessons.Packs;
 /// <param name="Bench">Minutes from the end of mixing to the oven.</param>
 /// <param name="Oven">Minutes in the oven.</param>
 /// <param name="AllWaterPercent">All water, the flour's own too, of the flour.</param>
-public sealed record LeaveningComparison(
+public sealed partial record LeaveningComparison(
     LessonFormula Bread,
     GasBudget PerPiece,
     GasBudget Per100Flour,
@@ -104,7 +105,19 @@ public sealed record LeaveningComparison(
         };
     }
 
-    /// <summary>Fat and sugar that are beaten pale hold far more air than any other batter; the method says so, no formula does.</summary>
+    /// <summary>
+    /// Fat and sugar that are beaten pale hold far more air than any other batter; the method says so, by a step that creams, and no formula
+    /// does. Cream that goes into a bread or onto it beats nothing, and no yeast dough is a cake batter.
+    /// </summary>
     private static bool IsCreamed(LessonFormula formula) =>
-        formula.Steps.Any(step => step.Name.Contains("cream", StringComparison.OrdinalIgnoreCase));
+        formula.Formula.Leavening == Leavening.Chemical
+        && Has(formula, IngredientRole.Fat)
+        && Has(formula, IngredientRole.Sugar)
+        && formula.Steps.Any(step => Creams().IsMatch(step.Name));
+
+    private static bool Has(LessonFormula formula, IngredientRole role) =>
+        formula.Formula.Lines.Any(line => line.Percent > 0 && line.Ingredient.Role == role);
+
+    [GeneratedRegex(@"^\s*cream(s|ing)?\b(?!\s+(cheese|filling|topping|puffs?|of|on)\b)", RegexOptions.IgnoreCase)]
+    private static partial Regex Creams();
 }

@@ -99,6 +99,20 @@ public sealed partial class MostLikelyNotMeantTests : IDisposable
         "52 °C, unattended",
         "`Proof` is at 52 °C, and yeast begins to die"
     )]
+    [InlineData(
+        "yeast",
+        "| Water | 62 |\n| Instant yeast | 1.5 |",
+        "Mix** (5 min). Stir.\n1. **Rise** (60 min, unattended). Covered.\n1. **Fold",
+        "scale",
+        "`Fold` is named like mixing and stands behind a rise"
+    )]
+    [InlineData(
+        "yeast",
+        "| Water | 62 |\n| Instant yeast | 1.5 |",
+        "Mix** (5 min). Stir.\n1. **Rise** (60 min, unattended). Covered.\n1. **Fold",
+        "mixes",
+        ""
+    )]
     public void It_is_doubted_and_what_is_usual_is_not(string leavening, string rows, string step, string conditions, string doubt)
     {
         var reading = Read(leavening, rows, $"{step}** (10–12 min, {conditions})");
