@@ -77,6 +77,12 @@ internal sealed partial class StepConditions
                 $"The brackets name places of a {of.Name} and not that the bread is cooked in one",
                 $"Write both: `{of.Name}, {_places} {of.Name} places`."
             );
+        else if (_placesOf is { } other && place is not null && other != place)
+            _problems.Add(
+                _line,
+                $"The brackets name places of one thing, `{other.Name}`, and cook in another, `{place.Name}`",
+                $"Write the places of what it is cooked in: `{place.Name}, {_places} {place.Name} places`."
+            );
         if (Work.Reheats && place is null)
             _problems.Add(
                 _line,
@@ -85,13 +91,15 @@ internal sealed partial class StepConditions
             );
         if (place?.Kind is { } kind)
             _uses.Add(new(kind, _places ?? 1));
+        // The oven of the bake is asked for its own places alone: those of a steamer before it are the steamer's.
+        var ovenPlaces = place is null or { Kind: null } ? _places : null;
         Work = Work with
         {
             People = _people ?? (place is null || place.IsWatched ? 1 : 0),
             Uses = _uses,
             Heats = _heats,
-            OvenPlaces = _places ?? Work.OvenPlaces,
-            StatesPlaces = _places is not null,
+            OvenPlaces = ovenPlaces ?? Work.OvenPlaces,
+            StatesOvenPlaces = ovenPlaces is not null,
         };
     }
 

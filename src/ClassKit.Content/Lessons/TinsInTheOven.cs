@@ -15,7 +15,7 @@ internal static class TinsInTheOven
             method is null
             || formula.Tins < 2
             || !formula.Steps.Any(step => step.InOven)
-            || formula.Steps.Any(step => step.Work.StatesPlaces)
+            || formula.Steps.Any(step => step.Work.StatesOvenPlaces)
         )
             return;
         problems.Doubt(

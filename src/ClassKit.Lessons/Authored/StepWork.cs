@@ -12,11 +12,11 @@ public sealed record StepWork(int People)
     /// <summary>The shared equipment that it occupies.</summary>
     public IReadOnlyList<EquipmentCount> Uses { get; init; } = [];
 
-    /// <summary>How many places in an oven, a steamer or the like a team's pieces take.</summary>
+    /// <summary>How many places in an oven a team's pieces take; those of a steamer and the like are among what it uses.</summary>
     public int OvenPlaces { get; init; } = 1;
 
-    /// <summary>True if the method says how many places it takes.</summary>
-    public bool StatesPlaces { get; init; }
+    /// <summary>True if the method says how many of them it takes.</summary>
+    public bool StatesOvenPlaces { get; init; }
 
     /// <summary>True if the oven stays shut from the beginning of the bake to its end.</summary>
     public bool DoorShut { get; init; }

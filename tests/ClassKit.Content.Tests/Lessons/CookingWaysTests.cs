@@ -60,12 +60,28 @@ public sealed class CookingWaysTests : IDisposable
     [InlineData("pan 230 °C, each 3–2 min", "One piece takes `each 3–2 min`", "Write the shorter time first")]
     [InlineData("pan 230 °C, each 20 min", "One piece takes `each 20 min`", "no more than the 17 of the step")]
     [InlineData("2 steamer places", "The brackets name places of a steamer", "`steamer, 2 steamer places`")]
+    [InlineData(
+        "oven 190 °C, 2 steamer places",
+        "The brackets name places of one thing, `steamer`, and cook in another, `oven`",
+        "`oven, 2 oven places`"
+    )]
     [InlineData("flame, each 20–30 s", "The brackets hold `each 20–30 s`", "whole minutes")]
     [InlineData("pan 230 °C, each 1–1.5 min", "The brackets hold `each 1–1.5 min`", "whole minutes")]
     [InlineData("reheats", "The brackets say `reheats` and nothing heats", "combi oven 160 °C, reheats")]
     [InlineData("staemer", "The brackets hold `staemer`, which is not known here", "steamer")]
     public void What_cannot_be_is_said(string conditions, string found, string remedy) =>
         Complaint.Only(With(conditions), Complaint.LineOf(_bread, Dry), found, remedy);
+
+    [Theory]
+    [InlineData("steamer, 2 steamer places", 1, false)]
+    [InlineData("oven 190 °C, 2 oven places", 2, true)]
+    [InlineData("oven 190 °C", 1, false)]
+    public void Only_places_in_an_oven_are_the_ovens(string conditions, int places, bool areStated)
+    {
+        var work = With(conditions).Model!.Cooking.Single().Work;
+
+        Assert.Equal((places, areStated), (work.OvenPlaces, work.StatesOvenPlaces));
+    }
 
     [Theory]
     [InlineData("each 2 min, pan 230 °C", 2, 2)]
