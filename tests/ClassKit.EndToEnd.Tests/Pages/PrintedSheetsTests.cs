@@ -29,7 +29,7 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
         ["pack/formula-cards"] = 4,
         ["pack/rubric"] = 1,
         ["pack/index"] = 2,
-        ["observed/"] = 2,
+        ["observed/"] = 3,
         ["term/students/a"] = 2,
         ["term/term-report"] = 2,
         ["term/marking-agreement"] = 2,
