@@ -12,22 +12,25 @@ namespace ClassKit.Desk.Prep;
 /// <param name="Breads">The breads that are declared to hold it, by their titles.</param>
 public sealed record LessonAllergies(string Need, IReadOnlyList<string> Breads)
 {
-    /// <summary>By lesson; those without any, and those that cannot be read, are left out.</summary>
-    internal static IReadOnlyDictionary<string, IReadOnlyList<LessonAllergies>> Of(
+    /// <summary>
+    /// By lesson; null for one that cannot be worked out for this class, so that nobody knows what of it is in whose way. Lessons that are
+    /// in nobody's way are left out.
+    /// </summary>
+    internal static IReadOnlyDictionary<string, IReadOnlyList<LessonAllergies>?> Of(
         Visit visit,
         ClassEntry known,
         IReadOnlyList<LessonEntry> lessons
     ) =>
         known.Profile.Model is not { Allergies.Count: > 0 }
-            ? new Dictionary<string, IReadOnlyList<LessonAllergies>>()
+            ? new Dictionary<string, IReadOnlyList<LessonAllergies>?>()
             : visit.Desk.Kept.Get($"allergies {known.Key}", visit.Folder.Stamp(), () =>
                 lessons
                     .Select(lesson => (lesson.Key, Found: Of(known, lesson)))
-                    .Where(pair => pair.Found.Count > 0)
+                    .Where(pair => pair.Found is not { Count: 0 })
                     .ToDictionary(pair => pair.Key, pair => pair.Found)
             );
 
-    private static IReadOnlyList<LessonAllergies> Of(ClassEntry known, LessonEntry lesson) =>
+    private static IReadOnlyList<LessonAllergies>? Of(ClassEntry known, LessonEntry lesson) =>
         BuildPack.Read(lesson.Path, known.File) is { Succeeded: true, Model: var request }
         && ComputedPack.Build(request.Lesson, request.Profile).TryGet(out var pack, out _)
             ?
@@ -39,5 +42,5 @@ public sealed record LessonAllergies(string Need, IReadOnlyList<string> Breads)
                     ))
                     .Where(found => found.Breads.Count > 0),
             ]
-            : [];
+            : null;
 }

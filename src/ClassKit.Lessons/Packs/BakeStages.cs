@@ -1,9 +1,11 @@
+using System.Text.RegularExpressions;
 using ClassKit.Baking.Cooking;
 using ClassKit.Baking.GasBudgets;
 using ClassKit.Baking.HeatBalances;
 using ClassKit.Baking.Quantities;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Mixing;
+using ClassKit.Lessons.Words;
 
 namespace ClassKit.Lessons.Packs;
 
@@ -36,7 +38,7 @@ internal static class BakeStages
         var (dough, lump) = (place.Mixed, place.Batch);
         foreach (var step in steps)
         {
-            if (Divides(step.Name))
+            if (Dividing.IsMatch(step.Name))
                 lump = formula.PieceMass;
             if (step is not { Temperature: null, Work.People: 0 })
             {
@@ -53,13 +55,10 @@ internal static class BakeStages
         }
     }
 
-    /// <summary>From here on there are pieces and no bowl, by the words that bakers use.</summary>
-    private static bool Divides(string name) => DividingWords.Any(word => name.Contains(word, StringComparison.OrdinalIgnoreCase));
-
-    private static readonly string[] DividingWords =
-    [
+    /// <summary>From here on there are pieces and no bowl, by the words that bakers use; what is taken from its tin is not among them.</summary>
+    private static readonly Regex Dividing = WordForms.Of(
         "shape",
-        "shaping",
+        "preshape",
         "mould",
         "mold",
         "divide",
@@ -67,13 +66,19 @@ internal static class BakeStages
         "fill",
         "scoop",
         "pipe",
-        "cut",
-    ];
+        "cut"
+    );
 
     private static bool InOven(MethodStep step) => step.IsBaking || !step.IsCooking && step.Temperature is { Celsius: >= OvenCelsius };
 
     private static BakeStage Stage(MethodStep step, Temperature temperature, bool inOven) =>
-        new(step.Name, Minutes(step.Each ?? new(step.MinMinutes, step.MaxMinutes)), temperature, inOven, !inOven && Degasses(step.Name))
+        new(
+            step.Name,
+            Minutes(step.Each ?? new(step.MinMinutes, step.MaxMinutes)),
+            temperature,
+            inOven,
+            !inOven && Degassing.IsMatch(step.Name)
+        )
         {
             Way = step.Way ?? CookingWay.Oven,
         };
@@ -82,19 +87,16 @@ internal static class BakeStages
     private static Band<double> Minutes(PieceTime time) => new(time.MinMinutes, (time.MinMinutes + time.MaxMinutes) / 2.0, time.MaxMinutes);
 
     /// <summary>Steps that press the gas out, by the words that bakers use for them.</summary>
-    private static bool Degasses(string name) => DegassingWords.Any(word => name.Contains(word, StringComparison.OrdinalIgnoreCase));
-
-    private static readonly string[] DegassingWords =
-    [
+    private static readonly Regex Degassing = WordForms.Of(
         "stir down",
         "punch",
         "knock",
         "degas",
         "shape",
-        "shaping",
+        "preshape",
         "mould",
         "mold",
         "roll out",
-        "divide",
-    ];
+        "divide"
+    );
 }

@@ -8,6 +8,9 @@ namespace ClassKit.Records.Gradings;
 /// <summary>What is asked for a page: points by deal, from indexes alone, without unpacking anything.</summary>
 public static class GradesForPages
 {
+    /// <summary>Of a student in the text for pages: id, status, points, out of.</summary>
+    private const int Fields = 4;
+
     /// <summary>A row a deal.</summary>
     private const string OfDeals = """
         SELECT code, title, students FROM deal JOIN grading ON grading.deal = deal.id JOIN class_page ON class_page.grading = grading.id
@@ -42,14 +45,32 @@ public static class GradesForPages
     }
 
     /// <summary>The students of one deal, who stand in one text; see the migration that made it.</summary>
-    private static IEnumerable<StandingGrade> Deal(string code, string title, string students)
+    private static List<StandingGrade> Deal(string code, string title, ReadOnlySpan<char> students)
     {
-        foreach (var student in students.Split(';'))
+        List<StandingGrade> grades = [];
+        Span<Range> fields = stackalloc Range[Fields + 1];
+        foreach (var range in students.Split(';'))
         {
-            var fields = student.Split('|');
-            yield return new(code, title, fields[0].Length > 0 ? fields[0] : null, fields[1], Points(fields[2]), Points(fields[3]));
+            var student = students[range];
+            if (student.IsEmpty)
+                continue;
+            if (student.Split(fields, '|') != Fields)
+                throw new FormatException($"A student of a deal has other than {Fields} fields in the text for pages: {student}");
+            var id = student[fields[0]];
+            grades.Add(
+                new(
+                    code,
+                    title,
+                    id.IsEmpty ? null : id.ToString(),
+                    student[fields[1]].ToString(),
+                    Points(student[fields[2]]),
+                    Points(student[fields[3]])
+                )
+            );
         }
+        return grades;
     }
 
-    private static decimal? Points(string text) => text.Length > 0 ? decimal.Parse(text, CultureInfo.InvariantCulture) : null;
+    private static decimal? Points(ReadOnlySpan<char> text) =>
+        text.IsEmpty ? null : decimal.Parse(text, NumberStyles.Number, CultureInfo.InvariantCulture);
 }
