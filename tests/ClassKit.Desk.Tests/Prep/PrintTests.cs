@@ -111,6 +111,25 @@ public sealed class PrintTests(RunningDesk desk) : IClassFixture<RunningDesk>
     }
 
     [Fact]
+    public async Task A_lesson_that_cannot_be_worked_out_is_not_shown_as_though_it_held_nothing_of_that()
+    {
+        const string Unknown = "Nobody has held it against this class’s allergies.";
+        var lesson = Path.Combine(desk.Folder.Root, "lessons", "gone-astray");
+        Directory.CreateDirectory(lesson);
+        await File.WriteAllTextAsync(
+            Path.Combine(lesson, "lesson.md"),
+            "---\nid: gone-astray\n---\n\n# Gone astray\n\n## Formulas\n\n- [Gone](gone.md)\n"
+        );
+
+        var page = System.Net.WebUtility.HtmlDecode(await desk.PageAsync("lessons/class"));
+
+        Directory.Delete(lesson, recursive: true);
+        Assert.Contains("Gone astray", page, StringComparison.Ordinal);
+        Assert.Contains(Unknown, page, StringComparison.Ordinal);
+        Assert.DoesNotContain(Unknown, System.Net.WebUtility.HtmlDecode(await desk.PageAsync("lessons/class")), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_page_that_is_open_while_the_class_changes_is_prepared_again()
     {
         await desk.ReadyAsync(Lesson);
