@@ -15,7 +15,7 @@ internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>
 
     /// <summary>The grade that counts, and every file accounted for.</summary>
     /// <param name="student">Whose files they are.</param>
-    /// <param name="files">At least none; leftovers are not among them.</param>
+    /// <param name="files">All of theirs, if there are any; leftovers are not among them.</param>
     public (StudentGrade Grade, IReadOnlyList<AccountedFile> Files) Choose(DealtStudent student, IReadOnlyList<JudgedFile> files)
     {
         var versions = files.Where(file => file.IsGraded && !file.IsPaper).Order(this).ToList();

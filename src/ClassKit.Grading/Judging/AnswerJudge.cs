@@ -28,7 +28,7 @@ internal sealed class AnswerJudge(TriedExercise tried)
     public Judgement Judge(TriedAnswer answer, EarlierAnswers earlier)
     {
         if (answer.Dealt.Status != EvaluationStatus.Computed)
-            return new(Outcome.Unsupported, null, false, new AnswerFinding.NotEvaluated(answer.Dealt.Reason!));
+            return Judgement.Unsupported(new AnswerFinding.NotEvaluated(answer.Dealt.Reason!));
         var evidence = answer.ReadingsOn(answer.AsItStands).Select(reading => EvidenceOf(answer, earlier, reading)).ToList();
         var judgement = Verdict(answer, earlier, evidence);
         return judgement with { Beside = [.. Beside(answer, judgement)] };

@@ -25,7 +25,7 @@ internal static class ChoiceJudge
     )
     {
         if (answer.Status != EvaluationStatus.Computed)
-            return (new(Outcome.Unsupported, null, false, new AnswerFinding.NotEvaluated(answer.Reason!)), null);
+            return (Judgement.Unsupported(new AnswerFinding.NotEvaluated(answer.Reason!)), null);
         var value = answer.Value;
         if (value.IsBlank)
             return (new(Outcome.Blank, null, false, new AnswerFinding.Empty(cell)), null);

@@ -113,7 +113,7 @@ internal sealed class ExerciseJudge
     private AnswerGrade CollectWords(Part part)
     {
         var words = TypedWords.Read(Returned.Content(part));
-        var judgement = words is null ? Blank(part) : new(Outcome.Unsupported, null, false, new AnswerFinding.Wrote(words.Length));
+        var judgement = words is null ? Blank(part) : Judgement.Unsupported(new AnswerFinding.Wrote(words.Length));
         RememberNoNumber(part, judgement);
         return Grade(part, judgement, words is null ? CellValue.Blank : CellValue.FromText(words.Text), null, []);
     }

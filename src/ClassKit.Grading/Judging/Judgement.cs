@@ -28,6 +28,9 @@ internal sealed record Judgement(Outcome Outcome, Reading? Reading, bool MethodS
     /// <summary>A blank cell.</summary>
     public static Judgement OfNothing(CellAddress cell) => new(Outcome.Blank, null, false, new AnswerFinding.Empty(cell.Cell));
 
+    /// <summary>What we cannot judge, for the instructor to look at.</summary>
+    public static Judgement Unsupported(AnswerFinding why) => new(Outcome.Unsupported, null, false, why);
+
     /// <summary>The one small thing that an answer has otherwise than it should.</summary>
     public static Judgement OfSlip(Reading? reading, Slip slip, bool isFormula) =>
         new(Outcome.Incorrect, reading, isFormula, slip.Finding) { Slip = slip.Kind };

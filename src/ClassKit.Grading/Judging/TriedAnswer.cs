@@ -114,7 +114,7 @@ internal sealed class TriedAnswer
     /// <summary>How the answer can be read on a ground; none where the cell comes to no number on the dealt inputs.</summary>
     public IReadOnlyList<Reading> ReadingsOn(Ground ground) => Reading.Of(Part, Values(ground)[0]);
 
-    /// <summary>What the cell comes to under every trial, the workbook as it stands.</summary>
+    /// <summary>What the cell comes to on a ground under every trial.</summary>
     public IReadOnlyList<CellValue> Values(Ground ground) => _values.Of(ground, Evaluated);
 
     private CellValue[] Evaluated(Ground ground) =>

@@ -30,7 +30,7 @@ internal sealed class UntriedAnswers
     {
         // What does to the last digit what the key does is right, with the method shown, and nothing beside.
         if (_exact.Of(part) is { } right)
-            return (new(Outcome.Sound, new(0, false, right[0]), true, new AnswerFinding.Right()), right);
+            return (new(Outcome.Sound, Reading.Plain(right[0]), true, new AnswerFinding.Right()), right);
         return _hopeless?.Of(part) is var (formula, values) && Wrong(part, formula, values[0]) is { } judgement
             ? (judgement, values)
             : null;
@@ -39,7 +39,7 @@ internal sealed class UntriedAnswers
     /// <summary>What a formula is that is wrong beyond doubt; null where it may be a near miss if its cell is read as percent.</summary>
     private Judgement? Wrong(Part part, CellFormula formula, double value)
     {
-        var reading = new Reading(0, false, value);
+        var reading = Reading.Plain(value);
         if (
             new NearMissFinder(_tried.Returned, [new(_tried.Inputs[0])], _tried.Neighbours!.Of(_tried.Exercise, part)).Find(formula) is
             { } slip

@@ -10,6 +10,9 @@ namespace ClassKit.Grading.Judging.Trials;
 /// <param name="Dealt">What it is on the dealt inputs.</param>
 internal sealed record Reading(int Way, bool IsScaled, double Dealt)
 {
+    /// <summary>A number that a cell holds, taken for what it is.</summary>
+    public static Reading Plain(double number) => new(0, false, number);
+
     /// <summary>True if the cell is taken for what it holds.</summary>
     public bool IsPlain => Way == 0 && !IsScaled;
 
