@@ -286,23 +286,21 @@ internal sealed class GasBudgeting(DoughBake bake)
     /// <summary>What of the gas is in bubbles: all carbon dioxide alike leaves a part of itself in the dough's water.</summary>
     private List<GasSource> InBubbles(IReadOnlyList<GasMade> made)
     {
-        var none = default(Band<AmountOfSubstance>);
-        var air = made.Where(gas => gas.Kind == GasSourceKind.Air)
-            .Aggregate(none, (sum, gas) => sum.With(gas.Bench, (left, right) => left + right));
-        var acid = made.Where(gas => gas.Kind != GasSourceKind.Air).ToList();
-        var bench = Share(
-            acid.Aggregate(none, (sum, gas) => sum.With(gas.Bench, (left, right) => left + right)),
-            new(bake.Stood, bake.Stood, bake.Stood)
-        );
-        var set = Share(acid.Aggregate(none, (sum, gas) => sum.With(gas.Set, (left, right) => left + right)), bake.Settings.SetTemperature);
+        var air = Sum(made.Where(gas => gas.Kind == GasSourceKind.Air), gas => gas.Bench);
+        var dissolving = made.Where(gas => gas.Kind != GasSourceKind.Air).ToList();
+        var bench = Share(Sum(dissolving, gas => gas.Bench), new(bake.Stood, bake.Stood, bake.Stood));
+        var set = Share(Sum(dissolving, gas => gas.Set), bake.Settings.SetTemperature);
         return [.. made.Select(gas => Source(gas, bench, set))];
 
-        Band<double> Share(Band<AmountOfSubstance> carbonDioxide, Band<Temperature> at) =>
-            carbonDioxide
-                .With(air, (all, rest) => (all, rest))
+        static Band<AmountOfSubstance> Sum(IEnumerable<GasMade> gases, Func<GasMade, Band<AmountOfSubstance>> of) =>
+            gases.Aggregate(default(Band<AmountOfSubstance>), (sum, gas) => sum.With(of(gas), (left, right) => left + right));
+
+        Band<double> Share(Band<AmountOfSubstance> made, Band<Temperature> at) =>
+            made.With(air, (carbonDioxide, air) => (carbonDioxide, air))
                 .With(at, (gas, temperature) =>
-                    gas.all.Moles > 0
-                        ? DissolvedCarbonDioxide.MolesInBubbles(gas.all.Moles, gas.rest.Moles, Full(temperature)) / gas.all.Moles
+                    gas.carbonDioxide.Moles > 0
+                        ? DissolvedCarbonDioxide.MolesInBubbles(gas.carbonDioxide.Moles, gas.air.Moles, Full(temperature))
+                            / gas.carbonDioxide.Moles
                         : 1
                 );
     }

@@ -13,7 +13,7 @@ internal sealed class BehaviourSet(IReadOnlyList<Variant> inputs)
     private readonly List<(IReadOnlyList<double?> Values, Tolerance Tolerance)> _right = [];
 
     /// <summary>Leaves out what behaves like this; with a tolerance, also what stays within it throughout.</summary>
-    public void Leave(IReadOnlyList<double?> values, Tolerance? tolerance)
+    public void LeaveOut(IReadOnlyList<double?> values, Tolerance? tolerance)
     {
         if (tolerance is { } near)
             _right.Add((values, near));

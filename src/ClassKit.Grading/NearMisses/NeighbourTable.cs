@@ -51,9 +51,9 @@ internal sealed class NeighbourTable
         Inputs = [.. inputs.Select(variant => KeyValues.Names(variant.Givens, variant.Answers))];
         var sheet = new Sheet(SheetQuantity.Before(exercise, part));
         var behaviours = new BehaviourSet(inputs);
-        behaviours.Leave([.. inputs.Select(variant => (double?)variant.Answers[part.Id])], keepsHidden ? null : part.Tolerance);
+        behaviours.LeaveOut([.. inputs.Select(variant => (double?)variant.Answers[part.Id])], keepsHidden ? null : part.Tolerance);
         foreach (var misconception in part.Misconceptions)
-            behaviours.Leave([.. Inputs.Select(names => KeyValues.Number(misconception.Formula, names))], null);
+            behaviours.LeaveOut([.. Inputs.Select(names => KeyValues.Number(misconception.Formula, names))], null);
         List<Neighbour> All() => [.. Neighbours.Of(_shape, sheet).Take(Most), .. powers ? PowerEdits.Of(_shape) : []];
         Tried = [.. behaviours.Distinct(All(), Columns(Inputs))];
         One = [.. Tried.Select(tried => tried.Neighbour)];

@@ -113,7 +113,7 @@ public static class TermRegister
 
     /// <summary>Takes away that a work was sat more often than so many times.</summary>
     /// <returns>How many sittings went.</returns>
-    public static int SatAtMost(WritingSession session, RecordedWork work, int sittings)
+    public static int TakeAwaySittingsAfter(WritingSession session, RecordedWork work, int sittings)
     {
         ArgumentNullException.ThrowIfNull(session);
         ArgumentNullException.ThrowIfNull(work);

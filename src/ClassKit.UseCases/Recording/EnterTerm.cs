@@ -159,7 +159,7 @@ public static class EnterTerm
                 );
         }
         if (deals is { Digests.Count: > 0 })
-            TermRegister.SatAtMost(session, work, deals.Digests.Count);
+            TermRegister.TakeAwaySittingsAfter(session, work, deals.Digests.Count);
         foreach (var (sitting, marking) in planned.Bench.Index())
         {
             if (!BenchRegister.Measure(session, work, marking.Scale))
