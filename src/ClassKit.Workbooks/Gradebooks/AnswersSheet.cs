@@ -27,8 +27,9 @@ internal static class AnswersSheet
                 new("Outcome", 17),
                 new(PointsHead, 7, true),
                 new("Out of", 7, true),
-                new("Value", 12, true),
-                new("Expected", 12, true),
+                // Options and sentences in full stand on the pages; here one of them made a row of ten lines.
+                new("Value", 12, true) { BreaksLines = false },
+                new("Expected", 12, true) { BreaksLines = false },
                 new("Formula", 34),
                 new("Nearest wrong turn", 40),
                 new("Note", 60),

@@ -5,4 +5,8 @@ namespace ClassKit.Workbooks.Gradebooks;
 /// <param name="Width">In characters.</param>
 /// <param name="IsNumber">True if most of it are numbers.</param>
 /// <param name="OnPaper">False for what formulas and readers need and no reader of paper; such columns stand last.</param>
-internal sealed record ListColumn(string Head, double Width, bool IsNumber = false, bool OnPaper = true);
+internal sealed record ListColumn(string Head, double Width, bool IsNumber = false, bool OnPaper = true)
+{
+    /// <summary>False where words that are longer than the column stay on one line: what they are cut off of stands elsewhere.</summary>
+    public bool BreaksLines { get; init; } = true;
+}

@@ -55,7 +55,8 @@ internal sealed class ListSheet
 
             var text = values[index]?.ToString() ?? "";
             Styled(index, "", CellText.LooksLikeFormula(CellText.Storable(text))).SetText(text);
-            height = Math.Max(height, TextHeight.Of(text, _columns[index].Width - 1));
+            if (_columns[index].BreaksLines)
+                height = Math.Max(height, TextHeight.Of(text, _columns[index].Width - 1));
         }
 
         _sheet.Row(_row).Height = height;
@@ -74,7 +75,9 @@ internal sealed class ListSheet
             return cell;
         }
 
-        var alignment = cell.Wrapped().Style.Alignment;
+        if (_columns[index].BreaksLines)
+            cell.Wrapped();
+        var alignment = cell.Style.Alignment;
         alignment.Vertical = XLAlignmentVerticalValues.Top;
         alignment.Indent = index == 0 && numberFormat.Length == 0 ? 0 : 1;
         if (numberFormat.Length > 0)
