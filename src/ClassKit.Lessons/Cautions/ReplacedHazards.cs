@@ -12,21 +12,22 @@ namespace ClassKit.Lessons.Cautions;
 public static class ReplacedHazards
 {
     /// <summary>The hazards whose standing caution an authored one replaces; none of most.</summary>
-    public static IReadOnlyList<Hazard> Of(Caution caution)
-    {
-        ArgumentNullException.ThrowIfNull(caution);
-        return Denied.IsMatch(caution.Title)
-            ? []
-            : [.. Named.Where(named => named.Value.Title.IsMatch(caution.Title) && Says(named.Value, caution)).Select(named => named.Key)];
-    }
+    public static IReadOnlyList<Hazard> Of(Caution caution) => NamedIn(caution, saysRule: true);
 
     /// <summary>The hazards that a title names and whose rule its text does not say: there the standing one is printed besides.</summary>
-    public static IReadOnlyList<Hazard> OnlyNamed(Caution caution)
+    public static IReadOnlyList<Hazard> OnlyNamed(Caution caution) => NamedIn(caution, saysRule: false);
+
+    private static IReadOnlyList<Hazard> NamedIn(Caution caution, bool saysRule)
     {
         ArgumentNullException.ThrowIfNull(caution);
         return Denied.IsMatch(caution.Title)
             ? []
-            : [.. Named.Where(named => named.Value.Title.IsMatch(caution.Title) && !Says(named.Value, caution)).Select(named => named.Key)];
+            :
+            [
+                .. Named
+                    .Where(named => named.Value.Title.IsMatch(caution.Title) && Says(named.Value, caution) == saysRule)
+                    .Select(named => named.Key),
+            ];
     }
 
     private static bool Says((Regex Title, Regex[] Rule) named, Caution caution) =>

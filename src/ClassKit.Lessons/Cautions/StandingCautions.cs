@@ -164,7 +164,8 @@ public static class StandingCautions
         IReadOnlyList<LessonFormula> breads
     )
     {
-        var missing = hazards.Where(hazard => !authored.Any(caution => Speaks(caution, hazard))).ToList();
+        var spoken = authored.SelectMany(Spoken).ToHashSet();
+        var missing = hazards.Where(hazard => !spoken.Contains(hazard)).ToList();
         return
         [
             .. missing.Where(hazard => hazard == Hazard.HouseRules).Select(hazard => Standing(hazard, breads)),

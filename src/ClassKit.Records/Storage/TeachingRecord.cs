@@ -124,7 +124,7 @@ public sealed class TeachingRecord : IDisposable
                 pointTo();
                 // Windows lets nobody delete what is open: there whoever waits may come in between.
                 if (!OperatingSystem.IsWindows())
-                    Leave();
+                    return Leave();
             }
             return Leave();
 

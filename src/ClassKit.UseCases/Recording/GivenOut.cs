@@ -65,7 +65,7 @@ public sealed record GivenOut(
             [
                 .. grades
                     .Select(grade => ClassRegister.FindStudent(session, grade.Student) ?? new(grade.Student, grade.Student, null))
-                    .OrderBy(student => student.Name, StringComparer.CurrentCultureIgnoreCase),
+                    .OrderBy(student => student.Name, StringComparer.OrdinalIgnoreCase),
             ]
         );
 }
