@@ -29,7 +29,7 @@ internal sealed class AnswerJudge(TriedExercise tried)
     {
         if (answer.Dealt.Status != EvaluationStatus.Computed)
             return Judgement.Unsupported(new AnswerFinding.NotEvaluated(answer.Dealt.Reason!));
-        var evidence = answer.ReadingsOn(answer.AsItStands).Select(reading => EvidenceOf(answer, earlier, reading)).ToList();
+        var evidence = answer.ReadingsOn(answer.Grounds.AsItStands).Select(reading => EvidenceOf(answer, earlier, reading)).ToList();
         var judgement = Verdict(answer, earlier, evidence);
         return judgement with { Beside = [.. Beside(answer, judgement)] };
     }
@@ -72,7 +72,7 @@ internal sealed class AnswerJudge(TriedExercise tried)
         !answer.IsFormula || answer.IsTextOfFormula
             ? null
             : answer
-                .Grounds.Select(ground => answer.On(ground, reading))
+                .Grounds.All.Select(ground => answer.On(ground, reading))
                 .FirstOrDefault(behaviour =>
                     behaviour.IsRight(answer.Part) && behaviour.Varies && !TypedGivens.AreHiddenByTolerance(behaviour, answer.Part, Trials)
                 );
@@ -85,7 +85,7 @@ internal sealed class AnswerJudge(TriedExercise tried)
         if (!answer.IsFormula || answer.IsTextOfFormula)
             return null;
         return new RoundingFinder(answer.Part, Trials, tried.Drawn.All).Find(
-            answer.Grounds.Select(ground => answer.On(ground, reading)),
+            answer.Grounds.All.Select(ground => answer.On(ground, reading)),
             method,
             answer.PointsAt
         );
@@ -108,7 +108,7 @@ internal sealed class AnswerJudge(TriedExercise tried)
             return new AnswerFinding.RightInText();
         if (!answer.IsFormula)
             return new AnswerFinding.RightTyped();
-        var behaviours = answer.Grounds.Select(ground => answer.On(ground, reading)).ToList();
+        var behaviours = answer.Grounds.All.Select(ground => answer.On(ground, reading)).ToList();
         var varies = behaviours.Exists(behaviour => behaviour.Varies);
         var typed = behaviours.Select(behaviour => TypedGivens.In(behaviour, answer.Part, Trials)).FirstOrDefault(found => found.Count > 0)
             ?? [];
@@ -144,7 +144,7 @@ internal sealed class AnswerJudge(TriedExercise tried)
     {
         if (!answer.IsFormula || (earlier.Wrong.Count == 0 && earlier.WithoutNumber.Count == 0))
             return null;
-        foreach (var ground in answer.Grounds.Skip(1))
+        foreach (var ground in answer.Grounds.BesideAsItStands)
         {
             foreach (var reading in answer.ReadingsOn(ground))
             {
@@ -220,7 +220,7 @@ internal sealed class AnswerJudge(TriedExercise tried)
         var finder = new SlipFinder(answer.Part, Dealt);
         if (answer.IsFormula)
             return answer
-                .Grounds.Select(ground => finder.Find(answer.On(ground, evidence.Reading)))
+                .Grounds.All.Select(ground => finder.Find(answer.On(ground, evidence.Reading)))
                 .FirstOrDefault(slip => slip is not null)
                 ?? evidence.Rounding;
         return tried.IsTelling(answer.Part, evidence.Reading)

@@ -149,7 +149,7 @@ internal sealed class ExerciseJudge
     private void Remember(Part part, TriedAnswer? answer, Judgement judgement, EarlierAnswers earlier)
     {
         var isTelling = answer is { IsFormula: true } || (judgement.Reading is { } known && _tried.IsTelling(part, known));
-        var values = answer?.Values(answer.AsItStands) ?? [];
+        var values = answer?.Values(answer.Grounds.AsItStands) ?? [];
         for (var trial = 0; trial < values.Count; trial++)
         {
             if (values[trial].IsNumber)

@@ -38,7 +38,7 @@ internal sealed class MisconceptionFinder(TriedExercise tried)
         if (!answer.IsFormula)
             return OnRight(0, reading.Dealt)
                 || (earlier.AreTelling && (Gives(0, Dealt.HeldBefore(answer.Part), reading.Dealt) || OnMeant(0, reading.Dealt)));
-        return answer.Grounds.Any(ground =>
+        return answer.Grounds.All.Any(ground =>
             answer.On(ground, reading) is { Varies: true } behaviour
             && (
                 behaviour.Throughout(OnRight)

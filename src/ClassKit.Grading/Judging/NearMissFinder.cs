@@ -26,7 +26,7 @@ internal sealed class NearMissFinder
     /// <summary>What a formula has otherwise: it must do so under all trials, on right earlier answers or the student's own.</summary>
     public Slip? Find(TriedAnswer answer, Reading reading)
     {
-        foreach (var behaviour in answer.Grounds.Select(ground => answer.On(ground, reading)).Where(behaviour => behaviour.Varies))
+        foreach (var behaviour in answer.Grounds.All.Select(ground => answer.On(ground, reading)).Where(behaviour => behaviour.Varies))
         {
             if (Numbers(behaviour) is { } values && NearMissSearch.OneEdit(_table, Names(behaviour.Ground), values) is { } one)
                 return Of(one, isShown: true);

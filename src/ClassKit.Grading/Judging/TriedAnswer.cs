@@ -17,10 +17,8 @@ internal sealed class TriedAnswer
     private readonly IReadOnlyList<Trial> _trials;
     private readonly EarlierAnswers _earlier;
     private readonly bool _usesEarlier;
-    private readonly bool _inProportion;
     private readonly Remembered<Ground, IReadOnlyList<CellValue>> _values = new();
     private readonly List<(Ground Ground, Reading Reading, Behaviour Behaviour)> _behaviours = [];
-    private readonly Lazy<IReadOnlyList<Ground>> _others;
     private readonly Lazy<Given?> _pointsAt;
     private readonly Lazy<CellFormula?> _inNames;
 
@@ -33,12 +31,11 @@ internal sealed class TriedAnswer
         bool inProportion
     )
     {
-        (Part, Content, _returned, _trials, _earlier, _inProportion) = (part, content, returned, trials, earlier, inProportion);
+        (Part, Content, _returned, _trials, _earlier) = (part, content, returned, trials, earlier);
         Dealt = returned.Evaluate(part, trials[0]);
         IsFormula = content.Formula is not null && returned.DependsOnSheet(Dealt);
         _usesEarlier = IsFormula && earlier.Parts.Any(before => Dealt.Dependencies.Contains(returned.Cell(before)));
-        AsItStands = Ground.AsItStands(part, trials);
-        _others = new(() => [.. MakeOthers()], isThreadSafe: false);
+        Grounds = new(part, trials, earlier, IsFormula, _usesEarlier, inProportion);
         _pointsAt = new(() => returned.OnlyGivenOf(Dealt), isThreadSafe: false);
         _inNames = new(FindInNames, isThreadSafe: false);
     }
@@ -68,22 +65,11 @@ internal sealed class TriedAnswer
     /// <summary>True for a formula that makes text where a number is asked: other cells cannot compute with it.</summary>
     public bool IsTextOfFormula => Content.Formula is not null && Dealt.Value.IsText;
 
-    /// <summary>The workbook as it stands.</summary>
-    public Ground AsItStands { get; }
+    /// <summary>Everything that the answer's method may stand on.</summary>
+    public Grounds Grounds { get; }
 
-    /// <summary>Everything that the answer's method may stand on: as it stands, on own earlier answers, on right ones.</summary>
-    public IEnumerable<Ground> Grounds
-    {
-        get
-        {
-            yield return AsItStands;
-            foreach (var other in _others.Value)
-                yield return other;
-        }
-    }
-
-    /// <summary>Right earlier answers in the cells that it uses.</summary>
-    public Ground OnRight => _usesEarlier && _others.Value.Count > 0 ? _others.Value[1] : AsItStands;
+    /// <summary>Right earlier answers in the cells that it uses; as they stand, where it uses none or they are right.</summary>
+    public Ground OnRight => Grounds.OnRight ?? Grounds.AsItStands;
 
     /// <summary>What the cell comes to for inputs that are none of the trials, on right earlier answers.</summary>
     public CellValue At(Trial other) =>
@@ -147,36 +133,8 @@ internal sealed class TriedAnswer
     private bool StandsOnRight(CellFormula formula) =>
         formula.Names.All(name =>
             _trials[0].Right.Exercise.Givens.Any(given => IsCalled(given.Id, name))
-            || (_usesEarlier && _others.Value.Count == 0 && _earlier.Parts.Any(before => IsCalled(before.Id, name)))
+            || (_usesEarlier && Grounds.AreOne && _earlier.Parts.Any(before => IsCalled(before.Id, name)))
         );
 
     private static bool IsCalled(string id, string name) => string.Equals(id, name, StringComparison.OrdinalIgnoreCase);
-
-    /// <summary>True if the cells before this one hold, under every trial, just what the keys give: then all grounds are one.</summary>
-    private bool IsAllRightBefore()
-    {
-        if (_trials[0].Number(Part.Key, _trials[0].Right.Answers) != _trials[0].Right.Answers[Part.Id])
-            return false;
-        foreach (var trial in _trials)
-        {
-            foreach (var before in _earlier.Parts)
-            {
-                if (!trial.Held.TryGetValue(before.Id, out var held) || held != trial.Right.Answers[before.Id])
-                    return false;
-            }
-        }
-        return true;
-    }
-
-    private IEnumerable<Ground> MakeOthers()
-    {
-        if (!IsFormula || _earlier.Parts.Count == 0 || IsAllRightBefore())
-            yield break;
-        yield return Ground.Own(Part, _trials, _earlier.Unreached, _inProportion);
-        if (!_usesEarlier)
-            yield break;
-        yield return Ground.Right(Part, _trials, _earlier.Parts.ToDictionary(before => before, _ => (Reading?)null));
-        if (_earlier.Readings.Values.Any(reading => reading is { IsScaled: true }))
-            yield return Ground.Right(Part, _trials, _earlier.Readings);
-    }
 }
