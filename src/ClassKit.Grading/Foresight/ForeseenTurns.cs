@@ -5,6 +5,7 @@ using ClassKit.Exercises.Variants;
 using ClassKit.Grading.Findings.Edits;
 using ClassKit.Grading.NearMisses;
 using ClassKit.Grading.NearMisses.Places;
+using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Foresight;
 
@@ -45,7 +46,7 @@ public static class ForeseenTurns
 
     private static IEnumerable<ForeseenTurn> Of(Exercise exercise, Part part, IReadOnlyList<Variant> inputs)
     {
-        return new NeighbourTable(exercise, part, inputs, keepsHidden: true)
+        return new NeighbourTable(exercise, part, inputs, JudgeRules.Current, keepsHidden: true)
             .Tried.Where(tried => Likely.Contains(tried.Neighbour.Family))
             .Select(tried => (tried.Neighbour.Family, Turn: Of(exercise, part, inputs, tried.Neighbour, tried.Values)))
             .Where(one =>

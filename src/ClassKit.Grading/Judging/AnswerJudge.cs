@@ -60,7 +60,7 @@ internal sealed class AnswerJudge(TriedExercise tried)
     }
 
     private bool FollowsFrom(TriedAnswer answer, double? own, double value) =>
-        tried.IsInProportion
+        tried.Rules.InProportion
             ? OwnAllowance.Accepts(answer.Part.Tolerance, own, Dealt.Right.Answers[answer.Part.Id], value, !answer.IsFormula)
             : Accepts(answer.Part, own, value);
 
@@ -200,11 +200,11 @@ internal sealed class AnswerJudge(TriedExercise tried)
 
     private Slip? NearMissIn(TriedAnswer answer, EarlierAnswers earlier, Reading reading)
     {
-        if (tried.Neighbours is not { } neighbours)
+        if (!tried.Rules.NearMisses)
             return null;
-        var finder = new NearMissFinder(tried.Returned, Trials, neighbours.Of(tried.Exercise, answer.Part));
+        var finder = new NearMissFinder(tried.Returned, Trials, tried.Neighbours(answer.Part));
         if (answer.IsFormula)
-            return neighbours.OnAll && reading.IsPlain && answer.InNames is { } formula
+            return tried.Rules.OnAllInputs && reading.IsPlain && answer.InNames is { } formula
                 ? finder.Find(formula)
                 : finder.Find(answer, reading);
         return tried.IsTelling(answer.Part, reading) && !tried.IsFilledIn(answer.Part, reading.Written(reading.Dealt))
@@ -213,7 +213,7 @@ internal sealed class AnswerJudge(TriedExercise tried)
     }
 
     /// <summary>What a formula that nothing explains does, so that the class's can be held against each other.</summary>
-    private string? InNames(TriedAnswer answer) => tried.Neighbours is not null && answer.IsFormula ? answer.InNames?.ToString() : null;
+    private string? InNames(TriedAnswer answer) => tried.Rules.NearMisses && answer.IsFormula ? answer.InNames?.ToString() : null;
 
     private Slip? SlipIn(TriedAnswer answer, Evidence evidence)
     {

@@ -27,29 +27,15 @@ internal sealed class ExerciseJudge
     private readonly AnswerJudge _judge;
     private readonly Dictionary<string, JudgedAnswer> _judged;
 
-    /// <param name="exercise">The exercise as dealt.</param>
-    /// <param name="returned">What came back.</param>
+    /// <param name="tried">The exercise and what its answers are tried with.</param>
     /// <param name="marking">How outcomes become points.</param>
-    /// <param name="dealt">The student's own variant.</param>
-    /// <param name="fresh">Other inputs under the same constraints, to try the answers with.</param>
-    /// <param name="drawn">All inputs drawn for the class, dealt and fresh: what a part allows does not hang on a student's
-    /// numbers.</param>
-    /// <param name="neighbours">The wrong formulas near the keys; null to look for none.</param>
-    public ExerciseJudge(
-        Exercise exercise,
-        ReturnedExercise returned,
-        MarkingScheme marking,
-        Variant dealt,
-        IReadOnlyList<TrialInputs> fresh,
-        DrawnInputs drawn,
-        ClassNeighbours? neighbours
-    )
+    public ExerciseJudge(TriedExercise tried, MarkingScheme marking)
     {
-        _tried = new(exercise, returned, [new(dealt), .. fresh], drawn, neighbours);
+        _tried = tried;
         _marking = marking;
         _untried = new(_tried);
         _judge = new(_tried);
-        _judged = new(exercise.Parts.Count);
+        _judged = new(tried.Exercise.Parts.Count);
     }
 
     /// <summary>What the student answered on paper; null for a workbook.</summary>
@@ -85,9 +71,7 @@ internal sealed class ExerciseJudge
     private AnswerGrade TryAnswer(Part part)
     {
         var earlier = Before(part);
-        var answer = Returned.Content(part) is { } content
-            ? new TriedAnswer(part, content, Returned, _tried.Trials, earlier, _tried.IsInProportion)
-            : null;
+        var answer = Returned.Content(part) is { } content ? new TriedAnswer(part, content, _tried, earlier) : null;
         var judgement = answer is null ? Blank(part) : _judge.Judge(answer, earlier);
         if (WorkingFor(part) is { } working)
             judgement = OnPaperJudgement.With(working, judgement);

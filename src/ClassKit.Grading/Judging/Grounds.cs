@@ -1,5 +1,6 @@
 using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Judging.Trials;
+using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Judging;
 
@@ -13,14 +14,14 @@ namespace ClassKit.Grading.Judging;
 /// <param name="earlier">What is known of the answers before it.</param>
 /// <param name="follows">True for an answer that follows the sheet, and not one that is typed.</param>
 /// <param name="usesEarlier">True if it computes with an earlier answer's cell.</param>
-/// <param name="inProportion">True if the tolerance on own earlier answers shrinks with them.</param>
+/// <param name="rules">The judge's.</param>
 internal sealed class Grounds(
     Part part,
     IReadOnlyList<Trial> trials,
     EarlierAnswers earlier,
     bool follows,
     bool usesEarlier,
-    bool inProportion
+    JudgeRules rules
 )
 {
     private bool? _areOne;
@@ -32,7 +33,7 @@ internal sealed class Grounds(
     public Ground AsItStands { get; } = Ground.AsItStands(part, trials);
 
     /// <summary>The student's own earlier answers; null where all grounds are one.</summary>
-    public Ground? Own => AreOne ? null : _own ??= Ground.Own(part, trials, earlier.Unreached, inProportion);
+    public Ground? Own => AreOne ? null : _own ??= Ground.Own(part, trials, earlier.Unreached, rules.InProportion);
 
     /// <summary>Right earlier answers in the cells that the answer uses; null where it uses none, or all grounds are one.</summary>
     public Ground? OnRight =>

@@ -22,21 +22,14 @@ internal sealed class TriedAnswer
     private readonly Lazy<Given?> _pointsAt;
     private readonly Lazy<CellFormula?> _inNames;
 
-    public TriedAnswer(
-        Part part,
-        CellContent content,
-        ReturnedExercise returned,
-        IReadOnlyList<Trial> trials,
-        EarlierAnswers earlier,
-        bool inProportion
-    )
+    public TriedAnswer(Part part, CellContent content, TriedExercise tried, EarlierAnswers earlier)
     {
-        (Part, Content, _returned, _trials, _earlier) = (part, content, returned, trials, earlier);
-        Dealt = returned.Evaluate(part, trials[0]);
-        IsFormula = content.Formula is not null && returned.DependsOnSheet(Dealt);
-        _usesEarlier = IsFormula && earlier.Parts.Any(before => Dealt.Dependencies.Contains(returned.Cell(before)));
-        Grounds = new(part, trials, earlier, IsFormula, _usesEarlier, inProportion);
-        _pointsAt = new(() => returned.OnlyGivenOf(Dealt), isThreadSafe: false);
+        (Part, Content, _returned, _trials, _earlier) = (part, content, tried.Returned, tried.Trials, earlier);
+        Dealt = _returned.Evaluate(part, _trials[0]);
+        IsFormula = content.Formula is not null && _returned.DependsOnSheet(Dealt);
+        _usesEarlier = IsFormula && earlier.Parts.Any(before => Dealt.Dependencies.Contains(_returned.Cell(before)));
+        Grounds = new(part, _trials, earlier, IsFormula, _usesEarlier, tried.Rules);
+        _pointsAt = new(() => _returned.OnlyGivenOf(Dealt), isThreadSafe: false);
         _inNames = new(FindInNames, isThreadSafe: false);
     }
 

@@ -1,6 +1,7 @@
 using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Judging.Trials;
 using ClassKit.Grading.NearMisses;
+using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Judging;
 
@@ -9,13 +10,15 @@ namespace ClassKit.Grading.Judging;
 /// <param name="returned">What came back.</param>
 /// <param name="inputs">The student's own numbers, then others under the same constraints.</param>
 /// <param name="drawn">All inputs drawn for the class, dealt and fresh: what a part allows does not hang on a student's numbers.</param>
-/// <param name="neighbours">The wrong formulas near the keys; null to look for none.</param>
+/// <param name="neighbours">The wrong formulas near the keys.</param>
+/// <param name="rules">The judge's.</param>
 internal sealed class TriedExercise(
     Exercise exercise,
     ReturnedExercise returned,
     IReadOnlyList<TrialInputs> inputs,
     DrawnInputs drawn,
-    ClassNeighbours? neighbours
+    ClassNeighbours neighbours,
+    JudgeRules rules
 )
 {
     private readonly List<(Part Part, double[] Values)> _untried = [];
@@ -33,8 +36,8 @@ internal sealed class TriedExercise(
     /// <summary>All inputs drawn for the class, dealt and fresh.</summary>
     public DrawnInputs Drawn => drawn;
 
-    /// <summary>The wrong formulas near the keys; null to look for none.</summary>
-    public ClassNeighbours? Neighbours => neighbours;
+    /// <summary>The judge's rules.</summary>
+    public JudgeRules Rules => rules;
 
     /// <summary>What answers are tried with that may be wrong, made when there is one.</summary>
     public IReadOnlyList<Trial> Trials => _trials ??= MakeTrials();
@@ -42,11 +45,8 @@ internal sealed class TriedExercise(
     /// <summary>The trial with the student's own numbers.</summary>
     public Trial Dealt => Trials[0];
 
-    /// <summary>
-    /// True if what follows from own answers is held to a tolerance in proportion: so it is since near misses are looked for, and records
-    /// of before are judged as they were.
-    /// </summary>
-    public bool IsInProportion => neighbours is not null;
+    /// <summary>The wrong formulas near a part's key.</summary>
+    public NeighbourTable Neighbours(Part part) => neighbours.Of(exercise, part);
 
     /// <summary>Keeps what an answer that needs no trial comes to under each, for the parts after it.</summary>
     public void Hold(Part part, double[] values)

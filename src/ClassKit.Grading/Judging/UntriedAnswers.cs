@@ -18,7 +18,7 @@ internal sealed class UntriedAnswers
     {
         _tried = tried;
         _exact = new(tried.Returned, tried.Inputs);
-        if (tried.Neighbours is { OnAll: true })
+        if (tried.Rules.OnAllInputs)
             _hopeless = new(_exact, tried.Inputs, tried.Returned.Explanations);
     }
 
@@ -40,10 +40,7 @@ internal sealed class UntriedAnswers
     private Judgement? Wrong(Part part, CellFormula formula, double value)
     {
         var reading = Reading.Plain(value);
-        if (
-            new NearMissFinder(_tried.Returned, [new(_tried.Inputs[0])], _tried.Neighbours!.Of(_tried.Exercise, part)).Find(formula) is
-            { } slip
-        )
+        if (new NearMissFinder(_tried.Returned, [new(_tried.Inputs[0])], _tried.Neighbours(part)).Find(formula) is { } slip)
             return Judgement.OfSlip(reading, slip, isFormula: true);
         return AnswerUnit.IsPercent(part.Unit)
             ? null

@@ -26,14 +26,15 @@ internal sealed class WorkbookGrader
     private readonly DealtClass _dealt;
     private readonly PracticeLayout _layout;
     private readonly ClassInputs _fresh;
-    private readonly ClassNeighbours? _neighbours;
+    private readonly JudgeRules _rules;
+    private readonly ClassNeighbours _neighbours;
     private readonly SharedFormulas _formulas = new();
 
     public WorkbookGrader(DealtClass dealt, PracticeLayout layout, ClassInputs fresh)
     {
         (_dealt, _layout, _fresh) = (dealt, layout, fresh);
-        if (fresh.Version >= JudgeRecord.FirstWithNearMisses)
-            _neighbours = new(fresh.ToTellApart, fresh.Version);
+        _rules = JudgeRules.Of(fresh.Version);
+        _neighbours = new(fresh.ToTellApart, _rules);
     }
 
     /// <summary>
@@ -96,18 +97,15 @@ internal sealed class WorkbookGrader
         var dealt = student.Of(exercise.Id);
         FlagOverwritten(exercise, student, dealt, givens, workbook, flags);
 
-        var grades = new ExerciseJudge(
+        var tried = new TriedExercise(
             exercise,
             new(exercise, workbook, evaluator, _formulas, found),
-            _dealt.Marking,
-            dealt,
-            _fresh.For(student, exercise),
+            [new(dealt), .. _fresh.For(student, exercise)],
             _fresh.Drawn(exercise),
-            _neighbours
-        )
-        {
-            Paper = paper,
-        }.Judge();
+            _neighbours,
+            _rules
+        );
+        var grades = new ExerciseJudge(tried, _dealt.Marking) { Paper = paper }.Judge();
         foreach (var grade in grades.Where(grade => grade.Outcome == Outcome.Unsupported && grade.Part.InWords is null))
             flags.Add(new Flag.FormulaToLookAt(Place(answers[grade.Part.Id], student), new(grade.Formula!)));
         return grades.Select(grade => (answers[grade.Part.Id], grade));

@@ -9,19 +9,12 @@ namespace ClassKit.Grading.NearMisses;
 /// The neighbours of every part of a class's exercises, each found when the first answer asks for it. Can be asked from several threads.
 /// </summary>
 /// <param name="inputs">The inputs that were drawn for an exercise.</param>
-/// <param name="version">The judge's version; see <see cref="JudgeRecord"/>.</param>
-internal sealed class ClassNeighbours(Func<Exercise, IReadOnlyList<Variant>> inputs, int version)
+/// <param name="rules">The judge's.</param>
+internal sealed class ClassNeighbours(Func<Exercise, IReadOnlyList<Variant>> inputs, JudgeRules rules)
 {
     private readonly ConcurrentDictionary<(string Exercise, string Part), Lazy<NeighbourTable>> _tables = new();
 
-    /// <summary>True if what can be written over names is tried on all inputs, so that one formula is told alike to everybody.</summary>
-    public bool OnAll => version >= JudgeRecord.FirstOnAllInputs;
-
     /// <summary>Those of a part.</summary>
     public NeighbourTable Of(Exercise exercise, Part part) =>
-        _tables
-            .GetOrAdd((exercise.Id, part.Id), _ =>
-                new(() => new(exercise, part, inputs(exercise), powers: OnAll, apart: version >= JudgeRecord.FirstApart))
-            )
-            .Value;
+        _tables.GetOrAdd((exercise.Id, part.Id), _ => new(() => new(exercise, part, inputs(exercise), rules))).Value;
 }

@@ -8,6 +8,7 @@ using ClassKit.Exercises.Keys;
 using ClassKit.Exercises.Variants;
 using ClassKit.Grading.NearMisses.Families;
 using ClassKit.Grading.NearMisses.Places;
+using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.NearMisses;
 
@@ -34,33 +35,25 @@ internal sealed class NeighbourTable
     /// <param name="exercise">The exercise.</param>
     /// <param name="part">One of its parts that asks for a number.</param>
     /// <param name="inputs">What tells behaviours apart: inputs of the exercise, of which there is at least one.</param>
+    /// <param name="rules">The judge's.</param>
     /// <param name="keepsHidden">True to keep those that stay within the part's tolerance throughout, of which no answer can be judged
     /// wrong.</param>
-    /// <param name="powers">True for those about powers too, which were looked for later than all others.</param>
-    /// <param name="apart">True to tell those apart that give the same only while earlier answers are right.</param>
-    public NeighbourTable(
-        Exercise exercise,
-        Part part,
-        IReadOnlyList<Variant> inputs,
-        bool keepsHidden = false,
-        bool powers = true,
-        bool apart = true
-    )
+    public NeighbourTable(Exercise exercise, Part part, IReadOnlyList<Variant> inputs, JudgeRules rules, bool keepsHidden = false)
     {
-        (Part, IsApart, _shape) = (part, apart, part.Key.Shape);
+        (Part, IsApart, _shape) = (part, rules.Apart, part.Key.Shape);
         Inputs = [.. inputs.Select(variant => KeyValues.Names(variant.Givens, variant.Answers))];
         var sheet = new Sheet(SheetQuantity.Before(exercise, part));
         var behaviours = new BehaviourSet(inputs);
         behaviours.LeaveOut([.. inputs.Select(variant => (double?)variant.Answers[part.Id])], keepsHidden ? null : part.Tolerance);
         foreach (var misconception in part.Misconceptions)
             behaviours.LeaveOut([.. Inputs.Select(names => KeyValues.Number(misconception.Formula, names))], null);
-        List<Neighbour> All() => [.. Neighbours.Of(_shape, sheet).Take(Most), .. powers ? PowerEdits.Of(_shape) : []];
+        List<Neighbour> All() => [.. Neighbours.Of(_shape, sheet).Take(Most), .. rules.Powers ? PowerEdits.Of(_shape) : []];
         Tried = [.. behaviours.Distinct(All(), Columns(Inputs))];
         One = [.. Tried.Select(tried => tried.Neighbour)];
         _two = new(() => new(One, sheet, inputs[0], Inputs[0]));
         _others = new(() =>
             new(
-                apart ? [.. exercise.Parts.TakeWhile(other => other != part).Where(other => other.IsNumber)] : [],
+                rules.Apart ? [.. exercise.Parts.TakeWhile(other => other != part).Where(other => other.IsNumber)] : [],
                 inputs,
                 Inputs,
                 Tried,

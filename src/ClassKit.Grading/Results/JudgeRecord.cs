@@ -10,23 +10,8 @@ public sealed record JudgeRecord(int Version, IReadOnlyList<JudgeRecord.Pool> Po
     /// <summary>Raise it by one with every change after which some answer may be judged otherwise.</summary>
     public const int CurrentVersion = 5;
 
-    /// <summary>Later gradings of a class that an earlier version judged, from this one on, go by that version's rules.</summary>
+    /// <summary>Later gradings of a class that an earlier version judged, from this one on, go by that version's rules (<see cref="JudgeRules"/>).</summary>
     public const int EarliestKept = 2;
-
-    /// <summary>From here on wrong formulas near the key are looked for.</summary>
-    internal const int FirstWithNearMisses = 3;
-
-    /// <summary>
-    /// From here on a formula that can be written over the exercise's names is held against them on all inputs of the class, and not on
-    /// those alone that the workbook was tried with; and what slips before a power is looked for.
-    /// </summary>
-    internal const int FirstOnAllInputs = 4;
-
-    /// <summary>
-    /// From here on two wrong ways that come to the same only while earlier answers are right are two: a typed number that both give is not
-    /// named, and a formula is named after the one that it is, and after none where it does not have the cell that it is said to have.
-    /// </summary>
-    internal const int FirstApart = 5;
 
     /// <summary>The version of the program that judged, such as <c>1.0.0</c>; empty if the record does not say.</summary>
     public string Program { get; init; } = typeof(JudgeRecord).Assembly.GetName().Version?.ToString(3) ?? "";

@@ -119,7 +119,7 @@ public sealed class GroundsTests
             new(Both, Exercise, new Dictionary<string, JudgedAnswer> { [Share.Id] = judged }),
             follows,
             usesEarlier,
-            inProportion: true
+            JudgeRules.Current
         );
     }
 

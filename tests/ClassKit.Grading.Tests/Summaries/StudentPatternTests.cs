@@ -40,7 +40,7 @@ public sealed class StudentPatternTests
                             new AnswerGrade(
                                 Exercise,
                                 Exercise.Parts[at],
-                                Outcome(letter),
+                                OutcomeOf(letter),
                                 0,
                                 1,
                                 CellValue.Blank,
@@ -55,14 +55,14 @@ public sealed class StudentPatternTests
             )
         );
 
-    private static Outcome Outcome(char letter) =>
+    private static Outcome OutcomeOf(char letter) =>
         letter switch
         {
-            's' => Results.Outcome.Sound,
-            'v' => Results.Outcome.ValueOnly,
-            'm' => Results.Outcome.Misconception,
-            'i' => Results.Outcome.Incorrect,
-            _ => Results.Outcome.Blank,
+            's' => Outcome.Sound,
+            'v' => Outcome.ValueOnly,
+            'm' => Outcome.Misconception,
+            'i' => Outcome.Incorrect,
+            _ => Outcome.Blank,
         };
 
     [Theory]

@@ -1,0 +1,52 @@
+namespace ClassKit.Grading.Results;
+
+/// <summary>What the judge does that not every version of it did, so that a class is judged again by the rules it was judged by.</summary>
+/// <remarks>
+/// Here alone a version becomes rules; everybody else asks for the rule. A change after which some answer may be judged otherwise raises
+/// <see cref="JudgeRecord.CurrentVersion"/> and has a rule here, or it reaches into gradings of before.
+/// </remarks>
+internal sealed record JudgeRules
+{
+    private JudgeRules() { }
+
+    /// <summary>Those of this program.</summary>
+    public static JudgeRules Current { get; } = Of(JudgeRecord.CurrentVersion);
+
+    /// <summary>From version 3: what an answer is, that nothing listed explains, is looked for among the wrong formulas near the key.</summary>
+    public required bool NearMisses { get; init; }
+
+    /// <summary>From version 3: what follows from own earlier answers is held to a tolerance in proportion to them.</summary>
+    public required bool InProportion { get; init; }
+
+    /// <summary>
+    /// From version 4: a formula that can be written over the exercise's names is held against near misses on all inputs of the class, and
+    /// not on those alone that the workbook was tried with, so that one formula is told alike to everybody.
+    /// </summary>
+    public required bool OnAllInputs { get; init; }
+
+    /// <summary>From version 4: what slips before a power is among the near misses.</summary>
+    public required bool Powers { get; init; }
+
+    /// <summary>
+    /// From version 5: two wrong ways that come to the same only while earlier answers are right are two. A typed number that both give is
+    /// not named, and a formula is named after the one that it is, and after none where it does not have the cell that it is said to have.
+    /// </summary>
+    public required bool Apart { get; init; }
+
+    /// <summary>The rules of a version.</summary>
+    /// <param name="version">From <see cref="JudgeRecord.EarliestKept"/> to <see cref="JudgeRecord.CurrentVersion"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException">We do not have that version's rules.</exception>
+    public static JudgeRules Of(int version)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(version, JudgeRecord.EarliestKept);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(version, JudgeRecord.CurrentVersion);
+        return new()
+        {
+            NearMisses = version >= 3,
+            InProportion = version >= 3,
+            OnAllInputs = version >= 4,
+            Powers = version >= 4,
+            Apart = version >= 5,
+        };
+    }
+}
