@@ -1,5 +1,6 @@
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Records.Classes;
+using ClassKit.Records.Gradings;
 using ClassKit.Records.Storage;
 
 namespace ClassKit.Records.Erasing;
@@ -30,7 +31,10 @@ public static class Erasure
         var (removed, kept) = (Going.Sum(table => Count(session, table, id)), Staying.Sum(table => Count(session, table, id)));
         var mentions = Mentions(session, "graded", student, without) + Mentions(session, "returned_file", student, without);
         session.Run("UPDATE correction SET reason = NULL WHERE graded IN (SELECT id FROM graded WHERE student = $1)", id);
+        var gradings = session.Query("SELECT grading FROM graded WHERE student = $1", row => row.Number(0), id);
         session.Run("UPDATE graded SET student = NULL, entry = NULL WHERE student = $1", id);
+        foreach (var grading in gradings)
+            ClassPage.Put(session, grading);
         session.Run("UPDATE bench_mark SET student = NULL, comment = NULL WHERE student = $1", id);
         session.Run("DELETE FROM student WHERE id = $1", id);
         return new(student, classes, removed, kept, mentions);

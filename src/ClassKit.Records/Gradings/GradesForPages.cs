@@ -1,4 +1,3 @@
-using System.Globalization;
 using ClassKit.Records.Changes;
 using ClassKit.Records.Classes;
 using ClassKit.Records.Storage;
@@ -8,9 +7,6 @@ namespace ClassKit.Records.Gradings;
 /// <summary>What is asked for a page: points by deal, from indexes alone, without unpacking anything.</summary>
 public static class GradesForPages
 {
-    /// <summary>Of a student in the text for pages: id, status, points, out of.</summary>
-    private const int Fields = 4;
-
     /// <summary>A row a deal.</summary>
     private const string OfDeals = """
         SELECT code, title, students FROM deal JOIN grading ON grading.deal = deal.id JOIN class_page ON class_page.grading = grading.id
@@ -41,36 +37,16 @@ public static class GradesForPages
     {
         ArgumentNullException.ThrowIfNull(session);
         ArgumentNullException.ThrowIfNull(named);
-        return [.. session.Query(OfDeals, row => Deal(row.Text(0), row.Text(1), row.Text(2)), named.Id).SelectMany(deal => deal)];
-    }
-
-    /// <summary>The students of one deal, who stand in one text; see the migration that made it.</summary>
-    private static List<StandingGrade> Deal(string code, string title, ReadOnlySpan<char> students)
-    {
         List<StandingGrade> grades = [];
-        Span<Range> fields = stackalloc Range[Fields + 1];
-        foreach (var range in students.Split(';'))
-        {
-            var student = students[range];
-            if (student.IsEmpty)
-                continue;
-            if (student.Split(fields, '|') != Fields)
-                throw new FormatException($"A student of a deal has other than {Fields} fields in the text for pages: {student}");
-            var id = student[fields[0]];
-            grades.Add(
-                new(
-                    code,
-                    title,
-                    id.IsEmpty ? null : id.ToString(),
-                    student[fields[1]].ToString(),
-                    Points(student[fields[2]]),
-                    Points(student[fields[3]])
-                )
-            );
-        }
+        session.Query(
+            OfDeals,
+            row =>
+            {
+                ClassPage.Read(grades, row.Text(0), row.Text(1), row.Text(2));
+                return true;
+            },
+            named.Id
+        );
         return grades;
     }
-
-    private static decimal? Points(ReadOnlySpan<char> text) =>
-        text.IsEmpty ? null : decimal.Parse(text, NumberStyles.Number, CultureInfo.InvariantCulture);
 }

@@ -16,12 +16,12 @@ public static class GradingRegister
         var deal = DealRegister.Find(session, grading.Deal) ?? throw new InvalidOperationException("its deal goes on record first");
         var before = session.One(
             "SELECT number, digest, id FROM grading WHERE deal = $1 ORDER BY number DESC LIMIT 1",
-            row => Tuple.Create(row.Whole(0), row.Text(1), row.Number(2)),
+            row => new Before(row.Whole(0), row.Text(1), row.Number(2)),
             deal
         );
-        if (before?.Item2 == grading.Digest)
+        if (before?.Digest == grading.Digest)
             return null;
-        var number = (before?.Item1 ?? 0) + 1;
+        var number = (before?.Number ?? 0) + 1;
         var id = session.Insert(
             "INSERT INTO grading (deal, number, digest, judge_version, program, frame, change) VALUES ($1, $2, $3, $4, $5, $6, $7)",
             deal,
@@ -34,15 +34,10 @@ public static class GradingRegister
         );
         // What erased students came to is nobody's and stays in the class's statistics, though the files that are graded again know nothing
         // of it.
-        IEnumerable<GradedStudent> nobodys = before is null
-            ? []
-            : Students(session, before.Item3).Where(student => student.Student is null);
+        IEnumerable<GradedStudent> nobodys = before is null ? [] : Students(session, before.Id).Where(student => student.Student is null);
         foreach (var (place, student) in grading.Students.Concat(nobodys).Index())
             Put(session, id, place, student);
-        session.Run(
-            "INSERT INTO class_page (grading, students) SELECT $1, group_concat(concat(student, '|', status, '|', points, '|', out_of), ';' ORDER BY place) FROM graded WHERE grading = $1 HAVING count(*) > 0",
-            id
-        );
+        ClassPage.Put(session, id);
         foreach (var (place, file) in grading.Files.Index())
             session.Run(
                 "INSERT INTO returned_file (grading, place, student, sha256, entry) VALUES ($1, $2, $3, $4, $5)",
@@ -168,4 +163,7 @@ public static class GradingRegister
             row => new TypedEntry(row.Text(0), row.Unpacked(1)),
             grading
         );
+
+    /// <summary>The grading that stood before.</summary>
+    private sealed record Before(int Number, string Digest, long Id);
 }

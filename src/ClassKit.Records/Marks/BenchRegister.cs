@@ -1,4 +1,3 @@
-using System.Globalization;
 using ClassKit.Records.Changes;
 using ClassKit.Records.Storage;
 using ClassKit.Records.Terms;
@@ -9,8 +8,6 @@ namespace ClassKit.Records.Marks;
 /// <summary>What markers saw at the bench.</summary>
 public static class BenchRegister
 {
-    private const char Between = ' ';
-
     private static readonly BenchSheet NothingSeen = new("", new Dictionary<string, IReadOnlyList<int>>());
 
     /// <summary>Puts on record what a work is marked with.</summary>
@@ -66,19 +63,44 @@ public static class BenchRegister
         );
         var id = session.Number("SELECT id FROM bench_sheet WHERE work = $1 AND sitting = $2 AND place = $3", work.Id, sitting, marker);
         foreach (var (student, levels) in sheet.Places)
-        {
+            Put(session, work, id!.Value, student, levels, Values.OrNull(sheet.Comments.GetValueOrDefault(student)));
+    }
+
+    private static void Put(
+        WritingSession session,
+        RecordedWork work,
+        long sheet,
+        string student,
+        IReadOnlyList<int> levels,
+        string? comment
+    )
+    {
+        var isNew =
             session.Run(
-                """
-                INSERT INTO bench_mark (sheet, student, levels, comment, change) VALUES ($1, $2, $3, $4, $5)
-                ON CONFLICT DO UPDATE SET levels = $3, comment = coalesce($4, comment), change = $5 WHERE (levels, comment) IS NOT ($3, coalesce($4, comment))
-                """,
-                id,
+                "INSERT INTO bench_mark (sheet, student, comment, change) VALUES ($1, $2, $3, $4) ON CONFLICT DO NOTHING",
+                sheet,
                 student,
-                string.Join(Between, levels),
-                Values.OrNull(sheet.Comments.GetValueOrDefault(student)),
+                comment,
                 session.ChangeId
+            ) > 0;
+        var mark = session.Number("SELECT id FROM bench_mark WHERE sheet = $1 AND student = $2", sheet, student);
+        var changed = 0;
+        foreach (var (criterion, level) in levels.Index())
+            changed += session.Run(
+                "INSERT INTO bench_mark_level (mark, criterion, work, level) VALUES ($1, $2, $3, $4) ON CONFLICT DO UPDATE SET level = $4 WHERE level IS NOT $4",
+                mark,
+                criterion,
+                work.Id,
+                level == BenchScale.NotAsked ? null : level
             );
-        }
+        if (!isNew)
+            session.Run(
+                "UPDATE bench_mark SET comment = coalesce($2, comment), change = $3 WHERE id = $1 AND ($4 OR comment IS NOT coalesce($2, comment))",
+                mark,
+                comment,
+                session.ChangeId,
+                changed > 0
+            );
     }
 
     /// <summary>Whom which marker saw in which sitting of a work.</summary>
@@ -135,16 +157,23 @@ public static class BenchRegister
         ArgumentNullException.ThrowIfNull(work);
         if (Scale(session, work) is not { } scale)
             return [];
+        var levels = session
+            .Query(
+                "SELECT mark, level FROM bench_sheet JOIN bench_mark ON bench_mark.sheet = bench_sheet.id JOIN bench_mark_level ON mark = bench_mark.id WHERE bench_sheet.work = $1 ORDER BY mark, criterion",
+                row => (Mark: row.Number(0), Level: row.WholeOrNull(1) ?? BenchScale.NotAsked),
+                work.Id
+            )
+            .ToLookup(seen => seen.Mark, seen => seen.Level);
         var marks = session.Query(
-            "SELECT sitting, place, marker, student, levels, comment FROM bench_sheet JOIN bench_mark ON bench_mark.sheet = bench_sheet.id WHERE work = $1 AND student IS NOT NULL ORDER BY sitting, place, bench_mark.id",
+            "SELECT sitting, place, marker, student, comment, bench_mark.id FROM bench_sheet JOIN bench_mark ON bench_mark.sheet = bench_sheet.id WHERE work = $1 AND student IS NOT NULL ORDER BY sitting, place, bench_mark.id",
             row =>
                 (
                     Sitting: row.Whole(0),
                     Place: row.Whole(1),
                     Marker: row.Text(2),
                     Student: row.Text(3),
-                    Levels: Levels(row.Text(4)),
-                    Comment: row.TextOrNull(5)
+                    Levels: (IReadOnlyList<int>)[.. levels[row.Number(5)]],
+                    Comment: row.TextOrNull(4)
                 ),
             work.Id
         );
@@ -180,7 +209,7 @@ public static class BenchRegister
         ArgumentNullException.ThrowIfNull(session);
         return session.Query(
             $"""
-            SELECT class.name, term.title, work.title, sitting, marker, comment, {ChangeLog.Columns}, levels, work.id FROM bench_mark
+            SELECT class.name, term.title, work.title, sitting, marker, comment, {ChangeLog.Columns}, bench_mark.id FROM bench_mark
             JOIN bench_sheet ON bench_sheet.id = bench_mark.sheet JOIN work ON work.id = bench_sheet.work JOIN term ON term.id = work.term JOIN class ON class.id = term.class
             JOIN change ON change.id = bench_mark.change WHERE student = $1 ORDER BY term.id, work.place, sitting, bench_sheet.place
             """,
@@ -190,7 +219,7 @@ public static class BenchRegister
                 row.Text(2),
                 row.Whole(3),
                 row.Text(4),
-                Named(session, row.Number(12), Levels(row.Text(11))),
+                Named(session, row.Number(11)),
                 row.TextOrNull(5),
                 ChangeLog.Made(row, 6)
             ),
@@ -198,13 +227,13 @@ public static class BenchRegister
         );
     }
 
-    private static List<(string, string?)> Named(RecordSession session, long work, IReadOnlyList<int> levels)
-    {
-        var names = session.Query("SELECT name FROM bench_level WHERE work = $1 ORDER BY place", row => row.Text(0), work);
-        var criteria = session.Query("SELECT name FROM bench_criterion WHERE work = $1 ORDER BY place", row => row.Text(0), work);
-        return [.. criteria.Zip(levels, (criterion, level) => (criterion, level == BenchScale.NotAsked ? null : names[level]))];
-    }
-
-    private static IReadOnlyList<int> Levels(string text) =>
-        [.. text.Split(Between).Select(level => int.Parse(level, CultureInfo.InvariantCulture))];
+    private static List<(string, string?)> Named(RecordSession session, long mark) =>
+        session.Query(
+            """
+            SELECT bench_criterion.name, bench_level.name FROM bench_mark_level AS seen JOIN bench_criterion ON bench_criterion.work = seen.work AND bench_criterion.place = criterion
+            LEFT JOIN bench_level ON bench_level.work = seen.work AND bench_level.place = level WHERE mark = $1 ORDER BY criterion
+            """,
+            row => (row.Text(0), row.TextOrNull(1)),
+            mark
+        );
 }

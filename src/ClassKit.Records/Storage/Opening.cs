@@ -21,8 +21,7 @@ internal static class Opening
         {
             if (!CheckStamp.Holds(path))
                 Check(connection, path, "quick_check");
-            // Asked in one breath: between two questions somebody else may have begun this very record.
-            if (Number(connection, "SELECT count(*) FROM sqlite_schema WHERE (SELECT user_version FROM pragma_user_version) = 0") > 0)
+            if (Version(connection) == 0 && HasTablesOfOthers(connection))
                 throw new RecordException(path, new RecordTrouble.Foreign());
             Run(connection, "PRAGMA journal_mode = WAL");
             Migrate(connection, version =>
@@ -126,6 +125,12 @@ internal static class Opening
         command.Transaction = transaction;
         command.ExecuteNonQuery();
     }
+
+    /// <summary>
+    /// True if there are tables that no version of ours made; asked in one breath, for somebody else may be beginning this very record.
+    /// </summary>
+    private static bool HasTablesOfOthers(SqliteConnection connection) =>
+        Number(connection, "SELECT count(*) FROM sqlite_schema WHERE (SELECT user_version FROM pragma_user_version) = 0") > 0;
 
     private static int Version(SqliteConnection connection) => (int)Number(connection, "PRAGMA user_version");
 

@@ -1,3 +1,4 @@
+using ClassKit.Records.Logging;
 using Microsoft.Data.Sqlite;
 
 namespace ClassKit.Records.Storage;
@@ -13,7 +14,8 @@ public sealed class TeachingRecord : IDisposable
     public const string FileName = "record.sqlite";
 
     private readonly SqliteConnection _connection;
-    private bool _hasWritten;
+    private bool _hasWritten,
+        _logs;
 
     private TeachingRecord(string path, SqliteConnection connection) => (Path, _connection) = (path, connection);
 
@@ -71,6 +73,9 @@ public sealed class TeachingRecord : IDisposable
     /// <exception cref="RecordException">Also when somebody else has been writing for some seconds, or took it elsewhere meanwhile.</exception>
     public T Write<T>(Change change, Func<WritingSession, T> write) => Faults.OfDatabase(Path, () =>
         {
+            if (!_logs)
+                RowLog.Begin(_connection);
+            _logs = true;
             using var transaction = _connection.BeginTransaction(deferred: false);
             StillHere();
             if (Path.Length > 0)

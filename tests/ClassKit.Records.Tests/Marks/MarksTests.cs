@@ -75,13 +75,13 @@ public sealed class MarksTests : IDisposable
         var logged = Assert.Single(log);
         Assert.Equal("added up wrongly", logged.Change.Why);
         Assert.Equal(
-            [new ChangedRow("typed_mark", Sample.Ada.Id, $"{work.Id} 1 Marked 7.5 InTime", $"{work.Id} 1 Marked 8 InTime")],
+            [new ChangedRow("typed_mark", Sample.Ada.Id, "Loaf 1 Marked 7.5 12 InTime", "Loaf 1 Marked 8 12 InTime")],
             logged.Rows
         );
     }
 
     /// <summary>
-    /// Whatever decides a grade and can be changed says what it was. Tables without a trigger only grow, or lose nothing but what is an
+    /// Whatever decides a grade and can be changed says what it was. Other tables only grow, or lose nothing but what is an
     /// erased student's.
     /// </summary>
     [Fact]
@@ -105,9 +105,9 @@ public sealed class MarksTests : IDisposable
             "frozen_grade",
             "frozen_work",
         ];
-        List<string> Ask(string sql) => _record.Read(session => session.Query(sql, row => row.Text(0)));
+        List<string> Ask(string sql) => _record.Write(Sample.Change(), session => session.Query(sql, row => row.Text(0)));
 
-        var logged = Ask("SELECT DISTINCT tbl_name FROM sqlite_schema WHERE type = 'trigger' AND sql LIKE '%INSERT INTO changed_row%'");
+        var logged = Ask("SELECT DISTINCT tbl_name FROM temp.sqlite_schema WHERE type = 'trigger'");
 
         Assert.Equal(Ask("SELECT name FROM sqlite_schema WHERE type = 'table'").Except(onlyGrow).Order(), logged.Order());
     }
@@ -157,6 +157,52 @@ public sealed class MarksTests : IDisposable
         Assert.Equal(["Kim", "Lou"], new[] { bench.Marking.First.Marker, bench.Marking.Second!.Marker });
         Assert.Equal([KeyValuePair.Create(Sample.Ben.Id, "apron")], bench.Marking.First.Comments);
         Assert.Empty(bench.Marking.Second.Comments);
+    }
+
+    [Fact]
+    public void A_changed_level_is_logged_by_its_criterion_and_a_mark_that_is_taken_away_with_all_of_it()
+    {
+        var work = Work(WorkKind.BenchWork);
+        void Mark(string why, string? comment, params int[] levels) => _record.Write(Sample.Change() with { Why = why }, session =>
+            {
+                BenchRegister.Measure(session, work, Scale);
+                BenchRegister.Put(
+                    session,
+                    work,
+                    1,
+                    1,
+                    new("Kim", new Dictionary<string, IReadOnlyList<int>> { [Sample.Ada.Id] = levels })
+                    {
+                        Comments = comment is null ? [] : new Dictionary<string, string> { [Sample.Ada.Id] = comment },
+                    }
+                );
+                return true;
+            });
+        Mark("", "apron", 2, BenchScale.NotAsked);
+        Mark("typed again", null, 2, BenchScale.NotAsked);
+        Mark("baked after all", null, 2, 1);
+        Mark("", "apron, knife", 2, 1);
+        _record.Write(Sample.Change() with { Why = "was not there" }, session =>
+            BenchRegister.TakeAway(session, work, 1, 1, Sample.Ada.Id)
+        );
+
+        var log = _record.Read(session => ChangeLog.OfStudent(session, Sample.Ada.Id));
+
+        Assert.Equal(["baked after all", "", "was not there"], log.Select(change => change.Change.Why));
+        Assert.Equal(
+            [
+                new ChangedRow("bench_mark_level", Sample.Ada.Id, "Loaf 1 Kim Baking: -", "Loaf 1 Kim Baking: nearly"),
+                new ChangedRow(
+                    "bench_mark",
+                    Sample.Ada.Id,
+                    "Loaf 1 Kim Shaping: fully, Baking: nearly apron",
+                    "Loaf 1 Kim Shaping: fully, Baking: nearly apron, knife"
+                ),
+                new ChangedRow("bench_mark", Sample.Ada.Id, "Loaf 1 Kim Shaping: fully, Baking: nearly apron, knife", null),
+            ],
+            log.SelectMany(change => change.Rows)
+        );
+        Assert.Empty(_record.Read(session => BenchRegister.OfStudent(session, Sample.Ada.Id)));
     }
 
     /// <summary>A rule that counts the first marker's levels alone must not count the second's.</summary>

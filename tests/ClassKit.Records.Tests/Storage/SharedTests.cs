@@ -147,6 +147,23 @@ public sealed class SharedTests : IDisposable
         Assert.Null(Assert.IsType<RecordTrouble.Busy>(_folder.Trouble()).Writer);
     }
 
+    /// <summary>Whoever puts the newest copy back must not get an older one.</summary>
+    [Fact]
+    public void Copies_stand_in_the_order_in_which_they_were_made_and_those_of_other_records_are_not_among_them()
+    {
+        using var record = _folder.Open();
+        using var other = TeachingRecord.Open(Path.Combine(_folder.Path, "record-2026.sqlite"), Sample.Noon, mayBegin: true);
+        other.BackUp(Sample.Noon);
+        string[] copies =
+        [
+            .. Enumerable.Range(0, 11).Select(_ => record.BackUp(Sample.Noon)),
+            record.BackUp(Sample.Noon.AddSeconds(1)),
+            record.BackUp(Sample.Noon.AddHours(10)),
+        ];
+
+        Assert.Equal(copies, Backups.Of(_folder.File));
+    }
+
     [Fact]
     public void Copies_are_whole_while_somebody_writes_and_each_has_a_name_of_its_own()
     {
@@ -159,37 +176,11 @@ public sealed class SharedTests : IDisposable
             return new[] { two.BackUp(Sample.Noon), two.BackUp(Sample.Noon) };
         });
 
-        Assert.Equal(copies, Backups.Of(_folder.File).OrderBy(path => path.Length));
+        Assert.Equal(copies, Backups.Of(_folder.File));
         Assert.All(copies, copy =>
         {
             using var record = TeachingRecord.Open(copy, Sample.Noon, mayBegin: false);
             Assert.Equal(["Bakers 1"], record.Read(ClassRegister.All).Select(found => found.Name));
         });
-    }
-
-    [Fact]
-    public void A_record_of_the_first_version_is_copied_and_then_brought_to_this_one()
-    {
-        using (var database = new SqliteConnection($"Data Source={_folder.File};Pooling=False"))
-        {
-            database.Open();
-            Opening.Run(database, Migrations.After(0).First().Sql);
-            Opening.Run(
-                database,
-                $"PRAGMA user_version = 1; PRAGMA application_id = {RecordHeader.ApplicationId}; INSERT INTO class (name) VALUES ('Bakers 1')"
-            );
-        }
-        var before = File.ReadAllBytes(_folder.File);
-
-        using (var record = _folder.Open(mayBegin: false))
-            Assert.Equal(["Bakers 1"], record.Read(ClassRegister.All).Select(found => found.Name));
-
-        using var copy = new SqliteConnection($"Data Source={Assert.Single(Backups.Of(_folder.File))};Pooling=False");
-        copy.Open();
-        using var version = copy.CreateCommand();
-        version.CommandText = "PRAGMA user_version";
-        Assert.Equal(1L, version.ExecuteScalar());
-        Assert.Null(RecordHeader.Trouble(_folder.File));
-        Assert.NotEqual(before, File.ReadAllBytes(_folder.File));
     }
 }
