@@ -2,6 +2,7 @@ using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Judging.Trials;
+using ClassKit.Grading.Numbers;
 
 namespace ClassKit.Grading.Judging;
 
@@ -27,7 +28,7 @@ internal sealed class ExactAnswers(ReturnedExercise returned, IReadOnlyList<Tria
         for (var trial = 0; trial < values.Length; trial++)
         {
             var right = inputs[trial].Right.Answers[part.Id];
-            if (!Behaviour.IsSame(right, values[trial]) || !part.Tolerance.Accepts(right, values[trial]))
+            if (!Near.Computed.Same(right, values[trial]) || !part.Tolerance.Accepts(right, values[trial]))
                 return null;
         }
         _found.Add((part, values));
@@ -61,7 +62,7 @@ internal sealed class ExactAnswers(ReturnedExercise returned, IReadOnlyList<Tria
                 return null;
             values[trial] = value;
         }
-        return Array.TrueForAll(values, value => Behaviour.IsSame(values[0], value)) ? null : values;
+        return Near.Computed.AllSame(values) ? null : values;
     }
 
     private static bool IsPlain(FormulaNode node) =>

@@ -6,6 +6,7 @@ using ClassKit.Grading.Answers;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Judging.Trials;
 using ClassKit.Grading.NearMisses;
+using ClassKit.Grading.Numbers;
 using ClassKit.Grading.OnPaper;
 using ClassKit.Grading.Results;
 
@@ -145,7 +146,7 @@ internal sealed class ExerciseJudge
         var isReached =
             answer is { IsFormula: true }
             && values.All(value => value.IsNumber)
-            && values.Any(value => !Behaviour.IsSame(values[0].Number, value.Number));
+            && values.Any(value => !Near.Computed.Same(values[0].Number, value.Number));
         IReadOnlyList<Part> origins = judgement.Outcome == Outcome.FollowThrough ? earlier.Origins : [part];
         _judged[part.Id] = new(judgement, holdsNumber, isReached, isTelling, origins);
     }

@@ -3,6 +3,7 @@ using ClassKit.CellFormulas.Formulas;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Judging.Slips;
 using ClassKit.Grading.Judging.Trials;
+using ClassKit.Grading.Numbers;
 
 namespace ClassKit.Grading.Judging;
 
@@ -40,6 +41,6 @@ internal sealed class Explanations
             || RoundingFinder.IsRounded(right, value)
             || _rounded
                 .GetOrAdd((inputs, part.Id), _ => [.. RoundingFinder.FromRounded(part, inputs.Right)])
-                .Any(rounded => Behaviour.IsSame(rounded, value));
+                .Any(rounded => Near.Computed.Same(rounded, value));
     }
 }

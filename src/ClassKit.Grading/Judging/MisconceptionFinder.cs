@@ -1,6 +1,7 @@
 using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Judging.Trials;
 using ClassKit.Grading.NearMisses;
+using ClassKit.Grading.Numbers;
 
 namespace ClassKit.Grading.Judging;
 
@@ -19,7 +20,7 @@ internal sealed class MisconceptionFinder(TriedExercise tried)
     /// <summary>True if a typed number is what a wrong turn gives to all of the digits that were written.</summary>
     public bool IsWritten(Part part, Misconception misconception, Reading reading) =>
         new[] { Dealt.Right.Answers, Dealt.HeldBefore(part), Dealt.MeantBefore(part) }.Any(earlier =>
-            Dealt.Number(misconception.Formula, earlier) is { } given && SameNumber.IsWritten(reading.Dealt, given)
+            Dealt.Number(misconception.Formula, earlier) is { } given && TypedDigits.AreThoseOf(given, reading.Dealt)
         );
 
     /// <summary>
@@ -34,7 +35,7 @@ internal sealed class MisconceptionFinder(TriedExercise tried)
         bool OnMeant(int trial, double value) => Gives(trial, tried.Trials[trial].MeantBefore(answer.Part), value);
         // 100 is typed for many reasons: it must be just what the wrong method gives, and not near it.
         if (!answer.IsFormula && TellingNumbers.IsPowerOfTen(reading.Dealt))
-            return Dealt.Number(misconception.Formula, Dealt.Right.Answers) is { } mistaken && Behaviour.IsSame(mistaken, reading.Dealt);
+            return Dealt.Number(misconception.Formula, Dealt.Right.Answers) is { } mistaken && Near.Computed.Same(mistaken, reading.Dealt);
         if (!answer.IsFormula)
             return OnRight(0, reading.Dealt)
                 || (earlier.AreTelling && (Gives(0, Dealt.HeldBefore(answer.Part), reading.Dealt) || OnMeant(0, reading.Dealt)));

@@ -1,5 +1,6 @@
 using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Judging.Trials;
+using ClassKit.Grading.Numbers;
 
 namespace ClassKit.Grading.Judging;
 
@@ -8,8 +9,6 @@ namespace ClassKit.Grading.Judging;
 /// </summary>
 internal static class TellingNumbers
 {
-    private const double Noise = 1e-9;
-
     /// <summary>Whether a number that is not right can be evidence of a method.</summary>
     /// <param name="number">As the cell holds it.</param>
     /// <param name="dealt">The student's sheet.</param>
@@ -17,7 +16,8 @@ internal static class TellingNumbers
     public static bool Is(double number, Trial dealt, Part part) =>
         number != 0
         && !IsPowerOfTen(number)
-        && !OnTheSheet(dealt, part).Any(other => IsSame(other, number) || IsSame(other, AnswerUnit.Held(part.Unit, number)));
+        && !OnTheSheet(dealt, part)
+            .Any(other => Near.Written.Same(other, number) || Near.Written.Same(other, AnswerUnit.Held(part.Unit, number)));
 
     private static IEnumerable<double> OnTheSheet(Trial dealt, Part part) =>
         dealt
@@ -31,7 +31,5 @@ internal static class TellingNumbers
 
     /// <summary>True for 1, 10, 0.1 and their like, and their negatives.</summary>
     public static bool IsPowerOfTen(double number) =>
-        IsSame(Math.Round(Math.Log10(Math.Abs(number)), MidpointRounding.AwayFromZero), Math.Log10(Math.Abs(number)));
-
-    private static bool IsSame(double one, double other) => Math.Abs(one - other) <= Noise * Math.Max(1, Math.Abs(other));
+        Near.Written.Same(Math.Round(Math.Log10(Math.Abs(number)), MidpointRounding.AwayFromZero), Math.Log10(Math.Abs(number)));
 }

@@ -5,6 +5,7 @@ using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Judging.Trials;
 using ClassKit.Grading.NearMisses;
+using ClassKit.Grading.Numbers;
 
 namespace ClassKit.Grading.Judging;
 
@@ -113,7 +114,7 @@ internal sealed class TriedAnswer
         var values = Values(OnRight);
         for (var trial = 0; trial < values.Count; trial++)
         {
-            if (given.IsEmpty || !values[trial].IsNumber || !SameNumber.Is(values[trial].Number, given[trial]))
+            if (given.IsEmpty || !values[trial].IsNumber || !Near.Computed.Same(values[trial].Number, given[trial]))
                 return null;
         }
         return formula;

@@ -1,6 +1,7 @@
 using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Judging.Trials;
 using ClassKit.Grading.NearMisses;
+using ClassKit.Grading.Numbers;
 using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Judging;
@@ -70,7 +71,7 @@ internal sealed class TriedExercise(
             .Parts.Where(other => other != part && other.IsNumber)
             .Any(other =>
                 returned.Evaluate(other, Dealt) is { Value: { IsNumber: true, Number: var held } } evaluation
-                && Behaviour.IsSame(number, held)
+                && Near.Computed.Same(number, held)
                 && !returned.DependsOnSheet(evaluation)
                 && !other.Tolerance.Accepts(Dealt.Right.Answers[other.Id], held)
             );

@@ -1,6 +1,7 @@
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Keys;
 using ClassKit.Grading.Judging.Trials;
+using ClassKit.Grading.Numbers;
 
 namespace ClassKit.Grading.Judging;
 
@@ -9,7 +10,7 @@ internal static class TypedGivens
 {
     /// <summary>The fewest givens that explain what the formula does under all inputs; empty if none do.</summary>
     public static IReadOnlyList<Given> In(Behaviour behaviour, Part part, IReadOnlyList<Trial> trials) =>
-        Explaining(behaviour, part, trials, Behaviour.IsSame) is { Count: > 0 } exact
+        Explaining(behaviour, part, trials, Near.Computed.Same) is { Count: > 0 } exact
             ? exact
             : Explaining(behaviour, part, trials, part.Tolerance.Accepts);
 
@@ -18,7 +19,7 @@ internal static class TypedGivens
     /// exercise tells, but to the last digit the formula does what a typed number would, and not what the key does.
     /// </summary>
     public static bool AreHiddenByTolerance(Behaviour behaviour, Part part, IReadOnlyList<Trial> trials) =>
-        !behaviour.IsExact && Explaining(behaviour, part, trials, Behaviour.IsSame).Count > 0;
+        !behaviour.IsExact && Explaining(behaviour, part, trials, Near.Computed.Same).Count > 0;
 
     private static IReadOnlyList<Given> Explaining(
         Behaviour behaviour,

@@ -1,6 +1,7 @@
 using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.Grading.NearMisses;
+using ClassKit.Grading.Numbers;
 
 namespace ClassKit.Grading.Judging;
 
@@ -10,7 +11,7 @@ internal static class WrittenNumbers
     private const double PerCent = 0.01;
 
     /// <summary>True if a formula has a number written in it, <c>65%</c> for 0.65 too.</summary>
-    public static bool Hold(CellFormula formula, double number) => In(formula.Root).Any(written => SameNumber.Is(written, number));
+    public static bool Hold(CellFormula formula, double number) => In(formula.Root).Any(written => Near.Computed.Same(written, number));
 
     private static IEnumerable<double> In(FormulaNode node) =>
         node switch

@@ -2,6 +2,7 @@ using ClassKit.CellFormulas.Evaluating;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Variants;
 using ClassKit.Grading.NearMisses.Places;
+using ClassKit.Grading.Numbers;
 
 namespace ClassKit.Grading.NearMisses;
 
@@ -42,7 +43,7 @@ internal sealed class BehaviourSet(IReadOnlyList<Variant> inputs)
 
     private bool IsNew(ReadOnlySpan<double> values)
     {
-        if (inputs.Count > 1 && IsOneNumber(values))
+        if (inputs.Count > 1 && Near.Computed.AllSame(values))
             return false;
         foreach (var (right, tolerance) in _right)
         {
@@ -51,17 +52,7 @@ internal sealed class BehaviourSet(IReadOnlyList<Variant> inputs)
         }
         foreach (var known in _known)
         {
-            if (IsSame(known, values))
-                return false;
-        }
-        return true;
-    }
-
-    private static bool IsOneNumber(ReadOnlySpan<double> values)
-    {
-        foreach (var value in values)
-        {
-            if (!SameNumber.Is(values[0], value))
+            if (Near.Computed.Same(known, values))
                 return false;
         }
         return true;
@@ -72,16 +63,6 @@ internal sealed class BehaviourSet(IReadOnlyList<Variant> inputs)
         for (var at = 0; at < values.Length; at++)
         {
             if (right[at] is not { } number || !tolerance.Accepts(number, values[at]))
-                return false;
-        }
-        return true;
-    }
-
-    private static bool IsSame(double[] known, ReadOnlySpan<double> values)
-    {
-        for (var at = 0; at < values.Length; at++)
-        {
-            if (!SameNumber.Is(known[at], values[at]))
                 return false;
         }
         return true;

@@ -1,6 +1,7 @@
 using ClassKit.CellFormulas.Evaluating;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Grading.NearMisses.Places;
+using ClassKit.Grading.Numbers;
 
 namespace ClassKit.Grading.NearMisses;
 
@@ -39,7 +40,9 @@ internal static class NearMissSearch
             .ToList();
         return near.Count == 0 || IsOfFew(values)
             ? null
-            : First(near, (one, decimals) => Gives(one, trials, values, (given, value) => SameNumber.Is(Round(given, decimals), value)));
+            : First(near, (one, decimals) =>
+                Gives(one, trials, values, (given, value) => Near.Computed.Same(Round(given, decimals), value))
+            );
     }
 
     /// <summary>The same with two edits, to the last digit.</summary>
@@ -55,7 +58,7 @@ internal static class NearMissSearch
     ) =>
         Distinct(values) < FewestForTwo
             ? null
-            : table.Two.Giving(valueAtInput).FirstOrDefault(two => Gives(two, trials, values, SameNumber.Is));
+            : table.Two.Giving(valueAtInput).FirstOrDefault(two => Gives(two, trials, values, Near.Computed.Same));
 
     /// <summary>
     /// The one neighbour that gives a typed number to its digits; null where another gives it to three, if only while earlier answers are
@@ -70,7 +73,7 @@ internal static class NearMissSearch
             return null;
         if (Giving(table, table.Others.Untold, grounds, typed).Count > 0)
             return null;
-        return values.Exists(value => value is { } given && SameNumber.IsWritten(typed, given)) ? only : null;
+        return values.Exists(value => value is { } given && TypedDigits.AreThoseOf(given, typed)) ? only : null;
     }
 
     /// <summary>At most two of them that give a number to three digits on some ground, with what they give on each.</summary>
@@ -88,7 +91,7 @@ internal static class NearMissSearch
                 .Select((neighbour, at) => (Neighbour: neighbour, Values: values.ConvertAll(ground => ground[at])))
                 .Where(one =>
                     one.Neighbour.Family != EditFamily.TakenIn
-                    && one.Values.Exists(value => value is { } given && SameNumber.IsToThreeDigits(typed, given))
+                    && one.Values.Exists(value => value is { } given && TypedDigits.AgreeToThree(given, typed))
                 )
                 .Take(2),
         ];
@@ -99,7 +102,7 @@ internal static class NearMissSearch
     {
         foreach (var decimals in Rounded)
         {
-            if (SameNumber.Is(Round(given, decimals), value))
+            if (Near.Computed.Same(Round(given, decimals), value))
                 return true;
         }
         return false;

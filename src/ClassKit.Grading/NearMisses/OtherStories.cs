@@ -5,6 +5,7 @@ using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Keys;
 using ClassKit.Exercises.Variants;
 using ClassKit.Grading.NearMisses.Places;
+using ClassKit.Grading.Numbers;
 
 namespace ClassKit.Grading.NearMisses;
 
@@ -57,9 +58,12 @@ internal sealed class OtherStories
             return told;
         var columns = new NamedColumns(_shaken, SearchBudget.OneFormula);
         double[] values = [.. columns.Numbers(formula.Root)];
-        if (values.Length == 0 || AreSame(values, columns.Numbers(told.Root)))
+        if (values.Length == 0 || Near.Computed.Same(values, columns.Numbers(told.Root)))
             return told;
-        return _others.Value.FirstOrDefault(other => ReferenceEquals(other.Told, told) && AreSame(other.Shaken, values))?.Neighbour ?? told;
+        return _others
+            .Value.FirstOrDefault(other => ReferenceEquals(other.Told, told) && Near.Computed.Same(other.Shaken, values))
+            ?.Neighbour
+            ?? told;
     }
 
     private static List<Story> Find(
@@ -77,12 +81,12 @@ internal sealed class OtherStories
             if (
                 values.Length == 0
                 || apart.Length == 0
-                || told.FirstOrDefault(one => AreSame(one.Values, values)) is not { Neighbour: var known }
+                || told.FirstOrDefault(one => Near.Computed.Same(one.Values, values)) is not { Neighbour: var known }
             )
                 continue;
             if (
-                AreSame(apart, shaken.Numbers(known.Root))
-                || found.Exists(other => ReferenceEquals(other.Told, known) && AreSame(other.Shaken, apart))
+                Near.Computed.Same(apart, shaken.Numbers(known.Root))
+                || found.Exists(other => ReferenceEquals(other.Told, known) && Near.Computed.Same(other.Shaken, apart))
             )
                 continue;
             found.Add(new(known, neighbour, apart));
@@ -98,18 +102,6 @@ internal sealed class OtherStories
                     KeyValuePair.Create(part.Id, variant.Answers[part.Id] * (1.07 + (0.13 * place) + (0.029 * input * (place + 1))))
             )
         );
-
-    private static bool AreSame(ReadOnlySpan<double> one, ReadOnlySpan<double> other)
-    {
-        if (one.Length != other.Length)
-            return false;
-        for (var at = 0; at < one.Length; at++)
-        {
-            if (!SameNumber.Is(one[at], other[at]))
-                return false;
-        }
-        return true;
-    }
 
     /// <param name="Told">The neighbour that gives the same.</param>
     /// <param name="Neighbour">The other one.</param>

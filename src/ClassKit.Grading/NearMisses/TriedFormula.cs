@@ -2,6 +2,7 @@ using ClassKit.CellFormulas.Evaluating;
 using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Grading.NearMisses.Places;
+using ClassKit.Grading.Numbers;
 
 namespace ClassKit.Grading.NearMisses;
 
@@ -25,7 +26,9 @@ internal sealed class TriedFormula
         _values = [.. new NamedColumns(table.Inputs, SearchBudget.OneFormula).Numbers(formula.Root)];
         _different = [.. _values.Select(NearMissSearch.Noticed)];
         _one = new(() => [.. OneEdit(table)]);
-        _two = new(() => [.. table.Two.Giving(_values[0]).Where(two => NearMissSearch.Gives(two, table.Inputs, _values, SameNumber.Is))]);
+        _two = new(() =>
+            [.. table.Two.Giving(_values[0]).Where(two => NearMissSearch.Gives(two, table.Inputs, _values, Near.Computed.Same))]
+        );
     }
 
     /// <summary>
@@ -40,7 +43,7 @@ internal sealed class TriedFormula
             return null;
         var different = _different.Count + (_different.Contains(NearMissSearch.Noticed(own)) ? 0 : 1);
         bool Gives(Neighbour neighbour, int? decimals) =>
-            names.Number(neighbour.Root) is { } given && SameNumber.Is(NearMissSearch.Round(given, decimals), own);
+            names.Number(neighbour.Root) is { } given && Near.Computed.Same(NearMissSearch.Round(given, decimals), own);
         return (
             different < Math.Min(NearMissSearch.FewestForOne, _values.Length + 1)
                 ? null
@@ -63,7 +66,7 @@ internal sealed class TriedFormula
     {
         for (var at = 0; at < _values.Length; at++)
         {
-            if (!SameNumber.Is(NearMissSearch.Round(one.Values[at], decimals), _values[at]))
+            if (!Near.Computed.Same(NearMissSearch.Round(one.Values[at], decimals), _values[at]))
                 return false;
         }
         return true;

@@ -1,3 +1,4 @@
+using ClassKit.Grading.Numbers;
 using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Regrading;
@@ -5,9 +6,6 @@ namespace ClassKit.Grading.Regrading;
 /// <summary>Holds a new grading against the record of an earlier one: who changes, and why.</summary>
 public static class GradeComparison
 {
-    /// <summary>Closer than any two numbers that a record tells apart.</summary>
-    private const double Same = 1e-9;
-
     /// <summary>Records of earlier versions hold points with the noise of doubles.</summary>
     private const decimal SamePoints = 0.000000001m;
 
@@ -88,7 +86,7 @@ public static class GradeComparison
         if (!differs && before.Outcome == now.Outcome && before.Correction?.Reason == now.Correction?.Reason)
             return [];
         var why = new List<AnswerCause>();
-        if (Math.Abs(before.Expected - now.Expected) > Same * Math.Max(1, Math.Abs(before.Expected)))
+        if (!Near.Written.Same(before.Expected, now.Expected))
             why.Add(new AnswerCause.OtherKey(now.Expected, before.Expected));
         if (before.Outcome != now.Outcome)
             why.Add(new AnswerCause.OtherOutcome(now.Outcome, before.Outcome));

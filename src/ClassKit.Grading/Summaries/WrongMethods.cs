@@ -6,6 +6,7 @@ using ClassKit.Exercises.Keys;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Findings.Edits;
 using ClassKit.Grading.NearMisses;
+using ClassKit.Grading.Numbers;
 using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Summaries;
@@ -81,7 +82,7 @@ public static class WrongMethods
                         .Values.Zip(values)
                         .All(pair =>
                             pair is { First: { } one, Second: { } two }
-                                ? SameNumber.Is(one, two)
+                                ? Near.Computed.Same(one, two)
                                 : pair.First is null && pair.Second is null
                         )
                 );
@@ -147,7 +148,7 @@ public static class WrongMethods
                 KeyValues.Names(Seat.GivensOf(Answer.Exercise.Id), Seat.AnswersOf(Answer.Exercise.Id).Concat(Answer.OwnEarlierAnswers)),
             }.Any(names =>
                 new NamedValues(names, SearchBudget.OneFormula).Number(method.Root) is { } value
-                && SameNumber.IsWritten(Answer.Value.Number, value)
+                && TypedDigits.AreThoseOf(value, Answer.Value.Number)
             );
     }
 

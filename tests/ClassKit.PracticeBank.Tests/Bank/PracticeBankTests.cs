@@ -42,6 +42,18 @@ public sealed partial class PracticeBankTests
         Assert.Distinct(ShippedBank.Exercises.Select(exercise => exercise.Title));
     }
 
+    /// <summary>From a millionth downwards the judge takes a difference for the noise of working something out: nothing that is given or
+    /// asked comes near.</summary>
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void Nothing_that_is_given_or_asked_is_so_small_that_its_digits_are_noise(string id) =>
+        Assert.All(
+            Variants
+                .Draw(ShippedBank.Of(id), 20)
+                .SelectMany(variant => variant.Givens.Values.Select(given => (double)given).Concat(variant.Answers.Values)),
+            number => Assert.True(number == 0 || Math.Abs(number) >= 1e-4, $"{number}")
+        );
+
     [Theory]
     [MemberData(nameof(Ids))]
     public void An_exercise_names_a_skill_of_the_bank_and_knows_several_wrong_turns_and_hints(string id)

@@ -2,6 +2,7 @@ using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Variants;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Judging.Trials;
+using ClassKit.Grading.Numbers;
 
 namespace ClassKit.Grading.Judging.Slips;
 
@@ -79,7 +80,7 @@ internal sealed class RoundingFinder
     /// <summary>True for a given pointed at, however its cell is read: givens are round numbers, and no rounding of anything.</summary>
     private bool IsCopy(Behaviour behaviour, Given given) =>
         new[] { 1, Percent }.Any(scale =>
-            behaviour.Throughout((trial, value) => Behaviour.IsSame((double)(_trials[trial].Right.Givens[given.Id] * scale), value))
+            behaviour.Throughout((trial, value) => Near.Computed.Same((double)(_trials[trial].Right.Givens[given.Id] * scale), value))
         );
 
     /// <summary>
@@ -110,7 +111,7 @@ internal sealed class RoundingFinder
     }
 
     private static bool IsRounded(Rounding rounding, double right, double value) =>
-        rounding.MayGoTo(right, value) && IsSame(rounding.Of(right), value);
+        rounding.MayGoTo(right, value) && Near.Computed.Same(rounding.Of(right), value);
 
     private Slip? OfAnswer(Rounding rounding) => IsAllowed(variant => rounding.Of(variant.Answers[_part.Id])) ? null : SlipOf(rounding);
 
@@ -126,7 +127,7 @@ internal sealed class RoundingFinder
             {
                 if (
                     !behaviour.Throughout(
-                        (trial, value) => On(trial).Answer(rounding, rounded) is { } expected && Behaviour.IsSame(expected, value)
+                        (trial, value) => On(trial).Answer(rounding, rounded) is { } expected && Near.Computed.Same(expected, value)
                     )
                 )
                     continue;
@@ -175,6 +176,4 @@ internal sealed class RoundingFinder
 
     private static Slip SlipOnTheWay(Rounding rounding, Part part) =>
         new(SlipKind.Rounding, new AnswerFinding.RoundsEarlier(part, rounding.For(part).Step, rounding.Direction));
-
-    private static bool IsSame(double value, double other) => Math.Abs(value - other) <= 1e-9 * Math.Max(1e-3, Math.Abs(other));
 }

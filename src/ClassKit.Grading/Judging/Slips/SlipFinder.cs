@@ -3,6 +3,7 @@ using ClassKit.Exercises.Keys;
 using ClassKit.Grading.Answers;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Judging.Trials;
+using ClassKit.Grading.Numbers;
 
 namespace ClassKit.Grading.Judging.Slips;
 
@@ -64,7 +65,7 @@ internal sealed class SlipFinder
             expected.Any(right =>
                 right is { } number
                 && Math.Abs(value - number) <= MostRoundedAway * Math.Abs(number)
-                && IsSame(value, Decimals.Round(number, decimals, _part.Unit))
+                && Near.Written.Same(value, Decimals.Round(number, decimals, _part.Unit))
             )
         )
             is { } found
@@ -101,6 +102,4 @@ internal sealed class SlipFinder
         }
         return null;
     }
-
-    private static bool IsSame(double value, double other) => Math.Abs(value - other) <= 1e-9 * Math.Max(1, Math.Abs(other));
 }

@@ -1,4 +1,5 @@
 using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Numbers;
 
 namespace ClassKit.Grading.Judging.Trials;
 
@@ -7,11 +8,8 @@ namespace ClassKit.Grading.Judging.Trials;
 /// <param name="Ground">What it stands on.</param>
 internal sealed record Behaviour(IReadOnlyList<double?> Values, Ground Ground)
 {
-    /// <summary>Two ways of working out the same number differ by less, relative to it.</summary>
-    private const double Noise = 1e-9;
-
     /// <summary>True if the answer follows the inputs at all. One that does not shows no method, whatever it comes to.</summary>
-    public bool Varies => Values.Any(value => value is { } one && Values[0] is { } first && !IsSame(first, one));
+    public bool Varies => Values.Any(value => value is { } one && Values[0] is { } first && !Near.Computed.Same(first, one));
 
     /// <summary>True if the answer does what the key does, within the part's tolerance, under all trials.</summary>
     public bool IsRight(Part part) =>
@@ -21,7 +19,7 @@ internal sealed record Behaviour(IReadOnlyList<double?> Values, Ground Ground)
         );
 
     /// <summary>True if it does so to the last digit.</summary>
-    public bool IsExact => Throughout((trial, value) => Ground.Expected[trial] is { } expected && IsSame(expected, value));
+    public bool IsExact => Throughout((trial, value) => Ground.Expected[trial] is { } expected && Near.Computed.Same(expected, value));
 
     /// <summary>True if the answer is a number under every trial and agrees each time.</summary>
     public bool Throughout(Func<int, double, bool> agrees)
@@ -33,7 +31,4 @@ internal sealed record Behaviour(IReadOnlyList<double?> Values, Ground Ground)
         }
         return true;
     }
-
-    /// <summary>True if two numbers differ by noise only.</summary>
-    public static bool IsSame(double expected, double value) => Math.Abs(expected - value) <= Noise * Math.Abs(expected);
 }

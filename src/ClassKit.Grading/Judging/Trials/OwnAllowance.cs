@@ -1,5 +1,5 @@
-using System.Globalization;
 using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Numbers;
 
 namespace ClassKit.Grading.Judging.Trials;
 
@@ -37,13 +37,6 @@ internal static class OwnAllowance
         own is { } expected
         && (
             tolerance.Shrunk(Share(tolerance, expected, right)).Accepts(expected, value)
-            || (isTyped && tolerance.Accepts(expected, value) && Math.Abs(expected - value) <= HalfOfLastDigit(value))
+            || (isTyped && tolerance.Accepts(expected, value) && Math.Abs(expected - value) <= TypedDigits.HalfOfLast(value))
         );
-
-    private static double HalfOfLastDigit(double typed)
-    {
-        var text = typed.ToString("0.###############", CultureInfo.InvariantCulture);
-        var point = text.IndexOf('.', StringComparison.Ordinal);
-        return Math.Pow(10, point < 0 ? 0 : point + 1 - text.Length) / 2;
-    }
 }
