@@ -53,6 +53,10 @@ public sealed record GasBudget(
     /// <summary>False of a fermented dough of which nobody can say what it holds: not on the bench either.</summary>
     public bool IsBenchPredicted => IsGasPredicted && (Held.Holding.IsPredicted || !Formula.IsFermented || Way != CookingWay.Oven);
 
+    /// <summary>How far it rises in each stage on the bench, in order; none of a dough that nothing ferments.</summary>
+    public IReadOnlyList<BenchRise> Rises =>
+        Sources.Any(source => source.Kind == GasSourceKind.Yeast) ? BenchRise.Of(GasFreeVolume, Course) : [];
+
     /// <summary>All gas made by the end of baking: in a shell all its steam, in a crumb that of its bubbles.</summary>
     public Band<Volume> Made =>
         Formula.Leavening == Leavening.Steam && Held.Holding is { IsHollow: true } or { IsPredicted: false }

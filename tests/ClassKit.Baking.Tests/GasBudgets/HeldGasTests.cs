@@ -1,6 +1,7 @@
 using ClassKit.Baking.Formulas;
 using ClassKit.Baking.GasBudgets;
 using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
 
 namespace ClassKit.Baking.Tests.GasBudgets;
 
@@ -9,52 +10,102 @@ public sealed class HeldGasTests
     private static readonly Temperature Room = Temperature.FromCelsius(24);
 
     /// <summary>
-    /// The loaf of 100 g of flour, fermented for three hours with two punches and a moulding (schedule from memory: AACC 10-10, long
-    /// fermentation), proofed and baked.
+    /// The loaf of 100 g of flour: 90 min of fermentation and 33 min of proof at 30 °C (AACC Approved Method 10-10.03), punched three times and
+    /// panned after the third, baked for 21 min at 218 °C (425 °F) (USDA Western Wheat Quality Laboratory, "Wheat Analysis System Methods"). When
+    /// it is punched: from memory.
     /// </summary>
-    private static readonly BakeStage[] LongFermentation =
+    private static readonly BakeStage[] StraightDough =
     [
-        Bench("Ferment", 105, 30),
-        Bench("First punch", 50, 30, degasses: true),
-        Bench("Second punch", 25, 30, degasses: true),
-        Bench("Mould and proof", 55, 30, degasses: true),
-        Oven("Bake", 24, 215),
+        Bench("Ferment", 52, 30),
+        Bench("First punch", 25, 30, degasses: true),
+        Bench("Second punch", 13, 30, degasses: true),
+        Bench("Pan and proof", 33, 30, degasses: true),
+        Oven("Bake", 21, 218),
     ];
 
+    /// <summary>
+    /// Of the same laboratory: 1.5 % of salt, 6 % of sugar, 1.8 % of dry yeast, 4 % of dry milk, 3 % of shortening. Water is what the flour asks
+    /// for: common practice.
+    /// </summary>
     private static readonly BakersFormula PupLoaf = Doughs.Of(
         "pup_loaf",
         Leavening.Yeast,
         ("bread_flour", 100),
         ("water", 60),
         ("sugar", 6),
-        ("vegetable_oil", 3),
+        ("dry_skim_milk", 4),
+        ("shortening", 3),
         ("salt", 1.5),
-        ("fresh_yeast", 2)
+        ("instant_yeast", 1.8)
     );
 
+    /// <summary>
+    /// A quotation without its source: 145 mL as mixed, 515 mL proofed, then 220 mL to 360 mL of oven spring. The limits of a kneaded dough were
+    /// fitted to it, so this holds that the fit is still one; how fast yeast works was not.
+    /// </summary>
     [Fact]
-    public void A_loaf_of_100_g_of_flour_comes_to_735_to_875_mL()
+    public void The_loaf_that_a_kneaded_dough_was_fitted_to_comes_to_735_to_875_mL()
     {
-        // A quotation without its source: 515 mL proofed, then 220 mL to 360 mL of oven spring
-        var budget = Of(PupLoaf, PupLoaf.TotalPercent, LongFermentation);
-        var baked = budget.Held.Baked.Map(gas => (budget.GasFreeVolume + gas).Millilitres);
-        Assert.InRange(baked.Typical, 650, 875);
-        Assert.True(baked.Low <= 735 && baked.High >= 735);
-        Assert.InRange(budget.GasFreeVolume.Millilitres + budget.Held.OnBench.Typical.Millilitres, 0.7 * 515, 1.1 * 515);
+        var budget = Of(PupLoaf, PupLoaf.TotalPercent, StraightDough);
+        Assert.InRange(Volume(budget, budget.Held.Baked).Typical, 735, 875);
+        Assert.InRange(515, Volume(budget, budget.Held.OnBench).Low, Volume(budget, budget.Held.OnBench).High);
+    }
+
+    /// <summary>
+    /// Of the carbon dioxide 35 % are in the bubbles of a proofed dough, 5 % in its water, and 60 % are gone; carbon dioxide and air are 370 mL
+    /// ("Leavening", an encyclopedia's article at second hand). With some 20 mL of air that is a litre of carbon dioxide.
+    /// </summary>
+    [Fact]
+    public void A_litre_of_carbon_dioxide_is_made_and_some_third_of_it_is_in_a_proofed_loaf()
+    {
+        var budget = Of(PupLoaf, PupLoaf.TotalPercent, StraightDough);
+        var litres = budget
+            .Sources.Single(source => source.Kind == GasSourceKind.Yeast)
+            .BenchAmount.Map(gas => GasCell.PerMole(Temperature.FromCelsius(30), Pressure.Standard).Litres * gas.Moles);
+        Assert.InRange(1, litres.Low, litres.High);
+        var door = budget.Course.Last(point => !point.InOven);
+        Assert.InRange(370, door.Held.Low.Millilitres, door.Held.High.Millilitres);
+        Assert.InRange(0.35, door.Held.Low.Litres / litres.High, door.Held.High.Litres / litres.Low);
+    }
+
+    // Each mechanism does what it is there for: without it the loaf is no longer the one that was measured.
+
+    [Fact]
+    public void Without_leak_and_punches_hardly_any_gas_is_gone_where_three_fifths_are()
+    {
+        var budget = Of(
+            PupLoaf,
+            PupLoaf.TotalPercent,
+            [.. StraightDough.Select(stage => stage with { Degasses = false })],
+            Unbounded(0.99)
+        );
+        var door = budget.Course.Last(point => !point.InOven);
+        Assert.True(door.Held.Typical / door.Gas.Typical > 0.95);
     }
 
     [Fact]
-    public void Of_all_the_gas_some_two_fifths_are_left_in_a_proofed_loaf()
+    public void Without_walls_that_give_way_the_loaf_is_larger_than_any_that_was_measured() =>
+        Assert.True(Baked(Unbounded(GasHolding.KneadedDough.Share.Typical)).Typical > 875);
+
+    [Fact]
+    public void Without_a_last_stretch_in_the_oven_the_loaf_is_smaller_than_any_that_was_measured() =>
+        Assert.True(Baked(GasHolding.KneadedDough with { OvenLimit = GasHolding.KneadedDough.BenchLimit }).Typical < 735);
+
+    private static Band<double> Baked(GasHolding holding)
     {
-        // The same source: "only 40 % of the total CO2 gas produced by yeast fermentation was retained in fully proofed dough", so 515 -
-        // 145 = 370 mL of 925 mL
-        var budget = Of(PupLoaf, PupLoaf.TotalPercent, LongFermentation);
-        var door = budget.Course.Last(point => !point.InOven);
-        Assert.InRange(925, door.Gas.Low.Millilitres, door.Gas.High.Millilitres);
-        // The schedule is from memory and the model leaves out that yeast grows, by some 25 % in four hours: a tenth of room for that
-        Assert.InRange(370, door.Held.Low.Millilitres, 1.1 * door.Held.High.Millilitres);
-        Assert.InRange(0.40, door.Held.Low / door.Gas.High, door.Held.High / door.Gas.Low);
+        var budget = Of(PupLoaf, PupLoaf.TotalPercent, StraightDough, holding);
+        return Volume(budget, budget.Held.Baked);
     }
+
+    private static GasHolding Unbounded(double share) =>
+        GasHolding.KneadedDough with
+        {
+            Share = new(share, share, share),
+            BenchLimit = new(90, 90, 90),
+            OvenLimit = new(100, 100, 100),
+        };
+
+    private static Band<double> Volume(GasBudget budget, Band<Volume> gas) => gas.Map(held => (budget.GasFreeVolume + held).Millilitres);
 
     [Fact]
     public void Nothing_is_held_that_was_not_made() => Assert.All(Lesson.SelectMany(of => of.Course), point =>
@@ -74,7 +125,7 @@ public sealed class HeldGasTests
     {
         // Bands of J. Food Eng. 159 (2015) 36, J. Food Sci. Technol. 57 (2020) 3581 and Korean J. Food Preserv. 31 (2024) 256: forecast and
         // measurements overlap
-        foreach (var budget in new[] { Of(PupLoaf, PupLoaf.TotalPercent, LongFermentation), Lesson[1], Lesson[2] })
+        foreach (var budget in new[] { Of(PupLoaf, PupLoaf.TotalPercent, StraightDough), Lesson[1], Lesson[2] })
         {
             var known = PublishedVolume.Of(budget.Formula.Leavening).Select(volume => volume.MillilitresPerGram).ToList();
             var measured = new PublishedRange(known.Min(range => range.Low), known.Max(range => range.High));
@@ -105,8 +156,8 @@ public sealed class HeldGasTests
     [Fact]
     public void A_dough_forgotten_on_the_bench_is_over_proofed()
     {
-        // By hand: 1.43 g of solids per 100 g of flour make 20 × 1.1^-2 × 1.43 = 23.6 mmol an hour, some 0.6 L; the room of 150 mL × (2.5
-        // to 3.2 - 1) is full within the hour
+        // By hand: 1.43 g of solids per 100 g of flour make 16 × 1.1^-2 × 1.43 = 18.9 mmol an hour, some 0.5 L; the room of 150 mL × (2.5
+        // to 3.2 - 1) is full soon after the hour
         BakeStage[] forgotten = [Bench("Rise", 240, 28), Oven("Bake", 19, 190)];
         BakeStage[] short_ = [Bench("Rise", 20, 28), Oven("Bake", 19, 190)];
         var held = Of(Doughs.Buns, Doughs.Buns.TotalPercent, forgotten).Held;
@@ -173,10 +224,8 @@ public sealed class HeldGasTests
         Assert.Equal(GasHolding.Batter, GasHolding.For(Doughs.Muffins));
         Assert.Equal(GasHolding.Shell, GasHolding.For(Doughs.Popovers));
         var weak = GasBudgetSettings.Default with { Holding = GasHolding.SoftDough };
-        var asBatter = GasBudget
-            .Of(PupLoaf, Mass.FromGrams(PupLoaf.TotalPercent), LongFermentation, Room, Pressure.Standard, weak)
-            .Value.Held;
-        Assert.True(asBatter.Baked.Typical < Of(PupLoaf, PupLoaf.TotalPercent, LongFermentation).Held.Baked.Typical);
+        var asBatter = GasBudget.Of(PupLoaf, Mass.FromGrams(PupLoaf.TotalPercent), StraightDough, Room, Pressure.Standard, weak).Value.Held;
+        Assert.True(asBatter.Baked.Typical < Of(PupLoaf, PupLoaf.TotalPercent, StraightDough).Held.Baked.Typical);
     }
 
     [Fact]
@@ -204,8 +253,10 @@ public sealed class HeldGasTests
             Of(Doughs.Muffins, Doughs.Muffins.TotalPercent, [Bench("Fill", 3, 24), Oven("Bake", 17, 200)]),
         ];
 
-    private static GasBudget Of(BakersFormula formula, double grams, BakeStage[] stages) =>
-        GasBudget.Of(formula, Mass.FromGrams(grams), stages, Room, Pressure.Standard, GasBudgetSettings.Default).Value;
+    private static GasBudget Of(BakersFormula formula, double grams, BakeStage[] stages, GasHolding? holding = null) =>
+        GasBudget
+            .Of(formula, Mass.FromGrams(grams), stages, Room, Pressure.Standard, GasBudgetSettings.Default with { Holding = holding })
+            .Value;
 
     private static BakeStage Bench(string name, double minutes, double celsius, bool degasses = false) =>
         new(name, new(minutes, minutes, minutes), Temperature.FromCelsius(celsius), false, degasses);

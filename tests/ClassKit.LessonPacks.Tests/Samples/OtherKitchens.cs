@@ -15,6 +15,9 @@ internal static class OtherKitchens
         ["one-dough-three-clocks"] = "long-morning-class.md",
     };
 
+    /// <summary>The shipped lessons, each by its folder.</summary>
+    public static IEnumerable<string> Lessons => Classes.Keys;
+
     /// <summary>Each lesson with a height in metres and a room in degrees Celsius.</summary>
     public static TheoryData<string, int, int> All
     {
