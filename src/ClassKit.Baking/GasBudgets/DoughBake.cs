@@ -31,12 +31,12 @@ internal sealed record DoughBake(
     /// <summary>Sugars that were added, of the flour.</summary>
     public double SugarPercent { get; } = Fermentation.SugarPercent(Formula);
 
-    /// <summary>As warm as it is before the heat: as it was mixed, unless a rest in the room has changed that.</summary>
+    /// <summary>As warm as it is before the heat, wherever that is asked: as its last stage on the bench leaves it, or as it was mixed.</summary>
     public Temperature Stood { get; } = Standing(Bench, Stages);
 
     /// <summary>The same of a dough that was mixed to a temperature.</summary>
     public static Temperature Standing(Temperature bench, IReadOnlyList<BakeStage> stages) =>
-        stages.LastOrDefault(stage => !stage.InOven && stage.Warming is not null)?.End ?? bench;
+        stages.LastOrDefault(stage => !stage.InOven)?.End ?? bench;
 
     /// <summary>What it is cooked in for the longest.</summary>
     public CookingWay Way { get; } = Stages.Where(stage => stage.InOven).MaxBy(stage => stage.Minutes.Typical)?.Way ?? CookingWay.Oven;

@@ -19,9 +19,6 @@ internal sealed class GasCourse
     private readonly SteamSupply? _steam;
     private readonly WarmingCurve? _curve;
 
-    /// <summary>The dough as it goes into the oven.</summary>
-    private readonly Temperature _door;
-
     private readonly List<GasPoint> _points = [];
     private double _minute;
     private Band<double> _yeastGas;
@@ -32,7 +29,6 @@ internal sealed class GasCourse
         _bake = bake;
         _sources = sources;
         _steam = steam;
-        _door = bake.Stages.LastOrDefault(stage => !stage.InOven)?.End ?? bake.Bench;
         _curve = Curve();
     }
 
@@ -52,7 +48,7 @@ internal sealed class GasCourse
         var sum = default(Band<double>);
         if (_curve is null)
             return sum;
-        var dough = _door;
+        var dough = _bake.Stood;
         foreach (var (stage, step) in Steps(inOven: true))
         {
             var half = _curve.After(dough, step / 2, stage.Temperature);
@@ -128,7 +124,7 @@ internal sealed class GasCourse
 
     private void InOven(Band<GasRetention> kept, WarmingCurve curve)
     {
-        var dough = _door;
+        var dough = _bake.Stood;
         var steam = 0.0;
         foreach (var (stage, step) in Steps(inOven: true))
         {
@@ -282,8 +278,8 @@ internal sealed class GasCourse
     /// </summary>
     private Band<double> Released(GasSource source, Temperature dough)
     {
-        var span = _bake.Settings.SetTemperature.Typical.Celsius - _door.Celsius;
-        var way = span <= 0 ? 1 : Math.Clamp((dough.Celsius - _door.Celsius) / span, 0, 1);
+        var span = _bake.Settings.SetTemperature.Typical.Celsius - _bake.Stood.Celsius;
+        var way = span <= 0 ? 1 : Math.Clamp((dough.Celsius - _bake.Stood.Celsius) / span, 0, 1);
         return source.BenchAmount.With(source.SetAmount, (bench, all) => bench.Moles + (all.Moles - bench.Moles) * way);
     }
 
@@ -305,18 +301,18 @@ internal sealed class GasCourse
         );
         if (_bake.Stages.Any(stage => stage.InOven && stage.Way != CookingWay.Oven))
             return Moist(boiling, done);
-        if (first.Temperature.Celsius <= Math.Max(boiling.Celsius, done.Celsius) || _door.Celsius >= boiling.Celsius)
+        if (first.Temperature.Celsius <= Math.Max(boiling.Celsius, done.Celsius) || _bake.Stood.Celsius >= boiling.Celsius)
             return null;
         return IsShell
             ? WarmingCurve.Through(
-                _door,
+                _bake.Stood,
                 boiling,
                 first.Minutes.Typical * _bake.Settings.BoilAtShareOfFirstBake,
                 first.Temperature,
                 boiling
             )
             : WarmingCurve.Through(
-                _door,
+                _bake.Stood,
                 done,
                 _bake.Stages.Where(stage => stage.InOven).Sum(stage => stage.Minutes.Typical),
                 first.Temperature,
@@ -334,8 +330,8 @@ internal sealed class GasCourse
         var minutes = hot.Sum(stage => stage.Minutes.Typical);
         var around = hot.Sum(stage => stage.Temperature.Celsius * stage.Minutes.Typical) / minutes;
         var reached = Math.Min(done.Celsius, Math.Min(around, boiling.Celsius) - 1);
-        return _door.Celsius < reached
-            ? WarmingCurve.Through(_door, Temperature.FromCelsius(reached), minutes, Temperature.FromCelsius(around), boiling)
+        return _bake.Stood.Celsius < reached
+            ? WarmingCurve.Through(_bake.Stood, Temperature.FromCelsius(reached), minutes, Temperature.FromCelsius(around), boiling)
             : null;
     }
 

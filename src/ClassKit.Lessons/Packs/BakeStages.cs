@@ -17,8 +17,8 @@ internal static class BakeStages
 
     /// <summary>
     /// From the end of the last mixing before the oven, or whatever cooks it, to the end of baking. What is as hot as steam or boiling
-    /// water is at the boiling point. Bench steps without a temperature are at that of the mixed dough, and one in which nobody has a hand
-    /// lets it come toward the room's. Frozen, a dough makes no gas; what is reheated has risen before.
+    /// water is at the boiling point. A bench step without a temperature is at that of the dough as it comes to it, and one in which
+    /// nobody has a hand lets it come toward the room's. Frozen, a dough makes no gas; what is reheated has risen before.
     /// </summary>
     public static IReadOnlyList<BakeStage> Of(LessonFormula formula, BenchPlace place, Temperature boiling)
     {
@@ -42,7 +42,9 @@ internal static class BakeStages
                 lump = formula.PieceMass;
             if (step is not { Temperature: null, Work.People: 0 })
             {
-                yield return Stage(step, step.Temperature ?? dough, false);
+                // What comes out of a proofer or a refrigerator is as warm as it was in there.
+                dough = step.Temperature ?? dough;
+                yield return Stage(step, dough, false);
                 continue;
             }
             var warming = RoomWarming.Of(formula.Dried, lump, dough, place.Kitchen);

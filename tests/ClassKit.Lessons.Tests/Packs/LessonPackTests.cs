@@ -136,6 +136,15 @@ public sealed class LessonPackTests
         Assert.Equal("Bake", buns.PerPiece.Course[^1].Stage);
     }
 
+    /// <summary>A dough does not go back to the temperature at which it was mixed as it comes out of a proofer.</summary>
+    [Fact]
+    public void What_comes_out_of_a_proofer_is_as_warm_as_it_was_in_there()
+    {
+        var course = Pack.Comparison.Single(row => row.Bread == SampleLesson.Buns).PerPiece.Course;
+
+        Assert.All(course.Where(point => point.Stage is "Stir down" or "Fill"), point => Assert.Equal(28, point.Dough.Celsius, 1e-9));
+    }
+
     [Fact]
     public void A_piece_has_its_share_of_the_gas_of_a_hundred_grams_of_flour()
     {
