@@ -7,7 +7,7 @@ using ClassKit.Lessons.Classes;
 
 namespace ClassKit.Content.Classes;
 
-/// <summary>Reads what a kitchen has: <c>[6 burners, 2 mixers, 2 steamers of 3 places hot in 10 min]</c>.</summary>
+/// <summary>Reads what a kitchen has: <c>[6 burners, 2 mixers, 2 steamers of 3 places of 28 cm hot in 10 min]</c>.</summary>
 internal static partial class EquipmentList
 {
     public static (IReadOnlyList<EquipmentCount> Counts, IReadOnlyDictionary<EquipmentKind, Appliance> Appliances) Read(
@@ -25,7 +25,7 @@ internal static partial class EquipmentList
                 problems.Add(
                     line,
                     $"`equipment` holds `{item}`",
-                    "Write how many of what: `equipment: [6 burners, 2 mixers]`; of what takes several loads at once and heats up also that: `2 steamers of 3 places hot in 10 min`."
+                    "Write how many of what: `equipment: [6 burners, 2 mixers]`; of what takes several loads at once and heats up also that: `2 steamers of 3 places hot in 10 min`, and of a steamer how wide its baskets are: `2 steamers of 3 places of 28 cm`."
                 );
             else if (EquipmentKind.Find(match.Groups["name"].Value) is not { } kind)
                 problems.Add(
@@ -39,16 +39,32 @@ internal static partial class EquipmentList
             {
                 var count = Whole(match.Groups["count"])!.Value;
                 counts.Add(new(kind, count));
-                appliances[kind] = new(count, Math.Max(1, Whole(match.Groups["places"]) ?? 1), Whole(match.Groups["minutes"]));
+                if (match.Groups["across"].Success && kind != EquipmentKind.Steamer)
+                    problems.Add(
+                        line,
+                        $"`equipment` says how wide a place is of {kind.Many}: `{item}`",
+                        "Only a steamer's round baskets are filled by their width: leave it out."
+                    );
+                appliances[kind] = new(count, Math.Max(1, Whole(match.Groups["places"]) ?? 1), Whole(match.Groups["minutes"]))
+                {
+                    PlaceMillimetres = Across(match),
+                };
             }
         }
         return (counts, appliances);
     }
 
+    private const double MillimetresPerInch = 25.4;
+
+    private static double? Across(Match match) =>
+        Whole(match.Groups["across"]) is { } across
+            ? across * (match.Groups["unit"].Value.Equals("cm", StringComparison.OrdinalIgnoreCase) ? 10 : MillimetresPerInch)
+            : null;
+
     private static int? Whole(Group digits) => digits.Success ? int.Parse(digits.Value, CultureInfo.InvariantCulture) : null;
 
     [GeneratedRegex(
-        @"^(?<count>[0-9]{1,4})\s+(?<name>\S.*?)(\s+of\s+(?<places>[0-9]{1,3})\s+places?)?(\s+hot\s+in\s+(?<minutes>[0-9]{1,3})\s*min)?$",
+        @"^(?<count>[0-9]{1,4})\s+(?<name>\S.*?)(\s+of\s+(?<places>[0-9]{1,3})\s+places?(\s+of\s+(?<across>[1-9][0-9]{0,2})\s*(?<unit>cm|in))?)?(\s+hot\s+in\s+(?<minutes>[0-9]{1,3})\s*min)?$",
         RegexOptions.IgnoreCase
     )]
     private static partial Regex CountAndName();

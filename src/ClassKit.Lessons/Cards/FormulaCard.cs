@@ -9,6 +9,7 @@ using ClassKit.Baking.Quantities;
 using ClassKit.Baking.Weighing;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Classes;
+using ClassKit.Lessons.Cooking;
 using ClassKit.Lessons.Mixing;
 
 namespace ClassKit.Lessons.Cards;
@@ -34,6 +35,9 @@ public sealed record FormulaCard(
 
     /// <summary>What those teams are called, in the same order.</summary>
     public required IReadOnlyList<string> TeamNames { get; init; }
+
+    /// <summary>What it takes of a steamer, where the profile says how wide one is.</summary>
+    public SteamerLoad? Steamed { get; init; }
 
     /// <summary>True if the instructor alone makes it, once for all.</summary>
     public bool IsInstructors => Teams.Count == 0;

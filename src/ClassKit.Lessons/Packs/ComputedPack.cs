@@ -9,6 +9,7 @@ using ClassKit.Lessons.Allergies;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Cards;
 using ClassKit.Lessons.Classes;
+using ClassKit.Lessons.Cooking;
 using ClassKit.Lessons.Purchasing;
 using ClassKit.Lessons.Sensory;
 using ClassKit.Lessons.Series;
@@ -136,6 +137,11 @@ public record ComputedPack(
             var place = new BenchPlace(card.Mix.Mixed.Typical, profile.KitchenTemperature, card.Batch.Exact);
             if (!LeaveningComparison.Of(formula, place, pressure, settings.Gas).TryGet(out var compared, out why))
                 return InFormula(formula, why);
+            if (SteamerLoad.Of(formula, card.Pieces, compared.WidthMillimetres, profile) is { } load)
+            {
+                var filled = load.In(formula);
+                (card, compared) = (card with { Bread = filled, Steamed = load }, compared with { Bread = filled });
+            }
             cards.Add(card);
             comparison.Add(compared);
             if (profile.AltitudeMetres >= AltitudeTable.LowestMetres)
@@ -145,6 +151,7 @@ public record ComputedPack(
                 seaLevel.Add(below);
             }
         }
+        lesson = lesson with { Formulas = [.. cards.Select(card => card.Bread)] };
         if (
             !ControlBatch
                 .AllOf(

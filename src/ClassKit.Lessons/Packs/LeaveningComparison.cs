@@ -31,6 +31,12 @@ public sealed partial record LeaveningComparison(
     /// <summary>False where nobody can say how much gas is made in it.</summary>
     public bool IsGasPredicted => PerPiece.IsGasPredicted;
 
+    /// <summary>As wide as a piece is at its widest once it is done, by typical values, in millimetres; null where no model says.</summary>
+    public double? WidthMillimetres =>
+        IsRisePredicted && Bread.FillingMass.Grams == 0
+            ? Bread.Shape?.DiameterOf((PerPiece.GasFreeVolume + PerPiece.Held.Baked.Typical).Millilitres)
+            : null;
+
     /// <summary>As warm as it is after its last rest in the room, as far as that is known; null where it has none.</summary>
     public Band<Temperature>? Stood { get; init; }
 

@@ -1,5 +1,6 @@
 using ClassKit.Baking.Cooking;
 using ClassKit.Baking.Formulas;
+using ClassKit.BenchPlans.Classes;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Classes;
 using ClassKit.Lessons.Cooking;
@@ -47,6 +48,24 @@ internal static class CookingText
         : bread.IsFrozenDough ? WhyNotFrozen
         : bread.Formula.Leavening == Leavening.None ? WhyNotLeavened
         : WhyNotPredicted;
+
+    /// <summary>How a batch fills a steamer whose baskets have a stated width.</summary>
+    public static string InSteamer(SteamerLoad load, LessonFormula bread, UnitSystem units) =>
+        $"Steamer: {Wide(load.PieceMillimetres, units)} wide when done and {Wide(RoundPlace.Gap, units)} apart, {NumberText.AtMost(load.ToAPlace, 0)} "
+        + $"{(load.ToAPlace == 1 ? bread.Piece : bread.Pieces)} to a basket of {Wide(load.PlaceMillimetres, units)}: "
+        + EquipmentKind.Steamer.Place.Counted(load.Places);
+
+    private static string Wide(double millimetres, UnitSystem units) =>
+        units switch
+        {
+            UnitSystem.Metric => Centimetres(millimetres),
+            UnitSystem.UnitedStates => Inches(millimetres),
+            UnitSystem.Both => $"{Centimetres(millimetres)} ({Inches(millimetres)})",
+        };
+
+    private static string Centimetres(double millimetres) => NumberText.WithUnit(NumberText.AtMost(millimetres / 10, 0), "cm");
+
+    private static string Inches(double millimetres) => NumberText.WithUnit(NumberText.AtMost(millimetres / 25.4, 1), "in");
 
     /// <summary>What freezing and reheating do that nobody can compute; empty where a bread is neither frozen nor reheated.</summary>
     public static string Afterwards(LessonFormula bread, UnitSystem units)

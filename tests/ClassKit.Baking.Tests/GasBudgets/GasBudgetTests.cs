@@ -184,9 +184,7 @@ public sealed class GasBudgetTests
         foreach (var formula in new[] { Doughs.Muffins, Doughs.Popovers, Doughs.Buns })
         {
             BakeStage[] stages = [.. Stages(formula).Where(stage => !stage.InOven), Bench("Proof", 40, lastProof), Oven("Bake", 19, 190)];
-            var budget = GasBudget
-                .Of(formula, Mass.FromGrams(60), stages, Room, Pressure.Standard, GasBudgetSettings.Default)
-                .Value;
+            var budget = GasBudget.Of(formula, Mass.FromGrams(60), stages, Room, Pressure.Standard, GasBudgetSettings.Default).Value;
             var door = budget.Course.Last(point => !point.InOven);
 
             Assert.Equal(lastProof, door.Dough.Celsius, 1e-9);

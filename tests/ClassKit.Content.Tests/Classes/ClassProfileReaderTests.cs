@@ -1,3 +1,4 @@
+using ClassKit.BenchPlans.Classes;
 using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Exercises.Cohorts;
@@ -47,6 +48,20 @@ public sealed class ClassProfileReaderTests : IDisposable
         Assert.Equal(1524, profile.AltitudeMetres, 1e-9);
         Assert.Equal(24, profile.KitchenTemperature.Celsius, 1e-9);
         Assert.Equal(150, profile.PeriodMinutes);
+    }
+
+    [Theory]
+    [InlineData("2 steamers of 3 places of 28 cm hot in 10 min", 3, 280.0, 10)]
+    // An inch is exactly 25.4 mm (NIST SP 811, appendix B)
+    [InlineData("2 steamers of 1 place of 10 in", 1, 254.0, null)]
+    [InlineData("2 steamers of 3 places hot in 10 min", 3, null, 10)]
+    public void A_steamer_says_how_wide_its_baskets_are(string written, int places, double? millimetres, int? minutes)
+    {
+        var steamer = Read(_shipped.Replace("6 burners", $"6 burners, {written}", StringComparison.Ordinal))
+            .Model!.ApplianceOf(EquipmentKind.Steamer);
+
+        Assert.Equal((2, places, minutes), (steamer.Count, steamer.Places, steamer.HeatUpMinutes));
+        Assert.Equal(millimetres, steamer.PlaceMillimetres);
     }
 
     [Fact]
@@ -207,6 +222,7 @@ public sealed class ClassProfileReaderTests : IDisposable
     [InlineData("units: both", "units: both\nflours: [Fine salt]", "flours", "`Fine salt` is not a flour", "List the flours")]
     [InlineData("6 burners", "6 burnners", "", "`burnners` is not equipment", "Did you mean `burners`?")]
     [InlineData("6 burners", "burners", "", "`equipment` holds `burners`", "how many of what")]
+    [InlineData("6 burners", "6 burners of 2 places of 28 cm", "", "how wide a place is of burners", "Only a steamer's round baskets")]
     [InlineData("6 burners", "6 burners, 2 burners", "", "counts the burners a second time", "one number")]
     [InlineData("oven places: 6", "oven places: 0", "", "`oven places` is 0", "from 1 to 10000")]
     [InlineData("oven heat-up: 20 min", "oven heat-up: 20", "", "without a unit", "min")]
