@@ -51,9 +51,8 @@ internal static class CookingText
 
     /// <summary>How a batch fills a steamer whose baskets have a stated width.</summary>
     public static string InSteamer(SteamerLoad load, LessonFormula bread, UnitSystem units) =>
-        $"Steamer: {Wide(load.PieceMillimetres, units)} wide when done and {Wide(RoundPlace.Gap, units)} apart, {NumberText.AtMost(load.ToAPlace, 0)} "
-        + $"{(load.ToAPlace == 1 ? bread.Piece : bread.Pieces)} to a basket of {Wide(load.PlaceMillimetres, units)}: "
-        + EquipmentKind.Steamer.Place.Counted(load.Places);
+        $"A basket of {Wide(load.PlaceMillimetres, units)} takes {NumberText.AtMost(load.ToAPlace, 0)} {(load.ToAPlace == 1 ? bread.Piece : bread.Pieces)}, "
+        + $"{Wide(load.PieceMillimetres, units)} wide when done and {Wide(RoundPlace.Gap, units)} apart: {EquipmentKind.Steamer.Place.Counted(load.Places)}";
 
     private static string Wide(double millimetres, UnitSystem units) =>
         units switch
