@@ -16,6 +16,14 @@ public sealed class CpSatSolver(CancellationToken cancellation = default) : IPla
     /// <summary>The share of the effort that goes into finding good plans; the rest goes into proofs.</summary>
     private const double FindingShare = 0.5;
 
+    /// <summary>
+    /// After each better plan one is asked for that costs half of what is left to save, and after so many dead ends one that costs a little less:
+    /// plans to begin from cost thousands, and the solver would go down from them by the cost of one minute at a time.
+    /// </summary>
+    private const string InBigSteps = "binary_search_num_conflicts:5";
+
+    private const string FromBelow = "use_objective_lb_search:true";
+
     /// <inheritdoc/>
     public SolverAnswer Solve(SolverQuestion question)
     {
@@ -35,17 +43,10 @@ public sealed class CpSatSolver(CancellationToken cancellation = default) : IPla
     {
         if (question.Goal != PlanGoal.Best)
             return Round(question, question.Effort, "");
-        var found = Round(question, question.Effort * FindingShare, "");
+        var found = Round(question, question.Effort * FindingShare, InBigSteps);
         if (found.Verdict is not (SolverVerdict.Unproven or SolverVerdict.Undecided))
             return found;
-        var proven = Round(
-            question with
-            {
-                Hint = found.Plan ?? question.Hint,
-            },
-            question.Effort * (1 - FindingShare),
-            "use_objective_lb_search:true"
-        );
+        var proven = Round(question with { Hint = found.Plan ?? question.Hint }, question.Effort * (1 - FindingShare), FromBelow);
         return proven.Verdict is SolverVerdict.Solved or SolverVerdict.Impossible || found.Plan is null
             ? proven
             : found with

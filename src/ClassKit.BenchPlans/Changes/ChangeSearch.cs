@@ -18,13 +18,20 @@ internal sealed class ChangeSearch(IPlanSolver solver, PlannerSettings settings)
     /// <summary>
     /// How much longer is asked of the solver: the fewest minutes more with which it found a plan; null if it found none.
     /// </summary>
-    public int? MissingMinutes(BenchClass bench) =>
-        Enumerable
-            .Range(1, bench.Teams)
-            .Select(shifts => solver.Solve(new(bench, PlanGoal.Shortest, shifts, settings.TrialEffort)).Plan)
+    public int? MissingMinutes(BenchClass bench)
+    {
+        // With as many shifts as teams every plan there is can be had: where the shortest of them is proven, fewer need not be asked.
+        var shortest = Shortest(bench.Teams);
+        var answers =
+            shortest.Verdict == SolverVerdict.Solved ? [shortest] : Enumerable.Range(1, bench.Teams - 1).Select(Shortest).Append(shortest);
+        return answers
+            .Select(answer => answer.Plan)
             .OfType<BenchPlan>()
             .Select(plan => (int?)Math.Max(1, plan.Class.Time.PeriodMinutes - bench.Time.PeriodMinutes))
             .Min();
+
+        SolverAnswer Shortest(int shifts) => solver.Solve(new(bench, PlanGoal.Shortest, shifts, settings.TrialEffort));
+    }
 
     /// <summary>The smallest first.</summary>
     /// <param name="bench">A class for which there is no plan.</param>

@@ -14,7 +14,9 @@ namespace ClassKit.BenchPlans.Planning;
 public sealed class BenchPlanner(IPlanSolver solver, PlannerSettings settings)
 {
     /// <summary>The plan with how good it is, or why there is none and what would make it fit.</summary>
-    public BenchPlanning Plan(BenchClass bench)
+    /// <param name="bench">The class.</param>
+    /// <param name="offersChanges">False where what would make it fit is asked for later, or never: see <see cref="Offering"/>.</param>
+    public BenchPlanning Plan(BenchClass bench, bool offersChanges = true)
     {
         ArgumentNullException.ThrowIfNull(bench);
         if (bench.Time.WorkMinutes <= 0)
@@ -23,9 +25,9 @@ public sealed class BenchPlanner(IPlanSolver solver, PlannerSettings settings)
         if (trial.IsUnavailable)
             return ByRule(bench);
         if (trial.Plan is null && bench.CookedFirst.Count > 0)
-            return Plan(InAnyOrder(bench)).AskedFor(bench.CookedFirst);
+            return Plan(InAnyOrder(bench), offersChanges).AskedFor(bench.CookedFirst);
         if (trial.Plan is null)
-            return NoPlan(bench, trial, offersChanges: true);
+            return NoPlan(bench, trial, offersChanges);
 
         var answer = solver.Solve(
             new(bench, PlanGoal.Best, trial.Plan.Shifts.Count, settings.Effort) { Hint = trial.Plan, Weights = settings.Weights }
@@ -61,6 +63,19 @@ public sealed class BenchPlanner(IPlanSolver solver, PlannerSettings settings)
             return WhyNot(InAnyOrder(bench), offersChanges);
         var trial = new Trial(solver, settings, bench);
         return trial.IsUnavailable ? ByRule(bench) : NoPlan(bench, trial, offersChanges);
+    }
+
+    /// <summary>The planning of a class without a plan, with what would make it fit.</summary>
+    public BenchPlanning Offering(BenchClass bench, BenchPlanning none)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        ArgumentNullException.ThrowIfNull(none);
+        return none.Notice is PlanNotice.NoTime or PlanNotice.NoSolver
+            ? none
+            : none with
+            {
+                Changes = new ChangeSearch(solver, settings).Offer(InAnyOrder(bench), none.MissingMinutes),
+            };
     }
 
     /// <summary>What is cooked first is a wish: where it cannot be had, the class still bakes, and that is said.</summary>

@@ -24,5 +24,5 @@ public sealed record PlannerSettings(
     /// Rises to 32 °C at most, below the yeast's optimum, for the flavour's sake; an hour more at most. Common practice, no source.
     /// </summary>
     public static PlannerSettings Default { get; } =
-        new(1, 0.25, PlanWeights.Default, Temperature.FromCelsius(32), YeastGasModel.Default, 60);
+        new(0.3, 0.25, PlanWeights.Default, Temperature.FromCelsius(32), YeastGasModel.Default, 60);
 }

@@ -10,24 +10,25 @@ internal sealed class Trial
 {
     public Trial(IPlanSolver solver, PlannerSettings settings, BenchClass bench)
     {
-        for (var shifts = 1; shifts <= bench.Teams && Plan is null; shifts++)
+        for (var shifts = 1; shifts <= bench.Teams; shifts++)
         {
             // What the rule of thumb finds is a plan: no solver need be asked whether there is one.
-            if (GreedyPlanner.Plan(bench, shifts) is { } found)
-            {
-                Plan = found;
+            Plan = GreedyPlanner.Plan(bench, shifts);
+            if (Plan is not null)
                 return;
-            }
-            var answer = solver.Solve(new(bench, PlanGoal.Any, shifts, settings.TrialEffort));
-            if (answer.Verdict == SolverVerdict.Unavailable)
-            {
-                IsUnavailable = true;
+            var answer = Ask(shifts);
+            (Plan, IsUnavailable) = (answer.Plan, answer.Verdict == SolverVerdict.Unavailable);
+            if (Plan is not null || IsUnavailable)
                 return;
-            }
-            Plan = answer.Plan;
-            // With as many shifts as teams every plan there is can be had.
-            IsImpossible = answer.Verdict == SolverVerdict.Impossible && shifts == bench.Teams;
+            // With as many shifts as teams every plan there is can be had: where there is none, fewer need not be tried.
+            IsImpossible =
+                answer.Verdict == SolverVerdict.Impossible
+                && (shifts == bench.Teams || shifts == 1 && Ask(bench.Teams).Verdict == SolverVerdict.Impossible);
+            if (IsImpossible)
+                return;
         }
+
+        SolverAnswer Ask(int shifts) => solver.Solve(new(bench, PlanGoal.Any, shifts, settings.TrialEffort));
     }
 
     /// <summary>A plan in as few shifts as possible; null if none was found.</summary>

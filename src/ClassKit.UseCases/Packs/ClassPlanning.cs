@@ -44,12 +44,14 @@ internal static class ClassPlanning
         var solver = new CpSatSolver(run.Cancellation);
         var planner = new BenchPlanner(solver, PlannerSettings.Default);
         var bench = BenchClasses.Of(pack.Lesson, pack.Class);
-        var planning = planner.Plan(bench);
-        if (planning.Plan is not null || PeriodCuts.Least(bench, solver, PlannerSettings.Default) is not { } change)
+        var planning = planner.Plan(bench, offersChanges: false);
+        if (planning.Plan is not null)
             return new(pack, planning);
-        var changed = planner.Plan(change.Apply(bench));
-        if (changed.Plan is not { } plan)
-            return new(pack, planning);
+        if (
+            PeriodCuts.Least(bench, solver, PlannerSettings.Default) is not { } change
+            || planner.Plan(change.Apply(bench)) is not { Plan: { } plan } changed
+        )
+            return new(pack, planner.Offering(bench, planning));
         return new(pack.LeftToInstructor([.. plan.Class.Breads.Where(bread => bread.LeftToInstructor).Select(bread => bread.Id)]), changed)
         {
             Cut = new(change, bench) { Conflict = planning.Conflict, MissingMinutes = planning.MissingMinutes },
