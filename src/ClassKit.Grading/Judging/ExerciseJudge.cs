@@ -1,11 +1,8 @@
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Marking;
-using ClassKit.Exercises.Variants;
 using ClassKit.Grading.Answers;
 using ClassKit.Grading.Findings;
-using ClassKit.Grading.Judging.Trials;
-using ClassKit.Grading.NearMisses;
 using ClassKit.Grading.Numbers;
 using ClassKit.Grading.OnPaper;
 using ClassKit.Grading.Results;

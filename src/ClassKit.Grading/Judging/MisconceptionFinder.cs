@@ -1,6 +1,5 @@
 using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Judging.Trials;
-using ClassKit.Grading.NearMisses;
 using ClassKit.Grading.Numbers;
 
 namespace ClassKit.Grading.Judging;

@@ -1,6 +1,5 @@
 using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Syntax;
-using ClassKit.Grading.NearMisses;
 using ClassKit.Grading.Numbers;
 
 namespace ClassKit.Grading.Judging;
