@@ -31,9 +31,6 @@ public sealed record NewRoster(
     /// <summary>So many lists from before stay beside the one that counts.</summary>
     public const int MostBefore = 3;
 
-    /// <summary>Nobody has put up more lists than these.</summary>
-    private const int MostNumbered = 1000;
-
     /// <summary>Those who are not on the list as it is.</summary>
     public IReadOnlyList<Student> New => [.. (Read.Model?.Students ?? []).Where(student => Before.All(other => other.Id != student.Id))];
 
@@ -146,8 +143,7 @@ public sealed record NewRoster(
     }
 
     /// <summary>
-    /// The newest is the first, each before it one further on, and the last goes: names of students lie nowhere without end. Lists that
-    /// were numbered otherwise once get names of their own, and none of them goes.
+    /// The newest is the first, each before it one further on, and the last goes: names of students lie nowhere without end.
     /// </summary>
     /// <returns>Which files get which names, in order, and the one that is to go after that; null for none.</returns>
     private static (IReadOnlyList<(string From, string To)> Moves, string? Last) Aside(string old)
@@ -160,26 +156,7 @@ public sealed record NewRoster(
                     $"previous-{Path.GetFileNameWithoutExtension(old)}-{kind}{number}{Path.GetExtension(old)}"
                 )
             );
-        List<int> there = [.. Enumerable.Range(1, MostNumbered).Where(number => System.IO.File.Exists(Named(number)))];
-        if (!IsNewestFirst(there, [.. there.Select(number => System.IO.File.GetLastWriteTimeUtc(Named(number)))]))
-        {
-            HashSet<string> taken = [];
-            return (
-                [
-                    .. there.Select(number =>
-                        (
-                            Named(number),
-                            Enumerable
-                                .Range(number, int.MaxValue - number)
-                                .Select(free => Named(free, "old-"))
-                                .First(free => !System.IO.File.Exists(free) && taken.Add(free))
-                        )
-                    ),
-                    (old, Named(1)),
-                ],
-                null
-            );
-        }
+        List<int> there = [.. Enumerable.Range(1, MostBefore).Where(number => System.IO.File.Exists(Named(number)))];
         var last = there.Contains(MostBefore) ? Named(MostBefore, "leaving-") : null;
         return (
             [
@@ -190,10 +167,6 @@ public sealed record NewRoster(
             last
         );
     }
-
-    /// <summary>Earlier versions counted on and on, the oldest first; what is not surely of this order is taken for theirs.</summary>
-    private static bool IsNewestFirst(IReadOnlyList<int> there, IReadOnlyList<DateTime> written) =>
-        there.All(number => number <= MostBefore) && written.Zip(written.Skip(1)).All(pair => pair.First > pair.Second);
 
     /// <summary>
     /// Terms that hold now and would not then. A list of another name is not the one that they name, and breaks nothing of theirs.

@@ -47,14 +47,13 @@ public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
         await File.WriteAllBytesAsync(file, before);
     }
 
+    /// <summary>A folder that was copied or unzipped says nothing of when its files were written; the last of the lists goes all the same.</summary>
     [Fact]
-    public async Task Lists_that_were_numbered_the_other_way_round_once_are_all_kept()
+    public async Task The_last_list_goes_whatever_the_files_say_of_when_they_were_written()
     {
         var (file, folder) = (Path.Combine(desk.Folder.Root, "roster.csv"), desk.Folder.Root);
         var before = await File.ReadAllBytesAsync(file);
-        foreach (var earlier in Directory.EnumerateFiles(folder, "previous-*").ToList())
-            File.Delete(earlier);
-        for (var number = 1; number <= 3; number++)
+        for (var number = 1; number <= NewRoster.MostBefore; number++)
         {
             var list = Path.Combine(folder, $"previous-roster-{number}.csv");
             await File.WriteAllTextAsync(list, $"name\nList {number}\n");
@@ -64,12 +63,11 @@ public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
         await Answer(desk.Request("class/class/roster/paste", ("names", "Ada Berg\n")));
         Assert.Equal(303, await desk.StatusAsync(desk.Request("class/class/roster/take", [])));
 
-        Assert.Equal(before, await File.ReadAllBytesAsync(Path.Combine(folder, "previous-roster-1.csv")));
-        Assert.Equal(
-            ["List 1", "List 2", "List 3"],
-            Directory.EnumerateFiles(folder, "previous-roster-old-*").Order().Select(list => File.ReadAllLines(list)[1])
-        );
-        foreach (var earlier in Directory.EnumerateFiles(folder, "previous-*").ToList())
+        string[] lists = [.. Directory.EnumerateFiles(folder, "previous-*").Order()];
+        Assert.Equal(NewRoster.MostBefore, lists.Length);
+        Assert.Equal(before, await File.ReadAllBytesAsync(lists[0]));
+        Assert.Equal(["List 1", "List 2"], lists[1..].Select(list => File.ReadAllLines(list)[1]));
+        foreach (var earlier in lists)
             File.Delete(earlier);
         await File.WriteAllBytesAsync(file, before);
     }

@@ -117,18 +117,6 @@ public sealed class CutOffTests : IDisposable
         Assert.Equal(["out"], _sample.Beside());
     }
 
-    [Fact]
-    public void Killed_between_the_two_steps_of_an_earlier_version()
-    {
-        Begin();
-        Directory.Move(_sample.Out, _sample.Folder.Of(".out.classkit-old"));
-
-        _sample.WriteNew();
-
-        Assert.Equal(NewContent, _sample.Content());
-        Assert.Equal(["out"], _sample.Beside());
-    }
-
     private void Begin()
     {
         _sample.WriteOld();

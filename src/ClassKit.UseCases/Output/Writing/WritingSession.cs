@@ -26,7 +26,6 @@ internal sealed class WritingSession : IDisposable
         var full = Path.TrimEndingDirectorySeparator(Path.GetFullPath(target.Folder));
         while (true)
         {
-            Restore(full);
             var isThere = Directory.Exists(full);
             var made = isThere ? [] : MakeParents(full);
             var work = new WorkFolder(isThere ? full : Beside(full, "fresh"));
@@ -156,14 +155,6 @@ internal sealed class WritingSession : IDisposable
             else
                 File.Delete(entry);
         }
-    }
-
-    /// <summary>Earlier versions moved the whole folder away for a moment; a run of theirs that was killed then left it there.</summary>
-    private static void Restore(string full)
-    {
-        var old = Beside(full, "old");
-        if (Place.At(old) == Standing.Folder && !Directory.Exists(full))
-            Directory.Move(old, full);
     }
 
     private static string Beside(string full, string what) =>
