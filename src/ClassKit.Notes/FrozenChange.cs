@@ -20,4 +20,11 @@ public sealed record FrozenChange(
 /// <param name="Work">Its title.</param>
 /// <param name="Before">What it came to, 0 to 1; null where it stood for nothing.</param>
 /// <param name="Now">What it comes to now.</param>
-public sealed record FrozenWorkChange(string Work, decimal? Before, decimal? Now);
+public sealed record FrozenWorkChange(string Work, decimal? Before, decimal? Now)
+{
+    /// <summary>True if it was one of the lowest then, which the rule drops.</summary>
+    public bool WasDropped { get; init; }
+
+    /// <summary>True if it is one of the lowest now.</summary>
+    public bool IsDropped { get; init; }
+}

@@ -98,8 +98,13 @@ public static class FreezeTerm
         List<FrozenWorkChange> changed =
         [
             .. now
-                .Works.Where(work => works.GetValueOrDefault(work.Title) != work)
-                .Select(work => new FrozenWorkChange(work.Title, works.GetValueOrDefault(work.Title)?.Share, work.Share)),
+                .Works.Select(work => (Was: works.GetValueOrDefault(work.Title), Now: work))
+                .Where(work => (work.Was?.Share, IsDropped(work.Was)) != (work.Now.Share, IsDropped(work.Now)))
+                .Select(work => new FrozenWorkChange(work.Now.Title, work.Was?.Share, work.Now.Share)
+                {
+                    WasDropped = IsDropped(work.Was),
+                    IsDropped = IsDropped(work.Now),
+                }),
         ];
         return
             changed.Count == 0
@@ -108,4 +113,6 @@ public static class FreezeTerm
             ? null
             : new(shown, before.Grade, now.Grade, before.Rounded, now.Rounded, changed);
     }
+
+    private static bool IsDropped(FrozenWork? work) => work?.Standing == nameof(Standing.Dropped);
 }

@@ -28,11 +28,18 @@ public static class FrozenWords
         var works =
             change.Works.Count == 0
                 ? ""
-                : ": " + string.Join(", ", change.Works.Select(work => $"{work.Work} {Share(work.Before)} → {Share(work.Now)}"));
+                : ": "
+                    + string.Join(
+                        ", ",
+                        change.Works.Select(work =>
+                            $"{work.Work} {Share(work.Before, work.WasDropped)} → {Share(work.Now, work.IsDropped)}"
+                        )
+                    );
         return $"{change.Student}: {change.Before ?? "no grade"} ({Rounded(change.PercentBefore)}) → {change.Now ?? "no grade"} ({Rounded(change.PercentNow)}){works}";
     }
 
-    private static string Share(decimal? share) => share is { } known ? Percent.Of(known) : "nothing";
+    private static string Share(decimal? share, bool isDropped) =>
+        (share is { } known ? Percent.Of(known) : "nothing") + (isDropped ? " (dropped)" : "");
 
     private static string Rounded(decimal? percent) =>
         percent is { } known ? Percent.Of(AnswerUnit.Held(AnswerUnit.Percent, known)) : "nothing";
