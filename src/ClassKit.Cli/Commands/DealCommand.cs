@@ -32,7 +32,7 @@ internal static class DealCommand
         var resit = new Option<string?>("--resit-of")
         {
             Description =
-                "The folder of the deal that is sat again: everybody gets other numbers, and everything says what it is a resit of.",
+                "The folder of the deal that is sat again: of the same exercises, unless others are asked for, everybody gets other numbers, and everything says what it is a resit of.",
             HelpName = "DIR",
         };
         var only = new Option<string[]>("--only")

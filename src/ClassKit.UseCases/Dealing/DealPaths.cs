@@ -1,5 +1,7 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
+using ClassKit.Exercises.Choosing;
+using ClassKit.Exercises.Dealing;
 using ClassKit.Terms.Difficulty;
 using ClassKit.UseCases.Output;
 
@@ -36,8 +38,8 @@ public sealed record DealPaths(string Folder, string? Roster, DealWish Wish)
         if (ClassList.Named(library, Roster, ClassFile) is not { } list)
             return new(null, [ClassList.Missing(ClassFile ?? Folder)]);
         var roster = ClassList.Read(list, ClassFile is null ? null : library.At(ClassFile));
-        var set = PracticeSet.Read(library.At(Folder), Wish.Set, Wish.Seed);
         var replaced = ResitOf is null ? null : DealtFolder.Read(ResitOf);
+        var set = PracticeSet.Read(library.At(Folder), Wanted(replaced?.Model), Wish.Seed);
         var past = Past?.Invoke();
         if (!set.Succeeded || !roster.Succeeded || replaced is { Succeeded: false } || past is { Succeeded: false })
             return new(null, [.. set.Problems, .. roster.Problems, .. replaced?.Problems ?? [], .. past?.Problems ?? []]);
@@ -59,6 +61,16 @@ public sealed record DealPaths(string Folder, string? Roster, DealWish Wish)
             },
             []
         );
+    }
+
+    /// <summary>Where nothing is asked of a resit, it is of the exercises that those who sit again were dealt.</summary>
+    private SetWish Wanted(DealtClass? replaced)
+    {
+        if (replaced is null || !Wish.Set.IsNone)
+            return Wish.Set;
+        var again = replaced.Students.Where(seat => Only.Count == 0 || Only.Contains(seat.Who.Id)).ToList();
+        var exercises = replaced.Exercises.Select(exercise => exercise.Id);
+        return Wish.Set with { Exercises = [.. exercises.Where(id => again.Count == 0 || again.Exists(seat => seat.Has(id)))] };
     }
 
     private List<Diagnostic> Strangers(ClassKit.Exercises.Cohorts.Roster roster, string file) =>

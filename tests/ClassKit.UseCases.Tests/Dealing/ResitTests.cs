@@ -6,6 +6,7 @@ using ClassKit.Notes;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Grading;
 using ClassKit.UseCases.Intake;
+using ClassKit.UseCases.Output.Writing;
 using ClassKit.UseCases.Running;
 using ClassKit.UseCases.Tests.Samples;
 using ClassKit.Workbooks.Returned;
@@ -58,6 +59,29 @@ public sealed class ResitTests
                 Run.Unwatched
             )
             .Grades;
+
+    /// <summary>A set that was chosen of a bank is not the whole bank when one of the class sits it again.</summary>
+    [Fact]
+    public void A_resit_is_of_the_exercises_that_were_dealt_unless_others_are_asked_for()
+    {
+        using var folder = new TemporaryFolder();
+        DealPaths Paths(params string[] named) =>
+            new(
+                Repository.PathOf("lessons", "practice"),
+                Repository.PathOf("demo-cohort", "roster.csv"),
+                new(SetWish.None with { Exercises = named }, IsSpread: false, 11)
+            );
+        string[] exercises = ["ice_in_pounds", "four_factors"];
+        OutputFolder.Write(
+            folder.Of("dealt"),
+            DealPractice.Kind,
+            DealPaths.Write(DealPractice.Run(Paths(exercises).Read().Model!, Run.Unwatched).Model!).Files
+        );
+        DealPaths Again(params string[] named) => Paths(named) with { ResitOf = folder.Of("dealt"), Only = ["bao-nguyen"] };
+
+        Assert.Equal(exercises, Again().Read().Model!.Set.Exercises.Select(exercise => exercise.Id));
+        Assert.Equal(exercises[..1], Again(exercises[0]).Read().Model!.Set.Exercises.Select(exercise => exercise.Id));
+    }
 
     private static List<string> Said(byte[] workbook) =>
         [
