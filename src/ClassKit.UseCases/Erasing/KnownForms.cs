@@ -97,6 +97,8 @@ internal sealed record KnownForms(string Folder, Student Who)
             .OfType<ClassProfile>()
             .ToList();
         var lists = found[ContentKind.Roster]
+            .Concat(ClassLists.Named(folder))
+            .Distinct()
             .Select(path => RosterReader.Read(library.At(path)).Model?.Students)
             .OfType<IReadOnlyList<Student>>()
             .Where(students => students.Any(student => student.Id == who.Id))

@@ -26,9 +26,10 @@ public sealed class StudentFiles
     private readonly List<StudentTrace> _traces = [];
     private readonly Dictionary<OwnOutput, (List<OutputFile> Anew, HashSet<string> Gone)> _own = [];
     private readonly List<string> _loose = [];
-    private readonly List<(string File, byte[] Left)> _tables = [];
+    private readonly List<PlannedFile> _tables = [];
+    private readonly IReadOnlySet<string> _lists;
 
-    private StudentFiles(string folder) => _folder = folder;
+    private StudentFiles(string folder, IReadOnlySet<string> lists) => (_folder, _lists) = (folder, lists);
 
     /// <summary>Every file that names the student, in the order of paths.</summary>
     public IReadOnlyList<StudentTrace> Traces => [.. _traces.OrderBy(trace => trace.File, StringComparer.Ordinal)];
@@ -37,7 +38,9 @@ public sealed class StudentFiles
     public static Student? Find(string folder, string id)
     {
         var files = All(folder);
-        return KnownStudents.In(files, Deals(files)).FirstOrDefault(student => student.Id == id);
+        return KnownStudents
+            .In(ClassLists.In(Path.GetFullPath(folder), files), Deals(files).Select(deal => deal.Model).OfType<DealtClass>())
+            .FirstOrDefault(student => student.Id == id);
     }
 
     /// <summary>Looks through a folder; nothing is changed.</summary>
@@ -46,10 +49,12 @@ public sealed class StudentFiles
     public static StudentFiles Look(string folder, Student who)
     {
         ArgumentNullException.ThrowIfNull(who);
-        var found = new StudentFiles(Path.GetFullPath(folder));
-        var files = All(found._folder);
-        var (outputs, deals) = (OwnOutput.In(files), Deals(files));
-        var known = KnownStudents.In(files, deals);
+        var files = All(folder);
+        var found = new StudentFiles(Path.GetFullPath(folder), ClassLists.In(Path.GetFullPath(folder), files));
+        var outputs = OwnOutput.In(files);
+        var read = Deals(files);
+        List<DealtClass> deals = [.. read.Select(deal => deal.Model).OfType<DealtClass>()];
+        var known = KnownStudents.In(found._lists.Where(File.Exists), deals);
         var look = new StudentLook(
             new(
                 known.FirstOrDefault(student => student.Id == who.Id) is { } listed && listed.Name != who.Name
@@ -85,37 +90,52 @@ public sealed class StudentFiles
             else
                 found.Sort(file, look);
         }
+        // Of a deal that cannot be read nothing is made anew, and nobody knows whom it names.
+        foreach (var deal in read.Where(deal => deal.Model is null).Select(deal => found.Shown(deal.File)))
+        {
+            if (found._traces.TrueForAll(trace => trace.File != deal))
+                found._traces.Add(new StudentTrace.Unread(deal, []));
+        }
         return found;
     }
 
     /// <summary>
-    /// Takes the student out of the files: folders of ours one after another, each all or nothing; each other file by itself, class lists
-    /// last. Cut off in between, it goes on when it is done again.
+    /// Takes the student out of all files but class lists: folders of ours one after another, each all or nothing; each other file by
+    /// itself. Cut off in between, it goes on when it is done again.
     /// </summary>
-    /// <exception cref="IOException">A file cannot be changed.</exception>
+    /// <exception cref="IOException">A file cannot be changed, or somebody else has changed it since it was looked at.</exception>
     /// <exception cref="UnauthorizedAccessException">A file must not be changed.</exception>
-    internal void TakeAway(bool lists)
+    internal void TakeOutOfFiles()
     {
-        if (!lists)
+        foreach (var (own, (anew, gone)) in _own.Where(own => own.Value.Anew.Count + own.Value.Gone.Count > 0))
+            OutputFolder.Amend(own.Root, Kind, anew, gone);
+        foreach (var file in _loose)
+            File.Delete(file);
+        Write(_tables.Where(table => !_lists.Contains(table.File)));
+    }
+
+    /// <summary>Takes the student out of class lists: last of all, for by these the student is known until then.</summary>
+    /// <exception cref="IOException">As for other files.</exception>
+    /// <exception cref="UnauthorizedAccessException">A file must not be changed.</exception>
+    internal void TakeOutOfLists() => Write(_tables.Where(table => _lists.Contains(table.File)));
+
+    private static void Write(IEnumerable<PlannedFile> tables)
+    {
+        foreach (var table in tables)
         {
-            foreach (var (own, (anew, gone)) in _own.Where(own => own.Value.Anew.Count + own.Value.Gone.Count > 0))
-                OutputFolder.Amend(own.Root, Kind, anew, gone);
-            foreach (var file in _loose)
-                File.Delete(file);
+            table.MustBeAsItWas();
+            WholeFile.Write(table.File, table.Left);
         }
-        foreach (var (file, left) in _tables.Where(table => KnownStudents.IsList(table.File) == lists))
-            WholeFile.Write(file, left);
     }
 
     private static List<string> All(string folder) =>
         [.. Directory.EnumerateFiles(Path.GetFullPath(folder), "*", WithoutLinks).Order(StringComparer.Ordinal)];
 
-    private static List<DealtClass> Deals(IEnumerable<string> files) =>
+    private static List<(string File, DealtClass? Model)> Deals(IEnumerable<string> files) =>
         [
             .. files
                 .Where(file => Path.GetFileName(file) == DealtJson.FileName)
-                .Select(file => DealtFolder.Read(Path.GetDirectoryName(file)!).Model)
-                .OfType<DealtClass>(),
+                .Select(file => (file, DealtFolder.Read(Path.GetDirectoryName(file)!).Model)),
         ];
 
     private string Shown(string file) => Path.GetRelativePath(_folder, file).Replace('\\', '/');
@@ -156,15 +176,16 @@ public sealed class StudentFiles
     /// <summary>A file that others stand in as well.</summary>
     private void SortOut(string file, StudentLook look)
     {
+        var before = FileStamp.Of(file);
         if (look.Archive(file) is { } archive)
         {
-            SortOut(file, archive);
+            SortOut(file, before, archive);
             return;
         }
         var rows = look.Rows(file);
         if (rows is var (left, count))
         {
-            _tables.Add((file, left));
+            _tables.Add(new(file, before, left));
             _traces.Add(new StudentTrace.Rows(Shown(file), count));
         }
         if (look.Lines(file) is { } lines && (rows is null || look.IsStillNamed(file, rows.Value.Left)))
@@ -173,11 +194,11 @@ public sealed class StudentFiles
             _traces.Add(new StudentTrace.Unread(Shown(file), []));
     }
 
-    private void SortOut(string file, ArchiveTrace archive)
+    private void SortOut(string file, FileStamp before, ArchiveTrace archive)
     {
         if (archive.Left is { } left)
         {
-            _tables.Add((file, left));
+            _tables.Add(new(file, before, left));
             _traces.Add(new StudentTrace.Packed(Shown(file), archive.Files, archive.Tables));
         }
         if (archive.Still.Count > 0 || (archive.IsNamed && archive.Left is null))

@@ -45,12 +45,12 @@ public static class EraseStudent
             {
                 var takes = request is { IsMeant: true, WithFiles: true };
                 if (takes)
-                    files?.TakeAway(lists: false);
+                    files?.TakeOutOfFiles();
                 var erased = recorded is null ? null : OffTheRecord(request);
                 var inFile =
                     request.IsMeant && (erased is not null || IsToBeScouredAgain(request)) ? request.Record!.Scour() : Scoured.Gone;
                 if (takes)
-                    files?.TakeAway(lists: true);
+                    files?.TakeOutOfLists();
                 return new Reading<ErasedStudent>(
                     new(who, erased, request.Record is { Path: { Length: > 0 } path } ? Backups.Of(path) : [])
                     {

@@ -192,7 +192,7 @@ public sealed class StudentFilesTests : IDisposable
     [Fact]
     public void Cut_off_before_the_class_list_it_goes_on_when_it_is_done_again()
     {
-        StudentFiles.Look(_folder.Path, StudentFiles.Find(_folder.Path, "ada-berg")!).TakeAway(lists: false);
+        StudentFiles.Look(_folder.Path, StudentFiles.Find(_folder.Path, "ada-berg")!).TakeOutOfFiles();
         Assert.True(Holds("roster.csv", "Ada Berg"));
 
         var done = Erase(null, isMeant: true);
@@ -209,6 +209,54 @@ public sealed class StudentFilesTests : IDisposable
                 )
                 .Found,
             StringComparison.Ordinal
+        );
+    }
+
+    /// <summary>A class list may be called anything: the class names it. It knows the student until all else is done.</summary>
+    [Fact]
+    public void A_list_that_the_class_names_goes_last_whatever_it_is_called()
+    {
+        foreach (var list in new[] { "roster.csv", "previous-roster-1.csv" })
+            File.Delete(_folder.Of(list));
+        Directory.Delete(_folder.Of("rounds"), recursive: true);
+        Text("bakers.csv", "id,name\nada-berg,Ada Berg\nben-okoye,Ben Okoye\n");
+        Text(
+            "class.md",
+            File.ReadAllText(Repository.PathOf("demo-cohort", "class.md")).ReplaceLineEndings("\n")[..4]
+                + "roster: bakers.csv\npieces per team: 6\n---\n\n# Bakers\n"
+        );
+
+        StudentFiles.Look(_folder.Path, StudentFiles.Find(_folder.Path, "ada-berg")!).TakeOutOfFiles();
+        Assert.False(Holds("term/marks.csv", "ada-berg"));
+        Assert.True(Holds("bakers.csv", "Ada Berg"));
+        Erase(null, isMeant: true);
+
+        Assert.False(Holds("bakers.csv", "Ada Berg"));
+    }
+
+    [Fact]
+    public void What_somebody_changed_since_it_was_looked_at_is_not_written_over()
+    {
+        var looked = StudentFiles.Look(_folder.Path, StudentFiles.Find(_folder.Path, "ada-berg")!);
+        Text("term/marks.csv", "student,Safety\nada-berg,7\nBen Okoye,5.5\n");
+
+        Assert.Contains(
+            "marks.csv was changed meanwhile",
+            Assert.Throws<IOException>(looked.TakeOutOfFiles).Message,
+            StringComparison.Ordinal
+        );
+
+        Erase(null, isMeant: true);
+        Assert.Equal("student,Safety\nBen Okoye,5.5\n", File.ReadAllText(_folder.Of("term/marks.csv")));
+    }
+
+    [Fact]
+    public void A_deal_that_cannot_be_read_is_said_to_be_so()
+    {
+        Text("rounds/2/dealt/dealt.json", "{\"version\":");
+
+        Assert.Contains(Erase(null, isMeant: false).Traces.OfType<StudentTrace.Unread>(), trace =>
+            trace.File == "rounds/2/dealt/dealt.json"
         );
     }
 

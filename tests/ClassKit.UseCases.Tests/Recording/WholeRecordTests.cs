@@ -120,9 +120,16 @@ public sealed class WholeRecordTests : IDisposable
                 work,
                 session.ChangeId
             );
-            session.Run(
-                "INSERT INTO bench_mark (sheet, student, levels, comment, change) SELECT id, 'ben-okoye', '0 1 2 3 -1 0 1 2', 'wet sleeve', $1 FROM bench_sheet LIMIT 1",
+            var mark = session.Insert(
+                "INSERT INTO bench_mark (sheet, student, comment, change) SELECT id, 'ben-okoye', 'wet sleeve', $1 FROM bench_sheet LIMIT 1",
                 session.ChangeId
+            );
+            session.Run(
+                """
+                INSERT INTO bench_mark_level (mark, criterion, work, level) SELECT $1, seen.place, seen.work, iif(seen.place = 4, NULL, seen.place % 4)
+                FROM bench_criterion AS seen JOIN bench_sheet ON bench_sheet.work = seen.work JOIN bench_mark ON bench_mark.sheet = bench_sheet.id WHERE bench_mark.id = $1
+                """,
+                mark
             );
             return true;
         });
