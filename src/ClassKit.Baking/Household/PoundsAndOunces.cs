@@ -8,16 +8,22 @@ namespace ClassKit.Baking.Household;
 /// <remarks>Armed Forces Recipe Service, General Information A-1: ounces go to the nearest quarter, 4.35 lb are 4 lb 5 1/2 oz.</remarks>
 public static partial class PoundsAndOunces
 {
-    private const int QuartersPerPound = 64;
+    private const int OuncesPerPound = 16;
 
     /// <summary>A mass as <c>4 lb 5 1/2 oz</c>, to the nearest quarter ounce, halves away from zero.</summary>
     /// <param name="mass">Not negative.</param>
-    public static string Show(Mass mass)
+    public static string Show(Mass mass) => Show(mass, OunceReading.Quarters);
+
+    /// <summary>The same as a scale shows ounces: <c>4 lb 5.35 oz</c> on one with decimals.</summary>
+    /// <param name="mass">Not negative.</param>
+    /// <param name="reading">How the scale shows them.</param>
+    public static string Show(Mass mass, OunceReading reading)
     {
+        ArgumentNullException.ThrowIfNull(reading);
         ArgumentOutOfRangeException.ThrowIfNegative(mass.Grams);
-        var quarters = (long)Math.Round(mass.Ounces * 4 + 1e-9, MidpointRounding.AwayFromZero);
-        var pounds = quarters / QuartersPerPound;
-        var ounces = KitchenFraction.Show(quarters % QuartersPerPound / 4.0, 4);
+        var rounded = reading.Rounded(mass.Ounces);
+        var pounds = (long)(rounded / OuncesPerPound);
+        var ounces = reading.Show(rounded - pounds * OuncesPerPound, everyDecimal: false);
         return (pounds, ounces) switch
         {
             (0, _) => $"{ounces} oz",

@@ -17,9 +17,27 @@ public static partial class TemperatureNotation
     public static string Show(Temperature temperature) =>
         string.Create(CultureInfo.InvariantCulture, $"{Whole(temperature.Celsius)} °C ({Whole(temperature.Fahrenheit)} °F)");
 
-    /// <summary>What to set an oven to: the nearest 5 °C and the nearest 5 °F, so that what differs in one differs in the other.</summary>
-    public static (double Celsius, double Fahrenheit) Dial(Temperature oven) =>
-        (Step(oven.Celsius, DialCelsius), Step(oven.Fahrenheit, DialFahrenheit));
+    /// <summary>What somebody wrote, in their scale: <c>28 °C</c>, and <c>27 °C (80 °F)</c> of what is whole in °F alone.</summary>
+    public static string AsWritten(Temperature temperature) =>
+        IsMultiple(temperature.Celsius, 1) || !IsMultiple(temperature.Fahrenheit, 1)
+            ? string.Create(CultureInfo.InvariantCulture, $"{temperature.Celsius:0.#} °C")
+            : Show(temperature);
+
+    /// <summary>
+    /// What to set an oven to: the nearest 5 °C and the nearest 5 °F, so that what differs in one differs in the other. What somebody wrote
+    /// in whole degrees that are no such step comes back as written: 163 °C is not 165.
+    /// </summary>
+    public static (double Celsius, double Fahrenheit) Dial(Temperature oven)
+    {
+        var (celsius, fahrenheit) = (oven.Celsius, oven.Fahrenheit);
+        var isStep = IsMultiple(celsius, DialCelsius) || IsMultiple(fahrenheit, DialFahrenheit);
+        return (
+            !isStep && IsMultiple(celsius, 1) ? Whole(celsius) : Step(celsius, DialCelsius),
+            !isStep && IsMultiple(fahrenheit, 1) ? Whole(fahrenheit) : Step(fahrenheit, DialFahrenheit)
+        );
+    }
+
+    private static bool IsMultiple(double degrees, double step) => Math.Abs(Step(degrees, step) - degrees) < 1e-6;
 
     /// <summary>
     /// Reads a number with C or F behind it, with or without a degree sign. A bare number is not read: nobody knows which it is.

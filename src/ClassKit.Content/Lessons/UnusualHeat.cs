@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using ClassKit.Baking.Cooking;
+using ClassKit.Baking.Household;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Lessons.Authored;
 
@@ -28,18 +29,19 @@ internal static partial class UnusualHeat
 
     public static void Note(MethodStep step, int line, ProblemList problems)
     {
-        if (step.Temperature?.Celsius is not { } celsius)
+        if (step.Temperature is not { } heat)
             return;
+        var (celsius, written) = (heat.Celsius, TemperatureNotation.AsWritten(heat));
         if (step.InOven && celsius > HottestOven)
             problems.Doubt(
                 line,
-                $"The oven of `{step.Name}` is at {celsius:0} °C, hotter than most ovens get",
+                $"The oven of `{step.Name}` is at {written}, hotter than most ovens get",
                 $"If it was meant so, write `oven {celsius:0} °F`. Leave it if your oven gets that hot."
             );
         else if (step.Way == CookingWay.Fryer && celsius is < CoolestFat or > HottestFat)
             problems.Doubt(
                 line,
-                $"The fat of `{step.Name}` is at {celsius:0} °C, and food is fried at {CoolestFat} to {HottestFat} °C",
+                $"The fat of `{step.Name}` is at {written}, and food is fried at {CoolestFat} to {HottestFat} °C",
                 celsius > HottestFat
                     ? "Above that fat smokes and can catch fire. Did you mean °F, or another number?"
                     : "Below that food soaks up fat before it is done. Did you mean another number?"
@@ -47,13 +49,13 @@ internal static partial class UnusualHeat
         else if (step.Way is CookingWay.Pan or CookingWay.Griddle && celsius > HottestPan)
             problems.Doubt(
                 line,
-                $"`{step.Name}` is at {celsius:0} °C, hotter than most pans and griddles get",
+                $"`{step.Name}` is at {written}, hotter than most pans and griddles get",
                 $"If it was meant so, write `{celsius:0} °F`."
             );
         else if (!step.IsCooking && step.Work.People == 0 && celsius > WarmestRise && Rises().IsMatch(step.Name))
             problems.Doubt(
                 line,
-                $"`{step.Name}` is at {celsius:0} °C, and yeast begins to die above some {WarmestRise} °C",
+                $"`{step.Name}` is at {written}, and yeast begins to die above some {WarmestRise} °C",
                 "Doughs rise at 24 to 38 °C. Did you mean another number?"
             );
     }

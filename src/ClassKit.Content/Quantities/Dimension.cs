@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using ClassKit.Baking.Household;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
@@ -18,7 +19,7 @@ internal sealed partial record Dimension<T>(string Example, IReadOnlyDictionary<
     {
         var match = NumberAndUnit().Match(text.Text);
         var (number, unit) = (match.Groups["number"].Value, match.Groups["unit"].Value);
-        if (!match.Success || !Number.TryParse(number, out var value))
+        if (!match.Success || !TryNumber(number, out var value))
         {
             var advice =
                 match.Success && number.Contains(',', StringComparison.Ordinal)
@@ -37,6 +38,15 @@ internal sealed partial record Dimension<T>(string Example, IReadOnlyDictionary<
             return null;
         }
         return Number.Within((double)value, text, what, bounds, problems) is { } within ? make(within) : null;
+    }
+
+    /// <summary>A number, or a fraction as scales of ounces have it: <c>1/8</c>, <c>1 1/2</c>.</summary>
+    private static bool TryNumber(string text, out decimal value)
+    {
+        if (!text.Contains('/', StringComparison.Ordinal))
+            return Number.TryParse(text, out value);
+        value = KitchenFraction.TryParse(text, out var fraction) ? (decimal)fraction : 0;
+        return value > 0;
     }
 
     /// <summary>The number with each unit that it may have; of two ways to write one, the longer.</summary>
@@ -61,6 +71,6 @@ internal sealed partial record Dimension<T>(string Example, IReadOnlyDictionary<
             ? $"Did you mean `{nearest}`?"
             : $"Write it as in `{Example}`; units known here: {string.Join(", ", Units.Keys)}.";
 
-    [GeneratedRegex(@"^(?<number>[-+]?[0-9.,]+)\s*(?<unit>[^0-9.,\s].*)?$")]
+    [GeneratedRegex(@"^(?<number>([0-9]+\s+)?[0-9]+/[0-9]+|[-+]?[0-9.,]+)\s*(?<unit>[^0-9.,\s].*)?$")]
     private static partial Regex NumberAndUnit();
 }

@@ -31,27 +31,36 @@ internal static partial class KitchenText
     private const double FinestOunces = 0.01;
 
     /// <summary>
-    /// A weighed mass with as many decimals as its scale shows: grams, or ounces in a class that has only US units, as far as a scale shows
-    /// them.
+    /// A weighed mass as its scale shows it: grams, or ounces in a class that has only US units, in fractions or with decimals as the
+    /// scale's division is one.
     /// </summary>
     public static string Weighed(Mass mass, Mass resolution, UnitSystem units) =>
-        units == UnitSystem.UnitedStates && resolution.Ounces >= FinestOunces
-            ? NumberText.WithUnit(NumberText.Fixed(mass.Ounces, Decimals(resolution.Ounces)), "oz")
-            : NumberText.WithUnit(NumberText.Fixed(mass.Grams, Decimals(resolution.Grams)), "g");
+        (units == UnitSystem.UnitedStates, OunceReading.Of(resolution)) switch
+        {
+            (true, { } reading) => Measure($"{reading.Show(mass.Ounces, everyDecimal: true)}\u00a0oz"),
+            (true, null) when resolution.Ounces >= FinestOunces => NumberText.WithUnit(
+                NumberText.Fixed(mass.Ounces, Decimals(resolution.Ounces)),
+                "oz"
+            ),
+            _ => NumberText.WithUnit(NumberText.Fixed(mass.Grams, Decimals(resolution.Grams)), "g"),
+        };
 
     /// <summary>What a small scale weighs, where the large one shows whole grams. As <see cref="Baking.Weighing.Scales"/> has it.</summary>
     private const double SmallGrams = 20;
 
     /// <summary>
-    /// A mass for ordering: grams below a kilogram, kilograms to the gram above; pounds and ounces in a class that has only US units, but
-    /// for what the small scale weighs.
+    /// A mass for ordering: grams below a kilogram, kilograms to the gram above; pounds and ounces in a class that has only US units, as
+    /// its scales show them. What the small scale weighs is in grams where that counts grams.
     /// </summary>
-    public static string Ordered(Mass mass, UnitSystem units) =>
-        units == UnitSystem.UnitedStates && mass.Grams >= SmallGrams
-            ? mass.Ounces < 1
-                ? NumberText.WithUnit(NumberText.AtMost(mass.Ounces, 2), "oz")
-                : Measure(PoundsAndOunces.Show(mass))
-            : Ordered(mass);
+    public static string Ordered(Mass mass, ClassProfile profile) =>
+        profile.Units != UnitSystem.UnitedStates ? Ordered(mass)
+        : mass.Grams < SmallGrams
+            ? OunceReading.Of(profile.SmallScaleResolution) is { } small
+                    ? Measure($"{small.Show(mass.Ounces, everyDecimal: false)}\u00a0oz")
+                : Ordered(mass)
+        : OunceReading.Of(profile.ScaleResolution) is { } large ? Measure(PoundsAndOunces.Show(mass, large))
+        : mass.Ounces < 1 ? NumberText.WithUnit(NumberText.AtMost(mass.Ounces, 2), "oz")
+        : Measure(PoundsAndOunces.Show(mass));
 
     private static string Ordered(Mass mass) =>
         mass.Grams < 1000

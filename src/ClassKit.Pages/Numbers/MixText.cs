@@ -1,3 +1,4 @@
+using ClassKit.Baking.Quantities;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Cards;
 using ClassKit.Lessons.Classes;
@@ -51,6 +52,12 @@ internal static class MixText
             string.Join(';', Aim(card.Mix, units), Right(card.Mix, units), Warmed(card.Mix, units), Cold(card.Mix), Tempered(card.Mix));
     }
 
-    private static string Names(IReadOnlyList<MixPart> parts) =>
-        Phrases.List([.. parts.Select(part => part.Ingredient.Name.ToLowerInvariant())]);
+    private static string Names(IReadOnlyList<MixPart> parts) => Phrases.List([.. parts.Select(Name)]);
+
+    /// <summary>"water", or "40 % of the water" where the rest goes in otherwise.</summary>
+    private static string Name(MixPart part)
+    {
+        var name = part.Ingredient.Name.ToLowerInvariant();
+        return part.Share < 1 ? $"{NumberText.WithUnit(NumberText.AtMost(PerHundred.Of(part.Share), 1), "%")} of the {name}" : name;
+    }
 }

@@ -40,7 +40,7 @@ internal static class RecipeData
                     )
                     .Concat(
                         card.Surfaces.Select(taken =>
-                            $"about {KitchenText.Ordered(taken.Mass, profile.Units)} {taken.Surface.Ingredient.Name}, for {MarkdownHtml.PlainText(pack.Words(taken.Surface.For))}"
+                            $"about {KitchenText.Ordered(taken.Mass, profile)} {taken.Surface.Ingredient.Name}, for {MarkdownHtml.PlainText(pack.Words(taken.Surface.For))}"
                         )
                     )
                     .Select(line => (JsonNode)line.Replace('\u00A0', ' '))

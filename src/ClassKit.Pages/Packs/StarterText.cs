@@ -21,28 +21,28 @@ internal static class StarterText
     }
 
     /// <summary>"135 g of ripe rye sourdough starter, 1.32 kg of rye flour and 1.32 kg of water".</summary>
-    public static string Parts(IReadOnlyList<(Ingredient Ingredient, Mass Mass)> parts, UnitSystem units) =>
+    public static string Parts(IReadOnlyList<(Ingredient Ingredient, Mass Mass)> parts, ClassProfile profile) =>
         Phrases.List([
             .. parts.Select(part =>
-                $"{KitchenText.Ordered(part.Mass, units)} of {(part.Ingredient.StarterOf is null ? "" : "ripe ")}{part.Ingredient.Name.ToLowerInvariant()}"
+                $"{KitchenText.Ordered(part.Mass, profile)} of {(part.Ingredient.StarterOf is null ? "" : "ripe ")}{part.Ingredient.Name.ToLowerInvariant()}"
             ),
         ]);
 
     /// <summary>What is mixed when for all teams together, and how warm it stands.</summary>
-    public static string Sentence(StarterMix mix, ClassStart? start, UnitSystem units) =>
-        $"Starter of the {mix.Card.Bread.Formula.Title.ToLowerInvariant()}{Stage(mix)}, mixed {When(mix, start)}, at {KitchenText.Temperature(mix.Build.Temperature, units)}: {Parts(mix.InAll, units)}{(mix.Card.Loads > 1 ? $" for {Phrases.Count(mix.Card.Loads, "team")}" : "")}.";
+    public static string Sentence(StarterMix mix, ClassProfile profile) =>
+        $"Starter of the {mix.Card.Bread.Formula.Title.ToLowerInvariant()}{Stage(mix)}, mixed {When(mix, profile.Start)}, at {KitchenText.Temperature(mix.Build.Temperature, profile.Units)}: {Parts(mix.InAll, profile)}{(mix.Card.Loads > 1 ? $" for {Phrases.Count(mix.Card.Loads, "team")}" : "")}.";
 
     /// <summary>", stage 1 of 2"; empty where there is one.</summary>
     public static string Stage(StarterMix mix) => mix.Stages == 1 ? "" : $", stage {mix.Stage} of {mix.Stages}";
 
     /// <summary>"Built 14 h before, at 24 °C: 47 g of ripe …", stage by stage.</summary>
-    public static string Built(FormulaCard card, UnitSystem units) =>
+    public static string Built(FormulaCard card, ClassProfile profile) =>
         string.Join(
             " ",
             card.Lines.SelectMany(line => card.StagesOf(line.Line))
                 .Select(
                     (stage, at) =>
-                        $"{(at == 0 ? "Built" : "Then")} {NumberText.WithUnit(NumberText.AtMost(stage.HoursBefore, 1), "h")} before, at {KitchenText.Temperature(stage.Build.Temperature, units)}: {Parts(stage.Parts, units)}."
+                        $"{(at == 0 ? "Built" : "Then")} {NumberText.WithUnit(NumberText.AtMost(stage.HoursBefore, 1), "h")} before, at {KitchenText.Temperature(stage.Build.Temperature, profile.Units)}: {Parts(stage.Parts, profile)}."
                 )
         );
 

@@ -38,11 +38,11 @@ internal static class ValueText
         var (formula, units) = (card.Bread, pack.Class.Units);
         var loss = Prediction.BakeLoss(compared);
         yield return ("pieces", NumberText.AtMost(card.Pieces, 0));
-        yield return ("piece_mass", KitchenText.Ordered(formula.PieceMass, units));
-        yield return ("dough", KitchenText.Ordered(card.Batch.Weighed, units));
+        yield return ("piece_mass", KitchenText.Ordered(formula.PieceMass, pack.Class));
+        yield return ("dough", KitchenText.Ordered(card.Batch.Weighed, pack.Class));
         yield return (
             "flour",
-            KitchenText.Ordered(Sum(card.Lines.Where(line => line.Line.Ingredient.Role == IngredientRole.Flour)), units)
+            KitchenText.Ordered(Sum(card.Lines.Where(line => line.Line.Ingredient.Role == IngredientRole.Flour)), pack.Class)
         );
         yield return ("mix_temperature", MixText.Aim(card.Mix, units));
         yield return ("heat", CookingText.Heats(formula, units));

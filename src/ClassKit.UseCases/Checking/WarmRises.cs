@@ -1,3 +1,4 @@
+using ClassKit.Baking.Household;
 using ClassKit.BenchPlans.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Lessons.Authored;
@@ -28,7 +29,7 @@ internal static class WarmRises
             return new(
                 path,
                 null,
-                $"{bread.Formula.Title}: `{step.Name}` is at {step.Temperature!.Value.Celsius:0.#} °C, the kitchen of {warmest.Name} at {warmest.KitchenTemperature.Celsius:0.#} °C, and nothing keeps it warm",
+                $"{bread.Formula.Title}: `{step.Name}` is at {TemperatureNotation.AsWritten(step.Temperature!.Value)}, the kitchen of {warmest.Name} at {TemperatureNotation.AsWritten(warmest.KitchenTemperature)}, and nothing keeps it warm",
                 "Write `proofing place` into the step's brackets and count them in the class (`equipment: [6 proofing places]`), or let it rise as warm as the kitchen is, and longer."
             )
             {

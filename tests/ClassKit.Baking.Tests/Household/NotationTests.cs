@@ -126,4 +126,26 @@ public sealed class NotationTests
         Assert.Equal(dials.Count, dials.Select(dial => dial.Fahrenheit).Distinct().Count());
         Assert.All(dials, dial => Assert.InRange(dial.Fahrenheit - (dial.Celsius * 1.8 + 32), -2.5, 2.5));
     }
+
+    /// <summary>What is no step of a dial and whole in one scale was written so by somebody.</summary>
+    [Theory]
+    [InlineData("350 F", 175, 350)]
+    [InlineData("163 C", 163, 325)]
+    [InlineData("237 C", 237, 460)]
+    [InlineData("352 F", 180, 352)]
+    public void What_somebody_wrote_comes_back(string written, double celsius, double fahrenheit)
+    {
+        Assert.True(TemperatureNotation.TryParse(written, out var oven));
+        Assert.Equal((celsius, fahrenheit), TemperatureNotation.Dial(oven));
+    }
+
+    [Theory]
+    [InlineData("28 C", "28 °C")]
+    [InlineData("80 F", "27 °C (80 °F)")]
+    [InlineData("27.5 C", "27.5 °C")]
+    public void A_temperature_is_told_in_the_scale_that_it_was_written_in(string written, string told)
+    {
+        Assert.True(TemperatureNotation.TryParse(written, out var temperature));
+        Assert.Equal(told, TemperatureNotation.AsWritten(temperature));
+    }
 }

@@ -31,6 +31,23 @@ public sealed class KitchenTextTests
     public void A_weighed_mass_has_the_decimals_of_its_scale(double grams, double resolution, string text) =>
         Assert.Equal(text, KitchenText.Weighed(Mass.FromGrams(grams), Mass.FromGrams(resolution), UnitSystem.Both));
 
+    /// <summary>A class that only has US units reads what its scale shows: 0.05 oz is a decimal, 1/8 oz a fraction.</summary>
+    [Theory]
+    [InlineData(4.62, 0.05, "4.60\u00A0oz")]
+    [InlineData(4.62, 0.125, "4⅝\u00A0oz")]
+    public void Ounces_are_written_as_the_scale_has_them(double ounces, double division, string text) =>
+        Assert.Equal(text, KitchenText.Weighed(Mass.FromOunces(ounces), Mass.FromOunces(division), UnitSystem.UnitedStates));
+
+    /// <summary>350 °F and 78 °F come to 177 °C and 25.6 °C (NIST SP 811, B.9), and texts that say those tell what somebody wrote.</summary>
+    [Theory]
+    [InlineData("Bake, at 177 °C", "Bake, at 177 °C (350 °F)")]
+    [InlineData("Bulk, at 25.6 °C", "Bulk, at 25.6 °C (78 °F)")]
+    [InlineData("boils at 98.9 °C", "boils at 98.9 °C (210 °F)")]
+    [InlineData("a mix of 27 °C", "a mix of 27 °C (81 °F)")]
+    [InlineData("an oven of 190 °C", "an oven of 190 °C (374 °F)")]
+    public void The_rounder_number_is_told_of_those_that_come_to_the_same(string text, string both) =>
+        Assert.Equal(both, TwoScales.Of(text, UnitSystem.Both));
+
     [Theory]
     [InlineData(0, "0:00")]
     [InlineData(65, "1:05")]
