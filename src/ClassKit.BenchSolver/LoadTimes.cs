@@ -55,8 +55,8 @@ internal sealed class LoadTimes
         }
         for (var at = 0; at + 1 < Starts.Count; at++)
         {
-            var (step, next) = (Bread.Steps[at], Bread.Steps[at + 1]);
-            if (step.Oven is not null && next.Oven is not null)
+            var step = Bread.Steps[at];
+            if (Bread.StaysInOven(at))
             {
                 model.Add(Starts[at + 1] == Ends[at]);
                 continue;
@@ -125,11 +125,7 @@ internal sealed class LoadTimes
         for (var at = 0; at < Starts.Count; at++)
         {
             var step = Bread.Steps[at];
-            if (
-                at + 1 < Starts.Count
-                && step.Wait.MinMinutes < step.Wait.MaxMinutes
-                && (step.Oven is null || Bread.Steps[at + 1].Oven is null)
-            )
+            if (at + 1 < Starts.Count && step.Wait.MinMinutes < step.Wait.MaxMinutes && !Bread.StaysInOven(at))
                 yield return weights.Waiting
                     * Shift.Makers.Count
                     * Difference(Starts[at + 1], Ends[at], step.Wait.MinMinutes, $"wait {at}");

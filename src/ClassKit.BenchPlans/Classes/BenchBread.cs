@@ -3,8 +3,8 @@ namespace ClassKit.BenchPlans.Classes;
 /// <summary>A bread as work at the bench: its steps in order, one after the other.</summary>
 /// <param name="Id">A stable short name: <c>popovers</c>.</param>
 /// <param name="Name">What it is called.</param>
-/// <param name="Steps">In order; at least one. Steps in the oven that stand together follow each other without a wait; what stands between
-/// two such groups is done outside.</param>
+/// <param name="Steps">In order; at least one. Steps in the oven that stand together follow each other at once, unless a wait is asked
+/// between them; what stands between two such groups is done outside.</param>
 public sealed record BenchBread(string Id, string Name, IReadOnlyList<BenchStep> Steps)
 {
     /// <summary>True if the instructor makes one load for all, and the teams none.</summary>
@@ -36,19 +36,23 @@ public sealed record BenchBread(string Id, string Name, IReadOnlyList<BenchStep>
     {
         get
         {
-            int[] from =
-            [
-                .. Enumerable.Range(0, Steps.Count).Where(at => Steps[at].Oven is not null && (at == 0 || Steps[at - 1].Oven is null)),
-            ];
+            int[] from = [.. Enumerable.Range(0, Steps.Count).Where(at => Steps[at].Oven is not null && (at == 0 || !StaysInOven(at - 1)))];
             return
             [
-                .. from.Select(first => new BakeSteps(
-                    first,
-                    first + Steps.Skip(first).TakeWhile(step => step.Oven is not null).Count() - 1
-                )),
+                .. from.Select(first => new BakeSteps(first, Enumerable.Range(first, Steps.Count - first).First(at => !StaysInOven(at)))),
             ];
         }
     }
+
+    /// <summary>
+    /// True if it goes on in its oven from a step to the next. Where it has to wait in between it is out: par-baked, cooled and finished.
+    /// </summary>
+    /// <param name="at">The step, from 0.</param>
+    public bool StaysInOven(int at) => StaysInOven(Steps, at);
+
+    /// <inheritdoc cref="StaysInOven(int)"/>
+    internal static bool StaysInOven(IReadOnlyList<BenchStep> steps, int at) =>
+        at + 1 < steps.Count && steps[at] is { Oven: not null, Wait.MinMinutes: 0 } && steps[at + 1].Oven is not null;
 
     /// <summary>The first time that it is in an oven; null if it is not baked.</summary>
     public BakeSteps? Bake => Bakes.Count == 0 ? null : Bakes[0];

@@ -35,9 +35,7 @@ public sealed record BenchSeries(IReadOnlyList<int> Members)
     /// <summary>Steps after which the dough may wait just as long in two members or more, before a next one of the same name.</summary>
     public IReadOnlyList<IReadOnlyList<StepOfBread>> AlikeWaits(BenchClass bench) =>
         Groups(bench, (steps, at) =>
-            at + 1 < steps.Count
-            && steps[at].Wait.MinMinutes < steps[at].Wait.MaxMinutes
-            && (steps[at].Oven is null || steps[at + 1].Oven is null)
+            at + 1 < steps.Count && steps[at].Wait.MinMinutes < steps[at].Wait.MaxMinutes && !BenchBread.StaysInOven(steps, at)
                 ? (steps[at].Name, steps[at + 1].Name, steps[at].Wait)
                 : null
         );

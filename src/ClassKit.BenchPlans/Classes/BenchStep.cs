@@ -26,6 +26,9 @@ public sealed record BenchStep(string Name, int MinMinutes, int MaxMinutes)
     /// <summary>In what it is cooked, an oven or anything else; null where it is not cooked.</summary>
     public CookingWay? Way { get; init; }
 
+    /// <summary>How hot that is, besides an oven: the fat of a fryer, a pan; null where it is not set, or where nothing cooks.</summary>
+    public Temperature? CookedAt { get; init; }
+
     /// <summary>
     /// True if it goes into something hot besides an oven as the step begins, and comes out as it ends, with nobody by in between.
     /// </summary>

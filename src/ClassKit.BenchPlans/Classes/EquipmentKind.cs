@@ -66,7 +66,10 @@ public sealed record EquipmentKind(string One, string Many)
     ];
 
     /// <summary>One place of it, where it takes several loads at once: <c>steamer place</c>.</summary>
-    public EquipmentKind Place => new($"{One} place", $"{One} places");
+    public EquipmentKind Place => new($"{One} place", $"{One} places") { PlaceOf = this };
+
+    /// <summary>What it is a place of; null of a thing itself, and of a place that a profile counts by itself.</summary>
+    public EquipmentKind? PlaceOf { get; init; }
 
     /// <summary>The kind of a name, singular or plural, in upper or lower case; null if it is not known.</summary>
     public static EquipmentKind? Find(string name) =>

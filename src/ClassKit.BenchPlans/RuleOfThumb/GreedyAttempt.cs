@@ -203,16 +203,13 @@ internal sealed class GreedyAttempt(
                 bench.Demonstrations[at] is { After: { } after, Before: { } before, Load: null } shown
                 && after.Bread == bread
                 && before == after with { Step = after.Step + 1 }
-                && !StaysInOven(bread, after.Step)
+                && !bench.Breads[bread].StaysInOven(after.Step)
                 && shown.Minutes <= bench.Breads[bread].Steps[after.Step].Wait.MaxMinutes
             )
                 pauses.TryAdd(after.Step, at);
         }
         return pauses;
     }
-
-    private bool StaysInOven(int bread, int step) =>
-        bench.Breads[bread].Steps[step].Oven is not null && bench.Breads[bread].Steps[step + 1].Oven is not null;
 
     private PlannedStep[] Chain(BenchBread bread, BenchLoad load, int start, Dictionary<int, int> pauses)
     {

@@ -102,7 +102,7 @@ internal sealed class PlanChecker
                 if (at == 0)
                     continue;
                 var (before, wait) = (bread.Steps[at - 1], planned.Start - steps[at - 1].End);
-                var staysIn = before.Oven is not null && asked.Oven is not null;
+                var staysIn = before is { Oven: not null, Wait.MinMinutes: 0 } && asked.Oven is not null;
                 if (
                     staysIn
                         ? wait != 0 || planned.Oven != steps[at - 1].Oven
@@ -291,7 +291,8 @@ internal sealed class PlanChecker
                     DoorStaysShut(oven, inside);
                 // What bakes may itself have been turned up or down; what comes new needs the heat ready.
                 var comesNew = inside.Any(step =>
-                    step.Start == minute && (step.Step == 0 || _bench.Breads[step.Load.Bread].Steps[step.Step - 1].Oven is null)
+                    step.Start == minute
+                    && (step.Step == 0 || _bench.Breads[step.Load.Bread].Steps[step.Step - 1] is not { Oven: not null, Wait.MinMinutes: 0 })
                 );
                 if (comesNew && heat is { } now && Math.Abs(now - dial) > 1e-3)
                     Fault($"oven {oven} cannot change its temperature in time");
@@ -350,11 +351,14 @@ internal sealed class PlanChecker
             Fault($"oven {oven} is opened while it must stay shut");
     }
 
-    /// <summary>True of two steps with nothing but oven between them.</summary>
+    /// <summary>True of two steps with nothing but oven between them, and no wait outside it.</summary>
     private bool SameBake(PlannedStep step, int other) =>
         Enumerable
             .Range(Math.Min(step.Step, other), Math.Abs(step.Step - other) + 1)
-            .All(at => _bench.Breads[step.Load.Bread].Steps[at].Oven is not null);
+            .All(at => _bench.Breads[step.Load.Bread].Steps[at].Oven is not null)
+        && Enumerable
+            .Range(Math.Min(step.Step, other), Math.Abs(step.Step - other))
+            .All(at => _bench.Breads[step.Load.Bread].Steps[at].Wait.MinMinutes == 0);
 
     private bool KeepsTogether(PlannedStep step)
     {

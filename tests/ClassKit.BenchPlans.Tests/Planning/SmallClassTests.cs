@@ -78,6 +78,11 @@ public sealed class SmallClassTests
     {
         KeepsMinutes = 6,
     };
+    private static readonly BenchBread ParBaked = new(
+        "par-baked",
+        "Par-baked",
+        [Bakery.Baked("Par-bake", 2, 2, 200) with { Wait = new(2, 3) }, Bakery.Baked("Finish", 1, 1, 190)]
+    );
     private static readonly BenchBread Stood = Cool with
     {
         Id = "stood",
@@ -93,6 +98,8 @@ public sealed class SmallClassTests
         {
             ["two teams, one griddle"] = Class(10, 2, Bakery.Ovens(0, 1), [Flat], 1),
             ["two teams, two griddles"] = Class(10, 2, Bakery.Ovens(0, 1), [Flat], 2),
+            ["a wait between two bakes, and its place for another meanwhile"] = Class(12, 1, Bakery.Ovens(1, 1), [ParBaked, Hot], 1),
+            ["a wait between two bakes that leaves no time"] = Class(4, 1, Bakery.Ovens(1, 1), [ParBaked], 1),
             ["two breads, one person"] = Class(12, 1, Bakery.Ovens(1, 1), [Flat, Cool], 1, people: 1),
             ["two temperatures, one oven"] = Class(16, 1, Bakery.Ovens(1, 2), [Cool, Hot], 1),
             ["two temperatures, two ovens"] = Class(12, 1, Bakery.Ovens(2, 1), [Cool, Hot], 1),
