@@ -22,7 +22,8 @@ internal static class CheckCommand
         };
         var fine = new Option<bool>("--fine")
         {
-            Description = "Name what is fine as well, and show what rules for grades make of three invented students.",
+            Description =
+                "Name what is fine as well and what was made of it, and show what rules for grades make of three invented students.",
         };
         var turns = new Option<bool>("--wrong-turns")
         {
@@ -57,7 +58,7 @@ internal static class CheckCommand
         if (fine || check.Items.All(item => item.Kind == ContentKind.GradeRule))
             foreach (var proof in check.Rules)
                 RuleLines.Write(report.Output, proof);
-        return CheckLines.Write(report, check);
+        return CheckLines.Write(report, check, fine);
     }
 
     private static void Fine(Report report, ContentProof check)

@@ -28,6 +28,6 @@ internal static class ReceiveCommand
             check = reading.Model?.Check;
             return Produced.Of(reading, ReceiveLesson.Write);
         });
-        return written == ExitCode.Done && check is not null ? CheckLines.Write(report, check) : written;
+        return written == ExitCode.Done && check is not null ? CheckLines.Write(report, check, fine: false) : written;
     }
 }

@@ -9,11 +9,13 @@ namespace ClassKit.Cli.Reporting;
 /// </summary>
 internal static class CheckLines
 {
-    public static int Write(Report report, ContentProof check)
+    public static int Write(Report report, ContentProof check, bool fine)
     {
         var exit = check.Problems.Count > 0 ? report.Problems(check.Problems) : ExitCode.Done;
         Say(report, "Most likely not meant:", check.Doubts);
         Say(report, "Good to know:", check.Notes);
+        if (fine)
+            Say(report, "As it most likely should be:", check.Fine);
         report.Output.WriteLine(
             $"{check.Items.Count} checked, {(check.Problems.Count > 0 ? Counted.Of(check.Problems.Count, "problem") : "no problem")} found{(check.Doubts.Count > 0 ? $", {check.Doubts.Count} most likely not meant" : "")}."
         );

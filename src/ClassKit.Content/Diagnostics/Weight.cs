@@ -11,4 +11,7 @@ public enum Weight
 
     /// <summary>Good to know.</summary>
     Noted,
+
+    /// <summary>As its author most likely meant it, and said to whoever asks what was made of it.</summary>
+    Fine,
 }

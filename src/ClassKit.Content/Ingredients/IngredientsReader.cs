@@ -82,7 +82,7 @@ public static class IngredientsReader
                 line,
                 $"`{own.Name}` takes the place of {shipped.Name}, which ships with figures of its own",
                 "Take the row out if you did not mean to.",
-                Weight.Noted
+                Weight.Fine
             );
         else if (Pantry.Shipped.Called(own.Name) is [var other])
             problems.Doubt(

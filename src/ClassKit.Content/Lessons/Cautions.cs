@@ -49,14 +49,14 @@ internal static partial class Cautions
                 line,
                 $"The caution `{caution.Title}` is printed in place of the standing one `{title}`",
                 "If it is about something else, give it another title: the standing one is then printed as well.",
-                Weight.Noted
+                Weight.Fine
             );
         foreach (var title in ReplacedHazards.OnlyNamed(caution).Select(StandingCautions.TitleOf))
             problems.Doubt(
                 line,
                 $"The caution `{caution.Title}` does not say the rule of the standing one `{title}`, and both are printed",
                 "Leave it if both are meant. lessons/README.md says what a caution must say to stand alone.",
-                Weight.Noted
+                Weight.Fine
             );
     }
 

@@ -46,6 +46,7 @@ internal static class NearestName
             _ => 2,
         };
 
-    private static List<string> Words(string name) =>
+    /// <summary>The words of a name, in small letters.</summary>
+    public static List<string> Words(string name) =>
         [.. name.ToLowerInvariant().Split([' ', ',', '(', ')', '-', '_', '%'], StringSplitOptions.RemoveEmptyEntries)];
 }

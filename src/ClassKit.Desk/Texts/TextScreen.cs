@@ -80,7 +80,7 @@ internal static class TextScreen
             return [];
         var library = new Library(new ChangedTree(PathTree.Instance.Full(entry.Path), content));
         var check = ContentChecker.Check([entry.Lesson ?? entry.Path], library);
-        return [.. check.Problems.Concat(check.Doubts).Where(problem => problem.Weight != Weight.Noted)];
+        return [.. check.Problems.Concat(check.Doubts).Where(problem => problem.Weight is Weight.Blocks or Weight.Doubtful)];
     }
 
     /// <summary>Answers for the file that the address names.</summary>

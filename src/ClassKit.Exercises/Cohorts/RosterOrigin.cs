@@ -21,6 +21,20 @@ public sealed record RosterOrigin(IReadOnlyList<TakenColumn> Taken, IReadOnlyLis
     /// <summary>What stands in the lines below the students that are nobody's, such as how many there are.</summary>
     public IReadOnlyList<string> Below { get; init; } = [];
 
+    /// <summary>True if every column says by its title what it was taken for, and nothing of the file was left out: <c>First name</c>.</summary>
+    public bool IsClear =>
+        LeftAside.Count == 0
+        && Sheet is null
+        && !GuessedLetters
+        && HiddenRows == 0
+        && Others == 0
+        && Below.Count == 0
+        && Taken.All(column =>
+            Letters(column.Title) is var title && (title == Letters($"{column.As}") || title == $"student{Letters($"{column.As}")}")
+        );
+
+    private static string Letters(string title) => string.Concat(title.Where(char.IsLetter)).ToLowerInvariant();
+
     /// <summary>
     /// True if nothing had to be guessed: the columns are called <c>id</c>, <c>name</c>, <c>email</c> and <c>team</c>, and there are no
     /// others.

@@ -22,6 +22,14 @@ public sealed record TastingCourse(int From, int? BlindFrom, int TalkFrom, int T
     /// <summary>True if the minutes do for so many samples and the triangle.</summary>
     public bool DoesFor(int samples) => BlindMinutes >= samples * ASample + Triangle;
 
+    /// <summary>The fewest minutes of a tasting that do for so many samples and the triangle; see <see cref="DoesFor"/>.</summary>
+    /// <param name="samples">How many; 1 or more.</param>
+    public static int LeastFor(int samples)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(samples);
+        return Enumerable.Range(LeastMinutes, int.MaxValue - LeastMinutes).First(minutes => Of(0, minutes).DoesFor(samples));
+    }
+
     /// <summary>Two fifths measuring, two fifths blind, the rest for talking.</summary>
     /// <param name="from">When the tasting begins.</param>
     /// <param name="minutes">How long it is; 0 or more.</param>

@@ -65,6 +65,7 @@ public static class CheckContent
             .. lessons
                 .Select(read => UncountedCooking.Of(FileOf(read.Path), read.Lesson, [.. classes.Select(known => known.Class)]))
                 .OfType<Diagnostic>(),
+            .. lessons.Select(read => BlindTasting.Of(FileOf(read.Path), read.Lesson)).OfType<Diagnostic>(),
             .. UnlinkedItems.Of(
                 library,
                 check.Items,
@@ -93,6 +94,7 @@ public static class CheckContent
         return new(check.Items, OfWeight(Weight.Blocks), OfWeight(Weight.Noted), proofs)
         {
             Doubts = OfWeight(Weight.Doubtful),
+            Fine = OfWeight(Weight.Fine),
             Rules =
             [
                 .. Of(ContentKind.GradeRule)
@@ -140,7 +142,7 @@ public static class CheckContent
                 "Rename a column in the file if it was taken for the wrong thing."
             )
             {
-                Weight = Weight.Noted,
+                Weight = origin.IsClear ? Weight.Fine : Weight.Noted,
             }
             : null;
 

@@ -18,6 +18,9 @@ public sealed record ContentProof(
     /// <summary>What can be used as it is, and is most likely not what was meant.</summary>
     public IReadOnlyList<Diagnostic> Doubts { get; init; } = [];
 
+    /// <summary>What is as its author most likely meant it, for whoever asks what was made of it.</summary>
+    public IReadOnlyList<Diagnostic> Fine { get; init; } = [];
+
     /// <summary>Every rule for grades, with three invented students taken through it.</summary>
     public IReadOnlyList<RuleProof> Rules { get; init; } = [];
 }

@@ -19,7 +19,13 @@ internal static class PriceGaps
         var used = lessons
             .SelectMany(lesson => lesson.Formulas)
             .SelectMany(bread =>
-                bread.Formula.Lines.Select(line => line.Ingredient).Concat(bread.Surfaces.Select(surface => surface.Ingredient))
+                bread
+                    .Formula.Lines.Select(line => line.Ingredient)
+                    .Concat(bread.Surfaces.Select(surface => surface.Ingredient))
+                    // What is built is ordered as the flour that feeds it, and as ripe starter to begin with.
+                    .Concat(
+                        bread.StarterBuild is null ? [] : bread.Formula.Lines.Select(line => line.Ingredient.StarterOf).OfType<Ingredient>()
+                    )
             )
             // A starter is paid for as the flour that feeds it, unless the list has a price of its own.
             .Select(ingredient => ingredient.StarterOf is { } fed && !prices.Packs.ContainsKey(ingredient.Id) ? fed : ingredient)
@@ -32,6 +38,7 @@ internal static class PriceGaps
         [
             .. prices
                 .Packs.Keys.Except(used.Select(ingredient => ingredient.Id))
+                .Where(id => !(Pantry.Shipped.TryFind(id, out var tap) && TapWater.Is(tap)))
                 .Select(id => Pantry.Shipped.TryFind(id, out var known) ? known.Name : id.Replace('_', ' ')),
         ];
         if (missing.Count > 0)

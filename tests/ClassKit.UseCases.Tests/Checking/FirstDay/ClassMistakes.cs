@@ -19,6 +19,14 @@ internal static class ClassMistakes
             "Write digits"
         ),
         new(
+            "a food in the place of what is declared of it",
+            folder => folder.Change("class.md", "allergies: []", "allergies: [jam]"),
+            "class.md",
+            29,
+            "`jam` is not an allergen",
+            "perhaps sulphites"
+        ),
+        new(
             "a key without its s",
             folder => folder.Change("class.md", "students: 12", "student: 12"),
             "class.md",

@@ -145,6 +145,32 @@ internal static class FormulaMistakes
             "`210 °C` or `210 °F`"
         ),
         new(
+            "more of an ingredient than there is",
+            folder =>
+                folder.Change(
+                    Formula,
+                    "3. **Mix** (1–2 min, no wait).",
+                    "3. **Mix** (3–4 min, kettle, boils half of the whole milk, cooks 60 % of the whole milk, burner, no wait)."
+                ),
+            Formula,
+            44,
+            "whole milk more than once",
+            "parts of it that come to no more than all"
+        ),
+        new(
+            "a part in parts of a hundred that are none",
+            folder =>
+                folder.Change(
+                    Formula,
+                    "3. **Mix** (1–2 min, no wait).",
+                    "3. **Mix** (3–4 min, kettle, boils 140 % of the whole milk, no wait)."
+                ),
+            Formula,
+            48,
+            "`boils 140 % of the whole milk`",
+            "above 0 and at most 100"
+        ),
+        new(
             "an oven in the other scale",
             folder => folder.Change(Formula, "oven 210 °C", "oven 410 °C"),
             Formula,

@@ -131,6 +131,17 @@ internal static class LessonMistakes
             "in what this bread differs"
         ),
         new(
+            "a tasting with no time to taste blind",
+            folder => folder.Change(Lesson, "tasting: 15 min", "tasting: 10 min"),
+            Lesson,
+            null,
+            "In 10 min nobody tastes blind",
+            "`tasting: 15 min`"
+        )
+        {
+            As = Weight.Noted,
+        },
+        new(
             "a lesson shorter than what is set aside",
             folder => folder.Change(Lesson, "period: 120 min", "period: 30 min"),
             Lesson,
