@@ -1,4 +1,7 @@
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Texts;
+using ClassKit.Exercises.Variants;
 using ClassKit.Pages.Tests.Samples;
 
 namespace ClassKit.Pages.Tests.Keys;
@@ -59,4 +62,53 @@ public sealed class AnswerKeyTests
     [Fact]
     public void Given_values_that_are_the_same_for_all_are_told_once() =>
         Assert.Contains("The same for all: Salt 2 %.", Page.QuerySelector("main")!.Text(), StringComparison.Ordinal);
+
+    /// <summary>Five questions that share a list have it above them once, and no heading of one word five times.</summary>
+    [Fact]
+    public void An_order_has_its_list_once_and_its_reasons_without_a_heading_each()
+    {
+        OptionList steps = new("steps", ChoiceKind.Order, [new("mix", "Mix it."), new("proof", "Let it proof."), new("bake", "Bake it.")]);
+        var exercise = SampleExercises.Hydration with
+        {
+            Id = "order",
+            Parts =
+            [
+                .. steps.Options.Select(
+                    (step, at) =>
+                        new Part(
+                            step.Id,
+                            $"Which is number {at + 1}?",
+                            CellFormula.Of($"={at + 1}"),
+                            "",
+                            Tolerance.Absolute(0),
+                            1,
+                            false,
+                            []
+                        )
+                        {
+                            Choice = new(steps, $"Because of {step.Id}."),
+                        }
+                ),
+            ],
+        };
+        var student = SampleClass.Dealt.Students[0];
+        var variant = new Variant(
+            exercise,
+            student.GivensOf(SampleExercises.Hydration.Id),
+            steps.Options.Select((step, at) => (step.Id, at + 1.0)).ToDictionary()
+        );
+        var key = Html.Parse(
+            string.Concat(
+                HtmlPages.AnswerKey(SampleClass.Dealt with { Exercises = [exercise], Students = [student with { Variants = [variant] }] })
+            )
+        );
+
+        var section = key.QuerySelector("#exercise-order")!.Closest("section")!;
+        Assert.Equal(3, section.QuerySelectorAll("ul.options li").Length);
+        Assert.Empty(section.QuerySelectorAll("section.part h4"));
+        Assert.Equal(
+            ["Because of mix.", "Because of proof.", "Because of bake."],
+            section.QuerySelectorAll("section.part .solution li:nth-child(1)").Select(why => why.Text().Trim())
+        );
+    }
 }
