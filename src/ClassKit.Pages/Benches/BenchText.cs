@@ -2,6 +2,7 @@ using ClassKit.Baking.Quantities;
 using ClassKit.BenchPlans.Classes;
 using ClassKit.BenchPlans.Plans;
 using ClassKit.Lessons.Classes;
+using ClassKit.Lessons.Cooking;
 using ClassKit.Pages.Numbers;
 using ClassKit.Wording.Counts;
 
@@ -71,8 +72,16 @@ internal static class BenchText
     public static int? Idle(BenchPlan plan) =>
         plan.Steps.Min(step => step.Start) - plan.Class.Time.WorkFrom is > LongestUnsaid and var minutes ? minutes : null;
 
-    /// <summary>What a step occupies besides hands.</summary>
-    public static string Takes(BenchStep step) => string.Join(", ", step.Uses.Select(use => use.ToString()));
+    /// <summary>What a step occupies besides hands, and how hot that is: "1 fryer at 325 °F", "1 burner, pan at 245 °C".</summary>
+    public static string Takes(BenchStep step, UnitSystem units)
+    {
+        var taken = string.Join(", ", step.Uses.Select(use => use.ToString()));
+        if (step is not { Way: { } way, CookedAt: { } heat })
+            return taken;
+        var place = CookingPlace.Of(way);
+        var isNamed = step.Uses is [.., var last] && (last.Kind.PlaceOf ?? last.Kind).One == place.Name;
+        return $"{taken}{(isNamed ? "" : $", {place.Name}")} at {KitchenText.Oven(heat, units)}";
+    }
 
     /// <summary>What a step warms, and how warm: "whole milk and unsalted butter to 33 °C (91 °F)".</summary>
     public static IEnumerable<string> Warms(BenchStep step, UnitSystem units) =>

@@ -14,6 +14,12 @@ public sealed record RunEntry(int Minute, string What, string Bread, int? Until,
     /// </summary>
     public bool IsAtDoor { get; init; }
 
+    /// <summary>True of what comes out of an oven, which is done before that is set to anything else.</summary>
+    public bool IsOut { get; init; }
+
+    /// <summary>True of switching something on or off, which comes behind all else of its minute.</summary>
+    public bool IsSwitch { get; init; }
+
     /// <summary>How many pairs of hands it takes; 0 where none, or where it is not said.</summary>
     public int Hands { get; init; }
 }

@@ -15,9 +15,6 @@ namespace ClassKit.Pages.Benches;
 /// <summary>A bench plan as lists of what to do when.</summary>
 internal static class RunSheets
 {
-    /// <summary>Where the ovens of a line are named.</summary>
-    internal const string OvenPlace = "{ovens}";
-
     /// <summary>The instructor's sheet, then each team's by shifts.</summary>
     public static IEnumerable<IReadOnlyList<RunEntry>> All(BenchPlan plan, ClassProfile profile, IReadOnlyList<FormulaCard> cards) =>
         plan.Shifts.SelectMany(shift => shift.Makers).Select(team => Team(plan, team, profile)).Prepend(Instructor(plan, profile, cards));
@@ -48,7 +45,7 @@ internal static class RunSheets
                     $"Mix the starter{StarterText.Stage(mix)}",
                     mix.Card.Bread.Formula.Title,
                     mix.Weighed,
-                    $"{StarterText.Parts(mix.InAll, profile.Units)}; stands at {KitchenText.Temperature(mix.Build.Temperature, profile.Units)}",
+                    $"{StarterText.Parts(mix.InAll, profile)}; stands at {KitchenText.Temperature(mix.Build.Temperature, profile.Units)}",
                     true
                 )),
             .. Begins(plan),
@@ -73,22 +70,20 @@ internal static class RunSheets
             .. entries
                 .OrderBy(entry => entry.Minute)
                 .ThenByDescending(entry => entry.IsWork)
-                .ThenBy(entry => entry.What.StartsWith("Switch", StringComparison.Ordinal))
+                .ThenByDescending(entry => entry.IsOut)
+                .ThenBy(entry => entry.IsSwitch)
                 .ThenBy(entry => entry.Bread, StringComparer.Ordinal),
         ];
 
     /// <summary>What is done alike to several ovens in one minute is one line: a large kitchen's morning stays on one sheet.</summary>
-    internal static IEnumerable<RunEntry> AtOnce(IEnumerable<(int Oven, RunEntry Entry)> entries) =>
+    internal static IEnumerable<RunEntry> AtOnce(IEnumerable<OvenEntry> entries) =>
         entries
-            .GroupBy(each => each.Entry, each => each.Oven)
+            .GroupBy(each => each with { Oven = 0 })
             .Select(alike =>
-                alike.Key with
+                alike.Key.Entry with
                 {
-                    What = alike.Key.What.Replace(
-                        OvenPlace,
-                        $"{Counted.Noun(alike.Count(), "oven")} {Phrases.List([.. alike.Order().Select(oven => $"{oven}")])}",
-                        StringComparison.Ordinal
-                    ),
+                    What =
+                        $"{alike.Key.Before} {Counted.Noun(alike.Count(), "oven")} {Phrases.List([.. alike.Select(each => each.Oven).Order().Select(oven => $"{oven}")])}{alike.Key.After}",
                 }
             );
 
@@ -134,7 +129,7 @@ internal static class RunSheets
         List<string> notes = [];
         if (planned.Oven is { } oven)
             notes.Add($"oven {oven} at {KitchenText.Oven(step.Oven!.Temperature, units)}");
-        if (BenchText.Takes(step) is { Length: > 0 } takes)
+        if (BenchText.Takes(step, units) is { Length: > 0 } takes)
             notes.Add(takes);
         notes.AddRange(BenchText.Warms(step, units));
         return string.Join(", ", notes);
@@ -163,7 +158,7 @@ internal static class RunSheets
     /// <summary>
     /// Tins that heat in their oven come out, are filled and go back by twos, so that its door is never open for all of them at once.
     /// </summary>
-    private static IEnumerable<(int Oven, RunEntry Entry)> HotTins(BenchPlan plan)
+    private static IEnumerable<OvenEntry> HotTins(BenchPlan plan)
     {
         var filled = plan
             .Steps.Where(step => step.Oven is not null && plan.Class.Breads[step.Load.Bread].Steps[step.Step].IsHandsOn)
@@ -172,27 +167,24 @@ internal static class RunSheets
         {
             List<Maker[]> turns = [.. group.Select(step => step.Load.Maker).Chunk(2)];
             foreach (var (turn, makers) in turns.Index())
-                yield return (
+                yield return new(
                     group.Key.Oven!.Value,
+                    "Tins out of",
+                    ", filled, and in again",
                     new(
                         group.Key.Start + (group.Key.End - group.Key.Start) * turn / turns.Count,
-                        $"Tins out of {OvenPlace}, filled, and in again",
+                        "",
                         plan.Class.Breads[group.Key.Bread].Name,
                         null,
                         $"{BenchText.Teams(makers, plan.Class)}; door shut in between",
                         true
                     )
                 );
-            yield return (
+            yield return new(
                 group.Key.Oven!.Value,
-                new(
-                    group.Key.End,
-                    $"All tins in {OvenPlace}, door shut",
-                    plan.Class.Breads[group.Key.Bread].Name,
-                    null,
-                    "write the time on the door",
-                    true
-                )
+                "All tins in",
+                ", door shut",
+                new(group.Key.End, "", plan.Class.Breads[group.Key.Bread].Name, null, "write the time on the door", true)
             );
         }
         foreach (
@@ -202,17 +194,20 @@ internal static class RunSheets
                 )
                 .GroupBy(step => (step.End, step.Load.Bread, step.Oven))
         )
-            yield return (
+            yield return new(
                 done.Key.Oven!.Value,
+                "Out of",
+                "",
                 new(
                     done.Key.End,
-                    $"Out of {OvenPlace}",
+                    "",
                     plan.Class.Breads[done.Key.Bread].Name,
                     null,
                     BenchText.Teams([.. done.Select(step => step.Load.Maker)], plan.Class),
                     true
                 )
                 {
+                    IsOut = true,
                     IsAtDoor = true,
                 }
             );
@@ -232,7 +227,7 @@ internal static class RunSheets
             var first = uses.Select(step => (step.Start, Name: plan.Class.Breads[step.Load.Bread].Name))
                 .Concat(shown.Select(each => (each.Start, each.Demonstration.Name)))
                 .MinBy(use => use.Start);
-            var name = Counted.Noun(count.Count, count.Kind.One.Replace(" place", "", StringComparison.Ordinal));
+            var name = Counted.Noun(count.Count, (count.Kind.PlaceOf ?? count.Kind).One);
             yield return new(
                 Math.Max(0, plan.FreeAt(first.Start - count.HeatUpMinutes)),
                 $"Switch the {name} on",
@@ -240,7 +235,10 @@ internal static class RunSheets
                 null,
                 "from cold",
                 true
-            );
+            )
+            {
+                IsSwitch = true,
+            };
             yield return new(
                 uses.Select(step => step.End).Concat(shown.Select(each => each.End)).Max(),
                 $"Switch the {name} off",
@@ -248,7 +246,10 @@ internal static class RunSheets
                 null,
                 "",
                 true
-            );
+            )
+            {
+                IsSwitch = true,
+            };
         }
     }
 
@@ -263,7 +264,7 @@ internal static class RunSheets
     }
 
     /// <summary>Setting an oven, each bake that goes in, and switching it off.</summary>
-    private static IEnumerable<(int Oven, RunEntry Entry)> Oven(BenchPlan plan, OvenCourse course, UnitSystem units)
+    private static IEnumerable<OvenEntry> Oven(BenchPlan plan, OvenCourse course, UnitSystem units)
     {
         var before = (OvenSpan?)null;
         foreach (var span in course.Spans)
@@ -273,11 +274,13 @@ internal static class RunSheets
                 var heat = KitchenText.Oven(span.Dial, units);
                 var goesOn = before is not null && span.Inside.Any(before.Inside.Contains);
                 var next = course.Spans.First(later => later.From >= span.From && !later.IsEmpty);
-                yield return (
+                yield return new(
                     course.Oven,
+                    goesOn ? "Turn" : "Set",
+                    $" to {heat}",
                     new(
                         span.From,
-                        $"{(goesOn ? "Turn" : "Set")} {OvenPlace} to {heat}",
+                        "",
                         Names(plan, next.Breads),
                         null,
                         before is null ? "from cold"
@@ -291,11 +294,13 @@ internal static class RunSheets
             {
                 var came = span.MakersOf(bread).Where(maker => before?.Inside.Contains(new(maker, bread)) != true).ToList();
                 if (came.Count > 0)
-                    yield return (
+                    yield return new(
                         course.Oven,
+                        "Into",
+                        "",
                         new(
                             span.From,
-                            $"Into {OvenPlace}",
+                            "",
                             Names(plan, [bread]),
                             course
                                 .Spans.SkipWhile(later => later.From < span.From)
@@ -312,7 +317,7 @@ internal static class RunSheets
             }
             before = span;
         }
-        yield return (course.Oven, new(course.Spans[^1].To, $"Switch {OvenPlace} off", "", null, "", true));
+        yield return new(course.Oven, "Switch", " off", new(course.Spans[^1].To, "", "", null, "", true) { IsSwitch = true });
     }
 
     private static string Names(BenchPlan plan, IReadOnlyList<int> breads) =>

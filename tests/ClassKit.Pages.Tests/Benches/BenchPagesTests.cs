@@ -217,11 +217,13 @@ public sealed class BenchPagesTests
     [Fact]
     public void What_is_done_to_several_ovens_in_one_minute_is_one_line()
     {
-        RunEntry off = new(119, $"Switch {RunSheets.OvenPlace} off", "", null, "", true);
+        OvenEntry off = new(9, "Switch", " off", new(119, "", "", null, "", true));
 
         Assert.Equal(
             [(118, "Switch oven 2 off"), (119, "Switch ovens 7, 8 and 9 off")],
-            RunSheets.AtOnce([(2, off with { Minute = 118 }), (9, off), (7, off), (8, off)]).Select(line => (line.Minute, line.What))
+            RunSheets
+                .AtOnce([off with { Oven = 2, Entry = off.Entry with { Minute = 118 } }, off, off with { Oven = 7 }, off with { Oven = 8 }])
+                .Select(line => (line.Minute, line.What))
         );
     }
 
