@@ -15,7 +15,7 @@ internal sealed record KeyMeaning(string Key, string Means, string Example)
         [
             new("period", "how long the lesson takes, or a class has the kitchen, in min or h", "120 min"),
             new("setup", "minutes kept before anything is weighed; 10 if left out", "10 min"),
-            new("tasting", "minutes kept for tasting", "20 min"),
+            new("tasting", "minutes kept for tasting; two fifths of them for tasting blind, from 15 min on", "20 min"),
             new("cleanup", "minutes kept for cleaning up", "10 min"),
             new("marking", "the file that says what answers earn, as a path from this file", "../../rubrics/calculation-marks.md"),
             new(
@@ -78,7 +78,7 @@ internal sealed record KeyMeaning(string Key, string Means, string Example)
             new("refrigerator", "how cold the refrigerator is; 4 °C if left out", "4 °C"),
             new("altitude", "how high the kitchen lies above the sea, in m or ft", "320 m"),
             new("altitude formulas", "as written, or adjusted for the altitude", "adjusted"),
-            new("scale", "the step of the scales", "1 g"),
+            new("scale", "the step of the scales; one of 1/8 oz is read in fractions, one of 0.05 oz with decimals", "1 g"),
             new("small scale", "the step of the small scales, for salt, yeast and powder", "0.1 g"),
             new("ovens", "how many ovens there are; 0 for none", "3"),
             new("oven places", "how many trays or tins go into one oven", "6"),

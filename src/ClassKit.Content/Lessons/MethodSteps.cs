@@ -111,7 +111,7 @@ internal static partial class MethodSteps
         var conditions = match.Groups["conditions"].Value.Split(',', StringSplitOptions.TrimEntries);
         if (Duration(new(conditions[0], item.Line), problems) is not var (min, max))
             return null;
-        var rest = new StepConditions(conditions.Skip(1), max, item.Line, problems);
+        var rest = StepConditions.Read(conditions.Skip(1), max, item.Line, problems);
         return new(
             match.Groups["name"].Value,
             texts.Read(item with { Text = match.Groups["text"].Value }),

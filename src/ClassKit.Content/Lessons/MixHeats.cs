@@ -24,11 +24,11 @@ internal static class MixHeats
                 $"A step's brackets warm, melt, temper, cook or boil {heat.Ingredient.Name.ToLowerInvariant()}, which is not in the formula",
                 "Name an ingredient of the formula."
             );
-        foreach (var twice in heats.GroupBy(heat => heat.Ingredient.Id).Where(same => same.Count() > 1))
+        foreach (var twice in heats.GroupBy(heat => heat.Ingredient.Id).Where(IsTooMuch))
             problems.Add(
                 method?.Line,
                 $"Steps' brackets warm, melt, temper, cook or boil {twice.First().Ingredient.Name.ToLowerInvariant()} more than once",
-                "Say it once, where it is brought to the temperature at which it is mixed."
+                "Say it once, where it is brought to the temperature at which it is mixed, or of parts of it that come to no more than all: `cooks 30 % of whole milk`, and `warms whole milk` of the rest."
             );
         foreach (var heat in heats.Where(heat => heat.Kind == HeatKind.Melted && heat.Ingredient.Role != IngredientRole.Fat))
             problems.Add(
@@ -63,6 +63,17 @@ internal static class MixHeats
                 $"`{step.Name}` boils something, and its brackets occupy neither kettle nor burner",
                 "Write `kettle` or `burner` into its brackets: it cannot be in use elsewhere meanwhile."
             );
+        foreach (
+            var heat in heats.Where(heat =>
+                heat is { Kind: HeatKind.Boiled, IsOfAPart: false } && TapWater.Is(heat.Ingredient) && Scald.HasStood(formula, heat)
+            )
+        )
+            if (TapWater.IsDrawnFor(formula))
+                problems.Doubt(
+                    method?.Line,
+                    "All the water is boiled, and cards say how warm it is drawn for the mix",
+                    "Say how much of it is poured over the flour, so that the card weighs it: `boils 40 % of water`."
+                );
         if (asked is null && heats.Exists(heat => heat.Kind == HeatKind.Warmed))
             problems.Add(
                 method?.Line,
@@ -85,6 +96,15 @@ internal static class MixHeats
             );
     }
 
+    /// <summary>Parts of an ingredient, and the rest of it once, may each be brought to a temperature.</summary>
+    private static bool IsTooMuch(IEnumerable<IngredientHeat> ofOne)
+    {
+        var (parts, wholes) = (ofOne.Where(heat => heat.IsOfAPart).Sum(heat => heat.Share), ofOne.Count(heat => !heat.IsOfAPart));
+        return wholes > 1 || parts > 1 + Rounding || (wholes == 1 && parts > 1 - Rounding);
+    }
+
+    private const double Rounding = 1e-6;
+
     /// <summary>
     /// What is scalded is doubted where yeast or egg meets it hot. Yeast is weakened above the warmest liquid that is used with it, egg
     /// white sets from some 61 °C on: common practice, no source.
@@ -92,9 +112,7 @@ internal static class MixHeats
     private static void Living(Section? method, LessonFormula formula, ProblemList problems)
     {
         if (
-            !formula
-                .Steps.SelectMany(step => step.Work.Heats)
-                .Any(heat => heat.Kind == HeatKind.Boiled && Scald.IsHot(formula, heat.Ingredient))
+            !formula.Steps.SelectMany(step => step.Work.Heats).Any(heat => heat.Kind == HeatKind.Boiled && Scald.IsHot(formula, heat))
             || !MixBalance.Of(formula, MixSettings.UsualKitchen).TryGet(out var mix, out _)
         )
             return;

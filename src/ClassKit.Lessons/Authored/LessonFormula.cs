@@ -70,18 +70,22 @@ public sealed record LessonFormula(
     /// Water that boils off while a paste is cooked before the rest goes in, in percent of the flour; 0 where none is cooked. See
     /// <see cref="PasteDrying"/>.
     /// </summary>
-    public Band<double> BoiledOffPercent => PasteDrying.WaterLost.Map(share => share * Formula.Lines.Where(IsCooked).Sum(WaterOf));
+    public Band<double> BoiledOffPercent =>
+        PasteDrying.WaterLost.Map(share => share * Formula.Lines.Sum(line => CookedShare(line) * WaterOf(line)));
 
     /// <summary>The formula of what comes out of the bowl: without the water that boiled off.</summary>
     public BakersFormula Dried =>
-        !Formula.Lines.Any(IsCooked)
+        Formula.Lines.All(line => CookedShare(line) == 0)
             ? Formula
             : Formula with
             {
                 Lines =
                 [
                     .. Formula.Lines.Select(line =>
-                        IsCooked(line) ? line with { Percent = line.Percent - PasteDrying.WaterLost.Typical * WaterOf(line) } : line
+                        line with
+                        {
+                            Percent = line.Percent - PasteDrying.WaterLost.Typical * CookedShare(line) * WaterOf(line),
+                        }
                     ),
                 ],
             };
@@ -113,8 +117,13 @@ public sealed record LessonFormula(
     private static double WaterOf(FormulaLine line) =>
         line.Ingredient.Role == IngredientRole.Flour ? 0 : line.Percent * line.Ingredient.WaterShare;
 
-    private bool IsCooked(FormulaLine line) =>
-        Steps.Any(step => step.Work.Heats.Any(heat => heat.Kind == HeatKind.Cooked && heat.Ingredient.Id == line.Ingredient.Id));
+    /// <summary>How much of an ingredient is cooked to a paste: from 0 for none of it to 1.</summary>
+    private double CookedShare(FormulaLine line) =>
+        Steps
+            .SelectMany(step => step.Work.Heats)
+            .FirstOrDefault(heat => heat.Kind == HeatKind.Cooked && heat.Ingredient.Id == line.Ingredient.Id)
+            ?.Share
+        ?? 0;
 
     /// <summary>The steps in which it is cooked, in order.</summary>
     public IReadOnlyList<MethodStep> Cooking => [.. Steps.Where(step => step.IsCooking)];

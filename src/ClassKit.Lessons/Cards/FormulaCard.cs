@@ -4,9 +4,11 @@ using ClassKit.Baking.Costing;
 using ClassKit.Baking.Explanations;
 using ClassKit.Baking.Formulas;
 using ClassKit.Baking.GasBudgets;
+using ClassKit.Baking.Household;
 using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
 using ClassKit.Baking.Weighing;
+using ClassKit.BenchPlans.Classes;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Classes;
 using ClassKit.Lessons.Cooking;
@@ -119,8 +121,21 @@ public sealed record FormulaCard(
     public BatchCost? CostAt(PriceList? prices) =>
         prices is not null && BatchCost.Of(Paid(prices), Pieces, prices.Packs).TryGet(out var cost, out _) ? cost : null;
 
-    /// <summary>Minutes from the first step to the last, shortest and longest.</summary>
-    public (int Min, int Max) Minutes => (Bread.Steps.Sum(step => step.MinMinutes), Bread.Steps.Sum(step => step.MaxMinutes));
+    /// <summary>What steps take of an ingredient before the rest of it, in the order of the method.</summary>
+    public IReadOnlyList<ApartLine> Apart => [.. ApartLine.Of(Bread, Lines)];
+
+    /// <summary>Minutes from the first step to the last, shortest and longest, with the waits that the method asks for.</summary>
+    public (int Min, int Max) Minutes
+    {
+        get
+        {
+            List<WaitWindow> waits = [.. Bread.Steps.SkipLast(1).Select(step => step.Work.Wait).Where(wait => wait.MinMinutes > 0)];
+            return (
+                Bread.Steps.Sum(step => step.MinMinutes) + waits.Sum(wait => wait.MinMinutes),
+                Bread.Steps.Sum(step => step.MaxMinutes) + waits.Sum(wait => wait.MaxMinutes)
+            );
+        }
+    }
 
     internal static Computed<FormulaCard> For(LessonFormula formula, ClassProfile profile, PackSettings settings) =>
         Scaling
@@ -216,7 +231,7 @@ public sealed record FormulaCard(
         yield return new(
             "kitchen-too-warm",
             FormattableString.Invariant(
-                $"Your kitchen is warmer than the {rises.Min(step => step.Temperature!.Value.Celsius):0} °C of {string.Join(" and ", rises.Select(step => step.Name.ToLowerInvariant()).Distinct())}. Find a cooler place or stand the bowl in cool water; where neither is to be had, look sooner."
+                $"Your kitchen is warmer than the {TemperatureNotation.AsWritten(rises.MinBy(step => step.Temperature!.Value.Celsius)!.Temperature!.Value)} of {string.Join(" and ", rises.Select(step => step.Name.ToLowerInvariant()).Distinct())}. Find a cooler place or stand the bowl in cool water; where neither is to be had, look sooner."
             ),
             "common practice, no source"
         );

@@ -6,8 +6,8 @@ namespace ClassKit.Lessons.Mixing;
 
 /// <summary>What a mixed dough or batter comes to in a kitchen, and how warm something has to go in for that.</summary>
 /// <param name="Parts">The ingredients in the formula's order, each as warm as it goes in.</param>
-/// <param name="Mixed">What comes out: one value for every page, to the whole degree Celsius, within what thermometer and bowl make of
-/// it.</param>
+/// <param name="Mixed">What comes out: one value for every page, within what thermometer and bowl make of it: as asked where it comes to that, else to the whole
+/// degree of the class's probes.</param>
 public sealed record MixBalance(IReadOnlyList<MixPart> Parts, Band<Temperature> Mixed)
 {
     /// <summary>Why the mix does not come to what the formula asks for; null where it does, or where nothing is asked.</summary>

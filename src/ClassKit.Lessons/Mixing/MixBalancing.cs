@@ -1,5 +1,6 @@
 using ClassKit.Baking.Explanations;
 using ClassKit.Baking.FoodSafety;
+using ClassKit.Baking.Formulas;
 using ClassKit.Baking.HeatBalances;
 using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
@@ -13,20 +14,19 @@ internal sealed class MixBalancing
     private readonly LessonFormula _formula;
     private readonly Temperature _kitchen;
     private readonly MixSettings _settings;
-    private readonly Dictionary<string, HeatKind> _kinds;
+    private readonly ILookup<string, IngredientHeat> _heats;
+    private readonly bool _isWaterDrawn;
 
     public MixBalancing(LessonFormula formula, Temperature kitchen, MixSettings settings)
     {
         (_formula, _kitchen, _settings) = (formula with { Formula = formula.Dried }, kitchen, settings);
-        _kinds = formula
+        _isWaterDrawn = TapWater.IsDrawnFor(formula);
+        _heats = formula
             .Steps.SelectMany(step => step.Work.Heats)
-            .Where(heat => heat.Kind != HeatKind.Boiled || Scald.IsHot(formula, heat.Ingredient))
-            .DistinctBy(heat => heat.Ingredient.Id)
-            .ToDictionary(heat => heat.Ingredient.Id, heat => heat.Kind);
-        if (!TapWater.IsDrawnFor(formula))
-            return;
-        foreach (var line in formula.Formula.Lines.Where(line => TapWater.Is(line.Ingredient)))
-            _kinds[line.Ingredient.Id] = HeatKind.Warmed;
+            // Of water that is boiled and stands, and that the mix asks for besides, nobody said how much: all of it is drawn.
+            .Where(heat => heat.IsOfAPart || !_isWaterDrawn || !TapWater.Is(heat.Ingredient))
+            .Select(heat => Scald.HasStood(formula, heat) ? heat with { Kind = HeatKind.AsStored } : heat)
+            .ToLookup(heat => heat.Ingredient.Id);
     }
 
     public Computed<MixBalance> Balance()
@@ -57,7 +57,7 @@ internal sealed class MixBalancing
                 ? _settings.WarmestForStarter
                 : _settings.WarmestLiquid
         );
-        if (_formula.MixTemperature is not { } asked || !_kinds.ContainsValue(HeatKind.Warmed))
+        if (_formula.MixTemperature is not { } asked || Parts(_kitchen).All(part => part.Kind != HeatKind.Warmed))
             return _kitchen;
         return Mixed(Parts(coldest), _settings.Bowl.Typical)
             .Then(least =>
@@ -78,23 +78,37 @@ internal sealed class MixBalancing
         }
     }
 
-    private IReadOnlyList<MixPart> Parts(Temperature warmed) =>
-        [
-            .. _formula.Formula.Lines.Select(line => new MixPart(
-                line,
-                KindOf(line.Ingredient),
-                BuiltAt(line.Ingredient) ?? At(KindOf(line.Ingredient), warmed)
-            )),
-        ];
+    private IReadOnlyList<MixPart> Parts(Temperature warmed) => [.. _formula.Formula.Lines.SelectMany(line => PartsOf(line, warmed))];
+
+    /// <summary>One part, or several where a step heats some of it: what is said of all of it then holds of the rest.</summary>
+    private IEnumerable<MixPart> PartsOf(FormulaLine line, Temperature warmed)
+    {
+        var heats = _heats[line.Ingredient.Id].ToList();
+        var rest = 1.0;
+        foreach (var heat in heats.Where(heat => heat.IsOfAPart))
+        {
+            rest -= heat.Share;
+            yield return Part(line, heat.Share, heat.Kind, warmed);
+        }
+        if (rest > LeastShare)
+            yield return Part(line, rest, heats.Find(heat => !heat.IsOfAPart)?.Kind ?? Untouched(line.Ingredient), warmed);
+    }
+
+    /// <summary>Three thirds are all of it.</summary>
+    private const double LeastShare = 1e-6;
+
+    private MixPart Part(FormulaLine line, double share, HeatKind kind, Temperature warmed) =>
+        new(line with { Percent = line.Percent * share }, kind, BuiltAt(line.Ingredient) ?? At(kind, warmed)) { Share = share };
 
     private static bool IsMeltingFat(MixPart part) => part.Ingredient.Role == IngredientRole.Fat && part.Ingredient.IsKeptCold();
 
     /// <summary>A starter comes as warm as it was built, unless a step brings it to another temperature.</summary>
     private Temperature? BuiltAt(Ingredient ingredient) =>
-        ingredient.StarterOf is not null && !_kinds.ContainsKey(ingredient.Id) ? _formula.StarterBuild?.Temperature : null;
+        ingredient.StarterOf is not null && !_heats.Contains(ingredient.Id) ? _formula.StarterBuild?.Temperature : null;
 
-    private HeatKind KindOf(Ingredient ingredient) =>
-        _kinds.TryGetValue(ingredient.Id, out var kind) ? kind
+    /// <summary>What no step heats: water is drawn as it is wanted.</summary>
+    private HeatKind Untouched(Ingredient ingredient) =>
+        _isWaterDrawn && TapWater.Is(ingredient) ? HeatKind.Warmed
         : ingredient.IsKeptCold() && BuiltAt(ingredient) is null ? HeatKind.Cold
         : HeatKind.AsStored;
 
@@ -120,11 +134,18 @@ internal sealed class MixBalancing
     {
         var ends = new[] { Mixed(parts, _settings.Bowl.Low).Value.Celsius, Mixed(parts, _settings.Bowl.High).Value.Celsius };
         return new(
-            Temperature.FromCelsius(Math.Floor(ends.Min() - _settings.Probe.Kelvins)),
-            Whole(mixed),
-            Temperature.FromCelsius(Math.Ceiling(ends.Max() + _settings.Probe.Kelvins))
+            InDegrees(Temperature.FromCelsius(ends.Min() - _settings.Probe.Kelvins), Math.Floor),
+            // What is asked and comes out within half a degree stays as somebody wrote it: 78 °F is no whole number of °C.
+            _formula.MixTemperature
+                is { } asked
+            && Math.Abs(asked.Celsius - mixed.Celsius) <= HalfADegree
+                ? asked
+                : Whole(mixed),
+            InDegrees(Temperature.FromCelsius(ends.Max() + _settings.Probe.Kelvins), Math.Ceiling)
         );
     }
+
+    private const double HalfADegree = 0.5;
 
     private static HeatPart Part(MixPart part) => HeatPart.Of(part.Ingredient, Mass.FromGrams(part.Line.Percent), part.Temperature);
 
@@ -132,8 +153,14 @@ internal sealed class MixBalancing
 
     private static double Heat(MixPart part) => Part(part).JoulesPerKelvin;
 
-    private static Temperature Whole(Temperature temperature) =>
-        Temperature.FromCelsius(Math.Round(temperature.Celsius, MidpointRounding.AwayFromZero));
+    private Temperature Whole(Temperature temperature) =>
+        InDegrees(temperature, degrees => Math.Round(degrees, MidpointRounding.AwayFromZero));
+
+    /// <summary>To whole degrees as the class's probes show them. A little less than nothing is nothing: 75 °F may be 75.0000001.</summary>
+    private Temperature InDegrees(Temperature temperature, Func<double, double> whole) =>
+        _settings.CountsFahrenheit
+            ? Temperature.FromFahrenheit(whole(Math.Round(temperature.Fahrenheit, 6)))
+            : Temperature.FromCelsius(whole(Math.Round(temperature.Celsius, 6)));
 
     private static Impossibility TooFar(Temperature asked, MixBalance balance)
     {

@@ -45,6 +45,9 @@ public sealed record MixSettings(
     /// <summary>Water as it is poured over flour; 100 °C at sea level.</summary>
     public Temperature Boiling { get; init; } = Temperature.FromCelsius(100);
 
+    /// <summary>True for a class whose probes show °F alone: what it is told to aim at is a whole degree of them.</summary>
+    public bool CountsFahrenheit { get; init; }
+
     /// <summary>The values named above. Mixing by hand warms nothing.</summary>
     public static MixSettings Default { get; } =
         new(
@@ -66,6 +69,7 @@ public sealed record MixSettings(
         return this with
         {
             Refrigerator = profile.Refrigerator,
+            CountsFahrenheit = profile.Units == UnitSystem.UnitedStates,
             Boiling = StandardAtmosphere.PressureAt(profile.AltitudeMetres).TryGet(out var pressure, out _)
                 ? Saturation.BoilingPoint(pressure)
                 : Boiling,

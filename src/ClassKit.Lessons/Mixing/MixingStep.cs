@@ -60,7 +60,13 @@ public static class MixingStep
     }
 
     private static bool IsRise(MethodStep step) =>
-        step is { IsCooking: false, IsFreezing: false, Work.People: 0 } && step.MaxMinutes >= ShortestRise;
+        step is { IsCooking: false, IsFreezing: false, Work.People: 0 } && step.MaxMinutes >= ShortestRise && !Autolyse.IsMatch(step.Name);
+
+    /// <summary>
+    /// Flour and water that stand before the dough is kneaded are part of its mixing, however long: yeast and salt come afterwards, or have
+    /// hardly begun. Common practice, no source.
+    /// </summary>
+    private static readonly Regex Autolyse = Pattern(@"\b(?:autoly[sz](?:e|ed|es|ing|is)|fermentolyse)\b");
 
     private static bool Begins(string name) => BeginsPattern.IsMatch(name) && !Other.IsMatch(name);
 

@@ -21,7 +21,9 @@ internal static class StepHeats
                     [
                         .. step
                             .Work.Heats.Where(heat => heat.Kind is not (HeatKind.Cooked or HeatKind.Boiled))
-                            .SelectMany(heat => parts.Where(part => part.Ingredient.Id == heat.Ingredient.Id).Take(1))
+                            .SelectMany(heat =>
+                                parts.Where(part => part.Ingredient.Id == heat.Ingredient.Id && part.Kind == heat.Kind).Take(1)
+                            )
                             .Select(part =>
                                 Heat(part) with
                                 {

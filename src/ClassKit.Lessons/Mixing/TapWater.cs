@@ -21,7 +21,7 @@ public static class TapWater
 
     /// <summary>
     /// True where the water of a formula is drawn at what its mix temperature asks for: where it has some, no step warms anything for that,
-    /// and none cooks it.
+    /// and none cooks or boils all of it.
     /// </summary>
     public static bool IsDrawnFor(LessonFormula formula)
     {
@@ -30,9 +30,7 @@ public static class TapWater
             && formula.Formula.Lines.Any(line => Is(line.Ingredient))
             && formula.Steps.All(step =>
                 step.Work.Heats.All(heat =>
-                    heat.Kind != HeatKind.Warmed
-                    && !(heat.Kind == HeatKind.Cooked && Is(heat.Ingredient))
-                    && !(heat.Kind == HeatKind.Boiled && Is(heat.Ingredient) && Scald.IsHot(formula, heat.Ingredient))
+                    heat.Kind != HeatKind.Warmed && !(Is(heat.Ingredient) && !heat.IsOfAPart && Scald.IsHot(formula, heat))
                 )
             );
     }

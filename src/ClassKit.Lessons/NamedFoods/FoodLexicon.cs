@@ -171,6 +171,12 @@ internal sealed partial class FoodLexicon
     public static List<FoodWord> Words(string text) =>
         [.. Word().Matches(text).Select(match => new FoodWord(Singular(match.Value.ToLowerInvariant()), match.Index))];
 
+    /// <summary>True if the words of a name are the last of an ingredient's, and not all of them.</summary>
+    public static bool IsEndOf(string name, Ingredient ingredient) =>
+        ingredient
+            .OtherNames.Append(Bracketed().Replace(ingredient.Name, ""))
+            .Any(called => Folded(called).EndsWith(" " + Folded(name), StringComparison.Ordinal));
+
     private static Dictionary<string, IReadOnlyList<Ingredient>> Names(Pantry pantry)
     {
         var names = new Dictionary<string, IReadOnlyList<Ingredient>>();

@@ -15,6 +15,14 @@ public sealed record FoodMention(string Words, IReadOnlyList<Ingredient> CanBe, 
         ArgumentNullException.ThrowIfNull(formula);
         var listed = OnSurface ? formula.Surfaces.Select(surface => surface.Ingredient) : formula.Ingredients;
         // By id: a formula calls an ingredient as its author does.
-        return listed.Any(one => CanBe.Any(food => food.Id == one.Id));
+        return listed.Any(one => CanBe.Any(food => food.Id == one.Id) || IsShortFor(one));
     }
+
+    /// <summary>
+    /// True where it is the end of a listed ingredient's name: the jam of apricot jam, the rye flour of dark rye flour. Not where the plain
+    /// word is another kind of thing or has an allergen that the listed one has not: peanut butter is no butter, almond milk no milk.
+    /// </summary>
+    private bool IsShortFor(Ingredient listed) =>
+        FoodLexicon.IsEndOf(Words, listed)
+        && (CanBe.Count == 0 || CanBe.Any(food => food.Role == listed.Role && food.Allergens.All(listed.Allergens.Contains)));
 }

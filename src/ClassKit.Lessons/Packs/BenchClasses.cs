@@ -206,6 +206,7 @@ public static class BenchClasses
             Wait = step.Work.Wait,
             MayBeDoneAhead = step.Work.KeepsOvernight,
             Way = step.IsCooking ? step.Way : null,
+            CookedAt = step is { IsCooking: true, InOven: false } ? step.Temperature : null,
             IsPutIn = step.IsCooking && !step.InOven && step.Work.People == 0,
             RiseAt = hasYeast && step.Work.People == 0 && !step.IsCooking ? step.Temperature : null,
         };

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using ClassKit.Baking.Allergens;
 using ClassKit.Baking.Altitude;
 using ClassKit.Baking.Explanations;
@@ -47,7 +48,14 @@ public record ComputedPack(
     /// What the class tastes behind numbers: the same numbers for the same lesson and class. Where there is no time for all of a series,
     /// the breads as written; without what is cut another day, unless all is.
     /// </summary>
-    public Tasting Tasting => Tasting.For(Tasted, Class.Students, SeededDraws.For(0, "tasting", Lesson.Id, Class.Name));
+    public Tasting Tasting => Tastings.GetValue(this, pack => pack.DrawTasting());
+
+    private Tasting DrawTasting() => Tasting.For(Tasted, Class.Students, SeededDraws.For(0, "tasting", Lesson.Id, Class.Name));
+
+    // Twenty pages ask for these. They are kept by the pack itself and not in it: a copy with something other in it works out its own.
+    private static readonly ConditionalWeakTable<ComputedPack, Tasting> Tastings = [];
+    private static readonly ConditionalWeakTable<ComputedPack, IReadOnlyList<AllergyConcern>> AllConcerns = [];
+    private static readonly ConditionalWeakTable<ComputedPack, IReadOnlyList<AltitudeFormula>> AllAtAltitude = [];
 
     /// <summary>Breads that are not on the plates of this class, because they rest for longer before they are cut.</summary>
     public IReadOnlyList<LessonFormula> CutAnotherDay => [.. Lesson.Formulas.Where(bread => bread.CutAfterMinutes is not null)];
@@ -68,11 +76,13 @@ public record ComputedPack(
     public IReadOnlyList<Adaptation> Adaptations { get; init; } = [];
 
     /// <summary>Each need of the class held against each bread. For the instructor alone.</summary>
-    public IReadOnlyList<AllergyConcern> Concerns => AllergyConcern.Of(Cards, Class);
+    public IReadOnlyList<AllergyConcern> Concerns => AllConcerns.GetValue(this, pack => AllergyConcern.Of(pack.Cards, pack.Class));
 
     /// <summary>How each formula is changed for this kitchen's altitude, with the published ranges and the first trial; the cards carry it
     /// only where the class asks for it. Empty below 3000 ft. Of a series the bread as written alone: all ways are changed alike.</summary>
-    public IReadOnlyList<AltitudeFormula> AtAltitude =>
+    public IReadOnlyList<AltitudeFormula> AtAltitude => AllAtAltitude.GetValue(this, pack => pack.AdjustForAltitude());
+
+    private IReadOnlyList<AltitudeFormula> AdjustForAltitude() =>
         Class.AltitudeMetres < AltitudeTable.LowestMetres
             ? []
             :

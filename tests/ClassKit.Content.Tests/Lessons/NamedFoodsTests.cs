@@ -39,6 +39,13 @@ public sealed class NamedFoodsTests : IDisposable
                 "",
                 "Dissolve the yeast in water, add flour and salt and knead. Milk rolls take a second rise. →"
             },
+            {
+                "Buns",
+                "Dark rye flour 60, Bread flour 40, Water 60, Apricot jam 10, Dried apricots 8",
+                "",
+                "Scald a third of the rye flour. Stir in jam and apricots. →"
+            },
+            { "Nut bars", "All-purpose flour 100, Peanut butter 40, Almond milk, unsweetened 30", "", "Rub in the butter. Stir. → butter" },
             { "Cream scones", "All-purpose flour 100, Water 60", "", "Stir flour and heavy cream together. → heavy cream" },
             {
                 "Butter cake",

@@ -13,6 +13,8 @@ public sealed class MixingStepTests
     [InlineData("Weigh, Mix, First rise 60, Shape, Proof 45, Mix the glaze", "Mix")]
     [InlineData("Weigh, Mix, First rise 60, Mix topping, Proof 45, Unfold", "Mix")]
     [InlineData("Weigh, Mix, Knead, First rise 60, Fold, Proof 45", "Knead")]
+    [InlineData("Weigh, Mix, Autolyse 40, Knead, First rise 60, Fold, Proof 45", "Knead")]
+    [InlineData("Weigh, Combine, Long autolysis 90, Mix, First rise 60, Shape", "Mix")]
     [InlineData("Weigh, Mix, Rest 20, Knead, First rise 60, Stretch and fold, Proof 45", "Knead")]
     [InlineData("Weigh, Pre-mixed flour, Kneading, First rise 60, Shape", "Kneading")]
     [InlineData("Mix the poolish, Ripen 720, Mix, First rise 60, Shape", "Mix")]
@@ -33,6 +35,7 @@ public sealed class MixingStepTests
     [Theory]
     [InlineData("Mix, First rise 60, Fold, Proof 45", "Fold")]
     [InlineData("Mix, First rise 60, Fold!, Proof 45", "")]
+    [InlineData("Mix, Autolyse 45, Knead, First rise 60, Shape", "")]
     [InlineData("Mix, First rise 60, Stretch and fold, Proof 45, Mix the glaze, Brush with beaten egg", "")]
     public void What_is_named_like_mixing_behind_a_rise_is_told_of(string method, string told) =>
         Assert.Equal(told, string.Join(", ", MixingStep.NotTaken(With(SampleLesson.Buns, method)).Select(step => step.Name)));
