@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using ClassKit.Content.Exercises;
 using ClassKit.Content.Lessons;
 using ClassKit.Content.Rubrics;
@@ -20,6 +21,36 @@ public sealed class HandbookExamplesTests : IDisposable
         Assert.True(reading.Succeeded, string.Join('\n', reading.Problems));
         Assert.Empty(reading.Doubts);
         Assert.All(reading.Model!.Parts, part => Assert.NotNull(part.Choice));
+    }
+
+    /// <summary>Every step that stands in the text of the handbook as an example, and every word that stands alone for a step's brackets.</summary>
+    [Fact]
+    public void Every_step_is_read()
+    {
+        var handbook = File.ReadAllText(Path.Combine(Repository.Root, "lessons", "README.md")).ReplaceLineEndings("\n");
+        List<string> steps =
+        [
+            .. Regex.Matches(handbook, @"`1\. (?<step>\*\*(?![^`]*\bbefore )[^`]*)`").Select(match => match.Groups["step"].Value),
+            .. Regex
+                .Matches(handbook, "`(?<word>(warms|melts|tempers|cooks|boils|wait|each) [^`]+)`")
+                .Select(match => $"**Do** (5–90 min, burner, {match.Groups["word"].Value}). Do it."),
+        ];
+        Assert.True(steps.Count > 18, $"{steps.Count}");
+        foreach (var step in steps)
+        {
+            var problems = LessonFormulaReader
+                .Read(_folder.Write("bread.md", $"---\nleavening: yeast\n---\n\n# Bread\n\nText.\n\n## Method\n\n1. {step}\n"))
+                .Problems;
+            Assert.DoesNotContain(problems, problem =>
+                problem.Line == 11
+                && (
+                    problem.Found.Contains("brackets hold", StringComparison.Ordinal)
+                    || problem.Found.Contains("This step reads", StringComparison.Ordinal)
+                    || problem.Found.Contains("not an ingredient", StringComparison.Ordinal)
+                    || problem.Found.Contains("temperature", StringComparison.Ordinal)
+                )
+            );
+        }
     }
 
     /// <summary>By hand: 15 g of jam and 4 g of cashews are 19 g a piece; what is in them is declared and the dough is as it was.</summary>

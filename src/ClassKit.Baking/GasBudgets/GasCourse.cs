@@ -314,8 +314,7 @@ internal sealed class GasCourse
             : WarmingCurve.Through(
                 _bake.Stood,
                 done,
-                _bake.Stages.Where(stage => stage.InOven).Sum(stage => stage.Minutes.Typical),
-                first.Temperature,
+                [.. _bake.Stages.Where(stage => stage.InOven).Select(stage => (stage.Minutes.Typical, stage.Temperature))],
                 boiling
             );
     }

@@ -25,6 +25,40 @@ internal sealed class WarmingCurve
     public static WarmingCurve Through(Temperature start, Temperature reached, double minutes, Temperature oven, Temperature boiling) =>
         new(minutes / Math.Log((oven.Celsius - start.Celsius) / (oven.Celsius - reached.Celsius)), boiling);
 
+    /// <summary>
+    /// The same through several heats one after the other, as in an oven that is turned down: hot for the first quarter of an hour, and no
+    /// longer.
+    /// </summary>
+    /// <param name="start">As warm as it goes in.</param>
+    /// <param name="reached">As warm as it is at the end; below each of the heats.</param>
+    /// <param name="heats">Minutes and oven, in order; at least one, of more than no minutes together.</param>
+    /// <param name="boiling">Where it gets no hotter.</param>
+    public static WarmingCurve Through(
+        Temperature start,
+        Temperature reached,
+        IReadOnlyList<(double Minutes, Temperature Oven)> heats,
+        Temperature boiling
+    )
+    {
+        if (heats.Count == 1 || heats.Any(heat => heat.Oven.Celsius <= reached.Celsius))
+            return Through(start, reached, heats.Sum(heat => heat.Minutes), heats[0].Oven, boiling);
+        // The longer the constant, the cooler the end.
+        var (low, high) = (Shortest, Longest);
+        for (var halving = 0; halving < Halvings; halving++)
+        {
+            var constant = (low + high) / 2;
+            var end = heats.Aggregate(start.Celsius, (now, heat) =>
+                heat.Oven.Celsius - (heat.Oven.Celsius - now) * Math.Exp(-heat.Minutes / constant)
+            );
+            (low, high) = end > reached.Celsius ? (constant, high) : (low, constant);
+        }
+        return new((low + high) / 2, boiling);
+    }
+
+    private const double Shortest = 1e-3;
+    private const double Longest = 1e6;
+    private const int Halvings = 80;
+
     /// <summary>The piece some minutes later.</summary>
     public Temperature After(Temperature now, double minutes, Temperature oven)
     {

@@ -72,7 +72,7 @@ internal static class MixHeats
                 problems.Doubt(
                     method?.Line,
                     "All the water is boiled, and cards say how warm it is drawn for the mix",
-                    "Say how much of it is poured over the flour, so that the card weighs it: `boils 40 % of water`."
+                    "Say how much of it is poured over the flour, so that the card weighs it: `boils 40 % of the water`."
                 );
         if (asked is null && heats.Exists(heat => heat.Kind == HeatKind.Warmed))
             problems.Add(

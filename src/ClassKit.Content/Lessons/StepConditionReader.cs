@@ -42,7 +42,7 @@ internal sealed partial class StepConditionReader(int longest, int line, Problem
         "melts unsalted butter",
         "tempers unsalted butter",
         "boils water",
-        "boils 40 % of water",
+        "boils 40 % of the water",
         "cooks bread flour",
         .. BenchWords.Equipment,
     ];

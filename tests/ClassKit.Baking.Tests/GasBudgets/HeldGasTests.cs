@@ -153,6 +153,21 @@ public sealed class HeldGasTests
         Assert.True(after < before * 0.35, $"{before} to {after}");
     }
 
+    /// <summary>
+    /// A loaf that begins hot and is turned down is as warm inside at its end as one at a single heat: it is baked until it is done. Common
+    /// practice, no source.
+    /// </summary>
+    [Theory]
+    [InlineData(246, 15, 191, 37)]
+    [InlineData(200, 19, 220, 9)]
+    public void What_bakes_at_two_heats_is_done_at_its_end(int first, int minutes, int then, int on)
+    {
+        var plain = Of(Doughs.Buns, 100, [Bench("Rise", 45, 28), Oven("Bake", 30, 200)]).Course[^1];
+        var turned = Of(Doughs.Buns, 100, [Bench("Rise", 45, 28), Oven("Bake", minutes, first), Oven("Bake on", on, then)]).Course[^1];
+
+        Assert.Equal(plain.Dough.Celsius, turned.Dough.Celsius, 1.0);
+    }
+
     [Fact]
     public void A_dough_forgotten_on_the_bench_is_over_proofed()
     {

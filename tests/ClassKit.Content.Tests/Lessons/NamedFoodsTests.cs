@@ -45,7 +45,6 @@ public sealed class NamedFoodsTests : IDisposable
                 "",
                 "Scald a third of the rye flour. Stir in jam and apricots. →"
             },
-            { "Nut bars", "All-purpose flour 100, Peanut butter 40, Almond milk, unsweetened 30", "", "Rub in the butter. Stir. → butter" },
             { "Cream scones", "All-purpose flour 100, Water 60", "", "Stir flour and heavy cream together. → heavy cream" },
             {
                 "Butter cake",

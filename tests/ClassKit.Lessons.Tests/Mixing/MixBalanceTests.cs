@@ -285,4 +285,38 @@ public sealed class MixBalanceTests
                 ],
             };
     }
+
+    /// <summary>Every degree of °F that doughs are asked for comes back as it was written, in a class of either scale.</summary>
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void What_is_asked_in_Fahrenheit_comes_back_as_written(bool countsFahrenheit)
+    {
+        var dough = SampleLesson.Buns with
+        {
+            Formula = new(
+                "plain",
+                "Plain dough",
+                Leavening.Yeast,
+                [new(IngredientCatalog.Get("bread_flour"), 100), new(IngredientCatalog.Get("water"), 62)]
+            ),
+        };
+        foreach (var fahrenheit in Enumerable.Range(74, 12))
+        {
+            var asked = dough with
+            {
+                MixTemperature = Temperature.FromFahrenheit(fahrenheit),
+                Steps = [.. dough.Steps.Select(step => step with { Work = step.Work with { Heats = [] } })],
+            };
+            var mix = MixBalance
+                .Of(asked, Temperature.FromFahrenheit(72), MixSettings.Default with { CountsFahrenheit = countsFahrenheit })
+                .Value;
+
+            Assert.Null(mix.OutOfReach);
+            Assert.Equal(fahrenheit, mix.Mixed.Typical.Fahrenheit, 9);
+            var water = Assert.Single(mix.Warmed).Temperature;
+            var shown = countsFahrenheit ? water.Fahrenheit : water.Celsius;
+            Assert.Equal(Math.Round(shown), shown, 6);
+        }
+    }
 }
