@@ -22,7 +22,7 @@ internal static class ClassMistakes
             "a food in the place of what is declared of it",
             folder => folder.Change("class.md", "allergies: []", "allergies: [jam]"),
             "class.md",
-            29,
+            26,
             "`jam` is not an allergen",
             "perhaps sulphites"
         ),

@@ -153,7 +153,7 @@ internal static class FormulaMistakes
                     "3. **Mix** (3–4 min, kettle, boils half of the whole milk, cooks 60 % of the whole milk, burner, no wait)."
                 ),
             Formula,
-            44,
+            42,
             "whole milk more than once",
             "parts of it that come to no more than all"
         ),
