@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using ClassKit.Baking.Quantities;
 using ClassKit.BenchPlans.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Wording;
@@ -128,7 +129,7 @@ internal sealed partial class StepConditionReader(int longest, int line, Problem
             }
         : !heating.Groups["percent"].Success ? 1
         : double.TryParse(heating.Groups["percent"].Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent)
-            ? percent / 100
+            ? PerHundred.Share(percent)
         : null;
 
     private static HeatKind Kind(string how) =>
