@@ -127,6 +127,7 @@ internal sealed partial class StepConditionReader(int longest, int line, Problem
                 "a quarter" => 1 / 4.0,
                 _ => 3 / 4.0,
             }
+        // All of it, or what other steps leave of it.
         : !heating.Groups["percent"].Success ? 1
         : double.TryParse(heating.Groups["percent"].Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent)
             ? PerHundred.Share(percent)
@@ -177,7 +178,7 @@ internal sealed partial class StepConditionReader(int longest, int line, Problem
     private static partial Regex OneByOne();
 
     [GeneratedRegex(
-        @"^(?<how>warms|melts|tempers|cooks|boils)\s+(((?<percent>[0-9.,]+)\s*%|(?<part>half|a third|two thirds|a quarter|three quarters))\s+(of\s+)?(the\s+)?)?(?<what>\S.*)$",
+        @"^(?<how>warms|melts|tempers|cooks|boils)\s+(((?<percent>[0-9.,]+)\s*%|(?<part>half|a third|two thirds|a quarter|three quarters)|the rest)\s+(of\s+)?(the\s+)?)?(?<what>\S.*)$",
         RegexOptions.IgnoreCase
     )]
     private static partial Regex Heating();

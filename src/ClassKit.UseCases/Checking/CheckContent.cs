@@ -65,6 +65,9 @@ public static class CheckContent
             .. lessons
                 .Select(read => UncountedCooking.Of(FileOf(read.Path), read.Lesson, [.. classes.Select(known => known.Class)]))
                 .OfType<Diagnostic>(),
+            .. lessons
+                .Select(read => HeatsOfFat.Of(FileOf(read.Path), read.Lesson, [.. classes.Select(known => known.Class)]))
+                .OfType<Diagnostic>(),
             .. lessons.Select(read => BlindTasting.Of(FileOf(read.Path), read.Lesson)).OfType<Diagnostic>(),
             .. UnlinkedItems.Of(
                 library,

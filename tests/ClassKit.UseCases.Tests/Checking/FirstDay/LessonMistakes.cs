@@ -131,6 +131,30 @@ internal static class LessonMistakes
             "in what this bread differs"
         ),
         new(
+            "two heats of fat and one fryer",
+            folder =>
+                folder
+                    .Change(
+                        TeachingFolder.Formula,
+                        "5. **Bake** (14–17 min, oven 210 °C).",
+                        "5. **Fry** (5–6 min, each 2 min, fryer 160 °C). Until set.\n6. **Fry again** (2–3 min, each 1 min, fryer 190 °C)."
+                    )
+                    .Change(
+                        TeachingFolder.Formula,
+                        "| House sprinkle | 1 g a piece | the tops |",
+                        "| House sprinkle | 1 g a piece | the tops |\n| Sunflower oil | 1500 g a fryer | frying |"
+                    )
+                    .Change("prices.md", "| House sprinkle | jar", "| Sunflower oil | bottle | 1 L | 2,49 |\n| House sprinkle | jar")
+                    .Change("class.md", "4 small scales]", "4 small scales, 1 fryer hot in 15 min]"),
+            Lesson,
+            null,
+            "Fat is asked at 160 °C, 190 °C, My first class counts 1 fryer",
+            "(10 min, unattended, fryer)"
+        )
+        {
+            As = Weight.Noted,
+        },
+        new(
             "a tasting with no time to taste blind",
             folder => folder.Change(Lesson, "tasting: 15 min", "tasting: 10 min"),
             Lesson,
