@@ -73,7 +73,7 @@ public abstract record AnswerFinding
     /// <summary>Wrong, and what a formula near the key gives: nobody listed it, and nobody knows that the student thought so.</summary>
     /// <param name="Edits">What is otherwise than in the key: one thing or two.</param>
     /// <param name="Formula">The whole formula over the exercise's names, with its <c>=</c>.</param>
-    /// <param name="Cells">The student's cells that stand in the edits, by name.</param>
+    /// <param name="Cells">The student's cells by the names of what stands in them.</param>
     /// <param name="IsShown">True if a formula shows it, false if only a typed number does.</param>
     public sealed record NearMiss(IReadOnlyList<KeyEdit> Edits, string Formula, IReadOnlyDictionary<string, string> Cells, bool IsShown)
         : AnswerFinding;

@@ -89,11 +89,9 @@ internal sealed class NearMissFinder
     private Slip Of(Neighbour neighbour, bool isShown)
     {
         var exercise = _trials[0].Right.Exercise;
-        var names = neighbour.Formula.Names.Concat(_table.Part.Key.Names).ToHashSet(StringComparer.OrdinalIgnoreCase);
         var cells = exercise
-            .Givens.Where(given => names.Contains(given.Id))
-            .Select(given => (given.Id, _returned.Cell(given).Cell))
-            .Concat(exercise.Parts.Where(part => names.Contains(part.Id)).Select(part => (part.Id, _returned.Cell(part).Cell)));
+            .Givens.Select(given => (given.Id, _returned.Cell(given).Cell))
+            .Concat(exercise.Parts.Select(part => (part.Id, _returned.Cell(part).Cell)));
         return new(
             SlipKind.NearMiss,
             new AnswerFinding.NearMiss(

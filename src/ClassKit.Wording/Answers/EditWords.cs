@@ -23,12 +23,12 @@ internal static class EditWords
             KeyEdit.OtherOperation operation => OtherOperation(operation, sheet),
             KeyEdit.TurnedRound turned => TurnedRound(turned, sheet),
             KeyEdit.CountedTwice(_, var written, var term) =>
-                $"{TakenIn(sheet.Term(term), OperationOf(written))} {(key?.Times(term) > 1 ? "once too often" : "twice")}",
-            KeyEdit.TakenIn(_, _, var term, var operation) => $"{TakenIn(sheet.Term(term), operation)}, which the method does not do",
+                $"{Done(sheet.Piece(term), OperationOf(written), sheet)} {(key?.Times(term) > 1 ? "once too often" : "twice")}",
+            KeyEdit.TakenIn(_, _, var term, var operation) => $"{Done(sheet.Piece(term), operation, sheet)}, which the method does not do",
             KeyEdit.OtherBrackets => "brackets are missing, or stand around something else",
             KeyEdit.ShareForRest => ShareForRest(edit, sheet),
             KeyEdit.ShareOfOtherEnd => ShareOfOtherEnd(edit),
-            KeyEdit.Inverse => "you worked out 1 divided by the right answer",
+            KeyEdit.Inverse => $"{sheet.You} worked out 1 divided by the right answer",
             KeyEdit.OtherUnit { From: "%" } =>
                 $"{sheet.Term(edit.Right)} was {(OperationOf(edit.Written) == BinaryOperator.Divide ? "divided" : "multiplied")} by 100, though a percentage counts as a fraction: 80 % as 0.80",
             KeyEdit.OtherUnit(_, var written, var from, var to) when key?.Holds(written) == true =>
@@ -61,34 +61,41 @@ internal static class EditWords
             (BinaryNode { Operator: BinaryOperator.Subtract }, BinaryOperator.Add) =>
                 $"{sheet.Piece(edit.Term)} is missing, from which {sheet.Piece(edit.Written)} has to be subtracted",
             _ when key?.Times(edit.Right) > 1 =>
-                $"{Undone(sheet.Piece(edit.Term), edit.Operation)} in one of {key.Times(edit.Right)} places",
-            _ => Undone(sheet.Piece(edit.Term), edit.Operation),
+                $"{Undone(sheet.Piece(edit.Term), edit.Operation, sheet)} in one of {key.Times(edit.Right)} places",
+            _ => Undone(sheet.Piece(edit.Term), edit.Operation, sheet),
         };
 
-    private static string Undone(string term, BinaryOperator operation) =>
+    /// <summary>What was not done with a term.</summary>
+    public static string Undone(string term, BinaryOperator operation, SheetTerms sheet) =>
         operation switch
         {
             BinaryOperator.Subtract => $"{term} was not subtracted",
-            BinaryOperator.Divide => $"you did not divide by {term}",
+            BinaryOperator.Divide => $"{sheet.You} did not divide by {term}",
             BinaryOperator.Power => $"the power {term} was left out",
-            BinaryOperator.Multiply => $"you did not multiply by {term}",
+            BinaryOperator.Multiply => $"{sheet.You} did not multiply by {term}",
             _ => $"{term} was not added",
         };
 
-    private static string TakenIn(string term, BinaryOperator operation) =>
+    /// <summary>What was done with a term.</summary>
+    public static string Done(string term, BinaryOperator operation, SheetTerms sheet) =>
         operation switch
         {
             BinaryOperator.Subtract => $"{term} was subtracted",
-            BinaryOperator.Divide => $"you divided by {term}",
-            BinaryOperator.Multiply => $"you multiplied by {term}",
+            BinaryOperator.Divide => $"{sheet.You} divided by {term}",
+            BinaryOperator.Multiply => $"{sheet.You} multiplied by {term}",
+            BinaryOperator.Power => $"{sheet.You} raised to the power {term}",
             _ => $"{term} was added",
         };
 
     /// <summary>With what it was done to, where that is not too long: a method may well add elsewhere.</summary>
     private static string OtherOperation(KeyEdit.OtherOperation edit, SheetTerms sheet) =>
         CellFormula.Of("=" + edit.Right).Shape is BinaryNode { Right: var operand } && TermOf(operand, sheet) is { } term
-            ? $"{TakenIn(term, edit.Used)}, where you need to {ToDo(edit.Belongs)}{(edit.Belongs is BinaryOperator.Add or BinaryOperator.Subtract ? " it" : edit.Belongs == BinaryOperator.Power ? " to that power" : " by it")}"
-            : $"you {Did(edit.Used)} where you need to {ToDo(edit.Belongs)}{(edit.Belongs == BinaryOperator.Power ? " to a power" : "")}";
+            ? $"{Done(term, edit.Used, sheet)}, where {Needed(edit.Belongs, sheet)}"
+            : $"{sheet.You} {Did(edit.Used)} where {sheet.You} need to {ToDo(edit.Belongs)}{(edit.Belongs == BinaryOperator.Power ? " to a power" : "")}";
+
+    /// <summary>What there is to be done with a term that was just named.</summary>
+    public static string Needed(BinaryOperator belongs, SheetTerms sheet) =>
+        $"{sheet.You} need to {ToDo(belongs)}{(belongs is BinaryOperator.Add or BinaryOperator.Subtract ? " it" : belongs == BinaryOperator.Power ? " to that power" : " by it")}";
 
     /// <summary>With both quantities where they are no longer than that: a method may well divide elsewhere.</summary>
     private static string TurnedRound(KeyEdit.TurnedRound edit, SheetTerms sheet) =>
@@ -105,11 +112,12 @@ internal static class EditWords
     private static string ShareForRest(KeyEdit edit, SheetTerms sheet) =>
         (edit.Right, edit.Written) switch
         {
-            (_, ['1', '-', ..]) => $"you subtracted {sheet.Term(edit.Right)} from 1, which the method does not do",
-            (_, ['1', '+', ..]) => $"you added 1 to {sheet.Term(edit.Right)}, which the method does not do",
+            (_, ['1', '-', ..]) => $"{sheet.You} subtracted {sheet.Term(edit.Right)} from 1, which the method does not do",
+            (_, ['1', '+', ..]) => $"{sheet.You} added 1 to {sheet.Term(edit.Right)}, which the method does not do",
             (['1', '-', ..], _) =>
-                $"you used {sheet.Term(edit.Written)} itself, where you need 1 minus that share: what is left without it",
-            _ => $"you used {sheet.Term(edit.Written)} alone, where you need 1 plus that share: the whole and the share on top of it",
+                $"{sheet.You} used {sheet.Term(edit.Written)} itself, where {sheet.You} need 1 minus that share: what is left without it",
+            _ =>
+                $"{sheet.You} used {sheet.Term(edit.Written)} alone, where {sheet.You} need 1 plus that share: the whole and the share on top of it",
         };
 
     private static string ShareOfOtherEnd(KeyEdit edit) =>
@@ -145,7 +153,8 @@ internal static class EditWords
             _ => "raise",
         };
 
-    private static string Noun(BinaryOperator op) =>
+    /// <summary>What an operation makes.</summary>
+    public static string Noun(BinaryOperator op) =>
         op switch
         {
             BinaryOperator.Subtract => "subtraction",

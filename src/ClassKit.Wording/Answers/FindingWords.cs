@@ -26,9 +26,10 @@ public static class FindingWords
     }
 
     private static string Of(AnswerFinding finding, AnswerGrade answer) =>
-        finding is AnswerFinding.NearMiss miss
-            ? NearMissWords.Of(miss, answer.Exercise, answer.Part, answer.Formula)
-            : (answer.Paper is null ? null : PaperWords.Of(finding, answer.Part)) ?? Of(finding, answer.Part);
+        finding is AnswerFinding.NearMiss miss ? NearMissWords.Of(miss, answer.Exercise, answer.Part, answer.Formula)
+        : finding is AnswerFinding.NotRight { Formula: var formula } && answer is { Part.Choice: null, Paper: null }
+            ? UnseenWords.Of(answer, formula)
+        : (answer.Paper is null ? null : PaperWords.Of(finding, answer.Part)) ?? Of(finding, answer.Part);
 
     private static string Of(AnswerFinding finding, Part part) =>
         finding switch
@@ -92,7 +93,7 @@ public static class FindingWords
     /// part.
     /// </summary>
     private static string NotRight(Part part) =>
-        $"This is not the right number for “{part.Ask.TrimEnd('.')}”. Hold its worked solution against yours, number by number: one missing or one too many is the slip. If all are there, look at what was divided and what was multiplied.";
+        $"This is not the right number for “{part.Ask.TrimEnd('.')}”, and we could not see how it came about. Lay your steps beside the worked solution, number by number.";
 
     private static string NotFollowing(IReadOnlyList<TypedGiven> typed, bool varies)
     {

@@ -9,6 +9,6 @@ public static class ForeseenWords
     public static string Of(ForeseenTurn turn)
     {
         ArgumentNullException.ThrowIfNull(turn);
-        return NearMissWords.OfMethod(turn.Edits, turn.Exercise);
+        return NearMissWords.OfMethod(turn.Edits, turn.Exercise, turn.Part, turn.Formula);
     }
 }

@@ -12,6 +12,9 @@ internal sealed class FormulaShape(string? text)
 {
     private readonly string _shape = text is not null && CellFormula.Parse(text).Formula is { } formula ? Shape(formula) : "";
 
+    /// <summary>It with no brackets that change nothing, without <c>=</c>; empty for a typed number.</summary>
+    public string Plain => _shape;
+
     /// <summary>Its tree; null for a typed number.</summary>
     public FormulaNode? Tree => _shape.Length == 0 ? null : CellFormula.Of("=" + _shape).Shape;
 

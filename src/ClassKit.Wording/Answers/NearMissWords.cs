@@ -1,3 +1,4 @@
+using ClassKit.CellFormulas.Formulas;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Findings.Edits;
@@ -22,55 +23,27 @@ public static class NearMissWords
         ArgumentNullException.ThrowIfNull(exercise);
         ArgumentNullException.ThrowIfNull(part);
         var told = miss.IsShown
-            ? Shown(miss, part, new(formula), new(exercise, miss.Cells))
-            : TypedNumberWords.Of(miss, part, WithoutCells(exercise));
-        return $"{told.What}.{told.Cure}{SolutionPlace.Of(told.Of, exercise, part, miss.IsShown, isCured: told.Cure.Length > 0)}";
+            ? new ShownMiss(miss, exercise, part, formula ?? "", new(exercise, miss.Cells)).Told()
+            : TypedNumberWords.Of(miss, exercise, part, new(exercise, NoCells));
+        return told is null
+            ? UnseenWords.Of(exercise, part, formula, miss.Cells)
+            : $"{told.What}.{told.Cure}{SolutionPlace.Of(told.Of, exercise, part, miss.IsShown, isCured: told.Cure.Length > 0)}";
     }
 
-    /// <summary>The observation alone, for a typed number or a group of answers: no cells, what their sheets call them.</summary>
-    public static string OfMethod(IReadOnlyList<KeyEdit> edits, Exercise exercise)
+    private static IReadOnlyDictionary<string, string> NoCells { get; } = new Dictionary<string, string>();
+
+    /// <summary>The observation alone, to somebody who reads of those who did it: no cells, what their sheets call them.</summary>
+    /// <param name="edits">What they have otherwise than the key.</param>
+    /// <param name="exercise">The exercise.</param>
+    /// <param name="part">The part.</param>
+    /// <param name="formula">What they did, over the exercise's names.</param>
+    /// <param name="isOfOthers">False where the words are for those who did it.</param>
+    public static string OfMethod(IReadOnlyList<KeyEdit> edits, Exercise exercise, Part part, CellFormula formula, bool isOfOthers = true)
     {
         ArgumentNullException.ThrowIfNull(edits);
-        var sheet = WithoutCells(exercise);
-        return string.Join("; and ", edits.Select(edit => EditWords.What(edit, sheet)));
+        ArgumentNullException.ThrowIfNull(exercise);
+        ArgumentNullException.ThrowIfNull(part);
+        ArgumentNullException.ThrowIfNull(formula);
+        return MethodWords.Of(edits, exercise, part, formula, new(exercise, NoCells, isOfOthers));
     }
-
-    private static SheetTerms WithoutCells(Exercise exercise) => new(exercise, new Dictionary<string, string>());
-
-    private static NearMissTold Shown(AnswerFinding.NearMiss miss, Part part, FormulaShape formula, SheetTerms sheet)
-    {
-        var key = new FormulaShape(part.Key.ToString());
-        var brackets = new KeyEdit.OtherBrackets(part.Key.ToString()[1..], miss.Formula[1..]);
-        if (formula.DiffersInBracketsAloneFrom(sheet.Cells(brackets.Right)))
-            return Said(brackets);
-        if (new OwnSlip(sheet).Between(key.Tree!, formula.Tree) is { } own)
-            return Said(own);
-        var what = string.Join("; and ", miss.Edits.Select(edit => EditWords.What(edit, sheet, key)));
-        // Somebody went another way to the same, and what they find in their formula is not this.
-        if (!miss.Edits.All(edit => IsSeen(edit, formula, sheet)))
-            return new TypedSign(sheet).Between(part.Key, formula) is { } sign
-                ? Said(sign)
-                : new($"Your formula works out as if {what}", "", []);
-        if (miss.Edits is not [var one])
-            return new($"It looks as if two things happened: {what}", "", miss.Edits);
-        return one is KeyEdit.OtherCell other
-            ? new($"It looks as if {what}", WrongCell.Cure(other, miss, part, formula, sheet), miss.Edits)
-            : Said(one);
-
-        NearMissTold Said(KeyEdit edit) =>
-            new($"It looks as if {EditWords.What(edit, sheet, key)}", EditCures.Of(edit, formula, key, sheet), [edit]);
-    }
-
-    /// <summary>True if what is said of an edit is seen in the formula: one of equal value may be written quite otherwise.</summary>
-    private static bool IsSeen(KeyEdit edit, FormulaShape formula, SheetTerms sheet) =>
-        edit
-            is KeyEdit.LeftOut
-                or KeyEdit.TakenIn
-                or KeyEdit.CountedTwice
-                or KeyEdit.ShareForRest
-                or KeyEdit.ShareOfOtherEnd
-                or KeyEdit.Inverse
-                or KeyEdit.OtherSign
-                or KeyEdit.OtherRounding
-        || formula.Holds(sheet.Cells(edit.Written));
 }

@@ -1,3 +1,4 @@
+using ClassKit.CellFormulas.Formulas;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Results;
 
@@ -16,8 +17,8 @@ public static class NearestTurn
         {
             { Misconception: { } misconception } => WrongTurnName.Of(misconception),
             { Findings: [AnswerFinding.NearMiss miss, ..] }
-                when NearMissWords.OfMethod(miss.Edits, answer.Exercise) is [var first, ..] words =>
-                $"{char.ToUpperInvariant(first)}{words[1..]}",
+                when NearMissWords.OfMethod(miss.Edits, answer.Exercise, answer.Part, CellFormula.Of(miss.Formula))
+                    is [var first, ..] words => $"{char.ToUpperInvariant(first)}{words[1..]}",
             _ => "",
         };
     }

@@ -9,8 +9,31 @@ namespace ClassKit.Wording.Answers;
 /// <summary>Parts of formulas in the words of a student's own sheet: its cells, and what stands beside them.</summary>
 /// <param name="exercise">The exercise on the sheet.</param>
 /// <param name="cells">The cells by the names that keys use.</param>
-internal sealed class SheetTerms(Exercise exercise, IReadOnlyDictionary<string, string> cells)
+/// <param name="isOfOthers">True where somebody else reads of those who wrote it.</param>
+internal sealed class SheetTerms(Exercise exercise, IReadOnlyDictionary<string, string> cells, bool isOfOthers = false)
 {
+    /// <summary>Who did it.</summary>
+    public string You { get; } = isOfOthers ? "they" : "you";
+
+    /// <summary>The same as an object’s owner.</summary>
+    public string Your { get; } = isOfOthers ? "their" : "your";
+
+    /// <summary>A tree over cells as one over names; a cell that is none of the sheet's stays.</summary>
+    public FormulaNode Named(FormulaNode node) =>
+        node switch
+        {
+            ReferenceNode => FormulaShape.Text(node).Replace("$", "", StringComparison.Ordinal) is var cell
+            && cells.FirstOrDefault(known => IsSame(known.Value, cell)).Key is { } name
+                ? new NameNode(null, name, default)
+                : node,
+            BinaryNode binary => binary with { Left = Named(binary.Left), Right = Named(binary.Right) },
+            PrefixNode prefix => prefix with { Operand = Named(prefix.Operand) },
+            PercentNode percent => percent with { Operand = Named(percent.Operand) },
+            GroupNode group => group with { Inner = Named(group.Inner) },
+            CallNode call => call with { Arguments = [.. call.Arguments.Select(Named)] },
+            _ => node,
+        };
+
     /// <summary>An expression over names as it would stand in a cell.</summary>
     public string Cells(string expression) => CellFormula.Of("=" + expression).ReplaceNames(Cell).ToString()[1..];
 
@@ -23,15 +46,27 @@ internal sealed class SheetTerms(Exercise exercise, IReadOnlyDictionary<string, 
     /// </summary>
     public string Term(string expression) =>
         Label(expression) is { } label && Cell(expression) is null
-            ? $"{Called(expression)}{Unit(expression, label, " ({0})")}"
+            ? Letter(expression) is { } letter
+                ? $"“{label}” (part {letter}{Unit(expression, label, ", {0}")})"
+                : $"“{label}”{Unit(expression, label, " ({0})")}"
             : Called(expression);
 
     /// <summary>The same where a quantity's unit is told beside it.</summary>
     public string Called(string expression) =>
-        Label(expression) is not { } label ? Cells(expression)
-        : Cell(expression) is { } cell ? $"{cell} ({label}{(IsAnswer(expression) ? "" : Unit(expression, label, ", {0}"))})"
-        : IsAnswer(expression) ? $"the{label["your".Length..]}"
+        Label(expression) is not { } label ? Constant(expression)
+        : Letter(expression) is { } letter
+            ? Cell(expression) is { } own ? $"{own} ({label}, {Your} part {letter})"
+                : $"“{label}” (part {letter})"
+        : Cell(expression) is { } cell ? $"{cell} ({label}{Unit(expression, label, ", {0}")})"
         : $"“{label}”";
+
+    /// <summary>A number that stands beside one label of the sheet is told with it: so many grams in a cup.</summary>
+    private string Constant(string expression) =>
+        Cells(expression) is var text
+        && decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
+        && exercise.Givens.Where(given => given.IsConstant && given.From == number).ToList() is [var only]
+            ? $"{text} ({InSentence(only.Label)})"
+            : text;
 
     /// <summary>The same of a node that is one quantity or one number; null for a longer one.</summary>
     public string? TermOf(FormulaNode node) =>
@@ -46,10 +81,15 @@ internal sealed class SheetTerms(Exercise exercise, IReadOnlyDictionary<string, 
             return $"what comes of {Phrases.List([.. formula.Names.Select(Term)])}";
         var holds = formula
             .Names.Where(name => Cell(name) is not null && Label(name) is not null)
-            .Select(name => $"{Cell(name)}: {Label(name)}{(IsAnswer(name) ? "" : Unit(name, Label(name)!, ", {0}"))}")
+            .Select(name =>
+                $"{Cell(name)}: {Label(name)}{(Letter(name) is { } letter ? $", {Your} part {letter}" : Unit(name, Label(name)!, ", {0}"))}"
+            )
             .ToList();
         return $"{Quoted(formula.Shape, Cells(expression))}{(holds.Count == 0 ? "" : $" ({string.Join("; ", holds)})")}";
     }
+
+    /// <summary>The same over names.</summary>
+    public string Quoted(string expression) => Quoted(CellFormula.Of("=" + expression).Shape, Cells(expression));
 
     /// <summary>
     /// An expression within a sentence, in brackets if it is longer than a cell; a power holds together as it is, and its own brackets are
@@ -63,9 +103,17 @@ internal sealed class SheetTerms(Exercise exercise, IReadOnlyDictionary<string, 
     /// <summary>What a name is called on the sheet, to stand within a sentence; null for none of its names.</summary>
     public string? Label(string name) =>
         exercise.Givens.FirstOrDefault(given => IsSame(given.Id, name)) is { } given ? InSentence(given.Label)
-        : exercise.Parts.Index().FirstOrDefault(part => IsSame(part.Item.Id, name)) is { Item: not null, Index: var at }
-            ? $"your answer to part {Phrases.Letter(at)}"
+        : exercise.Parts.FirstOrDefault(part => IsSame(part.Id, name)) is { } asked ? asked.Id.Replace('_', ' ')
         : null;
+
+    /// <summary>The letter of a part; null for a given.</summary>
+    private string? Letter(string name) =>
+        exercise.Parts.Index().FirstOrDefault(part => IsSame(part.Item.Id, name)) is { Item: not null, Index: var at }
+            ? Phrases.Letter(at)
+            : null;
+
+    /// <summary>True if it is known in which cell a name stands.</summary>
+    public bool HasCell(string name) => Cell(name) is not null;
 
     /// <summary>True for what is asked or given in percent.</summary>
     public bool IsPercent(string name) => AnswerUnit.IsPercent(UnitOf(name));
@@ -93,8 +141,6 @@ internal sealed class SheetTerms(Exercise exercise, IReadOnlyDictionary<string, 
     }
 
     private static bool IsLetter(string text, int at) => at >= 0 && at < text.Length && char.IsLetter(text[at]);
-
-    private bool IsAnswer(string name) => exercise.Parts.Any(part => IsSame(part.Id, name));
 
     private string? Cell(string name) => cells.FirstOrDefault(cell => IsSame(cell.Key, name)).Value;
 

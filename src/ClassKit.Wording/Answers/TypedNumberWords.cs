@@ -13,18 +13,30 @@ internal static class TypedNumberWords
 {
     /// <summary>What is told.</summary>
     /// <param name="miss">What was found.</param>
+    /// <param name="exercise">The exercise.</param>
     /// <param name="part">The part.</param>
     /// <param name="sheet">The sheet without its cells.</param>
-    public static NearMissTold Of(AnswerFinding.NearMiss miss, Part part, SheetTerms sheet)
+    public static NearMissTold Of(AnswerFinding.NearMiss miss, Exercise exercise, Part part, SheetTerms sheet)
     {
         var key = new FormulaShape(part.Key.ToString());
         var spot = ChangedSpot.Between(part.Key.Shape, CellFormula.Of(miss.Formula).Shape);
-        var what = string.Join(
-            "; and ",
-            miss.Edits.Select(edit => Misused(edit, spot, sheet, key) ?? EditWords.What(Seen(edit, key), sheet, key))
-        );
+        var what = miss.Edits is [var only]
+            ? Misused(only, spot, sheet, key) ?? What(Seen(only, key), miss, exercise, part, sheet, key)
+            : MethodWords.Several(miss.Edits, part, sheet, key);
         return new($"From your number, it looks as if {what}", miss.Edits is [var one] ? Cure(Seen(one, key), sheet, key) : "", miss.Edits);
     }
+
+    private static string What(
+        KeyEdit edit,
+        AnswerFinding.NearMiss miss,
+        Exercise exercise,
+        Part part,
+        SheetTerms sheet,
+        FormulaShape key
+    ) =>
+        edit is KeyEdit.OtherSign or KeyEdit.CountedTwice || key.Times(edit.Right) > 1
+            ? EditWords.What(SeenFrom.Outside(edit, part.Key.Shape), sheet, key)
+            : MethodWords.Of([edit], exercise, part, CellFormula.Of(miss.Formula), sheet);
 
     /// <summary>The whole turned round is the right number with another sign, and a number does not tell how it came by that.</summary>
     private static KeyEdit Seen(KeyEdit edit, FormulaShape key) =>

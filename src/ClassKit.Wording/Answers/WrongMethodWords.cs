@@ -12,8 +12,8 @@ public static class WrongMethodWords
     {
         ArgumentNullException.ThrowIfNull(method);
         return method.Edits.Count == 0
-            ? "All of these do the same, which is more than a step or two from the right method."
-            : $"It looks as if {NearMissWords.OfMethod(method.Edits, method.Exercise)}.";
+            ? "All of these do the same, and we have no words for it."
+            : $"It looks as if {NearMissWords.OfMethod(method.Edits, method.Exercise, method.Part, method.Formula)}.";
     }
 
     /// <summary>Words to begin from, to a student who did the same.</summary>
@@ -22,7 +22,7 @@ public static class WrongMethodWords
         ArgumentNullException.ThrowIfNull(method);
         return method.Edits.Count == 0
             ? "Your formula does something else than the method asks: compare it with the worked solution, step by step."
-            : $"It looks as if {NearMissWords.OfMethod(method.Edits, method.Exercise)}. Compare your formula with the worked solution.";
+            : $"It looks as if {NearMissWords.OfMethod(method.Edits, method.Exercise, method.Part, method.Formula, isOfOthers: false)}. Compare your formula with the worked solution.";
     }
 
     /// <summary>What to ask the class. Common practice, no source.</summary>

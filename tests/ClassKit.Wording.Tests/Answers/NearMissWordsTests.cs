@@ -43,7 +43,7 @@ public sealed class NearMissWordsTests
         );
 
         Assert.StartsWith(
-            "It looks as if brackets are missing, or stand around something else. Write it as 3*C9-(C8+C7)-C11.",
+            "It looks as if brackets are missing, or stand around something else. Write 3*C9-(C8+C7)-C11.",
             told,
             StringComparison.Ordinal
         );
@@ -57,14 +57,14 @@ public sealed class NearMissWordsTests
         var told = Told("flour*(want-room)/(want-friction)", "=C7*(C9-C8)/(C11-C9)", "=flour*(room-want)/(want-friction)", found);
 
         Assert.Equal(
-            "It looks as if C9 (dough wanted, °C) was subtracted from C11 (rise by mixing, °C), and not the other way round. Write C9-C11 instead of C11-C9.",
+            "It looks as if C9 (dough wanted, °C) was subtracted from C11 (rise by mixing, °C), and not the other way round. Write C7*(C9-C8)/(C9-C11).",
             told
         );
 
         told = Told("flour*(want-room)/(want-friction)", "=(C7*C8-C7*C9)/(C9-C11)", "=flour*(room-want)/(want-friction)", found);
 
         Assert.Equal(
-            "Your formula works out as if C9 (dough wanted, °C) was subtracted from C8 (room, °C), and not the other way round. Compare your formula with the worked solution of this part.",
+            "It looks as if (C7*C9) (C7: flour, °C; C9: dough wanted, °C) was subtracted from (C7*C8) (C7: flour, °C; C8: room, °C), and not the other way round. Write (C7*C9-C7*C8)/(C9-C11).",
             told
         );
     }
@@ -84,7 +84,7 @@ public sealed class NearMissWordsTests
         );
 
         Assert.Equal(
-            "It looks as if you multiplied by (C9*C8) (C9: dough wanted, °C; C8: room, °C), where you need to add it. Put + instead of *, before C9*C8.",
+            "It looks as if you multiplied by (C9*C8) (C9: dough wanted, °C; C8: room, °C), where you need to add it. Write C7*C10+C9*C8.",
             told
         );
     }
@@ -100,15 +100,15 @@ public sealed class NearMissWordsTests
             new KeyEdit.OtherOperation("flour/room", "flour+room", BinaryOperator.Divide, BinaryOperator.Add)
         );
 
-        Assert.Equal("It looks as if C8 (room, °C) was subtracted, where you need to divide by it. Put / instead of -, before C8.", told);
+        Assert.Equal("It looks as if C8 (room, °C) was subtracted, where you need to divide by it. Write 1-C7/C8.", told);
     }
 
     [Theory]
-    [InlineData("=(C7-32)/1.8/1.8", "Leave out one /1.8.")]
-    [InlineData("=(C7-32)*(1/1.8^2)", "Once is enough.")]
-    public void What_is_there_twice_is_to_be_left_out_once(string formula, string cure) =>
+    [InlineData("=(C7-32)/1.8/1.8", "you divided by 1.8 twice. Write (C7-32)/1.8.")]
+    [InlineData("=(C7-32)*(1/1.8^2)", "you raised to the power 2, which the method does not do there. Write (C7-32)/1.8.")]
+    public void What_is_there_twice_is_to_be_left_out_once(string formula, string words) =>
         Assert.Equal(
-            $"It looks as if you divided by 1.8 twice. {cure}",
+            $"It looks as if {words}",
             Told("(flour-32)/1.8", formula, "=(flour-32)/1.8/1.8", new KeyEdit.CountedTwice("(flour-32)/1.8", "(flour-32)/1.8/1.8", "1.8"))
         );
 
@@ -209,7 +209,7 @@ public sealed class NearMissWordsTests
             Told("flour/room", null, "=flour/room/room", new KeyEdit.CountedTwice("flour/room", "flour/room/room", "room"))
         );
         Assert.Equal(
-            "From your number, it looks as if you multiplied by 2, which the method does not do. Leave that out.",
+            "From your number, it looks as if you multiplied by 2, which the method does not do there. Leave that out.",
             Told("flour/room", null, "=flour/room*2", new KeyEdit.TakenIn("flour/room", "flour/room*2", "2", BinaryOperator.Multiply))
         );
         Assert.Equal(
@@ -224,7 +224,7 @@ public sealed class NearMissWordsTests
         var told = Told("flour*(1+loss)", "=C7*(1+C7)", "=flour*(1+flour)", new KeyEdit.OtherCell("loss", "flour", IsWhole: false));
 
         Assert.StartsWith(
-            "It looks as if C7 (flour, °C) was used instead of C10 (lost in the oven). Change the second C7 to C10.",
+            "It looks as if C7 (flour, °C) was used instead of C10 (lost in the oven). Write C7*(1+C10).",
             told,
             StringComparison.Ordinal
         );
@@ -236,7 +236,7 @@ public sealed class NearMissWordsTests
             new KeyEdit.OtherCell("loss", "flour", IsWhole: false)
         );
 
-        Assert.Contains("Change the second C7 to C10.", told, StringComparison.Ordinal);
+        Assert.Contains("Write C10+C7*(1+C10).", told, StringComparison.Ordinal);
 
         // Written in another order, the second is another.
         told = Told(
@@ -246,7 +246,7 @@ public sealed class NearMissWordsTests
             new KeyEdit.OtherCell("loss", "flour", IsWhole: false)
         );
 
-        Assert.Contains("Where you have 1+C7, write 1+C10.", told, StringComparison.Ordinal);
+        Assert.Contains("Write (1+C10)*C7+C10.", told, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -260,19 +260,24 @@ public sealed class NearMissWordsTests
         );
 
         Assert.StartsWith(
-            "It looks as if you multiplied by (C8*C10) (C8: room, °C; C10: lost in the oven), where you need to divide by it. Put / instead of *, before (C8*C10).",
+            "It looks as if you multiplied by (C8*C10) (C8: room, °C; C10: lost in the oven), where you need to divide by it. Write C7*C9/(C8*C10).",
             told,
             StringComparison.Ordinal
         );
     }
 
     [Theory]
-    [InlineData("flour/room/room", "you divided by “room” (°C) twice")]
-    [InlineData("flour/room-room", "“room” (°C) was subtracted twice")]
+    [InlineData("flour/room/room", "they divided by “room” (°C) twice")]
+    [InlineData("flour/room-room", "“room” (°C) was subtracted, which the method does not do there")]
     public void What_counts_twice_is_said_with_what_was_done(string written, string words) =>
         Assert.Contains(
             words,
-            NearMissWords.OfMethod([new KeyEdit.CountedTwice("flour/room", written, "room")], Of("flour/room")),
+            NearMissWords.OfMethod(
+                [new KeyEdit.CountedTwice("flour/room", written, "room")],
+                Of("flour/room"),
+                Of("flour/room").Parts[0],
+                CellFormula.Of("=" + written)
+            ),
             StringComparison.Ordinal
         );
 
@@ -296,9 +301,9 @@ public sealed class NearMissWordsTests
     }
 
     [Theory]
-    [InlineData("=-(C9/C8)", "It looks as if only the sign is wrong. Leave out the minus at the front.")]
-    [InlineData("=1/(C9/C8)", "It looks as if you worked out 1 divided by the right answer. Leave out 1/ and keep C9/C8.")]
-    [InlineData("=C9*C8", "It looks as if you multiplied by C8 (room, °C), where you need to divide by it. Put / instead of *, before C8.")]
+    [InlineData("=-(C9/C8)", "It looks as if only the sign is wrong. Write C9/C8.")]
+    [InlineData("=1/(C9/C8)", "It looks as if you worked out 1 divided by the right answer. Write C9/C8.")]
+    [InlineData("=C9*C8", "It looks as if you multiplied by C8 (room, °C), where you need to divide by it. Write C9/C8.")]
     public void What_differs_in_the_students_own_formula_comes_before_what_comes_to_the_same(string formula, string words)
     {
         var told = Told("want/room", formula, "=room/want", new KeyEdit.TurnedRound("want/room", "room/want", BinaryOperator.Divide));
@@ -308,7 +313,7 @@ public sealed class NearMissWordsTests
 
     /// <summary>The line that the search's edit stands in has nothing to do with a sign before the whole.</summary>
     [Theory]
-    [InlineData("=-(C9/(C8-C7))", "Leave out the minus at the front.")]
+    [InlineData("=-(C9/(C8-C7))", "Write C9/(C8-C7).")]
     [InlineData("=C9/(C7-C8)", "In the worked solution, see “Warmer by”.")]
     public void A_line_of_the_worked_solution_is_named_only_for_what_is_told(string formula, string where)
     {
@@ -351,7 +356,7 @@ public sealed class NearMissWordsTests
         );
 
         Assert.StartsWith(
-            "It looks as if you multiplied by C7 (flour, °C), where you need to add it. Put + instead of *, before C7.",
+            "It looks as if you multiplied by C7 (flour, °C), where you need to add it. Write 3*C9-(C8+C7).",
             told,
             StringComparison.Ordinal
         );
@@ -399,7 +404,7 @@ public sealed class NearMissWordsTests
         );
 
         Assert.StartsWith(
-            "It looks as if C7 (flour, °C) is missing, which has to be divided by (1-C10) (C10: lost in the oven). Write C7/(1-C10) instead of 1-C10.",
+            "It looks as if C7 (flour, °C) is missing, which has to be divided by (1-C10) (C10: lost in the oven). Write C7/(1-C10).",
             told,
             StringComparison.Ordinal
         );
@@ -408,7 +413,7 @@ public sealed class NearMissWordsTests
     [Fact]
     public void What_was_done_in_one_of_two_places_was_not_left_out() =>
         Assert.StartsWith(
-            "It looks as if you did not divide by 2 in one of 2 places.",
+            "It looks as if you did not divide by 2. Write C7/2+C7/2*C10.",
             Told(
                 "flour/2+flour/2*loss",
                 "=C7/2+C7*C10",
@@ -428,7 +433,7 @@ public sealed class NearMissWordsTests
             new KeyEdit.OtherOperation("flour*(1-loss)^2", "flour/(1-loss)^2", BinaryOperator.Multiply, BinaryOperator.Divide)
         );
 
-        Assert.Contains("Put * instead of /, before (1-C10)^2.", told, StringComparison.Ordinal);
+        Assert.Contains("Write C7*(1-C10)^2.", told, StringComparison.Ordinal);
 
         told = Told(
             "flour*(1-loss)^2",
@@ -481,9 +486,9 @@ public sealed class NearMissWordsTests
         };
         var cells = new Dictionary<string, string> { ["warm_flour"] = "C12", ["rest"] = "C13" };
 
-        Assert.Equal("C12 (your answer to part a)", new SheetTerms(asked, cells).Term("warm_flour"));
-        Assert.Equal("C13 (your answer to part b)", new SheetTerms(asked, cells).Term("rest"));
-        Assert.Equal("the answer to part b (°C)", new SheetTerms(asked, new Dictionary<string, string>()).Term("rest"));
+        Assert.Equal("C12 (warm flour, your part a)", new SheetTerms(asked, cells).Term("warm_flour"));
+        Assert.Equal("C13 (rest, your part b)", new SheetTerms(asked, cells).Term("rest"));
+        Assert.Equal("“rest” (part b, °C)", new SheetTerms(asked, new Dictionary<string, string>()).Term("rest"));
     }
 
     [Theory]

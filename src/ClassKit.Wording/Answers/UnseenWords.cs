@@ -1,0 +1,97 @@
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Syntax;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Results;
+using ClassKit.Wording.Mending;
+using ClassKit.Wording.Numbers;
+
+namespace ClassKit.Wording.Answers;
+
+/// <summary>
+/// What is told of a wrong answer of which nobody sees how it came about: that, where to look, and what is seen without understanding: the
+/// numbers that are typed into the formula, and what the method uses and the formula does not.
+/// </summary>
+internal static class UnseenWords
+{
+    /// <summary>What is told of an answer that is no near miss.</summary>
+    /// <param name="answer">The answer.</param>
+    /// <param name="named">Its formula over the exercise's names; null where it has none, or none such.</param>
+    public static string Of(AnswerGrade answer, string? named) =>
+        answer.Formula is not { } formula ? OfNumber(answer.Exercise, answer.Part)
+        : named is null ? Lay(answer.Exercise, answer.Part)
+        : Of(answer.Exercise, answer.Part, formula, Cells(named, formula));
+
+    /// <summary>The same of a near miss in which nobody would know their own formula again.</summary>
+    /// <param name="exercise">The exercise.</param>
+    /// <param name="part">The part.</param>
+    /// <param name="formula">The student's formula.</param>
+    /// <param name="cells">The cells by the names that keys use, as far as they are known.</param>
+    public static string Of(Exercise exercise, Part part, string? formula, IReadOnlyDictionary<string, string> cells)
+    {
+        if (new FormulaShape(formula).Tree is not { } tree)
+            return OfNumber(exercise, part);
+        var sheet = new SheetTerms(exercise, cells);
+        var written = Flat.Of(sheet.Named(tree));
+        if (new OwnChanges(exercise, part).Of(written) is { } reading)
+        {
+            var cure = new MendWords(exercise, part, formula!, sheet).Of(reading);
+            return $"It looks as if {OwnChangeWords.What(reading.Change, sheet)}.{cure}{SolutionPlace.Of([], exercise, part, isFormula: true, isCured: cure.Length > 0)}";
+        }
+        List<string> typed =
+        [
+            .. Numbers(Arithmetic(written))
+                .Except(exercise.Parts.SelectMany(other => Numbers(Flat.Of(other.Key.Shape))))
+                .Where(number => number != "1"),
+        ];
+        var known = written.Leaves().Select(leaf => leaf.Sorted).ToHashSet(StringComparer.Ordinal);
+        List<string> unused = [.. part.Key.Names.Where(name => !known.Contains(name.ToUpperInvariant())).Select(name => sheet.Term(name))];
+        var seen = (typed, unused) switch
+        {
+            ({ Count: 0 }, { Count: 0 }) => "",
+            ({ Count: 0 }, _) => $" What the method uses and your formula does not: {Phrases.List(unused)}.",
+            (_, { Count: 0 }) => $" Typed into it: {Phrases.List(typed)}. Is that from your sheet?",
+            _ =>
+                $" Typed into it: {Phrases.List(typed)}. Is that from your sheet? What the method uses and your formula does not: {Phrases.List(unused)}.",
+        };
+        return Lay(exercise, part) + seen;
+    }
+
+    private static string Lay(Exercise exercise, Part part) =>
+        $"This is not right, and we could not see what happened. Lay your formula beside the worked solution of part {Letter(exercise, part)}.";
+
+    private static string OfNumber(Exercise exercise, Part part) =>
+        $"This is not the right number for part {Letter(exercise, part)}, and we could not see how it came about. Lay your steps beside the worked solution, number by number.";
+
+    /// <summary>The cells of the names that stand in a formula: the same tree stands over both.</summary>
+    private static Dictionary<string, string> Cells(string named, string typed)
+    {
+        var cells = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
+        if (CellFormula.Parse(named).Formula is { } over && CellFormula.Parse(typed).Formula is { } under)
+            Pair(over.Shape, under.Shape, cells);
+        return cells;
+    }
+
+    private static void Pair(FormulaNode named, FormulaNode typed, Dictionary<string, string> cells)
+    {
+        if (named is NameNode name && typed is ReferenceNode)
+            cells[name.Name] = FormulaShape.Text(typed).Replace("$", "", StringComparison.Ordinal);
+        foreach (var (one, other) in named.Children().Zip(typed.Children()))
+            Pair(one, other, cells);
+    }
+
+    /// <summary>Without what says how a function rounds.</summary>
+    private static Flat Arithmetic(Flat formula) =>
+        formula switch
+        {
+            Flat.Call call => call with { Arguments = [.. call.Arguments.Take(1).Select(Arithmetic)] },
+            Flat.Row row => row with { Items = [.. row.Items.Select(item => item with { Term = Arithmetic(item.Term) })] },
+            Flat.Power power => new Flat.Power(Arithmetic(power.Base), Arithmetic(power.Exponent)),
+            _ => formula,
+        };
+
+    private static IEnumerable<string> Numbers(Flat formula) =>
+        formula.Leaves().Where(leaf => leaf.Node is NumberNode or PercentNode).Select(leaf => leaf.Text()).Distinct();
+
+    private static string Letter(Exercise exercise, Part part) =>
+        Phrases.Letter(exercise.Parts.Index().First(other => other.Item.Id == part.Id).Index);
+}
