@@ -19,4 +19,8 @@ public sealed record WrongMethod(
     IReadOnlyList<KeyEdit> Edits,
     IReadOnlyList<Student> Students,
     int Asked
-);
+)
+{
+    /// <summary>What one of them typed; null where none of them typed a formula.</summary>
+    public string? Example { get; init; }
+}

@@ -178,6 +178,9 @@ public static class WrongMethods
                 _edits,
                 [.. _answers.Select(given => given.Student.Who)],
                 asked
-            );
+            )
+            {
+                Example = _answers.Select(given => given.Answer.Formula).FirstOrDefault(typed => typed is not null),
+            };
     }
 }

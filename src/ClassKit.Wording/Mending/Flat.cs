@@ -1,3 +1,4 @@
+using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Syntax;
 
 namespace ClassKit.Wording.Mending;
@@ -127,7 +128,7 @@ internal abstract record Flat
     public string Sorted =>
         this switch
         {
-            Leaf leaf => Answers.FormulaShape.Text(leaf.Node).ToUpperInvariant(),
+            Leaf leaf => OfTree(leaf.Node).ToUpperInvariant(),
             Power power => $"({power.Base.Sorted}^{power.Exponent.Sorted})",
             Call call => $"{call.Name}({string.Join(',', call.Arguments.Select(argument => argument.Sorted))})",
             Row row =>
@@ -181,5 +182,7 @@ internal abstract record Flat
     public IEnumerable<Leaf> Leaves() => Places().Select(place => place.Piece).OfType<Leaf>();
 
     /// <summary>As it is written over names, without <c>=</c>.</summary>
-    public string Text(bool isGrouped = true) => Answers.FormulaShape.Text(Tree(isGrouped));
+    public string Text(bool isGrouped = true) => OfTree(Tree(isGrouped));
+
+    private static string OfTree(FormulaNode node) => CellFormula.OfTree(node).ToString()[1..];
 }
