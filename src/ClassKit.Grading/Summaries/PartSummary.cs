@@ -40,6 +40,9 @@ public sealed record PartSummary(
     /// </summary>
     public int Understood => Counts[Outcome.Sound] + Counts[Outcome.FollowThrough] + (Part.FormulaAsked ? 0 : Counts[Outcome.ValueOnly]);
 
+    /// <summary>How many entered something that is wrong, known or not; what was marked by hand is not counted.</summary>
+    public int Wrong => Counts[Outcome.Misconception] + Counts[Outcome.Incorrect] + Counts[Outcome.Unreadable];
+
     /// <summary>The share of judged answers with the right number, by formula or typed, 0 to 1; null if nobody was judged.</summary>
     public decimal? RightShare => Judged == 0 ? null : (decimal)(Counts[Outcome.Sound] + Counts[Outcome.ValueOnly]) / Judged;
 

@@ -11,6 +11,7 @@ public sealed record StudentPattern
 {
     private const int Several = 3;
     private const double Mostly = 0.75;
+    private const double Many = 1 / 3.0;
 
     private StudentPattern(StudentGrade student) => Student = student;
 
@@ -23,8 +24,14 @@ public sealed record StudentPattern
     /// <summary>The first of three or more blanks that reach to the end of the set; null if there is no such run.</summary>
     public AnswerGrade? StoppedAt { get; private init; }
 
-    /// <summary>Wrong turns, known or not; empty for fewer than three.</summary>
+    /// <summary>
+    /// Wrong turns, known or not; empty for fewer than three, or for less than a third of what was judged: in a long set everybody has
+    /// three.
+    /// </summary>
     public IReadOnlyList<AnswerGrade> WrongTurns { get; private init; } = [];
+
+    /// <summary>The share of judged answers that are wrong turns, 0 to 1.</summary>
+    public double WrongShare { get; private init; }
 
     /// <summary>Reads one student's answers.</summary>
     public static StudentPattern Of(StudentGrade student)
@@ -38,11 +45,13 @@ public sealed record StudentPattern
         var wrong = student
             .Answers.Where(answer => answer.Outcome is Outcome.Misconception or Outcome.Incorrect or Outcome.Unreadable)
             .ToList();
+        var judged = student.Answers.Count(answer => answer.IsJudged);
         return new(student)
         {
             IsMostlyTyped = typed >= Several && typed >= Mostly * right.Count,
             StoppedAt = blanks.Count >= Several ? blanks[^1] : null,
-            WrongTurns = wrong.Count >= Several ? wrong : [],
+            WrongTurns = wrong.Count >= Several && wrong.Count >= Many * judged ? wrong : [],
+            WrongShare = judged == 0 ? 0 : (double)wrong.Count / judged,
         };
     }
 }
