@@ -1,4 +1,5 @@
 using System.Globalization;
+using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Identity;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Classes;
@@ -20,11 +21,14 @@ public sealed record ObservationForm
     private readonly List<LessonFormula> _asked;
     private readonly Func<int, string> _nameOf;
 
+    /// <summary>What the class prints on; null where nothing is said.</summary>
+    public Paper? Paper { get; }
+
     /// <summary>The form of a lesson and a class.</summary>
     public ObservationForm(ComputedPack pack)
     {
         ArgumentNullException.ThrowIfNull(pack);
-        (Lesson, Cohort, Units, Teams) = (pack.Lesson.Title, pack.Class.Name, pack.Class.Units, pack.Class.Teams);
+        (Lesson, Cohort, Units, Teams, Paper) = (pack.Lesson.Title, pack.Class.Name, pack.Class.Units, pack.Class.Teams, pack.Class.Paper);
         Breads = [.. MeasuredBread.AskedOf(pack).Select(asked => asked.Compared.Bread)];
         _asked = [.. pack.Comparison.Select(compared => compared.Bread)];
         (_id, _nameOf) = (pack.Lesson.Id, pack.Class.TeamName);

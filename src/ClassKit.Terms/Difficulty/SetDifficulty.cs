@@ -1,4 +1,5 @@
 using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Cohorts;
 
 namespace ClassKit.Terms.Difficulty;
 
@@ -16,6 +17,9 @@ public sealed record SetDifficulty(
     IReadOnlyList<ExerciseDifficulty> Exercises
 )
 {
+    /// <summary>What the class prints on; null where nothing is said.</summary>
+    public Paper? Paper { get; init; }
+
     /// <summary>What the class can be expected to earn with the whole set; null if nobody was asked any of it.</summary>
     public PointsBand? Expected => Past.Expect(Asked(Exercises.Select(exercise => exercise.Exercise)), Class, Students);
 

@@ -1,3 +1,5 @@
+using ClassKit.Exercises.Cohorts;
+
 namespace ClassKit.Terms.Skills;
 
 /// <summary>What the students of a class can do on a day.</summary>
@@ -7,6 +9,9 @@ namespace ClassKit.Terms.Skills;
 /// <param name="Students">In the order of the class.</param>
 public sealed record ClassSkills(string Cohort, DateOnly On, DateOnly? Test, IReadOnlyList<StudentSkills> Students)
 {
+    /// <summary>What the class prints on; null where nothing is said.</summary>
+    public Paper? Paper { get; init; }
+
     /// <summary>Exercises that a class of an earlier year was asked too; empty where none was named.</summary>
     public IReadOnlyList<YearBeside> Years { get; init; } = [];
 

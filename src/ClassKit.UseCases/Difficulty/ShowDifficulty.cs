@@ -42,7 +42,13 @@ public static class ShowDifficulty
         List<Diagnostic> problems = [.. set.Problems, .. known.Problems, .. profile?.Problems ?? []];
         return problems.Count > 0
             ? new(null, problems)
-            : new(new(set.Model!, known.Model!, profile?.Model?.Name ?? "", profile?.Model?.Students ?? UsualStudents), []);
+            : new(
+                new(set.Model!, known.Model!, profile?.Model?.Name ?? "", profile?.Model?.Students ?? UsualStudents)
+                {
+                    Paper = profile?.Model?.Paper,
+                },
+                []
+            );
     }
 
     /// <summary>Works it out.</summary>
@@ -60,7 +66,10 @@ public static class ShowDifficulty
                 .. run.Each(RunStep.Weighing, request.Set.Exercises)
                     .Select(exercise => ExerciseDifficulty.Of(exercise, request.Past, request.Class, request.Students)),
             ]
-        );
+        )
+        {
+            Paper = request.Paper,
+        };
     }
 
     /// <summary>The files, each made when it is written.</summary>

@@ -34,7 +34,10 @@ public static class MakePractice
                 set.Title,
                 left,
                 set.Marking,
-                request.Roster ?? Anyone,
+                (request.Roster ?? Anyone) with
+                {
+                    Paper = request.Paper ?? request.Roster?.Paper,
+                },
                 request.Seed,
                 new(DealPurpose.Practice, request.Avoid),
                 run.Draws()

@@ -30,6 +30,7 @@ public sealed record PracticePaths(string Folder, SetWish Wish, ulong Seed)
                 new(set.Model, Seed)
                 {
                     Roster = roster?.Model,
+                    Paper = before?.Model?.Paper,
                     Avoid = before is null ? NumbersToAvoid.None : NumbersToAvoid.OfAnyone(before.Model!),
                 },
                 []

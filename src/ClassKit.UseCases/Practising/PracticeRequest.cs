@@ -12,6 +12,9 @@ public sealed record PracticeRequest(PracticeSet Set, ulong Seed)
     /// <summary>The students, each with a page; null for one page that is anyone's.</summary>
     public Roster? Roster { get; init; }
 
+    /// <summary>What the class prints on; null where nothing is said.</summary>
+    public Paper? Paper { get; init; }
+
     /// <summary>Numbers of which none may come.</summary>
     public NumbersToAvoid Avoid { get; init; } = NumbersToAvoid.None;
 }

@@ -75,6 +75,7 @@ public static class FollowSkills
             ]
         )
         {
+            Paper = request.Works.Select(work => work.Grades.Dealt.Paper).LastOrDefault(paper => paper is not null),
             Years = YearBeside.Of(
                 request.LastYear.SelectMany(grades => Asked(grades, request.On)),
                 request.Works.SelectMany(work => Asked(work.Grades, work.On))
