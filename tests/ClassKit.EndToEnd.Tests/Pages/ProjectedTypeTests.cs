@@ -31,14 +31,14 @@ public sealed class ProjectedTypeTests(TourRun tour)
         """;
 
     /// <summary>
-    /// What ends below the foot of its frame, where the number stands, or beyond its right edge: a frame on paper has one height, and cuts
+    /// What ends below the foot of its frame, where the number stands, or beyond its right margin: a frame on paper has one height, and cuts
     /// off what is longer.
     /// </summary>
     private const string BeyondTheFrame = """
         () => [...document.querySelectorAll('.screen')].flatMap(screen => {
-          const frame = screen.getBoundingClientRect(), foot = screen.querySelector('.screen-foot').getBoundingClientRect().top;
-          return [...screen.querySelectorAll('h2, p:not(.screen-foot), li, dd, tr, svg:not(.level), figcaption')].filter(part => part.getClientRects().length > 0)
-            .filter(part => part.getBoundingClientRect().bottom > foot + 1 || part.getBoundingClientRect().right > frame.right + 1)
+          const frame = screen.getBoundingClientRect(), right = frame.right - parseFloat(getComputedStyle(screen).paddingRight), foot = screen.querySelector('.screen-foot').getBoundingClientRect().top;
+          return [...screen.querySelectorAll('h2, p:not(.screen-foot), li, dd, tr, svg:not(.level), figcaption, .bar-figure')].filter(part => part.getClientRects().length > 0)
+            .filter(part => part.getBoundingClientRect().bottom > foot + 1 || part.getBoundingClientRect().right > right + 1)
             .map(part => `${screen.querySelector('h2').textContent}: ${part.tagName} ${part.textContent.trim().slice(0, 40)}`).slice(0, 1);
         })
         """;
