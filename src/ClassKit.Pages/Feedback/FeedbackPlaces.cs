@@ -6,7 +6,7 @@ namespace ClassKit.Pages.Feedback;
 
 /// <summary>A student's answers in workbook order, each with its exercise, and those of a kind among them.</summary>
 /// <param name="exercises">The exercises in workbook order.</param>
-internal sealed class FeedbackPlaces(IReadOnlyList<ExerciseFeedback> exercises)
+public sealed class FeedbackPlaces(IReadOnlyList<ExerciseFeedback> exercises)
 {
     private readonly List<FeedbackPlace> _all =
     [
@@ -33,9 +33,36 @@ internal sealed class FeedbackPlaces(IReadOnlyList<ExerciseFeedback> exercises)
     /// <summary>The right method, on an own earlier slip.</summary>
     public IReadOnlyList<FeedbackPlace> Carried => [.. _all.Where(place => place.Answer.Outcome == Outcome.FollowThrough)];
 
-    /// <summary>Wrong, typed or blank: what a worked solution is wanted of.</summary>
-    public IReadOnlyList<FeedbackPlace> Missed =>
-        [.. Unsettled.Where(place => place.Shown is not (Outcome.Sound or Outcome.FollowThrough) && !Written.Contains(place))];
+    /// <summary>
+    /// Wrong or blank: what a worked solution is wanted of. Right numbers without a formula only where nothing else was missed: whoever
+    /// found them knows how they are worked out.
+    /// </summary>
+    public IReadOnlyList<FeedbackPlace> Missed
+    {
+        get
+        {
+            var wrong = Unsettled
+                .Where(place =>
+                    place.Shown is not (Outcome.Sound or Outcome.FollowThrough or Outcome.ValueOnly) && !Written.Contains(place)
+                )
+                .ToList();
+            return wrong.Count > 0 ? wrong : Typed;
+        }
+    }
+
+    /// <summary>What cost most points; of equal causes the one that has to be understood before the others.</summary>
+    public LossCause CostliestCause => Enum.GetValues<LossCause>().MaxBy(LostBy);
+
+    /// <summary>The points that one cause cost.</summary>
+    public decimal LostBy(LossCause cause) =>
+        (
+            cause switch
+            {
+                LossCause.Slips => Slips,
+                LossCause.Typed => Typed,
+                LossCause.Blank => Blank,
+            }
+        ).Sum(place => place.Answer.OutOf - place.Answer.Points);
 
     /// <summary>Exercises in which every part is right, or has its full points by the instructor's word.</summary>
     public IReadOnlyList<ExerciseFeedback> Solid =>

@@ -181,7 +181,97 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
         );
         Assert.InRange(sides.Length, told * 2 - 1, told * 2);
         Assert.All(names, name => Assert.Equal(0, Array.FindIndex(sides, 2, side => side.Contains(name, StringComparison.Ordinal)) % 2));
+
+        // A student's sides bear the student's name and their own numbers, and nothing of the file that they were printed from.
+        var owned = sides[2..].Where(side => side.Trim().Length > 0).ToList();
+        Assert.NotEmpty(owned);
+        Assert.All(owned, side =>
+        {
+            Assert.DoesNotContain("to print", side, StringComparison.Ordinal);
+            Assert.DoesNotMatch(@"\d+ / \d+\s*$", side);
+            Assert.Matches(@"\b\d of \d\b", side);
+            Assert.Contains(names, name => Regex.Replace(side, @"\s+", " ").Contains(name, StringComparison.Ordinal));
+        });
     }
+
+    /// <summary>The back says that something is missing exactly where something is.</summary>
+    [Fact]
+    public async Task A_back_says_that_solutions_have_no_room_where_they_have_none()
+    {
+        Tool.PdfToText.Require();
+        await using var chromium = await ChromiumBrowser.TakeAsync();
+        var page = await (await chromium.Browser.NewContextAsync()).NewPageAsync();
+        await page.GotoAsync(new Uri(Path.Combine(tour.Folder, "graded/feedback-to-print.html")).AbsoluteUri);
+        // Of every other student more is missed than there is room for.
+        await page.EvaluateAsync(
+            "() => [...document.querySelectorAll('article')].forEach((article, at) => { if (at % 2) for (const piece of article.querySelectorAll('.missed-part')) for (let more = 0; more < 2; more++) piece.after(piece.cloneNode(true)); })"
+        );
+        var wanted = await page.EvaluateAsync<int[]>(
+            "() => [...document.querySelectorAll('article')].map(article => article.querySelectorAll('.missed-part').length)"
+        );
+        var asks = await page.EvaluateAsync<string[][]>(
+            "() => [...document.querySelectorAll('article')].map(article => [...article.querySelectorAll('.missed-part h3, .missed-part h4')].map(ask => ask.textContent.trim()))"
+        );
+        var sides = await Printed(page);
+        var said = 0;
+        foreach (var (at, parts) in asks.Index().Where(entry => entry.Item.Length > 0))
+        {
+            var back = Blankless(sides[2 + at * 2 + 1]);
+            var printed = parts.Distinct().Sum(ask => back.Split(Blankless(ask)).Length - 1);
+            var says = back.Contains(Blankless("What has no room here"), StringComparison.Ordinal);
+            Assert.True(says == printed < wanted[at], $"Student {at + 1}: {printed} of {wanted[at]} parts are printed, said: {says}");
+            said += says ? 1 : 0;
+        }
+
+        Assert.InRange(said, 1, asks.Length - 1);
+
+        static string Blankless(string text) => Regex.Replace(text, @"\s+", "");
+    }
+
+    /// <summary>
+    /// A formula that sticks out of its box is printed over what stands beside it, or past the paper's edge. In large print too, where
+    /// everything is nearly twice as wide.
+    /// </summary>
+    [Fact]
+    public async Task No_formula_leaves_its_box_in_print()
+    {
+        await using var chromium = await ChromiumBrowser.TakeAsync();
+        var page = await (await chromium.Browser.NewContextAsync()).NewPageAsync();
+        await page.EmulateMediaAsync(new() { Media = Media.Print });
+        // Between the margins of A4, in pixels.
+        await page.SetViewportSizeAsync(680, 1000);
+        var failures = new List<string>();
+        var formulas = 0;
+        var feedback = Directory.EnumerateFiles(Path.Combine(tour.Folder, "graded/feedback"), "*.html").Order(StringComparer.Ordinal);
+        foreach (
+            var (file, isLarge) in feedback.Take(Trials.All ? int.MaxValue : 6).SelectMany(file => new[] { (file, false), (file, true) })
+        )
+        {
+            await page.GotoAsync(new Uri(file).AbsoluteUri);
+            if (isLarge)
+                await page.EvaluateAsync("() => document.body.classList.add('large-print')");
+            formulas += await page.Locator(".side math").CountAsync();
+            failures.AddRange(
+                (await page.EvaluateAsync<string[]>(FormulasOutside)).Select(fault =>
+                    $"{Place(file)}{(isLarge ? " in large print" : "")}: {fault}"
+                )
+            );
+        }
+
+        Assert.True(formulas > 0);
+        Assert.True(failures.Count == 0, string.Join('\n', failures));
+    }
+
+    /// <summary>Formulas that are laid out wider than the block that they stand in, or over what is no part of them.</summary>
+    private const string FormulasOutside = """
+        () => [...document.querySelectorAll('.side math')].filter(math => math.getClientRects().length > 0).flatMap(math => {
+          let block = math.parentElement;
+          while (getComputedStyle(block).display.startsWith('inline')) block = block.parentElement;
+          const right = Math.min(block.getBoundingClientRect().right, document.documentElement.clientWidth);
+          const most = Math.max(...[math, ...math.querySelectorAll('*')].flatMap(part => [...part.getClientRects()]).map(box => box.right));
+          return most > right + 1 ? [`${math.textContent} ends at ${Math.round(most)} of ${Math.round(right)} px`] : [];
+        })
+        """;
 
     /// <summary>
     /// Whoever missed everything has long solutions and many of them: what has no room on the two sides is left for the screen, never a

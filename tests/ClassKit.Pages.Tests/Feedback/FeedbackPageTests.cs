@@ -145,6 +145,51 @@ public sealed class FeedbackPageTests
         Assert.DoesNotContain("Everything that was asked is right", page.QuerySelector("main")!.Text(), StringComparison.Ordinal);
     }
 
+    /// <summary>Whoever loses most by typing right numbers is told so first, and does not get them worked out on the back.</summary>
+    [Fact]
+    public void What_cost_most_stands_first_and_right_numbers_are_not_worked_out_beside_wrong_ones()
+    {
+        var grade = Student("s02");
+        var wrong = grade.Answers[0] with
+        {
+            Outcome = Outcome.Incorrect,
+            Points = grade.Answers[0].OutOf - 1,
+            Value = CellFormulas.Values.CellValue.FromNumber(-1),
+            Findings = [new AnswerFinding.NotRight()],
+        };
+        List<AnswerGrade> typed =
+        [
+            .. grade
+                .Answers.Skip(1)
+                .Where(answer => answer.Part.FormulaAsked)
+                .Select(answer =>
+                    answer with
+                    {
+                        Outcome = Outcome.ValueOnly,
+                        Points = answer.OutOf / 2,
+                        Findings = [],
+                        OwnEarlierAnswers = new Dictionary<string, double>(),
+                    }
+                ),
+        ];
+        Assert.True(typed.Count > 1);
+
+        var page = Page(grade with { Answers = [wrong, .. typed] });
+
+        Assert.Equal("What cost most", page.QuerySelector(".front h2")!.Text());
+        Assert.Contains(
+            $"{typed.Count} right numbers without a formula cost",
+            page.QuerySelector(".costliest")!.Text(),
+            StringComparison.Ordinal
+        );
+        Assert.DoesNotContain("without a formula cost", page.QuerySelector(".next-steps")!.Text(), StringComparison.Ordinal);
+        Assert.Contains(wrong.Part.Ask, Assert.Single(page.QuerySelectorAll(".missed-part")).Text(), StringComparison.Ordinal);
+
+        var onlyTyped = Page(grade with { Answers = [.. typed] });
+        Assert.Equal(typed.Count, onlyTyped.QuerySelectorAll(".missed-part").Length);
+        Assert.Contains("How your numbers are worked out", onlyTyped.QuerySelector(".missed h2")!.Text(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_foot_of_the_page_names_no_file() =>
         Assert.All(SampleClass.Grades.Students, grade =>
