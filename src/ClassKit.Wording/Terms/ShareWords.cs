@@ -11,6 +11,10 @@ public static class ShareWords
     /// <summary>A share from 0 to 1.</summary>
     public static string Of(decimal share) => OfPercent(AnswerUnit.Shown(AnswerUnit.Percent, share));
 
+    /// <summary>A share from 0 to 1 to a tenth of a percent, for columns that are compared by eye.</summary>
+    public static string ToATenth(decimal share) =>
+        NumberText.WithUnit(NumberText.Fixed((double)AnswerUnit.Shown(AnswerUnit.Percent, share), 1), AnswerUnit.Percent);
+
     /// <summary>A percentage.</summary>
     public static string OfPercent(decimal percent) => NumberText.WithUnit(NumberText.Exact(percent, Decimals), AnswerUnit.Percent);
 }
