@@ -39,7 +39,7 @@ internal static class ExerciseSheet
         foreach (var layout in layouts)
         {
             WriteTop(sheet, dealt, student, layout);
-            WayRow.Write(sheet, all, layout);
+            WayRow.Write(sheet, all, layout, student.LargePrint);
             WriteGivens(sheet, student, layout);
             WriteAnswers(sheet, student, layout);
             WriteOptions(sheet, student, layout);
@@ -52,7 +52,9 @@ internal static class ExerciseSheet
             CellAt(sheet, first.Answers[0].Address).SetActive();
         if (layouts.Count == 1 && !student.LargePrint && HeightDownToGivens(all, first) <= MostFrozen)
             sheet.SheetView.FreezeRows(first.LastGivenRow);
-        var area = sheet.Range(first.TitleRow, columns.Tag, layouts[^1].ScratchTo.Row, columns.Last);
+        // In large print an empty grid would take a side of each exercise: who works on paper has more room beside it.
+        var last = student.LargePrint ? layouts[^1].ScratchHeadingRow - 1 : layouts[^1].ScratchTo.Row;
+        var area = sheet.Range(first.TitleRow, columns.Tag, last, columns.Last);
         sheet.SetUpPage(
             area,
             student.LargePrint ? XLPageOrientation.Landscape : XLPageOrientation.Portrait,
@@ -66,7 +68,7 @@ internal static class ExerciseSheet
         sheet.ProtectFromSlips();
     }
 
-    /// <summary>Large type fills a page soon: what is given, what is asked and the scratch area each begin a page where they do not fit whole.</summary>
+    /// <summary>Large type fills a page soon: what is given and what is asked each begin a page where they do not fit whole.</summary>
     private static void PrintLarge(IXLWorksheet sheet, DealtClass dealt, IReadOnlyList<ExerciseLayout> layouts)
     {
         var page = sheet.PrintLarge(dealt.Paper, layouts[0].Columns.Last);
@@ -75,7 +77,13 @@ internal static class ExerciseSheet
             if (index > 0)
                 sheet.PageSetup.AddHorizontalPageBreak(layout.TitleRow - 1);
             var from = layout.TitleRow;
-            int[] pieces = [layout.GivensHeadingRow, layout.AnswersHeadingRow, layout.ScratchHeadingRow, layout.ScratchTo.Row + 1];
+            int[] pieces =
+            [
+                layout.GivensHeadingRow,
+                layout.AnswersHeadingRow,
+                layout.ScratchHeadingRow,
+                .. index + 1 < layouts.Count ? new[] { layout.ScratchTo.Row + 1 } : [],
+            ];
             foreach (var (first, next) in pieces.Zip(pieces.Skip(1)))
             {
                 if (PageLook.Height(sheet, from, next - 1) <= page)

@@ -11,7 +11,7 @@ internal static class WayRow
 {
     private const double Height = 24;
 
-    public static void Write(IXLWorksheet sheet, PracticeLayout all, ExerciseLayout layout)
+    public static void Write(IXLWorksheet sheet, PracticeLayout all, ExerciseLayout layout, bool isShort)
     {
         var row = layout.WayRow;
         sheet.Row(row).Height = Height;
@@ -21,13 +21,13 @@ internal static class WayRow
         var back =
             place == 0
                 ? ("‹ " + all.Start.Sheet, StartOf(all.Start.Sheet))
-                : ("‹ " + Name(all.Exercises[place - 1]), TopOf(all.Exercises[place - 1]));
+                : ("‹ " + Name(all.Exercises[place - 1], isShort), TopOf(all.Exercises[place - 1]));
         Link(sheet.Cell(row, layout.Columns.Value), back);
         if (place + 1 < all.Exercises.Count)
         {
             var next = sheet.Cell(row, layout.Columns.Last);
             next.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
-            Link(next, (Name(all.Exercises[place + 1]) + " ›", TopOf(all.Exercises[place + 1])));
+            Link(next, (Name(all.Exercises[place + 1], isShort) + " ›", TopOf(all.Exercises[place + 1])));
         }
     }
 
@@ -42,8 +42,11 @@ internal static class WayRow
         );
     }
 
-    private static string Name(ExerciseLayout exercise) =>
-        string.Create(CultureInfo.InvariantCulture, $"{exercise.Number} {exercise.Exercise.Title}");
+    /// <summary>By its number alone where columns are narrow: the two titles of a row would run into each other.</summary>
+    private static string Name(ExerciseLayout exercise, bool isShort) =>
+        isShort
+            ? exercise.Number.ToString(CultureInfo.InvariantCulture)
+            : string.Create(CultureInfo.InvariantCulture, $"{exercise.Number} {exercise.Exercise.Title}");
 
     private static string StartOf(string sheet) => $"'{sheet}'!A1";
 
