@@ -207,7 +207,7 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
             "() => [...document.querySelectorAll('article')].forEach((article, at) => { if (at % 2) for (const piece of article.querySelectorAll('.missed-part')) for (let more = 0; more < 2; more++) piece.after(piece.cloneNode(true)); })"
         );
         var wanted = await page.EvaluateAsync<int[]>(
-            "() => [...document.querySelectorAll('article')].map(article => article.querySelectorAll('.missed-part').length)"
+            "() => [...document.querySelectorAll('article')].map(article => article.querySelectorAll('.missed-part').length + (article.querySelector('.side > p.small') ? 1 : 0))"
         );
         var asks = await page.EvaluateAsync<string[][]>(
             "() => [...document.querySelectorAll('article')].map(article => [...article.querySelectorAll('.missed-part h3, .missed-part h4')].map(ask => ask.textContent.trim()))"
