@@ -38,7 +38,7 @@ internal static class CookedHolding
             {
                 Source = $"as in an oven, for want of figures of fried doughs: {holding.Source}",
             },
-            CookingWay.Griddle or CookingWay.Pan when holding == GasHolding.Batter => holding with
+            CookingWay.Griddle or CookingWay.Pan when holding.Kind == HoldingKind.Batter => holding with
             {
                 Source = $"as in a tin, for want of figures of griddle cakes: {holding.Source}",
             },
