@@ -1,6 +1,7 @@
 using ClassKit.Baking.Chemistry;
 using ClassKit.Baking.Explanations;
 using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
 
 namespace ClassKit.Baking.GasBudgets;
@@ -10,53 +11,48 @@ internal sealed class ChemicalSupply
 {
     private readonly Mass _ammonia;
     private readonly IReadOnlyList<Powder> _powders;
-    private readonly Band<Mass> _matched;
 
-    /// <summary>What meets the soda, by typical values.</summary>
-    private readonly IReadOnlyList<(string From, Mass Acid, LeaveningAcid Kind)> _acids;
+    /// <summary>What meets the soda.</summary>
+    private readonly IReadOnlyList<Acid> _acids;
 
     public ChemicalSupply(BakersFormula formula, Mass dough, GasBudgetSettings settings)
     {
         // Potassium bicarbonate meets the same acids, gram-molecule for gram-molecule.
-        Soda = Of("baking_soda") + Of("potassium_bicarbonate") * (MolarMass.SodiumBicarbonate / MolarMass.PotassiumBicarbonate);
-        _ammonia = Of("ammonium_bicarbonate");
+        Soda =
+            Sum(RaisingKind.Soda) + Sum(RaisingKind.PotassiumBicarbonate) * (MolarMass.SodiumBicarbonate / MolarMass.PotassiumBicarbonate);
+        _ammonia = Sum(RaisingKind.Ammonia);
         _powders =
         [
-            .. new[]
-            {
-                new Powder(Of("baking_powder"), settings.PowderShare, settings.PowderBenchShare),
-                new Powder(Of("low_sodium_powder"), settings.PowderShare, settings.PowderBenchShare),
-                new Powder(Of("phosphate_powder"), settings.PowderShare, PowderRelease.Phosphate.BenchShare),
-                new Powder(Of("self_rising_flour"), SelfRisingFlour.UsualShare, PowderRelease.Phosphate.BenchShare),
-            }.Where(powder => powder.Mass.Grams > 0),
+            .. formula
+                .Lines.Where(line => line.Percent > 0 && line.Ingredient.Raises is { Kind: RaisingKind.Powder })
+                .Select(line => new Powder(
+                    Of(line),
+                    line.Ingredient.Raises!.GasShare ?? settings.PowderShare,
+                    line.Ingredient.Raises.BenchShare ?? settings.PowderBenchShare
+                )),
         ];
-        var tartar = LeaveningAcid.CreamOfTartar.SodaMatching(Of("cream_of_tartar"));
-        _matched = formula
-            .Lines.Where(line => line.Ingredient.LacticAcidShare is not null)
-            .Aggregate(new Band<Mass>(tartar, tartar, tartar), (sum, line) =>
-                sum.With(line.Ingredient.LacticAcidShare!.Value, (soda, acidity) =>
-                    soda + LeaveningAcid.LacticAcid.SodaMatching(dough * (line.Percent / formula.TotalPercent * acidity))
-                )
-            );
-
         _acids =
         [
-            .. Of("cream_of_tartar") is { Grams: > 0 } cream
-                ? [("cream of tartar", cream, LeaveningAcid.CreamOfTartar)]
-                : (IEnumerable<(string, Mass, LeaveningAcid)>)[],
+            .. formula
+                .Lines.Where(line => line.Percent > 0 && line.Ingredient.NeutralizingValue is not null)
+                .Select(line => new Acid(
+                    line.Ingredient.Name.ToLowerInvariant(),
+                    new(Of(line), Of(line), Of(line)),
+                    line.Ingredient.NeutralizingValue!.Value
+                )),
             .. formula
                 .Lines.Where(line => line.Ingredient.LacticAcidShare is not null)
-                .Select(line =>
-                    (
-                        $"the lactic acid of {line.Ingredient.Name}",
-                        dough * (line.Percent / formula.TotalPercent * line.Ingredient.LacticAcidShare!.Value.Typical),
-                        LeaveningAcid.LacticAcid
-                    )
-                ),
+                .Select(line => new Acid(
+                    $"the lactic acid of {line.Ingredient.Name}",
+                    line.Ingredient.LacticAcidShare!.Value.Map(share => Of(line) * share),
+                    LeaveningAcid.LacticAcid.NeutralizingValue
+                )),
         ];
 
-        Mass Of(string id) =>
-            dough * (formula.Lines.Where(line => line.Ingredient.Id == id).Sum(line => line.Percent) / formula.TotalPercent);
+        Mass Of(FormulaLine line) => dough * (line.Percent / formula.TotalPercent);
+
+        Mass Sum(RaisingKind kind) =>
+            dough * (formula.Lines.Where(line => line.Ingredient.Raises?.Kind == kind).Sum(line => line.Percent) / formula.TotalPercent);
     }
 
     /// <summary>Potassium bicarbonate as the soda that it stands for.</summary>
@@ -73,8 +69,11 @@ internal sealed class ChemicalSupply
     /// </summary>
     public Band<AmountOfSubstance> AmmoniaGas => Same(CarbonDioxide.AmountIn(_ammonia * Carbonate.BakersAmmonia.CarbonDioxideByHeat));
 
+    /// <summary>The soda that all acids together would neutralise.</summary>
+    private Band<Mass> Matched => _acids.Aggregate(default(Band<Mass>), (sum, acid) => sum.With(acid.Soda, (left, right) => left + right));
+
     /// <summary>The soda that the acids of the dough neutralise; the powder's own acid is spoken for by its own soda.</summary>
-    private Band<Mass> Used => _matched.Map(matched => matched < Soda ? matched : Soda);
+    private Band<Mass> Used => Matched.Map(matched => matched < Soda ? matched : Soda);
 
     /// <summary>
     /// At once, since buttermilk's acid is dissolved already; soda left over gives gas only slowly and late, and is not counted.
@@ -95,19 +94,19 @@ internal sealed class ChemicalSupply
                 .. _acids.Select(acid => new ExplainedStep(
                     $"soda that {acid.From} neutralises",
                     "acid × neutralising value / 100",
-                    $"{Figures.Grams(acid.Acid)} × {Figures.Exact(acid.Kind.NeutralizingValue)} / 100",
-                    Figures.Grams(acid.Kind.SodaMatching(acid.Acid))
+                    $"{Figures.Grams(acid.Amount.Typical)} × {Figures.Exact(acid.NeutralizingValue)} / 100",
+                    Figures.Grams(acid.Soda.Typical)
                 )),
                 new(
                     "soda that the acids neutralise",
                     "their sum",
-                    _acids.Count == 0 ? "0 g" : string.Join(" + ", _acids.Select(acid => Figures.Grams(acid.Kind.SodaMatching(acid.Acid)))),
-                    Figures.Grams(_matched.Typical)
+                    _acids.Count == 0 ? "0 g" : string.Join(" + ", _acids.Select(acid => Figures.Grams(acid.Soda.Typical))),
+                    Figures.Grams(Matched.Typical)
                 ),
                 new(
                     "soda used",
                     "the lesser of soda and that",
-                    $"the lesser of {Figures.Grams(Soda)} and {Figures.Grams(_matched.Typical)}",
+                    $"the lesser of {Figures.Grams(Soda)} and {Figures.Grams(Matched.Typical)}",
                     Figures.Grams(Used.Typical)
                 ),
                 new(
@@ -174,6 +173,15 @@ internal sealed class ChemicalSupply
 
     private static Band<AmountOfSubstance> Sum(IEnumerable<Band<AmountOfSubstance>> parts) =>
         parts.Aggregate(default(Band<AmountOfSubstance>), (sum, part) => sum.With(part, (left, right) => left + right));
+
+    /// <summary>One acid of the dough, and the soda that it neutralises.</summary>
+    /// <param name="From">What it is, in the middle of a sentence.</param>
+    /// <param name="Amount">How much of it.</param>
+    /// <param name="NeutralizingValue">Grams of soda for 100 g of it.</param>
+    private sealed record Acid(string From, Band<Mass> Amount, double NeutralizingValue)
+    {
+        public Band<Mass> Soda => Amount.Map(amount => amount * PerHundred.Share(NeutralizingValue));
+    }
 
     /// <summary>One powder of the dough: how much gas it has, and how much of that comes on the bench.</summary>
     private sealed record Powder(Mass Mass, Band<double> Share, Band<double> Bench)

@@ -57,6 +57,12 @@ public sealed record Ingredient(
     /// <summary>Its acid as a share of lactic acid by mass, 0 to 1; null if it neutralises no soda worth counting.</summary>
     public Band<double>? LacticAcidShare { get; init; }
 
+    /// <summary>How it makes gas without yeast; null of what makes none.</summary>
+    public RaisingPower? Raises { get; init; }
+
+    /// <summary>Grams of soda that 100 g of it neutralise, as bakers tell it of an acid; null if it is none.</summary>
+    public double? NeutralizingValue { get; init; }
+
     /// <summary>What it may hold besides, as far as is known here.</summary>
     public IReadOnlyList<AllergenDoubt> Doubts { get; init; } = [];
 

@@ -24,6 +24,13 @@ public sealed record IngredientColumn(string Name, string Means)
         new("salt", "g in 100 g, as European labels have it: 2.5 times the sodium"),
         new("sodium", "g in 100 g, as American labels have it (there in mg); one of salt and sodium is enough"),
         new("acid", "g of acid in 100 g, counted as lactic acid, as one number or lowest-usual-highest"),
+        new(
+            "gives",
+            "what makes gas in it without yeast: soda, potassium bicarbonate, ammonia or powder (soda with its own acid, also in a flour)"
+        ),
+        new("gas", "of a powder, g of carbon dioxide from 100 g, as one number or lowest-usual-highest; left empty it is what is usual"),
+        new("gas at once", "how much of that comes before the oven, in %, likewise"),
+        new("neutralises", "of an acid for soda, g of soda that 100 g of it take up: its neutralising value"),
         new("density", "g in 1 mL, where no weight of a cup is known"),
         new("cup", "what a US cup (236.588 mL) of it weighs in g"),
         new("cup filled", "how that cup is filled or what is in it, where that matters: dipped, spooned, sifted, packed, chopped"),

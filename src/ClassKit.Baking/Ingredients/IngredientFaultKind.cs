@@ -21,6 +21,9 @@ public enum IngredientFaultKind
     /// <summary>It is no kind of ingredient.</summary>
     UnknownKind,
 
+    /// <summary>It is nothing that makes gas.</summary>
+    UnknownGas,
+
     /// <summary>It is no allergen.</summary>
     UnknownAllergen,
 

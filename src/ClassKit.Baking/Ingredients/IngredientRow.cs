@@ -28,6 +28,14 @@ public sealed class IngredientRow
         ["other"] = IngredientRole.Other,
     };
 
+    private static readonly Dictionary<string, RaisingKind> Gases = new(StringComparer.OrdinalIgnoreCase)
+    {
+        ["soda"] = RaisingKind.Soda,
+        ["potassium bicarbonate"] = RaisingKind.PotassiumBicarbonate,
+        ["ammonia"] = RaisingKind.Ammonia,
+        ["powder"] = RaisingKind.Powder,
+    };
+
     private readonly Func<string, string> _cell;
     private readonly List<IngredientFault> _faults = [];
 
@@ -35,6 +43,9 @@ public sealed class IngredientRow
 
     /// <summary>The kinds of ingredients, as a file names them.</summary>
     public static IReadOnlyCollection<string> KindNames => Kinds.Keys;
+
+    /// <summary>What makes gas without yeast, as a file names it.</summary>
+    public static IReadOnlyCollection<string> GasNames => Gases.Keys;
 
     /// <summary>The ingredient, or everything that is wrong with its row.</summary>
     /// <param name="cell">What stands in a column, without blanks around it; empty where the row or the file has none.</param>
@@ -78,7 +89,9 @@ public sealed class IngredientRow
             Solids = Solids(water),
             SugarShare = PerHundred.Share(Share("sugar")),
             SodiumShare = PerHundred.Share(Share("sodium") ?? Share("salt") / SaltPerSodium),
-            LacticAcidShare = Acid(),
+            LacticAcidShare = Shares("acid"),
+            Raises = Raises(),
+            NeutralizingValue = Weight("neutralises"),
             Piece = Piece(),
             Doubts = [.. Items("label").SelectMany(IngredientDoubts.Of)],
             OtherNames = [.. Items("other names")],
@@ -107,16 +120,33 @@ public sealed class IngredientRow
             ? new(one, _cell("pieces") is { Length: > 0 } many ? many : one, grams)
             : null;
 
-    private Band<double>? Acid()
+    private RaisingPower? Raises()
     {
-        var numbers = _cell("acid")
+        if (_cell("gives") is not { Length: > 0 } written)
+        {
+            // Gas of nothing that makes it would be left out without a word.
+            foreach (var column in new[] { "gas", "gas at once" }.Where(column => _cell(column).Length > 0))
+                Fault(column, IngredientFaultKind.UnknownGas);
+            return null;
+        }
+        if (!Gases.TryGetValue(written, out var kind))
+            Fault("gives", IngredientFaultKind.UnknownGas);
+        return new(kind) { GasShare = Shares("gas"), BenchShare = Shares("gas at once") };
+    }
+
+    /// <summary>A share as one number or as lowest-usual-highest.</summary>
+    private Band<double>? Shares(string column)
+    {
+        var numbers = _cell(column)
             .Split('-', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
             .Select(Number)
             .ToList();
         if (numbers.Count == 0)
             return null;
-        if (numbers.Exists(number => number is null) || numbers.Count == 2)
-            Fault("acid", IngredientFaultKind.NoNumber);
+        if (numbers.Exists(number => number is null) || numbers.Count is 2 or > 3)
+            Fault(column, IngredientFaultKind.NoNumber);
+        else if (numbers.Exists(number => number is < 0 or > 100) || !numbers.SequenceEqual(numbers.Order()))
+            Fault(column, IngredientFaultKind.NoShare);
         return numbers is [{ } low, { } usual, { } high] ? ShareBand(low, usual, high)
             : numbers is [{ } only] ? ShareBand(only, only, only)
             : null;

@@ -117,10 +117,13 @@ public static class IngredientsReader
             IngredientFaultKind.Missing =>
                 $"It must be there: {Means(fault.Column).Replace("; must be there", "", StringComparison.Ordinal)}.",
             IngredientFaultKind.NoNumber => $"A number is expected: {Means(fault.Column)}.",
-            IngredientFaultKind.NoShare => $"It must be from 0 to 100: {Means(fault.Column)}.",
+            IngredientFaultKind.NoShare => $"It must be from 0 to 100, and of several numbers the least first: {Means(fault.Column)}.",
             IngredientFaultKind.TooMuch => "Look at the label or the table again; a column may be per portion.",
             IngredientFaultKind.NoWeight => $"It must be above 0: {Means(fault.Column)}.",
             IngredientFaultKind.UnknownKind => NearestWord.Advice(fault.Found, [.. IngredientRow.KindNames]),
+            IngredientFaultKind.UnknownGas => fault.Column == "gives"
+                ? NearestWord.Advice(fault.Found, [.. IngredientRow.GasNames])
+                : $"Say in the column `gives` what makes that gas: {Means("gives")}.",
             IngredientFaultKind.UnknownAllergen => AllergenAdvice.For(fault.Found),
             IngredientFaultKind.NoId => "Use small letters a to z, digits and _.",
         };

@@ -1,4 +1,5 @@
 using ClassKit.Baking.GasBudgets;
+using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Outline;
@@ -9,12 +10,13 @@ namespace ClassKit.Content.Lessons;
 /// <summary>Notes a formula in which so much soda meets no acid that it will be tasted.</summary>
 internal static class LeftSoda
 {
-    private static readonly string[] Sodas = ["baking_soda", "potassium_bicarbonate"];
-
     public static void Check(Section? table, LessonFormula formula, ProblemList problems)
     {
         if (
-            formula.Formula.Lines.FirstOrDefault(line => Sodas.Contains(line.Ingredient.Id)) is not { } soda
+            formula.Formula.Lines.FirstOrDefault(line =>
+                line.Ingredient.Raises is { Kind: RaisingKind.Soda or RaisingKind.PotassiumBicarbonate }
+            )
+                is not { } soda
             || SodaBalance.Of(formula.Formula, Mass.FromGrams(formula.Formula.TotalPercent)) is not { IsTasted: true } balance
         )
             return;

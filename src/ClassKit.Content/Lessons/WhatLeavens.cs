@@ -14,7 +14,7 @@ internal static class WhatLeavens
     public static void Check(int? said, LessonFormula formula, ProblemList problems)
     {
         var hasPowder = formula.Formula.Lines.Any(line =>
-            line.Ingredient.Role == IngredientRole.ChemicalLeavening || line.Ingredient.Id == "self_rising_flour"
+            line.Ingredient.Role == IngredientRole.ChemicalLeavening || line.Ingredient.Raises is not null
         );
         var against = formula.Formula.Leavening switch
         {

@@ -15,28 +15,27 @@ internal static class LeaveningText
             Leavening.Yeast
             or Leavening.Chemical
                 when !formula.IsFermented
-                    && !Has(formula, "self_rising_flour")
-                    && formula.Lines.All(line => line.Ingredient.Role != IngredientRole.ChemicalLeavening) => "air and steam alone",
+                    && formula.Lines.All(line =>
+                        line.Ingredient.Role != IngredientRole.ChemicalLeavening && line.Ingredient.Raises is null
+                    ) => "air and steam alone",
             Leavening.None => "air and steam alone",
             Leavening.Steam => "steam",
             Leavening.Yeast when formula.HasStarter => formula.Lines.Any(line => line.Ingredient.Role == IngredientRole.Yeast)
                 ? "sourdough starter and yeast"
                 : "sourdough starter",
             Leavening.Yeast => "yeast",
-            Leavening.Chemical => (Has(formula, "baking_soda"), Has(formula, "baking_powder")) switch
+            Leavening.Chemical => (Has(formula, RaisingKind.Soda), Has(formula, RaisingKind.Powder)) switch
             {
                 (true, true) => "soda and baking powder",
                 (true, false) => "soda",
                 (false, true) => "baking powder",
-                _ when Has(formula, "ammonium_bicarbonate") => "baker’s ammonia",
-                _ when Has(formula, "potassium_bicarbonate") => "potassium bicarbonate",
-                _ when Has(formula, "phosphate_powder") || Has(formula, "low_sodium_powder") || Has(formula, "self_rising_flour") =>
-                    "baking powder",
+                _ when Has(formula, RaisingKind.Ammonia) => "baker’s ammonia",
+                _ when Has(formula, RaisingKind.PotassiumBicarbonate) => "potassium bicarbonate",
                 _ => "chemical leavening",
             },
         };
 
-    private static bool Has(BakersFormula formula, string ingredient) => formula.Lines.Any(line => line.Ingredient.Id == ingredient);
+    private static bool Has(BakersFormula formula, RaisingKind kind) => formula.Lines.Any(line => line.Ingredient.Raises?.Kind == kind);
 
     /// <summary>What makes the gas.</summary>
     public static string Of(GasSourceKind kind) =>

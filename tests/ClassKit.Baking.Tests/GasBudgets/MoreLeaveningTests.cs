@@ -1,3 +1,4 @@
+using ClassKit.Baking.Chemistry;
 using ClassKit.Baking.DoughProperties;
 using ClassKit.Baking.Formulas;
 using ClassKit.Baking.GasBudgets;
@@ -43,6 +44,62 @@ public sealed class MoreLeaveningTests
         var powder = Budget(formula, formula.TotalPercent).Sources.Single(source => source.Kind == GasSourceKind.BakingPowder);
 
         Assert.Equal(0.5 / 44.009, powder.SetAmount.Low.Moles, 1e-6);
+    }
+
+    /// <summary>
+    /// A kitchen's own rows make the gas that they say, under whatever id: 0.7 g of carbon dioxide from 100 g of its flour and 0.1 g from a gram of
+    /// its powder.
+    /// </summary>
+    [Fact]
+    public void A_kitchens_own_flour_and_powder_make_gas()
+    {
+        var flour = Row(
+            ("name", "Mill's self-raising flour"),
+            ("kind", "flour"),
+            ("water", "12"),
+            ("gives", "powder"),
+            ("gas", "0.7"),
+            ("gas at once", "50"),
+            ("allergens", "wheat")
+        );
+        var powder = Row(("name", "Second powder"), ("kind", "leavening"), ("water", "5"), ("gives", "powder"), ("gas", "10"));
+        var formula = new BakersFormula(
+            "scones",
+            "Scones",
+            Leavening.Chemical,
+            [new(flour, 100), new(IngredientCatalog.Get("whole_milk"), 60), new(powder, 1)]
+        );
+        var source = Budget(formula, formula.TotalPercent).Sources.Single(source => source.Kind == GasSourceKind.BakingPowder);
+
+        Assert.Equal((0.7 + 0.1) / 44.009, source.SetAmount.Typical.Moles, 1e-6);
+
+        static Ingredient Row(params (string Column, string Text)[] cells) =>
+            IngredientRow
+                .Read(column => cells.FirstOrDefault(cell => cell.Column == column).Text ?? (column == "source" ? "its label" : ""))
+                .Ingredient!;
+    }
+
+    /// <summary>A gram of citric acid, 192.12 g/mol with three hydrogens, takes up 1.31 g of soda; monocalcium phosphate 0.8 g by its trade value.</summary>
+    [Theory]
+    [InlineData("citric_acid", 1, 1)]
+    [InlineData("citric_acid", 0.5, 0.656)]
+    [InlineData("monocalcium_phosphate", 1, 0.8)]
+    [InlineData("cream_of_tartar", 1, 0.45)]
+    public void Every_acid_of_the_table_meets_soda(string acid, double percent, double used) =>
+        Assert.Equal(used / 84.006, Source(GasSourceKind.Soda, ("baking_soda", 1), (acid, percent)).SetAmount.Typical.Moles, 1e-5);
+
+    /// <summary>What the table says of what ships is what the chemistry has of it.</summary>
+    [Fact]
+    public void The_table_and_the_chemistry_name_one_value()
+    {
+        Assert.Equal(PowderRelease.Phosphate.BenchShare, IngredientCatalog.Get("phosphate_powder").Raises!.BenchShare);
+        Assert.Equal(PowderRelease.Phosphate.BenchShare, IngredientCatalog.Get("self_rising_flour").Raises!.BenchShare);
+        Assert.Equal(SelfRisingFlour.UsualShare, IngredientCatalog.Get("self_rising_flour").Raises!.GasShare);
+        Assert.Equal(LeaveningAcid.CreamOfTartar.NeutralizingValue, IngredientCatalog.Get("cream_of_tartar").NeutralizingValue);
+        Assert.Equal(
+            LeaveningAcid.MonocalciumPhosphate.NeutralizingValue,
+            IngredientCatalog.Get("monocalcium_phosphate").NeutralizingValue
+        );
     }
 
     /// <summary>Monocalcium phosphate acts at mixing, SAS and SALP wait for heat: H. McGee, On Food and Cooking (2004).</summary>

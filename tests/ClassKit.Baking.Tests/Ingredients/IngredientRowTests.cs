@@ -54,11 +54,29 @@ public sealed class IngredientRowTests
     [InlineData("id", "Emmer Flour", IngredientFaultKind.NoId)]
     [InlineData("source", "", IngredientFaultKind.Missing)]
     [InlineData("acid", "1-2", IngredientFaultKind.NoNumber)]
+    [InlineData("acid", "3-2-1", IngredientFaultKind.NoShare)]
+    [InlineData("gives", "steam", IngredientFaultKind.UnknownGas)]
+    [InlineData("gas", "0.6", IngredientFaultKind.UnknownGas)]
+    [InlineData("neutralises", "0", IngredientFaultKind.NoWeight)]
     public void What_is_wrong_is_found_in_its_column(string column, string text, IngredientFaultKind kind, string? where = null)
     {
         var (ingredient, faults) = Read((column, text));
 
         Assert.Null(ingredient);
         Assert.Equal((where ?? column, kind), (Assert.Single(faults).Column, faults[0].Kind));
+    }
+
+    [Fact]
+    public void What_makes_gas_says_how_much_and_how_much_of_it_at_once()
+    {
+        var flour = Read(("gives", "Powder"), ("gas", "0.5-0.6-0.75"), ("gas at once", "60")).Ingredient!;
+
+        Assert.Equal(RaisingKind.Powder, flour.Raises!.Kind);
+        Assert.Equal(
+            (0.005, 0.006, 0.0075),
+            (flour.Raises.GasShare!.Value.Low, flour.Raises.GasShare.Value.Typical, flour.Raises.GasShare.Value.High)
+        );
+        Assert.Equal(0.6, flour.Raises.BenchShare!.Value.Typical);
+        Assert.Null(Read().Ingredient!.Raises);
     }
 }
