@@ -91,7 +91,10 @@ internal sealed class MixBalancing
             yield return Part(line, heat.Share, heat.Kind, warmed);
         }
         if (rest > LeastShare)
-            yield return Part(line, rest, heats.Find(heat => !heat.IsOfAPart)?.Kind ?? Untouched(line.Ingredient), warmed);
+            yield return Part(line, rest, heats.Find(heat => !heat.IsOfAPart)?.Kind ?? Untouched(line.Ingredient), warmed) with
+            {
+                IsRest = rest < 1,
+            };
     }
 
     /// <summary>Three thirds are all of it.</summary>

@@ -14,6 +14,9 @@ public sealed record MixPart(FormulaLine Line, HeatKind Kind, Temperature Temper
     /// <summary>How much it is of the ingredient in the formula: above 0, and 1 where all of it goes in alike.</summary>
     public double Share { get; init; } = 1;
 
+    /// <summary>True of what is left of an ingredient when steps have taken their parts of it.</summary>
+    public bool IsRest { get; init; }
+
     /// <summary>The ingredient.</summary>
     public Ingredient Ingredient => Line.Ingredient;
 }

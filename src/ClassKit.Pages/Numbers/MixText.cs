@@ -54,10 +54,12 @@ internal static class MixText
 
     private static string Names(IReadOnlyList<MixPart> parts) => Phrases.List([.. parts.Select(Name)]);
 
-    /// <summary>"water", or "40 % of the water" where the rest goes in otherwise.</summary>
+    /// <summary>"water", or "40 % of the water" and "the rest of the water" where that goes in otherwise.</summary>
     private static string Name(MixPart part)
     {
         var name = part.Ingredient.Name.ToLowerInvariant();
-        return part.Share < 1 ? $"{NumberText.WithUnit(NumberText.AtMost(PerHundred.Of(part.Share), 1), "%")} of the {name}" : name;
+        return part.IsRest ? $"the rest of the {name}"
+            : part.Share < 1 ? $"{NumberText.WithUnit(NumberText.AtMost(PerHundred.Of(part.Share), 0), "%")} of the {name}"
+            : name;
     }
 }

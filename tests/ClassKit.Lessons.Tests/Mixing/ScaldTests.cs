@@ -94,6 +94,7 @@ public sealed class ScaldTests
 
         Assert.Null(mix.OutOfReach);
         Assert.Equal(40, Assert.Single(mix.Warmed).Line.Percent, 9);
+        Assert.True(mix.Warmed[0].IsRest);
         Assert.True(mix.Warmed[0].Temperature.Celsius > 26);
     }
 
