@@ -25,6 +25,24 @@ public static class FindingWords
         return string.Join(' ', answer.Findings.Select(finding => Of(finding, answer)).Concat(PaperWords.Beside(answer)));
     }
 
+    /// <summary>
+    /// The same where it says more than the outcome does beside which it stands: whose outcome says all has none.
+    /// </summary>
+    public static string BeyondOutcome(AnswerGrade answer)
+    {
+        ArgumentNullException.ThrowIfNull(answer);
+        return answer.Findings.All(finding =>
+            finding
+                is AnswerFinding.Right
+                    or AnswerFinding.RightTyped
+                    or AnswerFinding.RightInText
+                    or AnswerFinding.Empty
+                    or AnswerFinding.NoWorkbook
+        )
+            ? string.Join(' ', PaperWords.Beside(answer))
+            : Of(answer);
+    }
+
     private static string Of(AnswerFinding finding, AnswerGrade answer) =>
         finding is AnswerFinding.NearMiss miss ? NearMissWords.Of(miss, answer.Exercise, answer.Part, answer.Formula)
         : finding is AnswerFinding.NotRight { Formula: var formula } && answer is { Part.Choice: null, Paper: null }

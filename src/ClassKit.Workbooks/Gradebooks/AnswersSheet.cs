@@ -24,15 +24,16 @@ internal static class AnswersSheet
             [
                 new("Student", 24),
                 new(PartHead, 6),
-                new("Outcome", 17),
+                new("Outcome", 16),
                 new(PointsHead, 7, true),
                 new("Out of", 7, true),
                 // Options and sentences in full stand on the pages; here one of them made a row of ten lines.
-                new("Value", 12, true) { BreaksLines = false },
-                new("Expected", 12, true) { BreaksLines = false },
+                new("Value", 10, true) { BreaksLines = false },
+                new("Expected", 10, true) { BreaksLines = false },
                 new("Formula", 34),
-                new("Nearest wrong turn", 40),
                 new("Note", 60),
+                // For filtering: on paper the note says it in full.
+                new("Nearest wrong turn", 40, OnPaper: false),
                 new(GradebookGrid.IdHead, GridHead.IdWidth, OnPaper: false),
             ]
         );
@@ -49,8 +50,8 @@ internal static class AnswersSheet
                     Shown(answer),
                     answer.Part.IsNumber ? answer.Expected : ResultText.Of(answer.Part, answer.Expected),
                     answer.Formula,
+                    FindingWords.BeyondOutcome(answer),
                     NearestTurn.Of(answer),
-                    FindingWords.Of(answer),
                     student.Who.Id
                 );
             }

@@ -34,6 +34,9 @@ internal static class ClassSheet
     private const int FirstRow = 5;
     private const double NumberWidth = 8.5;
     private const double ExerciseWidth = 10.5;
+    private const double LeastExerciseWidth = 7.5;
+    private const double StatusWidth = NumberWidth + 3.5;
+    private const double UndecidedWidth = NumberWidth + 1;
 
     public static void Write(XLWorkbook workbook, ClassGrades grades, GradebookGrid grid)
     {
@@ -98,6 +101,7 @@ internal static class ClassSheet
         {
             var key = sheet.Cell(KeyRow, FirstExerciseColumn + at).SetText(words);
             key.Style.Fill.BackgroundColor = Ground(tone);
+            (key.Style.Font.Bold, key.Style.Font.Italic) = Face(tone);
             key.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Center;
         }
 
@@ -117,9 +121,16 @@ internal static class ClassSheet
                     ($"{cell}=0", OutcomeTone.Bad),
                 }
             )
-                points.AddConditionalFormat().WhenIsTrue($"AND(ISNUMBER({cell}),{holds})").Fill.SetBackgroundColor(Ground(tone));
+            {
+                var tinted = points.AddConditionalFormat().WhenIsTrue($"AND(ISNUMBER({cell}),{holds})");
+                tinted.Fill.SetBackgroundColor(Ground(tone));
+                (tinted.Font.Bold, tinted.Font.Italic) = Face(tone);
+            }
         }
     }
+
+    /// <summary>Tints are alike in print without colour: letters tell them apart there.</summary>
+    private static (bool Bold, bool Italic) Face(OutcomeTone tone) => (tone == OutcomeTone.Bad, tone == OutcomeTone.Warn);
 
     private static decimal OutOf(ExerciseLayout exercise) => exercise.Answers.Sum(answer => answer.Part.Points);
 
@@ -160,12 +171,12 @@ internal static class ClassSheet
                     (
                         FirstExerciseColumn + index,
                         $"{exercise.Exercise.Title}\nof {NumberText.Points(OutOf(exercise))}",
-                        ExerciseWidth,
+                        WidthOf(grid),
                         true
                     )
             ),
-            (status, "Status", NumberWidth + 3.5, false),
-            (undecided, "To decide", NumberWidth + 1, false),
+            (status, "Status", StatusWidth, false),
+            (undecided, "To decide", UndecidedWidth, false),
             (id, IdHead, GridHead.IdWidth, false),
         ];
         sheet.Range(HeadRow, 1, HeadRow, id).AsTableHead();
@@ -183,6 +194,14 @@ internal static class ClassSheet
         }
 
         sheet.Row(HeadRow).Height = heads.Max(head => TextHeight.Of(head.Text, head.Width - 1.5));
+    }
+
+    /// <summary>This sheet alone is printed unless somebody asks for more: exercises give way where that keeps it one page wide.</summary>
+    private static double WidthOf(GradebookGrid grid)
+    {
+        var others = GridHead.NameWidth + 3 * NumberWidth + StatusWidth + UndecidedWidth;
+        var room = PageLook.ReadableWidth(grid.Exercises.Count + FirstExerciseColumn + 1) - others;
+        return Math.Clamp(Math.Floor(2 * room / grid.Exercises.Count) / 2, LeastExerciseWidth, ExerciseWidth);
     }
 
     private static void WriteStudent(

@@ -119,5 +119,6 @@ internal sealed class ListSheet
             : [.. columns.Select(column => IsText(column) ? column with { Width = Math.Floor(column.Width * room / texts) } : column)];
     }
 
-    private static bool IsText(ListColumn column) => column is { IsNumber: false, Width: >= 20 };
+    /// <summary>Wider than a name, which stands in every row and would make two lines of each.</summary>
+    private static bool IsText(ListColumn column) => !column.IsNumber && column.Width > GridHead.NameWidth;
 }

@@ -36,10 +36,10 @@ internal static class GuessesSheet
                 .Cell(row, 2)
                 .SetFormulaA1(
                     FormattableString.Invariant(
-                        $"IF(A{row}>{TriangleSheet.Answers},0,COMBIN({TriangleSheet.Answers},A{row})*(1/3)^A{row}*(2/3)^({TriangleSheet.Answers}-A{row}))"
+                        $"IF({TriangleSheet.Answers}=0,\"\",IF(A{row}>{TriangleSheet.Answers},0,COMBIN({TriangleSheet.Answers},A{row})*(1/3)^A{row}*(2/3)^({TriangleSheet.Answers}-A{row})))"
                     )
                 );
-            sheet.Cell(row, 3).SetFormulaA1(FormattableString.Invariant($"B{row}+C{row + 1}"));
+            sheet.Cell(row, 3).SetFormulaA1(FormattableString.Invariant($"IF({TriangleSheet.Answers}=0,\"\",B{row}+C{row + 1})"));
             sheet.Range(row, 2, row, 3).Style.NumberFormat.Format = "0.0000";
             sheet.Range(row, 1, row, 3).AsTableRow();
         }

@@ -39,7 +39,10 @@ internal static class RatingsSheet
             Found(found + 2 + 2 * index, "", "spread", "STDEV", 2, from, to);
             for (var row = from; row <= to; row++)
             {
-                sheet.Cell(row, 1).SetText(row == from ? name : "");
+                // On every row: a list that is filtered or printed on several pages says of each row whose it is.
+                var whose = sheet.Cell(row, 1).SetText(name);
+                if (row > from)
+                    whose.AsQuiet();
                 sheet.Cell(row, 2).SetValue(row - from + 1);
                 for (var column = FirstDescriptor; column <= last; column++)
                     sheet.Cell(row, column).Style = entry.Style;
@@ -57,6 +60,7 @@ internal static class RatingsSheet
             pack.Class.Name,
             pack.Lesson.Title
         );
+        sheet.PageSetup.SetRowsToRepeatAtTop(typed - 1, typed - 1);
         var lastOfFirst = sheet.SpreadOverPages(pack.Class.Paper, last, 2);
         sheet
             .Across(

@@ -8,6 +8,10 @@ namespace ClassKit.Workbooks.Terms;
 /// <summary>The first sheet: what every category came to, the result, and the grade, in live formulas.</summary>
 internal static class TermGradesSheet
 {
+    // This sheet alone is printed unless somebody asks for more: with a rule of usual length name and grade stand on one page.
+    private const double CategoryWidth = 11;
+    private const double ResultWidth = 10;
+
     public static void Write(XLWorkbook workbook, TermGrid grid)
     {
         var rule = grid.Term.Rule;
@@ -26,26 +30,26 @@ internal static class TermGradesSheet
         foreach (var (index, block) in grid.Blocks.Index())
         {
             var column = TermGrid.FirstColumn + index;
-            sheet.Head(column, block.Category.Name, 14);
+            sheet.Head(column, block.Category.Name, CategoryWidth);
             sheet.At(TermGrid.WeightRow, column).SetNumber(block.Category.Weight).Style.NumberFormat.Format = FormatOf(
                 block.Category.Weight
             );
             if (block.First <= block.Last)
                 sheet.Formulas(column, "0.00 %", row => OnShares(block.Result, row));
         }
-        sheet.Head(percent, "Result, %");
+        sheet.Head(percent, "Result, %", ResultWidth);
         sheet.Formulas(percent, "0.00", row => TermFormulas.Percent(TermGrid.FirstColumn, lastCategory, row));
-        sheet.Head(rounded, "Rounded, %");
+        sheet.Head(rounded, "Rounded, %", ResultWidth);
         sheet.Formulas(rounded, "General", row => TermFormulas.Rounded(TermGrid.Cell(percent, row), rule.Rounding));
-        sheet.Head(average, "By the average", 14);
+        sheet.Head(average, "By the average", CategoryWidth);
         sheet.Formulas(average, "@", row => Named(rounded, row, rule, Place(rounded, row, rule)));
         foreach (var (index, line) in rule.Lines.Index())
         {
             var column = average + 1 + index;
-            sheet.Head(column, $"Must be passed: {line.What}", 16);
+            sheet.Head(column, $"Must be passed: {line.What}", 13);
             sheet.Formulas(column, "0.00 %", row => Reached(grid, line, row));
         }
-        sheet.Head(grade, "Grade", 16);
+        sheet.Head(grade, "Grade", 12);
         var held = Enumerable.Range(0, rule.Lines.Count).ToList();
         sheet.Formulas(grade, "@", row =>
             Named(
