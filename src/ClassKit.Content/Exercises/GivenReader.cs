@@ -29,7 +29,7 @@ internal static partial class GivenReader
                 names.Places.Note(new(Given: name.Text), name.Line);
             }
             var label = row.Required("What it is", problems);
-            var unit = row.Optional("Unit").Text;
+            var unit = Unit.Of(row.Optional("Unit").Text);
             UnitWords.NoteGiven(row.Optional("Name").Text, unit, row.Line, problems);
             if (row.Required("Values", problems) is { } values && ReadValues(values, unit, problems) is var (from, to, step))
                 givens.Add(new(row.Optional("Name").Text, label?.Text ?? "", unit, from, to, step));
@@ -39,7 +39,7 @@ internal static partial class GivenReader
         return givens;
     }
 
-    private static (decimal From, decimal To, decimal Step)? ReadValues(Located values, string unit, ProblemList problems)
+    private static (decimal From, decimal To, decimal Step)? ReadValues(Located values, Unit unit, ProblemList problems)
     {
         var range = Range().Match(values.Text);
         if (!range.Success)
@@ -57,10 +57,10 @@ internal static partial class GivenReader
     }
 
     /// <summary>Notes a range that is not written as one, if that is what it is.</summary>
-    private static bool NoteRange(Located values, string unit, ProblemList problems)
+    private static bool NoteRange(Located values, Unit unit, ProblemList problems)
     {
         var text = values.Text;
-        var bare = unit.Length > 0 && unit != AnswerUnit.Percent ? text.Replace(" " + unit, "", StringComparison.Ordinal) : text;
+        var bare = !unit.IsNone && !unit.IsPercent ? text.Replace(" " + unit.Sign, "", StringComparison.Ordinal) : text;
         if (bare != text)
             problems.Add(
                 values.Line,
@@ -71,7 +71,7 @@ internal static partial class GivenReader
             problems.Add(
                 values.Line,
                 $"In `{text}` it is not said how far apart the values may be",
-                $"Write a step behind it, such as `{text} by {(unit == AnswerUnit.Percent ? "1%" : "50")}`."
+                $"Write a step behind it, such as `{text} by {(unit.IsPercent ? "1%" : "50")}`."
             );
         else
             return false;
@@ -102,7 +102,7 @@ internal static partial class GivenReader
     }
 
     // Percent in the file, a fraction in the cell: 65% is 0.65.
-    private static decimal? ReadNumber(string text, Located values, string unit, ProblemList problems)
+    private static decimal? ReadNumber(string text, Located values, Unit unit, ProblemList problems)
     {
         var isPercent = text.EndsWith('%');
         var digits = isPercent ? text[..^1].TrimEnd() : text;
@@ -114,7 +114,7 @@ internal static partial class GivenReader
             );
         else if (Math.Abs(number) > 1_000_000_000)
             problems.Add(values.Line, $"`{text}` is too large", "Choose numbers that a bench can weigh and a person can write down.");
-        else if (isPercent != AnswerUnit.IsPercent(unit))
+        else if (isPercent != unit.IsPercent)
             problems.Add(
                 values.Line,
                 isPercent ? $"`{text}` is in percent, but the unit is `{unit}`" : $"The unit is percent, but `{text}` has no percent sign",
@@ -123,7 +123,7 @@ internal static partial class GivenReader
                     : $"Write a percent sign behind every number, as in `{text}%`; formulas then use {text} % as a fraction of 1."
             );
         else
-            return AnswerUnit.Held(unit, number);
+            return unit.Held(number);
         return null;
     }
 

@@ -43,7 +43,7 @@ internal static class PartReader
     )
     {
         var written = entries.Required("Key") is { } text ? FormulaText.Read(text, "The key", names, problems) : null;
-        var unit = Unit(entries, problems);
+        var unit = ReadUnit(entries, problems);
         var tolerance = ReadTolerance(entries, unit, problems);
         var points = ReadPoints(entries, problems);
         var formulaAsked = entries.Required("Answer with") is { } kind && IsFormula(kind, problems);
@@ -108,7 +108,7 @@ internal static class PartReader
         names.AddUncomputed(new(id, line), "in words", problems);
         return words is null || points is null
             ? null
-            : new(id, ask, WordsAsked.NoKey, "", Tolerance.Absolute(0), points.Value, false, []) { InWords = words };
+            : new(id, ask, WordsAsked.NoKey, Unit.None, Tolerance.Absolute(0), points.Value, false, []) { InWords = words };
     }
 
     /// <summary>
@@ -122,19 +122,19 @@ internal static class PartReader
         return [];
     }
 
-    private static string Unit(Entries entries, ProblemList problems)
+    private static Unit ReadUnit(Entries entries, ProblemList problems)
     {
         if (entries.Required("Unit") is not { } unit)
-            return "";
-        UnitWords.Note(unit.Text, unit.Line, problems);
-        return unit.Text;
+            return Unit.None;
+        UnitWords.Note(Unit.Of(unit.Text), unit.Line, problems);
+        return Unit.Of(unit.Text);
     }
 
     private static decimal? ReadPoints(Entries entries, ProblemList problems) =>
         entries.Required("Points") is { } worth ? (decimal?)Number.Read(worth, "`Points`", Bounds.Worth, problems) : null;
 
     /// <summary>How exact an answer must be: a tolerance, or a rounding in its place.</summary>
-    private static Tolerance? ReadTolerance(Entries entries, string unit, ProblemList problems)
+    private static Tolerance? ReadTolerance(Entries entries, Unit unit, ProblemList problems)
     {
         if (!entries.Has("Rounding"))
             return entries.Required("Tolerance") is { } room ? ToleranceText.Read(room, unit, problems) : null;

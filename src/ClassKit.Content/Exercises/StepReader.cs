@@ -18,7 +18,7 @@ internal static class StepReader
         var list = section with { Blocks = [.. section.Blocks.Skip(what.Blocks.Count)] };
         var entries = new Entries(section, Lists.Entries(list, problems), problems);
         var key = entries.Required("Key") is { } text ? FormulaText.Read(text, "The key", names, problems) : null;
-        var unit = entries.Required("Unit")?.Text ?? "";
+        var unit = Unit.Of(entries.Required("Unit")?.Text ?? "");
         entries.Finish();
 
         // Usable from here on, even if its key is broken: one complaint is enough.

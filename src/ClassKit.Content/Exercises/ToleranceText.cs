@@ -14,17 +14,17 @@ internal static partial class ToleranceText
     /// <summary>A wider one would let almost anything pass.</summary>
     private static readonly Bounds Relative = new(0, true, 50);
 
-    public static Tolerance? Read(Located text, string unit, ProblemList problems)
+    public static Tolerance? Read(Located text, Unit unit, ProblemList problems)
     {
         var match = NumberAndUnit().Match(text.Text);
         var number = new Located(match.Groups["number"].Value, text.Line);
         if (match.Groups["unit"].Value == OfTheAnswer)
             return Number.Read(number, "The tolerance", Relative, problems) is { } percent
-                ? Tolerance.Relative(AnswerUnit.Held(AnswerUnit.Percent, percent))
+                ? Tolerance.Relative(Unit.Percent.Held(percent))
                 : null;
-        if (match.Success && match.Groups["unit"].Value == unit)
+        if (match.Success && match.Groups["unit"].Value == unit.Sign)
             return Number.Read(number, "The tolerance", Bounds.ZeroOrMore, problems) is { } amount
-                ? Tolerance.Absolute(AnswerUnit.Held(unit, amount))
+                ? Tolerance.Absolute(unit.Held(amount))
                 : null;
         problems.Add(
             text.Line,
@@ -35,12 +35,12 @@ internal static partial class ToleranceText
     }
 
     /// <summary>Reads the step that answers are rounded to.</summary>
-    public static Tolerance? ReadRounding(Located text, string unit, ProblemList problems)
+    public static Tolerance? ReadRounding(Located text, Unit unit, ProblemList problems)
     {
         var match = NumberAndUnit().Match(text.Text);
-        if (match.Success && match.Groups["unit"].Value == unit)
+        if (match.Success && match.Groups["unit"].Value == unit.Sign)
             return Number.Read(new(match.Groups["number"].Value, text.Line), "The rounding", Bounds.AboveZero, problems) is { } step
-                ? Tolerance.Rounding(AnswerUnit.Held(unit, step))
+                ? Tolerance.Rounding(unit.Held(step))
                 : null;
         problems.Add(
             text.Line,

@@ -1,4 +1,5 @@
 using ClassKit.Content.Diagnostics;
+using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.Content.Exercises;
 
@@ -24,10 +25,10 @@ internal static class UnitWords
     /// <summary>
     /// The same of a given, whose unit stands behind its number wherever the text names it: "68 pieces scones" is not what anybody meant.
     /// </summary>
-    public static void NoteGiven(string name, string unit, int line, ProblemList problems)
+    public static void NoteGiven(string name, Unit unit, int line, ProblemList problems)
     {
         Note(unit, line, problems);
-        if (Counts.Contains(unit, StringComparer.OrdinalIgnoreCase))
+        if (Counts.Contains(unit.Sign, StringComparer.OrdinalIgnoreCase))
             problems.Doubt(
                 line,
                 $"`{name}` is a count with the unit `{unit}`, and the text then reads `24 {unit}` before the word that says of what",
@@ -35,9 +36,9 @@ internal static class UnitWords
             );
     }
 
-    public static void Note(string unit, int line, ProblemList problems)
+    public static void Note(Unit unit, int line, ProblemList problems)
     {
-        if (Array.Find(Signs, known => known.Words.Contains(unit, StringComparer.OrdinalIgnoreCase)) is { Sign: { } sign })
+        if (Array.Find(Signs, known => known.Words.Contains(unit.Sign, StringComparer.OrdinalIgnoreCase)) is { Sign: { } sign })
             problems.Doubt(line, $"The unit is `{unit}`", $"Write `{sign}`: only then is an answer in it understood as one.");
     }
 }

@@ -54,7 +54,7 @@ internal sealed partial record Dimension<T>(string Example, IReadOnlyDictionary<
     {
         // A share of one is how programs write percent, and never how anybody says it.
         if (value is > 0 and < 1 && Units.ContainsKey("%"))
-            return FormattableString.Invariant($"Write it in percent: `{AnswerUnit.Shown(AnswerUnit.Percent, value):0.##} %`.");
+            return FormattableString.Invariant($"Write it in percent: `{Unit.Percent.Shown(value):0.##} %`.");
         var written = Units
             .Keys.Where(unit =>
                 !Units.Keys.Any(other =>

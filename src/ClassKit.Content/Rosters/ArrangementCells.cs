@@ -89,7 +89,7 @@ internal static class ArrangementCells
                 CultureInfo.InvariantCulture,
                 out var number
             )
-            && (isPercent || number > Arrangement.MostExtraTime ? AnswerUnit.Held(AnswerUnit.Percent, number) : number)
+            && (isPercent || number > Arrangement.MostExtraTime ? Unit.Percent.Held(number) : number)
                 is > 0
                     and <= Arrangement.MostExtraTime
                     and var share

@@ -40,10 +40,7 @@ internal static class CategoryTable
         else if (categories.Sum(category => category.Weight) is var sum && sum != 1)
             problems.Add(
                 section.Line,
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"The weights come to {AnswerUnit.Shown(AnswerUnit.Percent, sum):0.##########} %"
-                ),
+                string.Create(CultureInfo.InvariantCulture, $"The weights come to {Unit.Percent.Shown(sum):0.##########} %"),
                 "They are the parts of one grade and add up to 100 %."
             );
         return categories;
@@ -69,7 +66,7 @@ internal static class CategoryTable
                 "The lowest is dropped where works count by points",
                 "Let the works count alike, or drop none: of works of different worth, one more point could make another one the lowest and so lower the grade."
             );
-        return new(called.Text, AnswerUnit.Held(AnswerUnit.Percent, (decimal)weight), drop.Value, counting.Value);
+        return new(called.Text, Unit.Percent.Held((decimal)weight), drop.Value, counting.Value);
     }
 
     private static CategoryCounting? Counting(Located word, ProblemList problems)

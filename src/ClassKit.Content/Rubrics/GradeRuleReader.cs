@@ -42,9 +42,7 @@ public static class GradeRuleReader
         var fields = FrontMatterReader.Read(block.Yaml, problems);
         var resit = fields.Text("resit") is { } line ? ResitLine.Read(line, problems) : null;
         var absence = fields.Choice("absent", Absences);
-        var late = fields.Has("late")
-            ? AnswerUnit.Held(AnswerUnit.Percent, (decimal)fields.Quantity("late", Dimensions.Percent, Bounds.Share, 0))
-            : 0;
+        var late = fields.Has("late") ? Unit.Percent.Held((decimal)fields.Quantity("late", Dimensions.Percent, Bounds.Share, 0)) : 0;
         var marker = fields.Has("second marker") ? fields.Choice("second marker", Markers) : MarkerRule.Mean;
         var rounding = RoundingLine.Read(fields.Text("rounding"), fields.Choice("tie", Ties), problems);
         fields.Finish();

@@ -33,8 +33,7 @@ public static class MarkingSchemeReader
         if (FrontMatterBlock.Split(text, problems) is not { } block)
             return problems.Fail<MarkingScheme>();
         var fields = FrontMatterReader.Read(block.Yaml, problems);
-        decimal Share(string key) =>
-            AnswerUnit.Held(AnswerUnit.Percent, (decimal)fields.Quantity(key, Dimensions.Percent, Bounds.Share, 0));
+        decimal Share(string key) => Unit.Percent.Held((decimal)fields.Quantity(key, Dimensions.Percent, Bounds.Share, 0));
         var (accuracy, followThrough, misconception, teachAgain) = (
             Share("accuracy"),
             Share("follow-through"),
@@ -59,7 +58,7 @@ public static class MarkingSchemeReader
         if (fields.Has("method") && accuracy + Share("method") != 1)
             problems.Add(
                 fields.LineOf("method"),
-                $"`accuracy` and `method` come to {AnswerUnit.Shown(AnswerUnit.Percent, accuracy + Share("method")):0.##} %",
+                $"`accuracy` and `method` come to {Unit.Percent.Shown(accuracy + Share("method")):0.##} %",
                 "They are the two halves of a part's points and add up to 100 %."
             );
         if (misconception > Math.Min(accuracy, followThrough))

@@ -40,7 +40,7 @@ internal static class ResitLine
         return
             Dimensions.Percent.Read(line with { Text = pieces[1][Cap.Length..].Trim() }, "The limit of `resit`", Caps, problems)
                 is { } percent
-            ? new(choice, AnswerUnit.Held(AnswerUnit.Percent, (decimal)percent))
+            ? new(choice, Unit.Percent.Held((decimal)percent))
             : null;
     }
 }

@@ -15,7 +15,7 @@ public sealed record Part(
     string Id,
     string Ask,
     CellFormula Key,
-    string Unit,
+    Unit Unit,
     Tolerance Tolerance,
     decimal Points,
     bool FormulaAsked,

@@ -8,5 +8,5 @@ namespace ClassKit.Exercises.Authoring;
 /// <param name="Id">The name that keys, misconceptions and constraints use.</param>
 /// <param name="What">What it is, a few words.</param>
 /// <param name="Key">How it is worked out, over the givens and the steps before.</param>
-/// <param name="Unit">Its unit; see <see cref="AnswerUnit"/> for percent.</param>
-public sealed record WorkingStep(string Id, string What, CellFormula Key, string Unit);
+/// <param name="Unit">Its unit; see <see cref="Authoring.Unit"/> for percent.</param>
+public sealed record WorkingStep(string Id, string What, CellFormula Key, Unit Unit);

@@ -13,34 +13,6 @@ internal sealed class AnswersWithinReason : VariantRule
     private const double Largest = 1_000_000;
     private const double Smallest = 0.001;
 
-    /// <summary>Units of what there cannot be less of than nothing; a temperature or a difference in price may be negative.</summary>
-    private static readonly HashSet<string> Positive = new(StringComparer.Ordinal)
-    {
-        "g",
-        "kg",
-        "mg",
-        "mL",
-        "ml",
-        "L",
-        "l",
-        "oz",
-        "lb",
-        "min",
-        "h",
-        "s",
-        "cups",
-        "tsp",
-        "tbsp",
-        "pieces",
-        "mol",
-        "mmol",
-        "cm",
-        "mm",
-        "m",
-        "kPa",
-        "hPa",
-    };
-
     public override string Name => "answers within reason";
 
     internal override Breach? Check(Candidate candidate)
@@ -48,7 +20,7 @@ internal sealed class AnswersWithinReason : VariantRule
         foreach (var part in candidate.Exercise.Parts.Where(part => part.IsNumber))
         {
             var answer = candidate.Answers[part.Id];
-            var shown = AnswerUnit.Shown(part.Unit, answer);
+            var shown = part.Unit.Shown(answer);
             if (Fault(part, answer, shown) is { } fault)
                 return new Breach.OutOfReason(Name, part, fault, answer);
             if (Digits.Significant(Digits.Cut(ResultText.Rounded(part, answer), 15)) > MostDigits)
@@ -59,13 +31,12 @@ internal sealed class AnswersWithinReason : VariantRule
 
     private static AnswerFault? Fault(Part part, double answer, double shown)
     {
-        var isTemperature = part.Unit is "°C" or "°F" or "K";
-        if (shown < 0 && Positive.Contains(part.Unit))
+        if (shown < 0 && !part.Unit.MayBeNegative)
             return AnswerFault.Negative;
         if (Math.Abs(shown) >= Largest)
             return AnswerFault.TooLarge;
-        if (!isTemperature && part.Tolerance.Around(answer) >= Math.Abs(answer))
+        if (!part.Unit.IsTemperature && part.Tolerance.Around(answer) >= Math.Abs(answer))
             return AnswerFault.Nothing;
-        return !isTemperature && Math.Abs(shown) < Smallest ? AnswerFault.TooSmall : null;
+        return !part.Unit.IsTemperature && Math.Abs(shown) < Smallest ? AnswerFault.TooSmall : null;
     }
 }

@@ -1,3 +1,5 @@
+using ClassKit.Exercises.Authoring;
+
 namespace ClassKit.Exercises.Guarantees;
 
 /// <summary>The finest steps that a teaching kitchen's instruments show, by the unit of a quantity.</summary>
@@ -8,26 +10,27 @@ namespace ClassKit.Exercises.Guarantees;
 internal static class BenchResolution
 {
     /// <summary>The step at a value, in the scale shown; 0 for a unit that no instrument here measures.</summary>
-    public static decimal Of(string unit, decimal shown) =>
-        unit switch
-        {
-            "g" => Math.Abs(shown) switch
+    public static decimal Of(Unit unit, decimal shown) =>
+        unit.IsPercent
+            ? 0.01m
+            : unit.Code switch
             {
-                < 50 => 0.01m,
-                < 1000 => 0.1m,
-                _ => 1,
-            },
-            "kg" => 0.001m,
-            "mg" => 1,
-            "mL" or "ml" => Math.Abs(shown) < 50 ? 0.1m : 1,
-            "L" or "l" => 0.001m,
-            "°C" => 0.1m,
-            "°F" => 0.5m,
-            "%" => 0.01m,
-            "oz" => 0.05m,
-            "lb" => 0.01m,
-            "min" => 0.5m,
-            "s" => 1,
-            _ => 0,
-        };
+                "g" => Math.Abs(shown) switch
+                {
+                    < 50 => 0.01m,
+                    < 1000 => 0.1m,
+                    _ => 1,
+                },
+                "kg" => 0.001m,
+                "mg" => 1,
+                "ml" => Math.Abs(shown) < 50 ? 0.1m : 1,
+                "l" => 0.001m,
+                "C" => 0.1m,
+                "F" => 0.5m,
+                "ozm" => 0.05m,
+                "lbm" => 0.01m,
+                "mn" => 0.5m,
+                "sec" => 1,
+                _ => 0,
+            };
 }

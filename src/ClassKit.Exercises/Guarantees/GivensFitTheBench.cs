@@ -19,7 +19,7 @@ internal sealed class GivensFitTheBench : VariantRule
             if (given.IsConstant)
                 continue;
             var value = candidate.Givens[given.Id];
-            var shown = AnswerUnit.Shown(given.Unit, value);
+            var shown = given.Unit.Shown(value);
             var step = BenchResolution.Of(given.Unit, shown);
             if (step > 0 && shown % step != 0)
                 return new Breach.GivenTooFine(Name, given, value, step);

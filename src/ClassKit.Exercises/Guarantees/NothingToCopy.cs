@@ -27,6 +27,6 @@ internal sealed class NothingToCopy : VariantRule
     }
 
     /// <summary>Numbers are compared as they are read: 65 % and 65 g are both 65.</summary>
-    private static bool Passes(Candidate candidate, Part part, double standing, string unit) =>
-        part.Tolerance.Accepts(candidate.Answers[part.Id], AnswerUnit.Held(part.Unit, AnswerUnit.Shown(unit, standing)));
+    private static bool Passes(Candidate candidate, Part part, double standing, Unit unit) =>
+        part.Tolerance.Accepts(candidate.Answers[part.Id], part.Unit.Held(unit.Shown(standing)));
 }

@@ -29,13 +29,13 @@ internal sealed class DealDigest
         Add(exercise.Id, exercise.Title, exercise.Skill, exercise.Level, exercise.Minutes, exercise.Source, exercise.Problem);
         Add(exercise.Givens.Count);
         foreach (var given in exercise.Givens)
-            Add(given.Id, given.Label, given.Unit, given.From, given.To, given.Step);
+            Add(given.Id, given.Label, given.Unit.Sign, given.From, given.To, given.Step);
         Add(exercise.Constraints.Count);
         foreach (var constraint in exercise.Constraints)
             Add(constraint);
         Add(exercise.Steps.Count);
         foreach (var step in exercise.Steps)
-            Add(step.Id, step.What, step.Key, step.Unit);
+            Add(step.Id, step.What, step.Key, step.Unit.Sign);
         Add(exercise.Parts.Count);
         foreach (var part in exercise.Parts)
             Add(part);
@@ -66,7 +66,7 @@ internal sealed class DealDigest
 
     private void Add(Part part)
     {
-        Add(part.Id, part.Ask, part.Key, part.Written, part.Unit, part.Points, part.FormulaAsked);
+        Add(part.Id, part.Ask, part.Key, part.Written, part.Unit.Sign, part.Points, part.FormulaAsked);
         Add(part.Tolerance.Amount, part.Tolerance.IsRelative, part.Tolerance.IsRounding, part.Misconceptions.Count);
         foreach (var misconception in part.Misconceptions)
             Add(misconception.Id, misconception.Formula, misconception.Written, misconception.Words);

@@ -43,7 +43,7 @@ public sealed record WorkedSolution(string Method, string Numbers, double? Resul
             var numbers = MathMl.Write(step.Key, Quantity);
             if (KeyValues.Number(step.Key, names) is { } come)
             {
-                worked[step.Id] = MathMlOperand.Quantity(ResultText.Number(step, come), step.Unit);
+                worked[step.Id] = MathMlOperand.Quantity(ResultText.Number(step, come), step.Unit.Sign);
                 numbers = MathMl.Write(step.Key, Quantity, worked[step.Id]);
                 names[step.Id] = CellValue.FromNumber(come);
             }
@@ -65,7 +65,7 @@ public sealed record WorkedSolution(string Method, string Numbers, double? Resul
         return new(
             MethodOf(exercise, part),
             result is { } value
-                ? MathMl.Write(key, Quantity, MathMlOperand.Quantity(ResultText.Number(part, value), part.Unit))
+                ? MathMl.Write(key, Quantity, MathMlOperand.Quantity(ResultText.Number(part, value), part.Unit.Sign))
                 : MathMl.Write(key, Quantity),
             result
         )
@@ -75,10 +75,10 @@ public sealed record WorkedSolution(string Method, string Numbers, double? Resul
 
         MathMlOperand? Quantity(string name) =>
             exercise.Givens.FirstOrDefault(given => Same(given.Id, name)) is { } given && givens.TryGetValue(given.Id, out var dealt)
-                ? MathMlOperand.Quantity(GivenText.Number(given, dealt), given.Unit)
+                ? MathMlOperand.Quantity(GivenText.Number(given, dealt), given.Unit.Sign)
             : worked.TryGetValue(name, out var step) ? step
             : exercise.Parts.FirstOrDefault(before => Same(before.Id, name)) is { } before && earlier.TryGetValue(before.Id, out var answer)
-                ? MathMlOperand.Quantity(ResultText.Number(before, answer), before.Unit)
+                ? MathMlOperand.Quantity(ResultText.Number(before, answer), before.Unit.Sign)
             : null;
     }
 
@@ -124,13 +124,13 @@ public sealed record WorkedSolution(string Method, string Numbers, double? Resul
     private static string Called(Exercise exercise, string name)
     {
         var words = Plain(exercise, name);
-        IEnumerable<(string Id, string Unit)> others =
+        IEnumerable<(string Id, Unit Unit)> others =
         [
             .. exercise.Givens.Select(given => (given.Id, given.Unit)),
             .. exercise.Parts.Select(part => (part.Id, part.Unit)),
         ];
         var unit = others.FirstOrDefault(one => Same(one.Id, name)).Unit;
-        return unit is { Length: > 0 } && others.Any(other => !Same(other.Id, name) && Same(Plain(exercise, other.Id), words))
+        return unit is { IsNone: false } && others.Any(other => !Same(other.Id, name) && Same(Plain(exercise, other.Id), words))
             ? $"{words} in {unit}"
             : words;
     }

@@ -26,7 +26,7 @@ public static class ResultText
             return "";
         if (part.Choice is { } choice)
             return choice.From.Find(value)?.Words ?? "";
-        return part.Unit.Length == 0 ? Number(part, value) : Number(part, value) + NoBreakSpace + part.Unit;
+        return part.Unit.IsNone ? Number(part, value) : Number(part, value) + NoBreakSpace + part.Unit;
     }
 
     /// <summary>
@@ -43,7 +43,7 @@ public static class ResultText
         // A decimal rounds 0.145 as it is written.
         return Math.Abs(shown) < LargestRounded
             ? Math.Round((decimal)shown, decimals, MidpointRounding.AwayFromZero)
-                .ToString(AnswerUnit.IsMoney(part.Unit) ? "0.00####" : "0.######", CultureInfo.InvariantCulture)
+                .ToString(part.Unit.IsMoney ? "0.00####" : "0.######", CultureInfo.InvariantCulture)
                 .Replace('-', '\u2212')
             : shown.ToString("G6", CultureInfo.InvariantCulture).Replace('-', '\u2212');
     }
@@ -88,13 +88,13 @@ public static class ResultText
         if (part.Tolerance.IsRounding)
             return (
                 part.Tolerance.Nearest(value) * Scale(part),
-                Math.Max(AnswerUnit.LeastDecimals(part.Unit), DecimalsOf(part.Tolerance.Amount * Scale(part)))
+                Math.Max(part.Unit.LeastDecimals, DecimalsOf(part.Tolerance.Amount * Scale(part)))
             );
         var shown = value * Scale(part);
-        return (shown, Math.Max(AnswerUnit.LeastDecimals(part.Unit), Decimals(shown, part.Tolerance.Around(value) * Scale(part))));
+        return (shown, Math.Max(part.Unit.LeastDecimals, Decimals(shown, part.Tolerance.Around(value) * Scale(part))));
     }
 
-    private static int Scale(Part part) => AnswerUnit.Scale(part.Unit);
+    private static int Scale(Part part) => part.Unit.Scale;
 
     /// <summary>As many places as a step is written with.</summary>
     private static int DecimalsOf(double step) =>

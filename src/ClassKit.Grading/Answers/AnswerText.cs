@@ -49,7 +49,7 @@ public static partial class AnswerText
 
     /// <summary>Every number that the text can sensibly mean in a cell that asks for <paramref name="unit"/>.</summary>
     /// <returns>The likeliest first; empty for text that is no number. <c>1,250</c> may be 1.25 or 1250, so both are given.</returns>
-    public static IReadOnlyList<double> Read(string text, string unit)
+    public static IReadOnlyList<double> Read(string text, Unit unit)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(unit);
@@ -57,15 +57,15 @@ public static partial class AnswerText
             return [];
 
         var (head, behind) = (match.Groups["head"].Value, match.Groups["unit"].Value);
-        if (
-            !AnswerUnit.IsMoney(unit)
-            && (head + behind).Any(character => char.GetUnicodeCategory(character) == UnicodeCategory.CurrencySymbol)
-        )
+        if (!unit.IsMoney && (head + behind).Any(character => char.GetUnicodeCategory(character) == UnicodeCategory.CurrencySymbol))
             return [];
         var sign = head.Contains('-', StringComparison.Ordinal) ? -1 : 1;
         return
         [
-            .. Magnitudes(match).Where(double.IsFinite).Select(magnitude => AnswerUnits.Convert(sign * magnitude, behind, unit)).Distinct(),
+            .. Magnitudes(match)
+                .Where(double.IsFinite)
+                .Select(magnitude => WrittenUnits.Convert(sign * magnitude, behind, unit))
+                .Distinct(),
         ];
     }
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
+using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Findings;
 
 namespace ClassKit.Grading.Answers;
@@ -14,7 +15,7 @@ internal sealed partial record UnreadableText(UnreadableKind Kind, string Found,
     /// <summary>Finds it.</summary>
     /// <param name="text">A text that <see cref="AnswerText"/> reads no number from.</param>
     /// <param name="unit">The unit asked for.</param>
-    public static UnreadableText In(string text, string unit)
+    public static UnreadableText In(string text, Unit unit)
     {
         if (text.Length > TypedText.Longest)
             return new(UnreadableKind.TooLong, "", 1);

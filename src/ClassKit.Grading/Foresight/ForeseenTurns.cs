@@ -70,7 +70,7 @@ public static class ForeseenTurns
             .Take(MostForPart);
     }
 
-    private static string? UnitOf(Exercise exercise, string name) =>
+    private static Unit? UnitOf(Exercise exercise, string name) =>
         exercise.Givens.FirstOrDefault(given => given.Id == name)?.Unit ?? exercise.Parts.FirstOrDefault(part => part.Id == name)?.Unit;
 
     private static ForeseenTurn Of(

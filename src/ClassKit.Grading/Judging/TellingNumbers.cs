@@ -16,8 +16,7 @@ internal static class TellingNumbers
     public static bool Is(double number, Trial dealt, Part part) =>
         number != 0
         && !IsPowerOfTen(number)
-        && !OnTheSheet(dealt, part)
-            .Any(other => Near.Written.Same(other, number) || Near.Written.Same(other, AnswerUnit.Held(part.Unit, number)));
+        && !OnTheSheet(dealt, part).Any(other => Near.Written.Same(other, number) || Near.Written.Same(other, part.Unit.Held(number)));
 
     private static IEnumerable<double> OnTheSheet(Trial dealt, Part part) =>
         dealt

@@ -42,7 +42,7 @@ internal sealed class UntriedAnswers
         var reading = Reading.Plain(value);
         if (new NearMissFinder(_tried.Returned, [new(_tried.Inputs[0])], _tried.Neighbours(part)).Find(formula) is { } slip)
             return Judgement.OfSlip(reading, slip, isFormula: true);
-        return AnswerUnit.IsPercent(part.Unit)
+        return part.Unit.IsPercent
             ? null
             : new(Outcome.Incorrect, reading, false, new AnswerFinding.NotRight { Formula = formula.ToString() });
     }

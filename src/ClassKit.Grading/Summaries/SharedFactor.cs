@@ -34,7 +34,7 @@ public sealed record SharedFactor(double Factor, IReadOnlyList<AnswerGrade> Answ
                 && answer.Expected != 0
             )
             .Select(answer => (Answer: answer, Factor: answer.Value.Number / answer.Expected))
-            .Where(one => one.Factor > 0 && !IsDegrees(one.Answer.Part.Unit))
+            .Where(one => one.Factor > 0 && !one.Answer.Part.Unit.IsTemperature)
             .ToList();
         return wrong
             .Select(one =>
@@ -48,6 +48,4 @@ public sealed record SharedFactor(double Factor, IReadOnlyList<AnswerGrade> Answ
             .Select(shared => new SharedFactor(shared.Factor, shared.Alike))
             .FirstOrDefault();
     }
-
-    private static bool IsDegrees(string unit) => unit is "°C" or "°F" or "K";
 }

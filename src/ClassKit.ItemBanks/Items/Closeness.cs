@@ -31,7 +31,7 @@ internal sealed record Closeness(string Mode, double Below, double Above)
     /// <summary>Around a number that is not known yet and not negative; a rounding cannot be expressed so.</summary>
     public static Closeness Of(Part part) =>
         part.Tolerance.IsRelative
-            ? Same("relative", AnswerUnit.Shown(AnswerUnit.Percent, part.Tolerance.Amount))
+            ? Same("relative", Unit.Percent.Shown(part.Tolerance.Amount))
             : Same("absolute", Math.Max(part.Tolerance.Amount * AnswerScale.Of(part), Slack));
 
     /// <summary>True if two numbers are as near as this; the first is the one to be near to, as in the standard's <c>equal</c>.</summary>
@@ -40,7 +40,7 @@ internal sealed record Closeness(string Mode, double Below, double Above)
             ? Qti.Of(
                 "lte",
                 Qti.Size(Qti.Of("subtract", actual, expected)),
-                Qti.Of("product", Qti.Number(AnswerUnit.Held(AnswerUnit.Percent, Above)), Qti.Size(expected))
+                Qti.Of("product", Qti.Number(Unit.Percent.Held(Above)), Qti.Size(expected))
             )
             : Qti.Of(
                 "equal",

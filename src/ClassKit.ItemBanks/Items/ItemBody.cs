@@ -77,7 +77,7 @@ internal static partial class ItemBody
             : null;
 
     private static XElement WithUnit(Given given, Func<Given, object> value) =>
-        Qti.Html("span", value(given), given.Unit.Length == 0 ? null : "\u00A0" + given.Unit);
+        Qti.Html("span", value(given), given.Unit.IsNone ? null : "\u00A0" + given.Unit.Sign);
 
     private static XElement? Givens(Exercise exercise, Func<Given, object> value) =>
         exercise.Givens.Count == 0
@@ -91,7 +91,7 @@ internal static partial class ItemBody
                         Qti.Html(
                             "tr",
                             Qti.Html("th", Qti.With("scope", "row"), given.Label),
-                            Qti.Html("td", value(given), given.Unit.Length == 0 ? null : "\u00A0" + given.Unit)
+                            Qti.Html("td", value(given), given.Unit.IsNone ? null : "\u00A0" + given.Unit.Sign)
                         )
                     )
                 )
@@ -136,7 +136,7 @@ internal static partial class ItemBody
                 Qti.With("response-identifier", Identifiers.Response(part)),
                 Qti.With("expected-length", FieldLength.ToString(CultureInfo.InvariantCulture))
             ),
-            part.Unit.Length == 0 ? null : "\u00A0" + part.Unit
+            part.Unit.IsNone ? null : "\u00A0" + part.Unit.Sign
         );
 
     /// <summary>HTML parts of an item are in the item's own namespace.</summary>

@@ -10,6 +10,5 @@ internal static class SvgNumber
     public static string Of(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
 
     /// <summary>A share from 0 to 1 as a percentage of the drawing.</summary>
-    public static string Percent(double share) =>
-        AnswerUnit.Shown(AnswerUnit.Percent, share).ToString("0.###", CultureInfo.InvariantCulture) + "%";
+    public static string Percent(double share) => Unit.Percent.Shown(share).ToString("0.###", CultureInfo.InvariantCulture) + "%";
 }

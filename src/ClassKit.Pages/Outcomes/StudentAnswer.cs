@@ -52,7 +52,7 @@ public static class StudentAnswer
     private static double InCellScale(AnswerGrade answer)
     {
         var number = answer.Value.Number;
-        var held = AnswerUnit.Held(answer.Part.Unit, number);
+        var held = answer.Part.Unit.Held(number);
         return Distance(held, answer.Expected) < Distance(number, answer.Expected) ? held : number;
     }
 

@@ -31,7 +31,7 @@ internal static class SelfCheckData
             .Distinct()
             .ToDictionary(
                 unit => unit,
-                unit => AnswerUnits.Known(unit).ToDictionary(known => known.Written, known => (double[])[known.Factor, known.Offset])
+                unit => WrittenUnits.Known(unit).ToDictionary(known => known.Written, known => (double[])[known.Factor, known.Offset])
             );
         return $"<script type=\"application/json\" id=\"self-check-data\">{JsonSerializer.Serialize(new { AnswerText.Pattern, TypedText.Folds, TypedText.Zeros, TypedText.Longest, Units = units, Parts = parts }, Style)}</script>";
     }
@@ -46,9 +46,9 @@ internal static class SelfCheckData
                 (
                     IdOf(exercise, part),
                     new PartEntry(
-                        part.Unit,
-                        AnswerUnit.IsPercent(part.Unit),
-                        AnswerUnit.IsMoney(part.Unit),
+                        part.Unit.Sign,
+                        part.Unit.IsPercent,
+                        part.Unit.IsMoney,
                         part.Choice is not null,
                         [.. AnswerMeaning.Of(variant, part).Select(meaning => Entry(numbered, meaning))]
                     )

@@ -14,7 +14,7 @@ internal static class Lines
             line,
             share,
             share is not { } reached ? LineState.Open
-                : Rounding.Compared(AnswerUnit.Shown(AnswerUnit.Percent, reached)) >= line.AtLeast ? LineState.Passed
+                : Rounding.Compared(Unit.Percent.Shown(reached)) >= line.AtLeast ? LineState.Passed
                 : LineState.Missed
         );
     }

@@ -39,7 +39,7 @@ public static class TermGrader
             return new(student, categories, null, null, null, lines, null);
 
         var percent =
-            AnswerUnit.Shown(AnswerUnit.Percent, categories.Sum(category => (category.Share ?? 0) * category.Category.Weight))
+            Unit.Percent.Shown(categories.Sum(category => (category.Share ?? 0) * category.Category.Weight))
             / categories.Where(category => category.Share is not null).Sum(category => category.Category.Weight);
         var rounded = rule.Rounding.Of(percent);
         var byAverage = rule.Scale.PlaceOf(rounded);

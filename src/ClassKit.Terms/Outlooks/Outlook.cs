@@ -56,7 +56,7 @@ public sealed record Outlook(IReadOnlyList<Assignment> Open, IReadOnlyList<Outlo
     private static List<decimal> Grid(List<WorkResult> open)
     {
         if (open is not [{ Assignment.OutOf: var outOf }])
-            return [.. Enumerable.Range(0, 101).Select(percent => AnswerUnit.Held(AnswerUnit.Percent, (decimal)percent))];
+            return [.. Enumerable.Range(0, 101).Select(percent => Unit.Percent.Held((decimal)percent))];
         var steps = (int)Math.Min(Math.Floor(outOf / Grain), 100_000);
         return [.. Enumerable.Range(0, steps + 1).Select(step => step * Grain / outOf).Append(1).Distinct()];
     }

@@ -74,7 +74,7 @@ public static class RuleTrial
     /// <summary>A mark, and where a line is to be missed one that misses it by a twentieth.</summary>
     private static Mark Marked(decimal share, IReadOnlyList<PassLine> lines, PassLine? missed)
     {
-        var below = missed is null ? 0 : Math.Max(0, AnswerUnit.Held(AnswerUnit.Percent, missed.AtLeast) - 0.05m);
+        var below = missed is null ? 0 : Math.Max(0, Unit.Percent.Held(missed.AtLeast) - 0.05m);
         var points = missed is { Criterion: null } && lines.Contains(missed) ? below : share;
         return Mark.Of(points * OutOf, OutOf) with
         {

@@ -30,7 +30,7 @@ internal static class ChoiceRules
                 .Any(text => string.IsNullOrWhiteSpace(text) || text.Length > MostLetters)
         )
             yield return "has words that are missing or too long";
-        if (part.FormulaAsked || part.Unit.Length > 0 || part.Tolerance != Tolerance.Absolute(0))
+        if (part.FormulaAsked || !part.Unit.IsNone || part.Tolerance != Tolerance.Absolute(0))
             yield return "asks for a formula, a unit or a tolerance where a letter is asked";
         if (
             part.Choice.Drawing is { } drawing

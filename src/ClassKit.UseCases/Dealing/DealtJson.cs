@@ -123,7 +123,7 @@ public static class DealtJson
                 .. exercise.Givens.Select(given => new DealtDocument.GivenEntry(
                     given.Id,
                     given.Label,
-                    given.Unit,
+                    given.Unit.Sign,
                     given.From,
                     given.To,
                     given.Step
@@ -137,7 +137,7 @@ public static class DealtJson
             Steps =
                 exercise.Steps.Count == 0
                     ? null
-                    : [.. exercise.Steps.Select(step => new DealtDocument.StepEntry(step.Id, step.What, step.Key.Text, step.Unit))],
+                    : [.. exercise.Steps.Select(step => new DealtDocument.StepEntry(step.Id, step.What, step.Key.Text, step.Unit.Sign))],
             Picture = DealtPicture.Entry(exercise.Picture),
         };
 
@@ -146,7 +146,7 @@ public static class DealtJson
             part.Id,
             part.Ask,
             part.Key.Text,
-            part.Unit,
+            part.Unit.Sign,
             new(part.Tolerance.Amount, part.Tolerance.IsRelative) { Rounding = part.Tolerance.IsRounding },
             part.Points,
             part.FormulaAsked,
@@ -266,13 +266,16 @@ public static class DealtJson
             entry.Minutes,
             entry.Source,
             entry.Problem,
-            [.. entry.Givens.Select(given => new Given(given.Id, given.Label, given.Unit, given.From, given.To, given.Step))],
+            [.. entry.Givens.Select(given => new Given(given.Id, given.Label, Unit.Of(given.Unit), given.From, given.To, given.Step))],
             [.. entry.Constraints.Select(CellFormula.Of)],
             [.. entry.Parts.Select(Model)],
             entry.Hints
         )
         {
-            Steps = [.. (entry.Steps ?? []).Select(step => new WorkingStep(step.Id, step.What, CellFormula.Of(step.Key), step.Unit))],
+            Steps =
+            [
+                .. (entry.Steps ?? []).Select(step => new WorkingStep(step.Id, step.What, CellFormula.Of(step.Key), Unit.Of(step.Unit))),
+            ],
             Picture = DealtPicture.Model(entry.Picture),
         };
 
@@ -281,7 +284,7 @@ public static class DealtJson
             entry.Id,
             entry.Ask,
             CellFormula.Of(entry.Key),
-            entry.Unit,
+            Unit.Of(entry.Unit),
             new(entry.Tolerance.Amount, entry.Tolerance.Relative) { IsRounding = entry.Tolerance.Rounding },
             entry.Points,
             entry.FormulaAsked,

@@ -17,7 +17,7 @@ internal static class WordsRules
             yield return "is answered in words and with a letter";
         if (string.IsNullOrWhiteSpace(lookFor) || lookFor.Length > MostLetters)
             yield return "looks for nothing, or for too much";
-        if (part.FormulaAsked || part.Unit.Length > 0 || part.Tolerance != Tolerance.Absolute(0) || part.Misconceptions.Count > 0)
+        if (part.FormulaAsked || !part.Unit.IsNone || part.Tolerance != Tolerance.Absolute(0) || part.Misconceptions.Count > 0)
             yield return "asks for a formula, a unit or a tolerance where words are asked";
         if (part.Key.Text != WordsAsked.NoKey.Text)
             yield return $"has the key {part.Key.Text} where nothing can be held against it";

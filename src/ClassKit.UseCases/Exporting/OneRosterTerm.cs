@@ -43,14 +43,7 @@ internal sealed class OneRosterTerm(SchoolTerm term, TermExchange exchange)
             .. term
                 .Rule.Categories.Index()
                 .Select(category =>
-                    new[]
-                    {
-                        CategoryId(category.Index),
-                        "",
-                        "",
-                        category.Item.Name,
-                        Whole(AnswerUnit.Shown(AnswerUnit.Percent, category.Item.Weight)),
-                    }
+                    new[] { CategoryId(category.Index), "", "", category.Item.Name, Whole(Unit.Percent.Shown(category.Item.Weight)) }
                 ),
             // The grade has a category of its own, which weighs nothing: it is made of the others.
             [CategoryId(term.Rule.Categories.Count), "", "", term.Rule.Title, "0"],

@@ -73,14 +73,7 @@ public sealed class AnswerSheet
             AnswerWay.Cells => Cells(part),
             AnswerWay.OneGo => Write(part, way, InOneGo(part), Outcome.Sound, _right[part.Id]),
             AnswerWay.Typed => Write(part, way, Rounded(part), Outcome.ValueOnly, Rounded(part)),
-            AnswerWay.TypedWithUnit => Write(
-                part,
-                way,
-                WithUnit(part),
-                Outcome.ValueOnly,
-                Rounded(part),
-                readable: AnswerUnit.IsPercent(part.Unit)
-            ),
+            AnswerWay.TypedWithUnit => Write(part, way, WithUnit(part), Outcome.ValueOnly, Rounded(part), readable: part.Unit.IsPercent),
             AnswerWay.TypedWithComma => Write(part, way, WithComma(part), Outcome.ValueOnly, Rounded(part), readable: false),
             AnswerWay.PartlyTyped => PartlyTyped(part, pick),
             AnswerWay.HardCoded => Write(
@@ -234,9 +227,9 @@ public sealed class AnswerSheet
         double.Parse(_right[part.Id].ToString("G9", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
     private string WithUnit(Part part) =>
-        AnswerUnit.IsPercent(part.Unit)
-            ? AnswerUnit.Shown(part.Unit, Rounded(part)).ToString("0.####", CultureInfo.InvariantCulture) + " %"
-            : $"{Rounded(part).ToString("0.####", CultureInfo.InvariantCulture)} {(part.Unit.Length == 0 ? "in all" : part.Unit)}";
+        part.Unit.IsPercent
+            ? part.Unit.Shown(Rounded(part)).ToString("0.####", CultureInfo.InvariantCulture) + " %"
+            : $"{Rounded(part).ToString("0.####", CultureInfo.InvariantCulture)} {(part.Unit.IsNone ? "in all" : part.Unit.Sign)}";
 
     private string WithComma(Part part) => Rounded(part).ToString("0.######", CultureInfo.InvariantCulture).Replace('.', ',');
 }

@@ -92,7 +92,7 @@ public static class FindingWords
                 $"Your formula makes text of it (“{Quoted.Short(text)}”), and other cells cannot work with text. Let the formula give the number alone; the unit stands beside the cell.",
             AnswerFinding.HundredfoldPercent(var held) => string.Create(
                 CultureInfo.InvariantCulture,
-                $"Your cell holds {held:0.####}, which other cells take for {AnswerUnit.Shown(AnswerUnit.Percent, held):0.####} %: for {held:0.####} % a cell holds {AnswerUnit.Held(AnswerUnit.Percent, held):0.######}, so type the sign, {held:0.####}%."
+                $"Your cell holds {held:0.####}, which other cells take for {Unit.Percent.Shown(held):0.####} %: for {held:0.####} % a cell holds {Unit.Percent.Held(held):0.######}, so type the sign, {held:0.####}%."
             ),
             AnswerFinding.Impossible(var value) =>
                 $"But {ResultText.Of(part, value)} cannot be: whenever a result is impossible, something before it is wrong.",

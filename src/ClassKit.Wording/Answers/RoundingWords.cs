@@ -11,9 +11,9 @@ internal static class RoundingWords
     /// <param name="step">In the cell's own scale: 0.01 is a whole percent.</param>
     /// <param name="direction">In which direction.</param>
     /// <param name="unit">The unit of what is rounded.</param>
-    public static string Of(decimal step, RoundingDirection direction, string unit)
+    public static string Of(decimal step, RoundingDirection direction, Unit unit)
     {
-        var shown = AnswerUnit.Shown(unit, step);
+        var shown = unit.Shown(step);
         var places = shown switch
         {
             1 => Of(0, unit),
@@ -31,8 +31,8 @@ internal static class RoundingWords
     }
 
     /// <summary>So many decimals, 0 to 3.</summary>
-    public static string Of(int decimals, string unit) =>
-        (decimals, AnswerUnit.IsPercent(unit)) switch
+    public static string Of(int decimals, Unit unit) =>
+        (decimals, unit.IsPercent) switch
         {
             (0, true) => "whole percent",
             (0, false) => "a whole number",

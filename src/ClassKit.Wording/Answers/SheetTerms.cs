@@ -47,8 +47,8 @@ internal sealed class SheetTerms(Exercise exercise, IReadOnlyDictionary<string, 
     public string Term(string expression) =>
         Label(expression) is { } label && Cell(expression) is null
             ? Letter(expression) is { } letter
-                ? $"“{label}” (part {letter}{Unit(expression, label, ", {0}")})"
-                : $"“{label}”{Unit(expression, label, " ({0})")}"
+                ? $"“{label}” (part {letter}{UnitBehind(expression, label, ", {0}")})"
+                : $"“{label}”{UnitBehind(expression, label, " ({0})")}"
             : Called(expression);
 
     /// <summary>The same where a quantity's unit is told beside it.</summary>
@@ -57,7 +57,7 @@ internal sealed class SheetTerms(Exercise exercise, IReadOnlyDictionary<string, 
         : Letter(expression) is { } letter
             ? Cell(expression) is { } own ? $"{own} ({label}, {Your} part {letter})"
                 : $"“{label}” (part {letter})"
-        : Cell(expression) is { } cell ? $"{cell} ({label}{Unit(expression, label, ", {0}")})"
+        : Cell(expression) is { } cell ? $"{cell} ({label}{UnitBehind(expression, label, ", {0}")})"
         : $"“{label}”";
 
     /// <summary>A number that stands beside one label of the sheet is told with it: so many grams in a cup.</summary>
@@ -82,7 +82,7 @@ internal sealed class SheetTerms(Exercise exercise, IReadOnlyDictionary<string, 
         var holds = formula
             .Names.Where(name => Cell(name) is not null && Label(name) is not null)
             .Select(name =>
-                $"{Cell(name)}: {Label(name)}{(Letter(name) is { } letter ? $", {Your} part {letter}" : Unit(name, Label(name)!, ", {0}"))}"
+                $"{Cell(name)}: {Label(name)}{(Letter(name) is { } letter ? $", {Your} part {letter}" : UnitBehind(name, Label(name)!, ", {0}"))}"
             )
             .ToList();
         return $"{Quoted(formula.Shape, Cells(expression))}{(holds.Count == 0 ? "" : $" ({string.Join("; ", holds)})")}";
@@ -116,18 +116,18 @@ internal sealed class SheetTerms(Exercise exercise, IReadOnlyDictionary<string, 
     public bool HasCell(string name) => Cell(name) is not null;
 
     /// <summary>True for what is asked or given in percent.</summary>
-    public bool IsPercent(string name) => AnswerUnit.IsPercent(UnitOf(name));
+    public bool IsPercent(string name) => UnitOf(name).IsPercent;
 
     /// <summary>The unit as it stands behind a label that does not tell it; percent goes without saying.</summary>
-    private string Unit(string name, string label, string behind) =>
-        UnitOf(name) is var unit && (unit.Length == 0 || AnswerUnit.IsPercent(unit) || HasWord(label, unit))
+    private string UnitBehind(string name, string label, string behind) =>
+        UnitOf(name) is var unit && (unit.IsNone || unit.IsPercent || HasWord(label, unit.Sign))
             ? ""
             : string.Format(CultureInfo.InvariantCulture, behind, unit);
 
-    private string UnitOf(string name) =>
+    private Unit UnitOf(string name) =>
         exercise.Givens.FirstOrDefault(given => IsSame(given.Id, name))?.Unit
         ?? exercise.Parts.FirstOrDefault(part => IsSame(part.Id, name))?.Unit
-        ?? "";
+        ?? Unit.None;
 
     /// <summary>Gas has a g in it, and is not for that in grams.</summary>
     private static bool HasWord(string label, string word)

@@ -23,7 +23,7 @@ internal static class UnreadableWords
             AnswerFinding.LacksEqualsSign(var text) =>
                 $"“{Quoted.Short(text)}” reads like a formula, but a formula begins with =. Enter it again with = before it.",
             AnswerFinding.NoNumber no =>
-                $"{InTheWay(no)} Enter {(part.FormulaAsked ? "a formula" : "a number")} without words{(part.Unit.Length == 0 ? "" : $"; the unit {part.Unit} stands beside the cell")}.",
+                $"{InTheWay(no)} Enter {(part.FormulaAsked ? "a formula" : "a number")} without words{(part.Unit.IsNone ? "" : $"; the unit {part.Unit} stands beside the cell")}.",
             _ => throw new UnreachableException($"{finding} can be read."),
         };
 

@@ -112,8 +112,8 @@ public static class BreachWords
     private static string Room(Part part, double value)
     {
         var room = part.Tolerance.Around(value);
-        return AnswerUnit.IsPercent(part.Unit)
-            ? string.Create(CultureInfo.InvariantCulture, $"{AnswerUnit.Shown(part.Unit, room):G3} percentage points")
+        return part.Unit.IsPercent
+            ? string.Create(CultureInfo.InvariantCulture, $"{part.Unit.Shown(room):G3} percentage points")
             : string.Create(CultureInfo.InvariantCulture, $"{room:G3} {part.Unit}").TrimEnd();
     }
 }

@@ -32,10 +32,10 @@ public static class NumberText
         );
 
     /// <summary>A whole-number percentage of a share from 0 to 1.</summary>
-    public static string Share(double share) => WithUnit(AtMost(AnswerUnit.Shown(AnswerUnit.Percent, share), 0), AnswerUnit.Percent);
+    public static string Share(double share) => WithUnit(AtMost(Unit.Percent.Shown(share), 0), Unit.Percent.Sign);
 
     /// <inheritdoc cref="Share(double)"/>
-    public static string Share(decimal share) => WithUnit(Exact(AnswerUnit.Shown(AnswerUnit.Percent, share), 0), AnswerUnit.Percent);
+    public static string Share(decimal share) => WithUnit(Exact(Unit.Percent.Shown(share), 0), Unit.Percent.Sign);
 
     /// <summary>Points: whole, or with as many as two decimals.</summary>
     public static string Points(decimal points) => Exact(points, 2);

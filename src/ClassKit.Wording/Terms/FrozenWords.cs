@@ -41,6 +41,5 @@ public static class FrozenWords
     private static string Share(decimal? share, bool isDropped) =>
         (share is { } known ? Percent.Of(known) : "nothing") + (isDropped ? " (dropped)" : "");
 
-    private static string Rounded(decimal? percent) =>
-        percent is { } known ? Percent.Of(AnswerUnit.Held(AnswerUnit.Percent, known)) : "nothing";
+    private static string Rounded(decimal? percent) => percent is { } known ? Percent.Of(Unit.Percent.Held(known)) : "nothing";
 }

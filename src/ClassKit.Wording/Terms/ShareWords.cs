@@ -9,12 +9,12 @@ public static class ShareWords
     private const int Decimals = 2;
 
     /// <summary>A share from 0 to 1.</summary>
-    public static string Of(decimal share) => OfPercent(AnswerUnit.Shown(AnswerUnit.Percent, share));
+    public static string Of(decimal share) => OfPercent(Unit.Percent.Shown(share));
 
     /// <summary>A share from 0 to 1 to a tenth of a percent, for columns that are compared by eye.</summary>
     public static string ToATenth(decimal share) =>
         NumberText.WithUnit(NumberText.Fixed((double)AnswerUnit.Shown(AnswerUnit.Percent, share), 1), AnswerUnit.Percent);
 
     /// <summary>A percentage.</summary>
-    public static string OfPercent(decimal percent) => NumberText.WithUnit(NumberText.Exact(percent, Decimals), AnswerUnit.Percent);
+    public static string OfPercent(decimal percent) => NumberText.WithUnit(NumberText.Exact(percent, Decimals), Unit.Percent.Sign);
 }

@@ -12,7 +12,7 @@ internal static class AnswerNote
         part.InWords is not null ? $"{Asked(part)} · {Points(part.Points)}" : $"{Asked(part)} · {Points(part.Points)}\n{Exactness(part)}";
 
     /// <summary>The unit's cell: a percent cell shows its own sign behind the number, so that its unit says what to expect.</summary>
-    public static string Unit(Part part) => AnswerUnit.IsPercent(part.Unit) ? "in %" : part.Unit;
+    public static string UnitBeside(Part part) => part.Unit.IsPercent ? "in %" : part.Unit.Sign;
 
     public static string Points(decimal points) =>
         string.Create(CultureInfo.InvariantCulture, $"{points:0.##} {Counted.Noun(points, "point")}");
@@ -31,8 +31,8 @@ internal static class AnswerNote
         : $"Here a number is expected, or a formula that comes to one, {In(part)}: no words and no unit, for the unit stands beside the cell.";
 
     private static string In(Part part) =>
-        AnswerUnit.IsPercent(part.Unit) ? "in %"
-        : part.Unit.Length == 0 ? "without a unit"
+        part.Unit.IsPercent ? "in %"
+        : part.Unit.IsNone ? "without a unit"
         : $"in {part.Unit}";
 
     private static string Letters(Choice choice) => $"A to {(char)('A' + choice.From.Options.Count - 1)}";
@@ -51,12 +51,11 @@ internal static class AnswerNote
         if (amount <= 0)
             return "exact";
         if (part.Tolerance.IsRounding)
-            return string.Create(CultureInfo.InvariantCulture, $"to the nearest {AnswerUnit.Shown(part.Unit, amount):0.######} {part.Unit}")
-                .TrimEnd();
+            return string.Create(CultureInfo.InvariantCulture, $"to the nearest {part.Unit.Shown(amount):0.######} {part.Unit}").TrimEnd();
         if (isRelative)
-            return string.Create(CultureInfo.InvariantCulture, $"within ±{AnswerUnit.Shown(AnswerUnit.Percent, amount):0.####} %");
-        return AnswerUnit.IsPercent(part.Unit)
-            ? string.Create(CultureInfo.InvariantCulture, $"within ±{AnswerUnit.Shown(part.Unit, amount):0.####} percentage points")
+            return string.Create(CultureInfo.InvariantCulture, $"within ±{Unit.Percent.Shown(amount):0.####} %");
+        return part.Unit.IsPercent
+            ? string.Create(CultureInfo.InvariantCulture, $"within ±{part.Unit.Shown(amount):0.####} percentage points")
             : string.Create(CultureInfo.InvariantCulture, $"within ±{amount:0.######} {part.Unit}").TrimEnd();
     }
 }

@@ -161,8 +161,8 @@ internal static class ExerciseSheet
             cell.SetValue(values[place.Given.Id]);
             cell.AsGiven();
             cell.Style.NumberFormat.Format = NumberFormats.Of(place.Given);
-            if (!AnswerUnit.IsPercent(place.Given.Unit))
-                WriteUnit(sheet, layout, row, place.Given.Unit);
+            if (!place.Given.Unit.IsPercent)
+                WriteUnit(sheet, layout, row, place.Given.Unit.Sign);
             sheet.Row(row).Height = GivenHeight(place.Given, SheetWidths.For(student.LargePrint));
             sheet.Workbook.NameCell(place.DefinedName, place.Address);
         }
@@ -188,7 +188,7 @@ internal static class ExerciseSheet
             AnswerPrompt.Put(cell, place);
             if (NumberFormats.Of(place.Part) is { } format)
                 cell.Style.NumberFormat.Format = format;
-            WriteUnit(sheet, layout, row, AnswerNote.Unit(place.Part));
+            WriteUnit(sheet, layout, row, AnswerNote.UnitBeside(place.Part));
             sheet.Range(row, layout.Columns.Note, row, layout.Columns.Last).Merge();
             sheet.Cell(row, layout.Columns.Note).SetText(note).Wrapped().AsQuiet();
             sheet.Row(row).Height = AnswerHeight(ask, note, SheetWidths.For(student.LargePrint));

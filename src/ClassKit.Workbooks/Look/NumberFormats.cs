@@ -9,15 +9,15 @@ internal static class NumberFormats
     private const int MostDecimals = 6;
 
     /// <summary>A given with the decimals that its steps need.</summary>
-    public static string Of(Given given) => Fixed(GivenText.Decimals(given), AnswerUnit.IsPercent(given.Unit));
+    public static string Of(Given given) => Fixed(GivenText.Decimals(given), given.Unit.IsPercent);
 
     /// <summary>An answer with the decimals that its tolerance can tell; null, for whatever fits, without an absolute tolerance.</summary>
     public static string? Of(Part part)
     {
-        var isPercent = AnswerUnit.IsPercent(part.Unit);
+        var isPercent = part.Unit.IsPercent;
         if (part.Tolerance.IsRelative || part.Tolerance.Amount <= 0)
             return isPercent ? Fixed(1, true) : null;
-        var shown = AnswerUnit.Shown(part.Unit, part.Tolerance.Amount);
+        var shown = part.Unit.Shown(part.Tolerance.Amount);
         return Fixed(Math.Clamp((int)Math.Ceiling(-Math.Log10(shown)), 0, MostDecimals), isPercent);
     }
 

@@ -73,6 +73,6 @@ internal static class PaperHead
         {
             { InWords: not null } => $"words, {TypedWords.Most} letters at most",
             { Choice: { } choice } => $"A–{(char)('A' + choice.From.Options.Count - 1)}",
-            _ => AnswerUnit.IsPercent(part.Unit) ? "%" : part.Unit,
+            _ => part.Unit.Sign,
         };
 }

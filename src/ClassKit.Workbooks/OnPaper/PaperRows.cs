@@ -42,7 +42,7 @@ internal sealed class PaperRows(IXLWorksheet sheet, PaperGrid grid)
         if (part.InWords is not null)
             cell.Wrapped();
         // With the percent format a typed 65 is 65 %, as on paper; all other numbers keep the digits that were typed.
-        if (AnswerUnit.IsPercent(part.Unit))
+        if (part.Unit.IsPercent)
             cell.Style.NumberFormat.Format = "0.###############\\ %";
         if (part.Choice is { } choice)
             List(cell, Enumerable.Range(0, choice.From.Options.Count).Select(letter => ((char)('A' + letter)).ToString()));

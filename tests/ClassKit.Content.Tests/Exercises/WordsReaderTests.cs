@@ -50,7 +50,7 @@ public sealed class WordsReaderTests : IDisposable
 
         Assert.Equal(
             ("Yeast works slower in the cold.", 2.5m, "", false, false),
-            (part.InWords!.LookFor, part.Points, part.Unit, part.FormulaAsked, part.IsNumber)
+            (part.InWords!.LookFor, part.Points, part.Unit.Sign, part.FormulaAsked, part.IsNumber)
         );
         Assert.Equal(WordsAsked.NoKey, part.Key);
     }

@@ -5,12 +5,12 @@ using ClassKit.House.Tests.Reading;
 namespace ClassKit.House.Tests.Rules;
 
 /// <summary>
-/// Between a share, 0.65, and what people read beside it, 65 %, numbers are scaled in two places: <c>AnswerUnit</c> for what stands in
+/// Between a share, 0.65, and what people read beside it, 65 %, numbers are scaled in two places: <c>Unit</c> for what stands in
 /// cells, marks and pages, <c>PerHundred</c> for computations of doughs, which know no cells.
 /// </summary>
 public partial class PercentTests
 {
-    private static readonly string[] Places = ["AnswerUnit.cs", "PerHundred.cs"];
+    private static readonly string[] Places = ["Unit.cs", "PerHundred.cs"];
 
     /// <summary>Where a hundred is no percent, or percent is what the file is about.</summary>
     private static readonly Dictionary<string, string> Others = new()
@@ -35,7 +35,7 @@ public partial class PercentTests
             .ToList();
         Assert.True(
             elsewhere.Count == 0,
-            $"{string.Join('\n', elsewhere)}\nUse AnswerUnit.Shown, Held or Scale; in Baking and BenchSums PerHundred."
+            $"{string.Join('\n', elsewhere)}\nUse Unit.Shown, Held or Scale; in Baking and BenchSums PerHundred."
         );
     }
 
@@ -52,15 +52,15 @@ public partial class PercentTests
     }
 
     [Theory]
-    [InlineData("var shown = AnswerUnit.IsPercent(unit) ? step * 100 : step;", true)]
+    [InlineData("var shown = unit.IsPercent ? step * 100 : step;", true)]
     [InlineData("return isPercent ? number / 100 : number;", true)]
     [InlineData("Relative(part.Tolerance.Amount * 100)", true)]
     [InlineData("var percent = 100 * part / whole;", true)]
     [InlineData("percent / 100m", true)]
     [InlineData("share * 1000", false)]
     [InlineData("grams / 100.5", false)]
-    [InlineData("var shown = AnswerUnit.Shown(unit, step);", false)]
-    [InlineData("AnswerUnit.IsPercent(part.Unit) ? \"in %\" : part.Unit;", false)]
+    [InlineData("var shown = unit.Shown(step);", false)]
+    [InlineData("part.Unit.IsPercent ? \"in %\" : part.Unit;", false)]
     [InlineData("\"flour × its % / 100\"", false)]
     [InlineData("$\"IF(ROUND(100*{reached},2)<{line},1,0)\"", false)]
     [InlineData("/// 5 g / 100 g of flour", false)]

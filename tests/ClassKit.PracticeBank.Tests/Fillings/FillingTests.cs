@@ -339,12 +339,12 @@ public sealed class FillingTests
             seat =>
                 seat.Grade(
                     (desk, part) =>
-                        AnswerUnit.IsPercent(part.Unit) && part == desk.Exercise.Parts.First(one => AnswerUnit.IsPercent(one.Unit))
+                        part.Unit.IsPercent && part == desk.Exercise.Parts.First(one => one.Unit.IsPercent)
                             ? desk.Right[part.Id] * 100
                             : "=" + desk.Cells(part)
                 ),
             grade =>
-                AnswerUnit.IsPercent(grade.Part.Unit) && grade.Part == grade.Exercise.Parts.First(one => AnswerUnit.IsPercent(one.Unit))
+                grade.Part.Unit.IsPercent && grade.Part == grade.Exercise.Parts.First(one => one.Unit.IsPercent)
                     ? grade.Outcome == Outcome.ValueOnly && grade.Findings.Any(finding => finding is AnswerFinding.HundredfoldPercent)
                     : grade.Points == grade.Part.Points
         );
@@ -390,7 +390,7 @@ public sealed class FillingTests
 
     private static bool IsRight(AnswerGrade grade) =>
         grade.Part.Tolerance.Accepts(grade.Expected, grade.Value.Number)
-        || (AnswerUnit.IsPercent(grade.Part.Unit) && grade.Part.Tolerance.Accepts(grade.Expected, grade.Value.Number / 100));
+        || (grade.Part.Unit.IsPercent && grade.Part.Tolerance.Accepts(grade.Expected, grade.Value.Number / 100));
 
     private static bool IsCopy(Misconception misconception) => misconception.Formula.Names.Count == 1;
 

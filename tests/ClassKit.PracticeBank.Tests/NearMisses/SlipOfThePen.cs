@@ -81,7 +81,7 @@ internal sealed partial record SlipOfThePen(string Kind, string Formula)
             .SelectMany(slips => slips)
             .Select(slip => slip with { Formula = "=" + slip.Formula });
 
-        string? UnitOf(string name) => sheet.FirstOrDefault(one => one.Id == name).Unit;
+        string? UnitOf(string name) => sheet.FirstOrDefault(one => one.Id == name).Unit?.Sign;
     }
 
     /// <summary>Slips that the grader's edits do not have.</summary>

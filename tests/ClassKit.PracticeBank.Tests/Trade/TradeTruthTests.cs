@@ -32,7 +32,7 @@ public sealed partial class TradeTruthTests
         var exercise = Of(id);
         if (!Ice().IsMatch(exercise.Problem.Written))
             return;
-        var isGiven = exercise.Givens.Any(given => Ice().IsMatch(given.Label) && given.Unit is "°C" && given.To < 0);
+        var isGiven = exercise.Givens.Any(given => Ice().IsMatch(given.Label) && given.Unit.Sign is "°C" && given.To < 0);
         Assert.True(isGiven || Melting().IsMatch(exercise.Problem.Written), $"{id} has ice and does not say how cold it is.");
         Assert.True(
             isGiven || !exercise.Problem.Written.Contains("freezer", StringComparison.OrdinalIgnoreCase),
@@ -52,7 +52,7 @@ public sealed partial class TradeTruthTests
             Assert.Matches(Rises(), exercise.Problem.Written);
 
         static bool Has(Exercise exercise, string what) =>
-            exercise.Givens.Any(given => given.Label.StartsWith(what, StringComparison.Ordinal) && (given.Unit is "g" or "%"));
+            exercise.Givens.Any(given => given.Label.StartsWith(what, StringComparison.Ordinal) && (given.Unit.Sign is "g" or "%"));
     }
 
     /// <summary>In dough, batter and cream bubbles are wet and the water holds gas: Boyle's law alone is not what happens there.</summary>
@@ -61,7 +61,7 @@ public sealed partial class TradeTruthTests
     public void A_gas_under_two_pressures_comes_with_its_vapour_or_with_what_the_water_holds(string id)
     {
         var exercise = Of(id);
-        if (exercise.Givens.Count(given => given.Unit is "kPa" or "hPa" or "Pa") > 1)
+        if (exercise.Givens.Count(given => given.Unit.Sign is "kPa" or "hPa" or "Pa") > 1)
             Assert.Contains(exercise.Givens, given =>
                 given.Label.Contains("apour", StringComparison.Ordinal) || given.Label.StartsWith("Gas in each", StringComparison.Ordinal)
             );
@@ -72,7 +72,10 @@ public sealed partial class TradeTruthTests
     public void What_follows_from_a_loss_need_not_be_more_exact_than_a_loss_is_known(string id)
     {
         var exercise = Of(id);
-        var losses = exercise.Givens.Where(given => given.Unit is "%" && Loss().IsMatch(given.Label)).Select(given => given.Id).ToHashSet();
+        var losses = exercise
+            .Givens.Where(given => given.Unit.Sign is "%" && Loss().IsMatch(given.Label))
+            .Select(given => given.Id)
+            .ToHashSet();
         foreach (var variant in Variants.Draw(exercise, 20))
         foreach (var part in exercise.Parts.Where(part => part.Key.Names.Any(losses.Contains) && part.Tolerance.Amount > 0))
             Assert.True(

@@ -177,7 +177,7 @@ public sealed class DealtWorkbookWriterTests : IDisposable
             var row = _workbook.Worksheet(answer.Address.Sheet).Row(answer.Address.Row);
             Assert.Equal(answer.Tag, row.Cell(PracticeColumns.Usual.Tag).GetString());
             Assert.Equal(answer.Part.Ask, row.Cell(PracticeColumns.Usual.Label).GetString());
-            Assert.Contains(answer.Part.Unit, row.Cell(PracticeColumns.Usual.Unit).GetString(), StringComparison.Ordinal);
+            Assert.Contains(answer.Part.Unit.Sign, row.Cell(PracticeColumns.Usual.Unit).GetString(), StringComparison.Ordinal);
             Assert.Contains(
                 answer.Part.FormulaAsked ? "Formula asked" : "A number is enough",
                 row.Cell(PracticeColumns.Usual.Note).GetString(),
@@ -200,7 +200,7 @@ public sealed class DealtWorkbookWriterTests : IDisposable
             Assert.Equal(answer.Tag, rule.InputTitle);
             Assert.StartsWith(answer.Part.FormulaAsked ? "A formula, " : "A number, ", rule.InputMessage, StringComparison.Ordinal);
             Assert.Contains(
-                answer.Part.Unit.Length == 0 ? "without a unit" : $"in {answer.Part.Unit}",
+                answer.Part.Unit.IsNone ? "without a unit" : $"in {answer.Part.Unit}",
                 rule.InputMessage,
                 StringComparison.Ordinal
             );

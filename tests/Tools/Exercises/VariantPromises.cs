@@ -22,7 +22,7 @@ internal static class VariantPromises
             StringComparer.OrdinalIgnoreCase
         );
         var standing = exercise
-            .Givens.Where(given => given.Unit.Length > 0)
+            .Givens.Where(given => !given.Unit.IsNone)
             .Select(given => (given.Unit, Value: (double)variant.Givens[given.Id]))
             .ToList();
         foreach (var given in exercise.Givens)
@@ -58,7 +58,7 @@ internal static class VariantPromises
                         Assert.Fail($"{part.Id}: {values[i]} and {values[j]}");
                 }
             }
-            if (part.Unit.Length > 0)
+            if (!part.Unit.IsNone)
                 standing.Add((part.Unit, right));
             names[part.Id] = CellValue.FromNumber(right);
         }

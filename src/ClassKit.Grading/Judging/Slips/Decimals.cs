@@ -7,6 +7,6 @@ internal static class Decimals
 {
     private const int OfPercent = 2;
 
-    public static double Round(double value, int decimals, string unit) =>
-        Math.Round(value, AnswerUnit.IsPercent(unit) ? decimals + OfPercent : decimals, MidpointRounding.AwayFromZero);
+    public static double Round(double value, int decimals, Unit unit) =>
+        Math.Round(value, unit.IsPercent ? decimals + OfPercent : decimals, MidpointRounding.AwayFromZero);
 }

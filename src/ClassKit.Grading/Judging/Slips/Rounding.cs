@@ -28,7 +28,7 @@ internal readonly record struct Rounding(decimal Step, RoundingDirection Directi
     private double Size { get; } = (double)Step;
 
     /// <summary>The same in the scale of a part's cell: to whole percent where it asks for percent.</summary>
-    public Rounding For(Part part) => new(AnswerUnit.Held(part.Unit, Step), Direction);
+    public Rounding For(Part part) => new(part.Unit.Held(Step), Direction);
 
     /// <summary>False where one number is further from another than rounding takes any: most roundings need no working out.</summary>
     public bool MayGoTo(double number, double rounded) =>

@@ -43,13 +43,8 @@ internal sealed class SlipFinder
 
     private static Slip? Units(Part part, Func<Func<double, double>, bool> isRight)
     {
-        if (
-            AnswerUnits
-                .Others(part.Unit)
-                .FirstOrDefault(other => AnswerUnits.Into(other, part.Unit) is { } conversion && isRight(conversion.Of)) is
-            { } unit
-        )
-            return new(SlipKind.Unit, new AnswerFinding.OtherUnit(unit));
+        if (WrittenUnits.Others(part.Unit).FirstOrDefault(other => isRight(other.Into.Of)) is { Unit: { } unit })
+            return new(SlipKind.Unit, new AnswerFinding.OtherUnit(unit.Sign));
         foreach (var power in Powers)
         {
             if (isRight(value => value / power))

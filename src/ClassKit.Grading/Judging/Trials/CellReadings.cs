@@ -6,6 +6,5 @@ namespace ClassKit.Grading.Judging.Trials;
 internal static class CellReadings
 {
     /// <summary>Itself, and 65 % where a percent cell holds 65.</summary>
-    public static double[] Of(Part part, double held) =>
-        AnswerUnit.IsPercent(part.Unit) ? [held, AnswerUnit.Held(part.Unit, held)] : [held];
+    public static double[] Of(Part part, double held) => part.Unit.IsPercent ? [held, part.Unit.Held(held)] : [held];
 }

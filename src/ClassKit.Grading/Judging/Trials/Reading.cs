@@ -20,8 +20,8 @@ internal sealed record Reading(int Way, bool IsScaled, double Dealt)
     public static IReadOnlyList<Reading> Of(Part part, CellValue value)
     {
         var plain = Numbers(part, value).Select((number, way) => new Reading(way, false, number)).ToList();
-        return AnswerUnit.IsPercent(part.Unit)
-            ? [.. plain, .. plain.Select(reading => reading with { IsScaled = true, Dealt = AnswerUnit.Held(part.Unit, reading.Dealt) })]
+        return part.Unit.IsPercent
+            ? [.. plain, .. plain.Select(reading => reading with { IsScaled = true, Dealt = part.Unit.Held(reading.Dealt) })]
             : plain;
     }
 
@@ -30,13 +30,11 @@ internal sealed record Reading(int Way, bool IsScaled, double Dealt)
     {
         if (IsPlain && value.IsNumber)
             return value.Number;
-        return Numbers(part, value) is { } numbers && Way < numbers.Count
-            ? (IsScaled ? AnswerUnit.Held(part.Unit, numbers[Way]) : numbers[Way])
-            : null;
+        return Numbers(part, value) is { } numbers && Way < numbers.Count ? (IsScaled ? part.Unit.Held(numbers[Way]) : numbers[Way]) : null;
     }
 
     /// <summary>What a cell holds that is read in this way and means <paramref name="number"/>.</summary>
-    public double Written(double number) => IsScaled ? AnswerUnit.Shown(AnswerUnit.Percent, number) : number;
+    public double Written(double number) => IsScaled ? Unit.Percent.Shown(number) : number;
 
     private static IReadOnlyList<double> Numbers(Part part, CellValue value) =>
         value.Kind switch

@@ -23,5 +23,5 @@ internal static class CellEdits
     }
 
     private static bool IsShare(FormulaNode node, Sheet sheet) =>
-        node is NameNode { Name: var share } && sheet.Find(share) is { } quantity && AnswerUnit.IsPercent(quantity.Unit);
+        node is NameNode { Name: var share } && sheet.Find(share) is { } quantity && quantity.Unit.IsPercent;
 }

@@ -38,30 +38,34 @@ internal static class UnitEdits
 
     /// <summary>What somebody may do to a quantity of a sheet.</summary>
     public static IEnumerable<UnitStep> Steps(SheetQuantity quantity, IReadOnlyList<SheetQuantity> sheet) =>
-        AnswerUnit.IsPercent(quantity.Unit)
+        quantity.Unit.IsPercent
             ?
             [
                 new("", name => Tree.Binary(BinaryOperator.Multiply, name, Tree.Number(Hundred))),
                 new("", name => Tree.Binary(BinaryOperator.Divide, name, Tree.Number(Hundred))),
             ]
-            : AnswerUnits
+            : WrittenUnits
                 .Others(quantity.Unit)
-                .Where(other => Usual.Contains((quantity.Unit, other)) || sheet.Any(one => one.Unit == other))
-                .Select(other => new UnitStep(other, Converting(quantity.Unit, other)));
+                .Select(other => other.Unit)
+                .Where(other => Usual.Contains((quantity.Unit.Sign, other.Sign)) || sheet.Any(one => one.Unit == other))
+                .Select(other => new UnitStep(other.Sign, Converting(quantity.Unit, other)));
 
     private static Neighbour Of(Place place, SheetQuantity quantity, string other, FormulaNode written) =>
-        new(place.Put(written), EditFamily.OtherUnit, () => [new KeyEdit.OtherUnit(quantity.Id, Tree.Text(written), quantity.Unit, other)]);
+        new(place.Put(written), EditFamily.OtherUnit, () =>
+            [new KeyEdit.OtherUnit(quantity.Id, Tree.Text(written), quantity.Unit.Sign, other)]
+        );
 
-    private static Func<FormulaNode, FormulaNode> Converting(string from, string to)
+    private static Func<FormulaNode, FormulaNode> Converting(Unit from, Unit to)
     {
-        var offset = AnswerUnits.Convert(0, from, to);
-        var factor = AnswerUnits.Convert(1, from, to) - offset;
+        var into = WrittenUnits.Between(from, to)!;
+        var offset = into.Of(0);
+        var factor = into.Of(1) - offset;
         var (times, by, put) = (Plain(factor), Plain(1 / factor), Plain(offset));
         if (offset == 0)
             return factor >= 1
                 ? name => Tree.Binary(BinaryOperator.Multiply, name, Tree.Number(times))
                 : name => Tree.Binary(BinaryOperator.Divide, name, Tree.Number(by));
-        return (from, to) switch
+        return (from.Sign, to.Sign) switch
         {
             ("°F", "°C") => name =>
                 Tree.Binary(BinaryOperator.Divide, Tree.Binary(BinaryOperator.Subtract, name, Tree.Number(32)), Tree.Number(1.8)),

@@ -6,7 +6,7 @@ namespace ClassKit.Grading.NearMisses.Places;
 /// <param name="Id">The name that keys use.</param>
 /// <param name="Unit">Its unit.</param>
 /// <param name="IsShare">True for a part of a whole, so that what is left of it, or the whole with it, may be meant.</param>
-internal sealed record SheetQuantity(string Id, string Unit, bool IsShare)
+internal sealed record SheetQuantity(string Id, Unit Unit, bool IsShare)
 {
     /// <summary>
     /// Those that can be used before a part is answered: the givens and the answers before it, in the order in which they stand.
@@ -16,11 +16,11 @@ internal sealed record SheetQuantity(string Id, string Unit, bool IsShare)
             .. exercise.Givens.Select(given => new SheetQuantity(
                 given.Id,
                 given.Unit,
-                AnswerUnit.IsPercent(given.Unit) || (given.Unit.Length == 0 && given.To < 1)
+                given.Unit.IsPercent || (given.Unit.IsNone && given.To < 1)
             )),
             .. exercise
                 .Parts.TakeWhile(other => other != part)
                 .Where(other => other.IsNumber)
-                .Select(other => new SheetQuantity(other.Id, other.Unit, AnswerUnit.IsPercent(other.Unit))),
+                .Select(other => new SheetQuantity(other.Id, other.Unit, other.Unit.IsPercent)),
         ];
 }
