@@ -57,11 +57,7 @@ public sealed class SlipTests
         new()
         {
             { "ice", "=ROUND(water*(tap-temperature)/(tap+112),1)", new AnswerFinding.RoundsAnswer(0.1m, RoundingDirection.Nearest) },
-            {
-                "ice_share",
-                "=ROUND(ice,1)/water*share",
-                new AnswerFinding.RoundsEarlier(Class.Exercises[0].Parts.Single(part => part.Id == "ice"), 0.1m, RoundingDirection.Nearest)
-            },
+            { "ice_share", "=ROUND(ice,1)/water*share", new AnswerFinding.RoundsWithin("ROUND(ice,1)", "ice", NoCells) },
         };
 
     [Theory]
@@ -77,7 +73,31 @@ public sealed class SlipTests
 
         Assert.Equal((Outcome.Incorrect, 0), (strict.Outcome, strict.Points));
         Assert.Equal((Outcome.Incorrect, 1.5m), (generous.Outcome, generous.Points));
-        Assert.Equal([finding], strict.Findings);
+        Assert.Equal(
+            [finding],
+            strict.Findings.Select(one => one is AnswerFinding.RoundsWithin within ? within with { Cells = NoCells } : one)
+        );
+    }
+
+    private static readonly IReadOnlyDictionary<string, string> NoCells = new Dictionary<string, string>();
+
+    /// <summary>
+    /// Four students of one class typed one formula and had 0.6, 0.4 and 0 of its points, as their numbers would have it. What is rounded
+    /// within one formula earns what a rounded cell does.
+    /// </summary>
+    [Theory]
+    [InlineData("ice", "=ROUND(water*(tap-temperature),-2)/(tap+112)", "ROUND(water*(tap-temperature),-2)")]
+    [InlineData("ice", "=water*(tap-ROUNDUP(temperature,-1))/(tap+112)", "ROUNDUP(temperature,-1)")]
+    [InlineData("ice_share", "=ROUND(ROUND(ice,0),0)/water*share", "ROUND(ROUND(ice,0),0)")]
+    public void One_formula_has_one_outcome_and_one_mark_whatever_numbers_were_dealt(string part, string formula, string rounds)
+    {
+        foreach (var student in Class.Students)
+        {
+            var grade = GradeOf(student, Solved(new ReturnedBook(student)).Answer(part, formula), part);
+
+            Assert.Equal((Outcome.Incorrect, 1.5m), (grade.Outcome, grade.Points));
+            Assert.Equal(rounds, Assert.IsType<AnswerFinding.RoundsWithin>(Assert.Single(grade.Findings)).Written);
+        }
     }
 
     [Fact]
@@ -119,11 +139,19 @@ public sealed class SlipTests
     }
 
     /// <summary>Every part right, so that a test spoils just one.</summary>
-    private static ReturnedBook Solved() =>
-        Book.Answer("sum", "=flour+room+friction")
+    private static ReturnedBook Solved() => Solved(Book);
+
+    private static ReturnedBook Solved(ReturnedBook book) =>
+        book.Answer("sum", "=flour+room+friction")
             .Answer("temperature", "=3*want-sum")
             .Answer("ice", "=water*(tap-temperature)/(tap+112)")
             .Answer("ice_share", "=ice/water*share");
+
+    private static AnswerGrade GradeOf(DealtStudent student, ReturnedBook book, string part) =>
+        ClassGrader
+            .Grade(Class with { Marking = Generous }, [book.As($"{student.Who.Id}.xlsx")])
+            .Students.Single(graded => graded.Who.Id == student.Who.Id)
+            .Answers.Single(answer => answer.Part.Id == part);
 
     private static AnswerGrade Grade(ReturnedBook book, string part, MarkingScheme? marking = null) =>
         ClassGrader

@@ -62,6 +62,12 @@ public abstract record AnswerFinding
     /// <param name="Direction">In which direction.</param>
     public sealed record RoundsEarlier(Part Earlier, decimal Step, RoundingDirection Direction) : AnswerFinding;
 
+    /// <summary>A formula that is the key but for what it rounds, more than the part allows or otherwise than the key does.</summary>
+    /// <param name="Written">What rounds, over the exercise's names: <c>ROUND(share,2)</c>.</param>
+    /// <param name="Belongs">What belongs there.</param>
+    /// <param name="Cells">The student's cells by the names of what stands in them.</param>
+    public sealed record RoundsWithin(string Written, string Belongs, IReadOnlyDictionary<string, string> Cells) : AnswerFinding;
+
     /// <summary>A typed number that is rounded more than the part allows.</summary>
     /// <param name="Decimals">To how many decimals, 0 to 3.</param>
     public sealed record TypedRounded(int Decimals) : AnswerFinding;

@@ -1,8 +1,11 @@
 using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Formulas;
 using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Keys;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Judging.Slips;
 using ClassKit.Grading.Judging.Trials;
+using ClassKit.Grading.Numbers;
 using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Judging;
@@ -36,11 +39,21 @@ internal sealed class AnswerJudge(TriedExercise tried)
 
     /// <summary>The one ordered decision: the kindest finding that the evidence bears out.</summary>
     private Judgement Verdict(TriedAnswer answer, EarlierAnswers earlier, List<Evidence> evidence) =>
-        FirstOf(evidence, one => AsRight(answer, one))
+        AsRounded(answer, evidence)
+        ?? FirstOf(evidence, one => AsRight(answer, one))
         ?? FirstOf(evidence, one => AsFollowThrough(answer, earlier, one))
         ?? AsRightMethod(answer, earlier)
         ?? FirstOf(evidence, one => AsMisconception(answer, earlier, one.Reading))
         ?? (evidence.Count > 0 ? AsIncorrect(answer, earlier, evidence) : AsNoNumber(answer));
+
+    /// <summary>The right method, and a rounding that stands in the formula; not what only gives the right number by chance.</summary>
+    private Judgement? AsRounded(TriedAnswer answer, List<Evidence> evidence) =>
+        answer.IsFormula
+        && evidence.Find(one => one.Reading.IsPlain) is { } plain
+        && answer.InNames is { } formula
+        && tried.Rounded(answer.Part, formula) is { } rounding
+            ? Judgement.OfSlip(plain.Reading, rounding, isFormula: true)
+            : null;
 
     private Evidence EvidenceOf(TriedAnswer answer, EarlierAnswers earlier, Reading reading)
     {
@@ -113,7 +126,10 @@ internal sealed class AnswerJudge(TriedExercise tried)
         var typed = behaviours.Select(behaviour => TypedGivens.In(behaviour, answer.Part, Trials)).FirstOrDefault(found => found.Count > 0)
             ?? [];
         // A constant is what some typed given would make of the key, whatever it comes from: it is one only if its number stands there.
-        if (!varies && !typed.All(given => tried.Returned.HasWritten(answer.Part, (double)Dealt.Right.Givens[given.Id])))
+        if (
+            (!varies || tried.Rules.ReadsRounding)
+            && !typed.All(given => tried.Returned.HasWritten(answer.Part, (double)Dealt.Right.Givens[given.Id]))
+        )
             typed = [];
         return new AnswerFinding.NotFollowing(
             [.. typed.Select(given => new TypedGiven(given, Dealt.Right.Givens[given.Id], tried.Returned.Cell(given).Cell))],
@@ -179,6 +195,15 @@ internal sealed class AnswerJudge(TriedExercise tried)
     {
         if (_misconceptions.Find(answer, earlier, reading) is not { } met)
             return null;
+        if (
+            answer.IsFormula
+            && tried.Rules.ExactFirst
+            && !_misconceptions.IsExact(answer, met, reading)
+            && NearMissIn(answer, earlier, reading) is { Finding: AnswerFinding.NearMiss miss } exact
+            && answer.InNames is { } formula
+            && DoAlike(formula, CellFormula.Of(miss.Formula))
+        )
+            return Judgement.OfSlip(reading, exact, isFormula: true);
         // A typed number that is only near what the wrong method gives, and to all of its digits what one formula near the key gives, comes
         // of that one.
         return
@@ -186,6 +211,15 @@ internal sealed class AnswerJudge(TriedExercise tried)
             ? Judgement.OfSlip(reading, nearer, isFormula: false)
             : new(Outcome.Misconception, reading, answer.IsFormula, new AnswerFinding.WrongTurn(met));
     }
+
+    /// <summary>True if two formulas over the exercise's names are one on everything drawn for the class.</summary>
+    private bool DoAlike(CellFormula one, CellFormula other) =>
+        tried.Drawn.All.All(variant =>
+            KeyValues.NamesInPlace(variant.Givens, variant.Answers) is var names
+            && KeyValues.Number(one, names) is { } value
+            && KeyValues.Number(other, names) is { } same
+            && Near.Computed.Same(value, same)
+        );
 
     /// <summary>Wrong: what its cell holds is what later cells use, so that it is not read anew.</summary>
     private Judgement AsIncorrect(TriedAnswer answer, EarlierAnswers earlier, List<Evidence> evidence)
@@ -217,7 +251,7 @@ internal sealed class AnswerJudge(TriedExercise tried)
 
     private Slip? SlipIn(TriedAnswer answer, Evidence evidence)
     {
-        var finder = new SlipFinder(answer.Part, Dealt);
+        var finder = new SlipFinder(answer.Part, Dealt, tried.Rules.ReadsRounding);
         if (answer.IsFormula)
             return answer
                 .Grounds.All.Select(ground => finder.Find(answer.On(ground, evidence.Reading)))

@@ -22,6 +22,23 @@ internal sealed class MisconceptionFinder(TriedExercise tried)
             Dealt.Number(misconception.Formula, earlier) is { } given && TypedDigits.AreThoseOf(given, reading.Dealt)
         );
 
+    /// <summary>True if a formula is a wrong turn to the last digit, on right or on the student's own earlier answers.</summary>
+    public bool IsExact(TriedAnswer answer, Misconception misconception, Reading reading) =>
+        answer.Grounds.All.Any(ground =>
+            answer.On(ground, reading) is var behaviour
+            && new Func<int, IReadOnlyDictionary<string, double>>[]
+            {
+                trial => tried.Trials[trial].Right.Answers,
+                trial => ground.Earlier[trial],
+                trial => tried.Trials[trial].MeantBefore(answer.Part),
+            }.Any(before =>
+                behaviour.Throughout(
+                    (trial, value) =>
+                        tried.Trials[trial].Number(misconception.Formula, before(trial)) is { } given && Near.Computed.Same(given, value)
+                )
+            )
+        );
+
     /// <summary>
     /// Whether an answer is what a wrong method gives, on right or on the student's own earlier answers: under all trials for a formula, on
     /// whatever ground it follows the inputs, and on the dealt inputs for a typed number.

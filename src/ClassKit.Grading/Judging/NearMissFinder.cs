@@ -88,18 +88,9 @@ internal sealed class NearMissFinder
 
     private Slip Of(Neighbour neighbour, bool isShown)
     {
-        var exercise = _trials[0].Right.Exercise;
-        var cells = exercise
-            .Givens.Select(given => (given.Id, _returned.Cell(given).Cell))
-            .Concat(exercise.Parts.Select(part => (part.Id, _returned.Cell(part).Cell)));
         return new(
             SlipKind.NearMiss,
-            new AnswerFinding.NearMiss(
-                neighbour.Edits,
-                neighbour.Formula.ToString(),
-                cells.ToDictionary(cell => cell.Id, cell => cell.Cell),
-                isShown
-            )
+            new AnswerFinding.NearMiss(neighbour.Edits, neighbour.Formula.ToString(), _returned.Cells(_trials[0].Right.Exercise), isShown)
         );
     }
 }

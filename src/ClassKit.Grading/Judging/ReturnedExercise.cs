@@ -136,6 +136,13 @@ internal sealed class ReturnedExercise
     public bool HasWritten(Part part, double number) =>
         Content(part)?.Formula is { } text && _shared.Parses.Of(text).Formula is { } formula && WrittenNumbers.Hold(formula, number);
 
+    /// <summary>The cells of all that the exercise asks and tells, by its names.</summary>
+    public IReadOnlyDictionary<string, string> Cells(Exercise exercise) =>
+        exercise
+            .Givens.Select(given => (given.Id, Cell(given).Cell))
+            .Concat(exercise.Parts.Select(part => (part.Id, Cell(part).Cell)))
+            .ToDictionary(cell => cell.Id, cell => cell.Cell);
+
     /// <summary>True for a sheet with array formulas, which may fill other cells than their own.</summary>
     private bool FillsSeveral(string sheet) =>
         _fillsSeveral ??= _workbook.FindSheet(sheet) is { } found && found.Cells.Values.Any(content => content.ArrayRange is not null);

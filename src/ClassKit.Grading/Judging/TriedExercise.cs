@@ -1,4 +1,7 @@
+using ClassKit.CellFormulas.Formulas;
 using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Judging.Slips;
 using ClassKit.Grading.Judging.Trials;
 using ClassKit.Grading.NearMisses;
 using ClassKit.Grading.Numbers;
@@ -45,6 +48,12 @@ internal sealed class TriedExercise(
 
     /// <summary>The trial with the student's own numbers.</summary>
     public Trial Dealt => Trials[0];
+
+    /// <summary>What a formula rounds that is right but for that; null for none.</summary>
+    public Slip? Rounded(Part part, CellFormula formula) =>
+        rules.ReadsRounding && new RoundedFormula(drawn.All).Find(part, formula) is var (written, right)
+            ? new(SlipKind.Rounding, new AnswerFinding.RoundsWithin(written, right, returned.Cells(exercise)))
+            : null;
 
     /// <summary>The wrong formulas near a part's key.</summary>
     public NeighbourTable Neighbours(Part part) => neighbours.Of(exercise, part);

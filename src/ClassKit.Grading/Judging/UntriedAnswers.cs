@@ -40,6 +40,8 @@ internal sealed class UntriedAnswers
     private Judgement? Wrong(Part part, CellFormula formula, double value)
     {
         var reading = Reading.Plain(value);
+        if (_tried.Rounded(part, formula) is { } rounding)
+            return Judgement.OfSlip(reading, rounding, isFormula: true);
         if (new NearMissFinder(_tried.Returned, [new(_tried.Inputs[0])], _tried.Neighbours(part)).Find(formula) is { } slip)
             return Judgement.OfSlip(reading, slip, isFormula: true);
         return part.Unit.IsPercent

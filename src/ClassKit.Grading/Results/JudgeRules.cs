@@ -33,6 +33,18 @@ internal sealed record JudgeRules
     /// </summary>
     public required bool Apart { get; init; }
 
+    /// <summary>
+    /// From version 6: what a formula rounds is read in the formula, so that one formula has one outcome and one mark whatever numbers a
+    /// student was dealt; a typed number comes of a rounded earlier answer if it is that to its digits; and givens are typed in if they
+    /// stand there.
+    /// </summary>
+    public required bool ReadsRounding { get; init; }
+
+    /// <summary>
+    /// From version 6: a formula that is a near miss to the last digit is no listed wrong turn that it only comes near to.
+    /// </summary>
+    public required bool ExactFirst { get; init; }
+
     /// <summary>The rules of a version.</summary>
     /// <param name="version">From <see cref="JudgeRecord.EarliestKept"/> to <see cref="JudgeRecord.CurrentVersion"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">We do not have that version's rules.</exception>
@@ -47,6 +59,8 @@ internal sealed record JudgeRules
             OnAllInputs = version >= 4,
             Powers = version >= 4,
             Apart = version >= 5,
+            ReadsRounding = version >= 6,
+            ExactFirst = version >= 6,
         };
     }
 }

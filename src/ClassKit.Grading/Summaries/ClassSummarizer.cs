@@ -23,8 +23,8 @@ public static class ClassSummarizer
             parts,
             [
                 .. parts
-                    .Where(part => part.UnderstoodShare < grades.Dealt.Marking.TeachAgainBelow)
-                    .OrderBy(part => part.UnderstoodShare)
+                    .Where(part => part.MethodShare < grades.Dealt.Marking.TeachAgainBelow)
+                    .OrderBy(part => part.MethodShare)
                     .ThenByDescending(part => (double)part.Explained / part.Judged),
             ],
             SkillSummarizer.Summarize(grades, parts),

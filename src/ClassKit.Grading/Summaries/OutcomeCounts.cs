@@ -10,6 +10,7 @@ internal sealed class OutcomeCounts
     private readonly Dictionary<Outcome, int> _outcomes = Enum.GetValues<Outcome>().ToDictionary(outcome => outcome, _ => 0);
     private readonly Dictionary<string, (Misconception First, int Students)> _met = [];
     private int _explained;
+    private int _rounded;
     private int _marked;
     private int _markedInFull;
 
@@ -37,6 +38,7 @@ internal sealed class OutcomeCounts
         )
         {
             Explained = _explained,
+            Rounded = _rounded,
             Marked = _marked,
             MarkedInFull = _markedInFull,
         };
@@ -52,6 +54,14 @@ internal sealed class OutcomeCounts
     private void Add(AnswerGrade answer, bool isAnothers)
     {
         _outcomes[answer.Outcome]++;
+        if (
+            answer is
+            {
+                Outcome: Outcome.Incorrect,
+                Findings: [AnswerFinding.RoundsAnswer or AnswerFinding.RoundsEarlier or AnswerFinding.RoundsWithin, ..]
+            }
+        )
+            _rounded++;
         if (answer.IsExplained)
             _explained++;
         if (answer is { Outcome: Outcome.Unsupported, IsUndecided: false })

@@ -27,6 +27,15 @@ public sealed record PartSummary(
     /// <summary>Of how many wrong answers can be said what happened.</summary>
     public int Explained { get; init; }
 
+    /// <summary>How many formulas are right but for what they round.</summary>
+    public int Rounded { get; init; }
+
+    /// <summary>
+    /// The share of judged answers whose method is understood, those that round on the way among them, 0 to 1; null if nobody was judged.
+    /// What has to be taught again is the method, and who rounds has it.
+    /// </summary>
+    public decimal? MethodShare => Judged == 0 ? null : (decimal)(Understood + Rounded) / Judged;
+
     /// <summary>How many graded students were asked the part.</summary>
     public int Asked => Counts.Values.Sum();
 

@@ -44,7 +44,9 @@ public static class FindingWords
     }
 
     private static string Of(AnswerFinding finding, AnswerGrade answer) =>
-        finding is AnswerFinding.NearMiss miss ? NearMissWords.Of(miss, answer.Exercise, answer.Part, answer.Formula)
+        finding is AnswerFinding.TypedFromRounded(var decimals) ? FromRounded(decimals, EarlierUnit(answer))
+        : finding is AnswerFinding.RoundsWithin rounds ? RoundsWithinWords.Of(rounds, answer)
+        : finding is AnswerFinding.NearMiss miss ? NearMissWords.Of(miss, answer.Exercise, answer.Part, answer.Formula)
         : finding is AnswerFinding.NotRight { Formula: var formula } && answer is { Part.Choice: null, Paper: null }
             ? UnseenWords.Of(answer, formula)
         : (answer.Paper is null ? null : PaperWords.Of(finding, answer.Part)) ?? Of(finding, answer.Part);
@@ -77,8 +79,9 @@ public static class FindingWords
                 $"The method is right, but an earlier answer was rounded to {RoundingWords.Of(step, direction, earlier.Unit)} before it was used, and that carries through. {RoundAtTheEnd}",
             AnswerFinding.TypedRounded(var decimals) =>
                 $"The number is right but for rounding: it is rounded to {RoundingWords.Of(decimals, part.Unit)}, which is more than this part allows. {LetTheFormatRound}",
-            AnswerFinding.TypedFromRounded(var decimals) =>
-                $"The number is what comes of rounding an earlier answer to {RoundingWords.Of(decimals, part.Unit)} before it is used, and that carries through. {RoundAtTheEnd}",
+            AnswerFinding.TypedFromRounded(var decimals) => FromRounded(decimals, ""),
+            AnswerFinding.RoundsWithin(var written, _, _) =>
+                $"The method is right, but {written} rounds on the way, and that carries through. {RoundAtTheEnd}",
             AnswerFinding.NotRight when part.Choice is not null => "Another one is right: its worked solution says why.",
             AnswerFinding.NotRight => NotRight(part),
             AnswerFinding.ErrorValue(var error) => ErrorValue(error),
@@ -112,6 +115,22 @@ public static class FindingWords
     /// </summary>
     private static string NotRight(Part part) =>
         $"This is not the right number for “{part.Ask.TrimEnd('.')}”, and we could not see how it came about. Lay your steps beside the worked solution, number by number.";
+
+    /// <summary>Several roundings may come to one number: it is no more than what it looks like.</summary>
+    private static string FromRounded(int decimals, string unit) =>
+        $"From your number, it looks as if an earlier answer was rounded to {RoundingWords.Of(decimals, unit)} before it was used, and that carries through. {RoundAtTheEnd}";
+
+    /// <summary>Of the earlier answers that the part builds on; empty where they have several.</summary>
+    private static string EarlierUnit(AnswerGrade answer) =>
+        answer
+            .Exercise.Parts.TakeWhile(other => other.Id != answer.Part.Id)
+            .Where(other => answer.Part.Key.Names.Contains(other.Id, StringComparer.OrdinalIgnoreCase))
+            .Select(other => other.Unit)
+            .Distinct()
+            .ToList()
+            is [var only]
+            ? only
+            : "";
 
     private static string NotFollowing(IReadOnlyList<TypedGiven> typed, bool varies)
     {

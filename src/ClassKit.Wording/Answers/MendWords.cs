@@ -38,6 +38,9 @@ internal sealed class MendWords(Exercise exercise, Part part, string typed, Shee
             : Piece(written, right, " Write {0} instead of {1}.") ?? Write(mended, Most);
     }
 
+    /// <summary>What to write where one piece of the formula stands; the whole right formula where the piece does not tell its place.</summary>
+    public string InPlace(Flat written, Flat right) => Piece(written, right, " Write {0} instead of {1}.") ?? Write(_key, Most);
+
     /// <summary>Grouped as the student does; as the key has it where that is the same in the same order.</summary>
     private string Mended(Flat mended)
     {

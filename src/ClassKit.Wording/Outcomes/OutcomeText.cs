@@ -72,7 +72,7 @@ public static class OutcomeText
         return (answer.Outcome, answer.Findings) switch
         {
             (Outcome.Incorrect, [AnswerFinding.RoundsAnswer, ..]) => "Right method, rounded further than the part allows",
-            (Outcome.Incorrect, [AnswerFinding.RoundsEarlier, ..]) => "Right method, rounded on the way",
+            (Outcome.Incorrect, [AnswerFinding.RoundsEarlier or AnswerFinding.RoundsWithin, ..]) => "Right method, rounded on the way",
             (Outcome.Incorrect, [AnswerFinding.TypedRounded or AnswerFinding.TypedFromRounded, ..]) => "Right but for rounding",
             _ => ToStudent(answer.Outcome, answer.Part),
         };

@@ -373,7 +373,7 @@ public sealed class FillingTests
         var isSlip =
             grade.Outcome == Outcome.Incorrect
             && grade.Points == 0.6m * grade.Part.Points
-            && grade.Findings is [AnswerFinding.RoundsAnswer or AnswerFinding.RoundsEarlier];
+            && grade.Findings is [AnswerFinding.RoundsAnswer or AnswerFinding.RoundsEarlier or AnswerFinding.RoundsWithin];
         var nearest = rounded.Max(pair => Math.Abs(pair.Rounded - pair.Right) / (grade.Part.Tolerance.Around(pair.Right) + 1e-9));
         if (outside == 0 && nearest < 0.9)
             return grade.Outcome == Outcome.Sound || (commonest > 0.5 && grade.Outcome == Outcome.ValueOnly);

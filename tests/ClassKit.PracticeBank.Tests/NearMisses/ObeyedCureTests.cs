@@ -16,7 +16,7 @@ public sealed partial class ObeyedCureTests(ITestOutputHelper output)
         [
             .. RehearsedSlips
                 .Rehearse(SlipOfThePen.Of, "obeyed", isTyped: false)
-                .Where(one => one.Grade.Findings[0] is AnswerFinding.NearMiss or AnswerFinding.NotRight)
+                .Where(one => one.Grade.Findings[0] is AnswerFinding.NearMiss or AnswerFinding.NotRight or AnswerFinding.RoundsWithin)
                 .Select(one => ToldInFull.Of(one.Grade, one.Desk)),
         ]
     );

@@ -56,7 +56,7 @@ internal sealed record TriedSlip(Exercise Exercise, Part Part, SlipOfThePen Slip
                     )
                 ),
             AnswerFinding.OtherUnit => Slip.Kind == "another unit",
-            AnswerFinding.RoundsAnswer or AnswerFinding.RoundsEarlier => Slip.Kind == "rounded between",
+            AnswerFinding.RoundsAnswer or AnswerFinding.RoundsEarlier or AnswerFinding.RoundsWithin => Slip.Kind == "rounded between",
             _ => false,
         };
 

@@ -217,7 +217,13 @@ internal sealed class AnyGrades
     private object? Argument(ParameterInfo parameter)
     {
         // What stands in an edit is part of a formula, and there is at least one edit.
-        if (parameter.Member.DeclaringType!.IsAssignableTo(typeof(KeyEdit)) && parameter.ParameterType == typeof(string))
+        if (
+            (
+                parameter.Member.DeclaringType!.IsAssignableTo(typeof(KeyEdit))
+                || parameter.Member.DeclaringType == typeof(AnswerFinding.RoundsWithin)
+            )
+            && parameter.ParameterType == typeof(string)
+        )
             return _part.Key.Text[1..];
         if (parameter.Member.DeclaringType == typeof(AnswerFinding.NearMiss) && parameter.ParameterType == typeof(string))
             return _part.Key.Text;

@@ -289,7 +289,7 @@ public sealed class GradeRecordTests
     public void Facts_keep_their_words()
     {
         Assert.Equal(
-            "right right-typed right-in-text not-following follows-through waits wrong-turn other-unit off-by-tens rounds-answer rounds-earlier typed-rounded typed-from-rounded near-miss not-right "
+            "right right-typed right-in-text not-following follows-through waits wrong-turn other-unit off-by-tens rounds-answer rounds-earlier rounds-within typed-rounded typed-from-rounded near-miss not-right "
                 + "error-value empty no-workbook not-evaluated broken-formula names-no-cell lacks-equals-sign no-number no-option wrote makes-text hundredfold-percent impossible stood-as-text",
             string.Join(' ', FindingShapes.All.Words)
         );

@@ -23,8 +23,12 @@ public sealed class FindingWordsTests
                 new AnswerFinding.RoundsEarlier(Parts.Of("%"), 0.01m, RoundingDirection.Up),
                 "an earlier answer was rounded to whole percent above it before it was used"
             },
+            {
+                new AnswerFinding.RoundsWithin("ROUND(share,2)", "share", new Dictionary<string, string> { ["share"] = "C8" }),
+                "The method is right, but ROUND(C8,2) rounds on the way, and that carries through."
+            },
             { new AnswerFinding.TypedRounded(2), "it is rounded to two decimals" },
-            { new AnswerFinding.TypedFromRounded(0), "rounding an earlier answer to a whole number" },
+            { new AnswerFinding.TypedFromRounded(0), "it looks as if an earlier answer was rounded to a whole number" },
             { new AnswerFinding.ErrorValue(CellError.DivideByZero), "#DIV/0!" },
             { new AnswerFinding.Empty("B5"), "Nothing was entered in B5." },
             { new AnswerFinding.WrongTurn(Parts.Divided), "Multiply by the share." },
@@ -59,6 +63,7 @@ public sealed class FindingWordsTests
         [
             new AnswerFinding.RoundsAnswer(2.5m, RoundingDirection.Down),
             new AnswerFinding.RoundsEarlier(Parts.Of(), 0.01m, RoundingDirection.Up),
+            new AnswerFinding.RoundsWithin("ROUND(share,2)", "share", new Dictionary<string, string>()),
             new AnswerFinding.TypedRounded(2),
             new AnswerFinding.TypedFromRounded(0),
         ];

@@ -21,7 +21,13 @@ internal sealed class SlipFinder
     private readonly Part _part;
     private readonly Trial _dealt;
 
-    public SlipFinder(Part part, Trial dealt) => (_part, _dealt) = (part, dealt);
+    private readonly bool _toItsDigits;
+
+    /// <param name="part">The part.</param>
+    /// <param name="dealt">The trial with the student's own numbers.</param>
+    /// <param name="toItsDigits">True if a number comes of a rounded earlier answer where it is that to its digits, and not merely within
+    /// the tolerance.</param>
+    public SlipFinder(Part part, Trial dealt, bool toItsDigits) => (_part, _dealt, _toItsDigits) = (part, dealt, toItsDigits);
 
     /// <summary>The slip in what a formula does on some ground, or null if there is none that we know.</summary>
     public Slip? Find(Behaviour behaviour) =>
@@ -68,7 +74,11 @@ internal sealed class SlipFinder
             : null;
 
     private Slip? RoundedOnTheWay(double value) =>
-        FirstDecimals(decimals => Accepts(OnRounded(decimals), value)) is { } found
+        FirstDecimals(decimals =>
+            Accepts(OnRounded(decimals), value)
+            && (!_toItsDigits || (OnRounded(decimals) is { } given && TypedDigits.AreThoseOf(given, value)))
+        )
+            is { } found
             ? new(SlipKind.Rounding, new AnswerFinding.TypedFromRounded(found))
             : null;
 

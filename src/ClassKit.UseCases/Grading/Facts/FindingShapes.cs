@@ -51,6 +51,11 @@ internal static class FindingShapes
                     ),
                 from => new(from.Part("earlier"), from.Decimal("step"), from.Word<RoundingDirection>("direction"))
             ),
+            Shape.Of<AnswerFinding.RoundsWithin>(
+                "rounds-within",
+                (fact, to) => (to["written"], to["right"], to["cells"]) = (fact.Written, fact.Belongs, FactFields.Of(fact.Cells)),
+                from => new(from.Text("written"), from.Text("right"), from.ByName("cells"))
+            ),
             Shape.Of<AnswerFinding.TypedRounded>(
                 "typed-rounded",
                 (fact, to) => to["decimals"] = fact.Decimals,
