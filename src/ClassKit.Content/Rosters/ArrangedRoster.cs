@@ -41,17 +41,31 @@ public static class ArrangedRoster
     /// <param name="text">The list, with line feeds alone and without a mark.</param>
     /// <param name="students">Its students, as <see cref="RosterReader"/> reads them.</param>
     /// <param name="typed">What is to stand for a student in a column.</param>
-    public static string? With(string text, IReadOnlyList<Student> students, Func<Student, string, string> typed)
+    public static string? With(string text, IReadOnlyList<Student> students, Func<Student, string, string> typed) =>
+        With(text, students, Columns, typed);
+
+    /// <summary>The same of any columns that a list is read for, such as <c>id</c>.</summary>
+    /// <param name="text">The list, with line feeds alone and without a mark.</param>
+    /// <param name="students">Its students, as <see cref="RosterReader"/> reads them.</param>
+    /// <param name="columns">The columns.</param>
+    /// <param name="typed">What is to stand for a student in a column.</param>
+    public static string? With(
+        string text,
+        IReadOnlyList<Student> students,
+        IReadOnlyList<string> columns,
+        Func<Student, string, string> typed
+    )
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(students);
+        ArgumentNullException.ThrowIfNull(columns);
         ArgumentNullException.ThrowIfNull(typed);
         if (Lines(text, students) is not var (head, lines) || Cells(text, students) is not { } before)
             return null;
-        var changed = students.Index().Where(one => Columns.Any(column => typed(one.Item, column) != before(one.Item, column))).ToList();
+        var changed = students.Index().Where(one => columns.Any(column => typed(one.Item, column) != before(one.Item, column))).ToList();
         List<string> added =
         [
-            .. Columns.Where(column => Place(head, column) < 0 && students.Any(student => typed(student, column).Length > 0)),
+            .. columns.Where(column => Place(head, column) < 0 && students.Any(student => typed(student, column).Length > 0)),
         ];
         List<string> titles = [.. head.Record.Fields, .. added];
         var shape = new CsvShape(CsvReader.SeparatorOf(text), "");
@@ -72,7 +86,7 @@ public static class ArrangedRoster
         IReadOnlyList<string> Row(CsvRecord line, Student student)
         {
             List<string> fields = [.. line.Fields, .. Enumerable.Repeat("", Math.Max(0, titles.Count - line.Fields.Count))];
-            foreach (var column in Columns)
+            foreach (var column in columns)
             {
                 var at = Place(head, column) is >= 0 and var there ? there : titles.IndexOf(column);
                 if (at >= 0 && typed(student, column) != before(student, column))
@@ -81,6 +95,13 @@ public static class ArrangedRoster
             return fields;
         }
     }
+
+    /// <summary>True if a list has a column.</summary>
+    /// <param name="text">The list, with line feeds alone and without a mark.</param>
+    /// <param name="students">Its students, as <see cref="RosterReader"/> reads them.</param>
+    /// <param name="column">What it is called, here or in another school.</param>
+    public static bool Has(string text, IReadOnlyList<Student> students, string column) =>
+        Lines(text, students) is var (head, _) && Place(head, column) >= 0;
 
     /// <summary>A field in quotes may run over lines.</summary>
     private static int Height(CsvRecord record) => 1 + record.Fields.Sum(field => field.Count(letter => letter == '\n'));
@@ -100,6 +121,7 @@ public static class ArrangedRoster
         )
             return null;
         var lines = table.Records.Skip(head.At + 1).ToList();
-        return lines.Count == students.Count ? (head, lines) : null;
+        lines.RemoveRange(lines.Count - RosterFoot.Count(lines), RosterFoot.Count(lines));
+        return lines.Count == students.Count ? (RunningNumbers.Without(head, lines)?.Head ?? head, lines) : null;
     }
 }

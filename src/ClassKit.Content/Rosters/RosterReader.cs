@@ -45,12 +45,14 @@ public static class RosterReader
             );
         var below = lines[^RosterFoot.Count(lines)..];
         lines.RemoveRange(lines.Count - below.Count, below.Count);
+        var counting = RunningNumbers.Without(head, lines);
+        head = counting?.Head ?? head;
         var mine = Wanted(head, lines, source, problems);
         var (students, arrangements, ids) = RosterStudents.Of(head, mine, problems);
         if (problems.IsEmpty && students.Count == 0)
             return Nobody(problems, table.Separator);
         return problems.Finish(() =>
-            new Roster(cohort ?? "", students)
+            new Roster(cohort ?? "", Namesakes.ToldApart(students))
             {
                 Arrangements = arrangements,
                 Origin = new(head.Taken, head.LeftAside, ids)
@@ -58,6 +60,7 @@ public static class RosterReader
                     Sheet = tables.Count > 1 ? table.Sheet : null,
                     GuessedLetters = table.GuessedLetters,
                     HiddenRows = table.HiddenRows,
+                    Counting = counting?.Title,
                     Others = lines.Count - mine.Count,
                     Below = [.. below.Select(RosterFoot.Text)],
                 },

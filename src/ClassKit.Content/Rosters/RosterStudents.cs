@@ -56,7 +56,13 @@ internal static class RosterStudents
                             "If they are two, write what tells them apart behind the names (`Ana Lima B`), give both an address in a column `email`, or add a column `id`; if they are one, take one of the lines out.",
                     }
                 );
-            students.Add(new(id, name, email.Length > 0 ? email : null) { Team = ClassTeam.NameIn(head.Field(line, RosterField.Team)) });
+            students.Add(
+                new(id, name, email.Length > 0 ? email : null)
+                {
+                    Team = ClassTeam.NameIn(head.Field(line, RosterField.Team)),
+                    Formerly = head.Field(line, RosterField.Formerly) is { Length: > 0 } formerly ? formerly : null,
+                }
+            );
             if (ArrangementCells.Of(head, line, problems) is var arrangement && !arrangement.IsNone)
                 arrangements.TryAdd(id, arrangement);
         }

@@ -173,6 +173,7 @@ internal static class RosterTitles
         [RosterField.Due] = ["due", "duemoment", "ownduedate", "duedate", "extension", "extendedto"],
         [RosterField.LeavesOut] = ["leavesout", "leaveout", "without", "reducedset"],
         [RosterField.ExcusedFrom] = ["excusedfrom", "excused"],
+        [RosterField.Formerly] = ["formerly", "formername", "previousname"],
     };
 
     /// <summary>What a title means, and how sure that is: 0 is surest; null for a title that means nothing here.</summary>

@@ -1,6 +1,7 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Forms;
 using ClassKit.Content.Sources;
+using ClassKit.Exercises.Cohorts;
 using ClassKit.Lessons.Rubrics;
 using ClassKit.Terms.Bench;
 using ClassKit.Wording.Files;
@@ -79,12 +80,16 @@ public static class BenchFormReader
             problems.Add(null, "It has no table of bench marks", "Bring the workbook of bench marks back, with its columns Id and Team.");
         else if (form.IsOf(book.Identity, null))
         {
+            SayOthers(book.Listed, form, problems);
             foreach (var stranger in book.Strangers)
                 problems.Add(null, $"Nobody on the roster has the id `{stranger}`", "Take the row away, or give it the student's own id.");
             return (form, book.Fields);
         }
         else if (IsOfSameClass(book, form) && EarlierForm.Of(form, book.Listed, one => one.IsOf(book.Identity, null)) is { } made)
+        {
+            SayOthers(book.Listed, form, problems);
             return (made, BenchMarksReader.Read(bytes, made).Fields);
+        }
         else
             problems.Add(
                 null,
@@ -92,6 +97,25 @@ public static class BenchFormReader
                 $"Here {form.Rubric} – {form.Cohort} is read, with {form.Teams} teams. If its criteria were changed since, or most of the class list, put them back as they were to read this workbook."
             );
         return null;
+    }
+
+    /// <summary>A row whose id is one person's and whose name is another's: a column was sorted alone, or the list was numbered anew.</summary>
+    private static void SayOthers(IReadOnlyList<Student> listed, BenchForm form, ProblemList problems)
+    {
+        foreach (
+            var (row, student) in listed
+                .Where(row => row.Name.Length > 0)
+                .Join(form.Students, row => row.Id, student => student.Id, (row, student) => (row, student))
+                .Where(pair =>
+                    !SamePerson.IsSurely(pair.row, pair.student)
+                    && !SamePerson.IsSurely(pair.row, pair.student with { Name = pair.student.Shown })
+                )
+        )
+            problems.Add(
+                null,
+                $"A row has the id `{row.Id}`, which is {student.Shown}’s, and the name {row.Name}",
+                "Put the ids back beside their names; if the student has changed the name, write the earlier one into a column `formerly` of the class list."
+            );
     }
 
     /// <summary>Its rows have names: ids that are bare numbers are in every class.</summary>

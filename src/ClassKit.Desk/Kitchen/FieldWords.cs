@@ -19,5 +19,6 @@ internal static class FieldWords
             RosterField.Due => "due",
             RosterField.LeavesOut => "leaves out",
             RosterField.ExcusedFrom => "excused from",
+            RosterField.Formerly => "formerly",
         };
 }

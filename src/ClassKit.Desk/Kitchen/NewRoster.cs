@@ -7,6 +7,7 @@ using ClassKit.Desk.Folders;
 using ClassKit.Desk.Texts;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.UseCases.Output.Writing;
+using ClassKit.Wording.Notes;
 
 namespace ClassKit.Desk.Kitchen;
 
@@ -26,10 +27,121 @@ public sealed record NewRoster(
     IReadOnlyList<Diagnostic> Breaks
 )
 {
+    /// <summary>What goes from a list to the next one of the same people where the next one has no such column.</summary>
+    private static readonly string[] Carried = ["team", .. ArrangedRoster.Columns, Formerly];
+
+    private const string Id = "id",
+        Formerly = "formerly";
+
     private static readonly string[] Endings = [".csv", ".tsv", ".xlsx", ".ods"];
 
     /// <summary>So many lists from before stay beside the one that counts.</summary>
     public const int MostBefore = 3;
+
+    /// <summary>The list as it is; null if there is none that can be read.</summary>
+    public Roster? Known { get; init; }
+
+    /// <summary>What goes over from the list as it is, a student each.</summary>
+    public IReadOnlyList<string> Kept { get; init; } = [];
+
+    /// <summary>Those whose id stands beside another name on the list as it is: the same people, or others.</summary>
+    public IReadOnlyList<(Student Earlier, Student Now)> Renamed =>
+        [
+            .. Before
+                .Join(Read.Model?.Students ?? [], earlier => earlier.Id, now => now.Id, (earlier, now) => (Earlier: earlier, Now: now))
+                .Where(pair => !SamePerson.IsSurely(pair.Earlier, pair.Now)),
+        ];
+
+    /// <summary>
+    /// Those of <see cref="Renamed"/> who are surely others: one list has the name under another id. Ids were given anew, and what was
+    /// handed out and marked would go to another person.
+    /// </summary>
+    public IReadOnlyList<(Student Earlier, Student Now)> Moved =>
+        [
+            .. Renamed.Where(pair =>
+                Before.Any(other => other.Id != pair.Now.Id && SamePerson.HasSameName(other, pair.Now))
+                || Read.Model!.Students.Any(other => other.Id != pair.Earlier.Id && SamePerson.HasSameName(pair.Earlier, other))
+            ),
+        ];
+
+    /// <summary>Those who would be new people, and have the address or the name of somebody who would be gone.</summary>
+    public IReadOnlyList<(Student Earlier, Student Now)> UnderOtherIds => SamePerson.UnderOtherIds(Gone, New);
+
+    /// <summary>True if the list is a plain table, in which can be written what is known of somebody.</summary>
+    public bool IsPlain => Read.Model is { } roster && ArrangedRoster.Cells(Text, roster.Students) is not null;
+
+    private string Text => new OwnText(File, Content).Text;
+
+    /// <summary>
+    /// The arrangements of the list as it is that this one has otherwise or not at all, a student each, what was and what would be.
+    /// </summary>
+    public IReadOnlyList<string> ArrangedOtherwise =>
+        [
+            .. from now in Read.Model?.Students ?? []
+            where Known is not null && Before.Any(earlier => earlier.Id == now.Id)
+            let was = ArrangementWords.Of(Known!.ArrangementOf(now.Id))
+            let becomes = ArrangementWords.Of(Read.Model!.ArrangementOf(now.Id))
+            where was.Length > 0 && was != becomes
+            select $"{now.Shown}: {was}, and now {(becomes.Length > 0 ? becomes : "nothing")}",
+        ];
+
+    /// <summary>
+    /// The list with what is known of its people: their ids, where they stand under others, what they were called, and what was arranged
+    /// with them where this list has no column for it.
+    /// </summary>
+    /// <param name="folder">The teaching folder.</param>
+    /// <param name="known">The class.</param>
+    /// <param name="areSame">Whether those of <see cref="UnderOtherIds"/> stay who they are.</param>
+    public NewRoster Settled(TeachingFolder folder, ClassEntry known, bool areSame)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        ArgumentNullException.ThrowIfNull(known);
+        if (!IsPlain || Before.Count == 0)
+            return this;
+        var (students, text) = (Read.Model!.Students, Text);
+        var moved = areSame ? UnderOtherIds.ToDictionary(pair => pair.Now.Id, pair => pair.Earlier) : [];
+        var called = Renamed.ToDictionary(pair => pair.Now.Id, pair => pair.Earlier);
+        Student? Earlier(Student now) => moved.GetValueOrDefault(now.Id) ?? Before.FirstOrDefault(one => one.Id == now.Id);
+        var was =
+            known.Roster is { } list && OwnText.Read(list) is { } old && Known is not null
+                ? ArrangedRoster.Cells(old.Text, Known.Students)
+                : null;
+        string Was(Student now, string column) => was is not null && Earlier(now) is { } who ? was(who, column) : "";
+        List<string> over = [.. Carried.Where(column => !ArrangedRoster.Has(text, students, column))];
+        var here = ArrangedRoster.Cells(text, students)!;
+        var whole = ArrangedRoster.With(
+            text,
+            students,
+            [.. moved.Count > 0 ? [Id] : (string[])[], .. over, .. over.Contains(Formerly) ? (string[])[] : [Formerly]],
+            (now, column) =>
+                column == Id ? moved.GetValueOrDefault(now.Id)?.Id ?? now.Id
+                : column == Formerly && called.TryGetValue(now.Id, out var earlier)
+                    ? string.Join(
+                        "; ",
+                        new[] { earlier.Name, earlier.Formerly, here(now, Formerly) }.Where(name => !string.IsNullOrEmpty(name)).Distinct()
+                    )
+                : over.Contains(column) ? Was(now, column)
+                : here(now, column)
+        )!;
+        if (whole == text)
+            return this;
+        var content = new OwnText(File, Content).With(whole);
+        var changed = new Library(new ChangedTree(PathTree.Instance.Full(File), content));
+        var read = RosterReader.Read(changed.At(File), known.Profile.Model?.Name);
+        return this with
+        {
+            Content = content,
+            Read = read,
+            Breaks = read.Succeeded ? [.. Broken(folder, File, known, changed)] : [],
+            Kept =
+            [
+                .. from now in students
+                let cells = over.Where(column => Was(now, column).Length > 0).ToList()
+                where cells.Count > 0
+                select $"{now.Shown}: {string.Join(", ", cells.Select(column => $"{column} {Was(now, column)}"))}",
+            ],
+        };
+    }
 
     /// <summary>Those who are not on the list as it is.</summary>
     public IReadOnlyList<Student> New => [.. (Read.Model?.Students ?? []).Where(student => Before.All(other => other.Id != student.Id))];
@@ -52,7 +164,8 @@ public sealed record NewRoster(
             known.Roster is { } old && Path.GetExtension(old).Equals(ending, StringComparison.OrdinalIgnoreCase)
                 ? old
                 : Path.Combine(Path.GetDirectoryName(known.File)!, "roster" + ending);
-        var before = known.Roster is { } list ? RosterReader.Read(list).Model?.Students ?? [] : [];
+        var now = known.Roster is { } list ? RosterReader.Read(list).Model : null;
+        var before = now?.Students ?? [];
         if (ending is null)
             return new(
                 file,
@@ -82,7 +195,7 @@ public sealed record NewRoster(
             && asTable.Read.Model.Students.SequenceEqual(read.Model!.Students)
         )
             return asTable with { Read = read };
-        return new(file, content, read, before, read.Succeeded ? [.. Broken(folder, file, known, changed)] : []);
+        return new(file, content, read, before, read.Succeeded ? [.. Broken(folder, file, known, changed)] : []) { Known = now };
     }
 
     /// <summary>The list that was there before the one that counts; null if none is kept.</summary>

@@ -1,3 +1,4 @@
+using ClassKit.Content.Rosters;
 using ClassKit.Exercises.Cohorts;
 
 namespace ClassKit.Desk.Kitchen;
@@ -35,6 +36,9 @@ public sealed record PastedCells(string Text, IReadOnlyList<IReadOnlyList<string
     {
         if (IsAddress(column))
             return RosterField.Email;
+        // A number of the line is nobody's.
+        if (RunningNumbers.Are(Rows.Select(row => row[column])))
+            return null;
         if (IsNumber(column))
             return Enumerable.Range(0, column).Any(IsNumber) ? null : RosterField.Id;
         List<int> words = [.. Enumerable.Range(0, Width).Where(other => !IsAddress(other) && !IsNumber(other))];

@@ -85,12 +85,35 @@ internal static class RosterScreen
                 (nameof(Frame.WordPage.Title), "The list was changed meanwhile"),
                 (nameof(Frame.WordPage.Words), "Nothing was written over it. Bring yours again from the class’s page.")
             );
-        if (roster.Write(known) is { } refused)
+        if (Asked(visit, roster) is { Count: > 0 } asked)
+            return Show(visit, known, roster, asked);
+        var whole = roster.Settled(visit.Folder, known, visit.Typed(RosterPage.Who) == RosterPage.Same);
+        if (!whole.Read.Succeeded)
+            return Show(visit, known, roster, whole.Read.Problems);
+        if (whole.Write(known) is { } refused)
             return Show(visit, known, roster, [refused]);
         if (visit.Ticked("size"))
             SetSize(known, roster.Read.Model!.Students.Count);
         return visit.GoTo($"class/{known.Key}?kept=yes");
     }
+
+    /// <summary>What has to be said of who is who before a list is taken.</summary>
+    private static IReadOnlyList<Diagnostic> Asked(Visit visit, NewRoster roster) =>
+        roster.Moved.Count > 0 || (roster.Renamed.Count > 0 && !roster.IsPlain)
+            ? [new("", null, "Ids stand beside other people’s names", "Read below whose they are.")]
+        : roster.Renamed.Count > 0 && !visit.Ticked(RosterPage.Renamed)
+            ?
+            [
+                new(
+                    "",
+                    null,
+                    "Known ids stand beside other names",
+                    "Say below that they are the same people, or give the others ids of their own."
+                ),
+            ]
+        : roster.UnderOtherIds.Count > 0 && visit.Typed(RosterPage.Who) is not (RosterPage.Same or RosterPage.Others)
+            ? [new("", null, "The same names stand under other ids", "Choose below whether they are the same people.")]
+        : [];
 
     /// <summary>
     /// The class's file says as many as the list has, where it would hold with that: with more teams than students it would not.
@@ -110,6 +133,10 @@ internal static class RosterScreen
         visit.Show<RosterPage>(
             (nameof(RosterPage.Class), known),
             (nameof(RosterPage.New), roster),
+            (
+                nameof(RosterPage.Whole),
+                roster.Read.Succeeded ? roster.Settled(visit.Folder, known, roster.UnderOtherIds.Count > 0) : roster
+            ),
             (nameof(RosterPage.Problems), problems),
             (nameof(RosterPage.Rounds), visit.Folder.Rounds(known).Count)
         );

@@ -35,4 +35,7 @@ public enum RosterField
 
     /// <summary>Which work the student need not do.</summary>
     ExcusedFrom,
+
+    /// <summary>What the student was called on earlier lists.</summary>
+    Formerly,
 }

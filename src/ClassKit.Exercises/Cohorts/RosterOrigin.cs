@@ -15,6 +15,11 @@ public sealed record RosterOrigin(IReadOnlyList<TakenColumn> Taken, IReadOnlyLis
     /// <summary>The rows that a filter or the hand has hidden in a workbook, and that were left out.</summary>
     public int HiddenRows { get; init; }
 
+    /// <summary>
+    /// The title of a column that only counts the lines, and is nobody's id therefore; null if there is none.
+    /// </summary>
+    public string? Counting { get; init; }
+
     /// <summary>The people in the file who are no students of the class: other roles, other classes, marked as gone.</summary>
     public int Others { get; init; }
 

@@ -11,6 +11,12 @@ public sealed record Student(string Id, string Name, string? Email = null)
     public string? Team { get; init; }
 
     /// <summary>
+    /// What the student was called under the same id on earlier lists, one name or several with semicolons; null where the list says
+    /// nothing. Without it a known id under another name is taken for another person; see <see cref="SamePerson"/>.
+    /// </summary>
+    public string? Formerly { get; init; }
+
+    /// <summary>
     /// What pages, workbooks and sentences call the student: the name, and the id behind it where another one of the class has that name;
     /// see <see cref="Namesakes"/>.
     /// </summary>

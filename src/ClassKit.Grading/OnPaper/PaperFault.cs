@@ -20,6 +20,12 @@ public abstract record PaperFault(string Cell)
     /// <param name="Student">Whose.</param>
     public sealed record SecondRow(string Cell, Student Student) : PaperFault(Cell);
 
+    /// <summary>A row has one student's id and another's name: a column was sorted alone, so that nobody knows whose it is.</summary>
+    /// <param name="Cell">Where the name stands.</param>
+    /// <param name="Student">Whose id it is.</param>
+    /// <param name="Name">The name.</param>
+    public sealed record OtherName(string Cell, Student Student, Quotation Name) : PaperFault(Cell);
+
     /// <summary>A student was not dealt the part.</summary>
     /// <param name="Cell">Where it stands.</param>
     /// <param name="Student">Who.</param>

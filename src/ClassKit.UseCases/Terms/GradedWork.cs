@@ -54,6 +54,7 @@ internal sealed record GradedWork(decimal OutOf, IReadOnlyList<ClassKit.Terms.Ma
                         "Grade again: nobody earns more than is possible."
                     ))
             );
+            problems.AddRange(Others(grades.Model, plan).Select(pair => Another(pair.Earlier, pair.Now, folder, plan, work)));
             sittings.Add((index + 1, grades.Model));
         }
         problems.AddRange(SittingOrder.Faults(plan, work, [.. sittings.Select(sat => (work.Graded[sat.Item1 - 1], sat.Item2.Dealt))]));
@@ -68,10 +69,11 @@ internal sealed record GradedWork(decimal OutOf, IReadOnlyList<ClassKit.Terms.Ma
         List<Note> notes
     )
     {
-        var roster = Roster(plan);
         List<ClassKit.Terms.Marks.Attempt> attempts = [];
         foreach (var (sitting, grades) in sittings)
         {
+            var roster = Roster(plan);
+            roster.ExceptWith(Others(grades, plan).Select(pair => pair.Now.Id));
             attempts.AddRange(
                 grades
                     .Students.Where(student =>
@@ -108,6 +110,25 @@ internal sealed record GradedWork(decimal OutOf, IReadOnlyList<ClassKit.Terms.Ma
 
     /// <summary>The day on which graded work was due.</summary>
     public static DateOnly? DueOf(ClassGrades? grades) => grades?.Due is { } due ? DateOnly.FromDateTime(due.At.DateTime) : null;
+
+    /// <summary>Whose id is another person's on the class list, as far as anybody has said: a mark must not go to them.</summary>
+    private static IEnumerable<(Student Earlier, Student Now)> Others(ClassGrades grades, TermPlan plan) =>
+        grades
+            .Students.Join(
+                plan.Class.Students,
+                graded => graded.Who.Id,
+                listed => listed.Id,
+                (graded, listed) => (Earlier: graded.Who, Now: listed)
+            )
+            .Where(pair => !SamePerson.IsSurely(pair.Earlier, pair.Now));
+
+    private static Diagnostic Another(Student earlier, Student now, string folder, TermPlan plan, PlannedWork work) =>
+        new(
+            plan.Path,
+            work.Line,
+            $"In `{folder}` the id `{now.Id}` is {earlier.Name}, and on the class list it is {now.Name}",
+            $"If they are one person, write `{earlier.Name}` into a column `formerly` of their line in the class list. If they are two, give {now.Name} an id of their own."
+        );
 
     private static HashSet<string> Roster(TermPlan plan) => [.. plan.Class.Students.Select(student => student.Id)];
 

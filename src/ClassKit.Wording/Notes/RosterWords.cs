@@ -15,6 +15,8 @@ internal static class RosterWords
         yield return $"Of the roster{sheet}, {Listed(origin.Taken.Select((column, at) => $"“{ShownName.Of(column.Title)}”{(at == 0 ? " was taken" : "")} for {Field(column.As)}"))}.";
         if (origin.LeftAside.Count > 0)
             yield return $"Left aside: {string.Join(", ", origin.LeftAside.Select(title => $"“{ShownName.Of(title)}”"))}.";
+        if (origin.Counting is { } counting)
+            yield return $"“{ShownName.Of(counting)}” only counts the lines: who comes after somebody that leaves would get their number, so that it is nobody's id. If it is the school's own after all, call the column `id`.";
         if (origin.Ids == RosterIds.Email)
             yield return "Ids are made of what stands before the @ of the addresses.";
         if (origin.Ids == RosterIds.Name)
@@ -43,6 +45,7 @@ internal static class RosterWords
             RosterField.Due => "when a student’s own work is due",
             RosterField.LeavesOut => "exercises that are not a student’s",
             RosterField.ExcusedFrom => "work that a student need not do",
+            RosterField.Formerly => "what a student was called before",
         };
 
     private static string Listed(IEnumerable<string> parts) =>

@@ -26,6 +26,8 @@ public static class PaperFaultWords
                 ? $"{cell}: the row has answers and no id, so that nobody has them. Type whose they are."
                 : $"{cell}: nobody of the class has the id “{Quoted.Short(id)}”, so that nobody has the row's answers.",
             PaperFault.SecondRow(var cell, var student) => $"{cell}: {student.Shown} has a row above, and that one counts.",
+            PaperFault.OtherName(var cell, var student, var name) =>
+                $"{cell}: the row has {student.Shown}'s id ({student.Id}) and the name “{Quoted.Short(name)}”, so that nobody has its answers. Put the ids back beside their names.",
             PaperFault.NotDealt(var cell, var student, var tag) => $"{cell}: {student.Shown} was not dealt {tag}.",
             PaperFault.NoTick(var cell, var found) =>
                 $"{cell}: “{Quoted.Short(found)}” is neither a tick nor nothing, and was taken for nothing. Choose ✓ where the working shows the method.",

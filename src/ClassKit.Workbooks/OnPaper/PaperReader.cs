@@ -1,5 +1,6 @@
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Identity;
 using ClassKit.Grading.Findings.Quoting;
@@ -70,6 +71,12 @@ public static class PaperReader
             var id = table.Text(row, PaperGrid.IdHead);
             if (!seats.TryGetValue(id, out var seat))
                 faults.Add(new PaperFault.UnknownStudent(table.Cell(row, PaperGrid.IdHead), new Quotation(id)));
+            else if (
+                table.Text(row, PaperGrid.NameHead) is { Length: > 0 } called
+                && !SamePerson.IsSurely(new(id, called), seat.Who)
+                && !SamePerson.IsSurely(new(id, called), seat.Who with { Name = seat.Who.Shown })
+            )
+                faults.Add(new PaperFault.OtherName(table.Cell(row, PaperGrid.NameHead), seat.Who, new Quotation(called)));
             else if (!seen.Add(id))
                 faults.Add(new PaperFault.SecondRow(table.Cell(row, PaperGrid.IdHead), seat.Who));
             else

@@ -68,6 +68,22 @@ public sealed class SchoolRosterTests : IDisposable
         Assert.True(RosterReader.Read(_folder.Write("plain.csv", "id,name,email\nana,Ana,ana@example.org\n")).Model!.Origin!.IsPlain);
     }
 
+    /// <summary>Numbers of lines are nobody's; a school's own are longer, or stand in a column that says whose they are.</summary>
+    [Theory]
+    [InlineData("No,Name\n1,Ana Lima\n2,Bo Li\n", "ana-lima", "bo-li")]
+    [InlineData("No.,Name\n1.,Ana Lima\n4.,Bo Li\n", "ana-lima", "bo-li")]
+    [InlineData("Number,Name,E-mail\n2,Ana Lima,al@example.org\n1,Bo Li,bl@example.org\n", "al", "bl")]
+    [InlineData("No,Name\n10235,Ana Lima\n10236,Bo Li\n", "10235", "10236")]
+    [InlineData("id,Name\n1,Ana Lima\n2,Bo Li\n", "1", "2")]
+    [InlineData("Student No,Name\n1,Ana Lima\n2,Bo Li\n", "1", "2")]
+    public void Numbers_that_count_the_lines_are_no_ids(string list, string first, string second)
+    {
+        var roster = RosterReader.Read(_folder.Write("class.csv", list)).Model!;
+
+        Assert.Equal([first, second], roster.Students.Select(student => student.Id));
+        Assert.Equal(first is "ana-lima" or "al", roster.Origin!.Counting is not null);
+    }
+
     /// <summary>
     /// What school programs put below a list: common practice, no source. The same whether the table is text or a workbook.
     /// </summary>

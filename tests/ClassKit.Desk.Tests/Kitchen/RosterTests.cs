@@ -21,23 +21,23 @@ public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
         Assert.Contains("Nobody on the roster is called `anders-lindqvist`", page, StringComparison.Ordinal);
         Assert.Equal(before, await File.ReadAllBytesAsync(file));
 
-        Assert.Equal(303, await desk.StatusAsync(desk.Request("class/class/roster/take", [])));
+        Assert.Equal(303, await desk.StatusAsync(desk.Request("class/class/roster/take", ("who", "new"))));
         Assert.Equal(["Osei, Amara", "Bo \"Bob\" Cole"], RosterReader.Read(file).Model!.Students.Select(student => student.Name));
         var kept = Path.Combine(desk.Folder.Root, "previous-roster-1.csv");
         Assert.Equal(before, await File.ReadAllBytesAsync(kept));
 
         // The list before is looked at like any other, and taken back the same way.
         Assert.Contains("24 students", await Answer(desk.Request("class/class/roster/previous", [])), StringComparison.Ordinal);
-        Assert.Equal(303, await desk.StatusAsync(desk.Request("class/class/roster/take", [])));
+        Assert.Equal(303, await desk.StatusAsync(desk.Request("class/class/roster/take", ("who", "new"))));
         Assert.Equal(before, await File.ReadAllBytesAsync(file));
         await Answer(desk.Request("class/class/roster/paste", ("names", "Osei, Amara\n")));
-        Assert.Equal(303, await desk.StatusAsync(desk.Request("class/class/roster/take", [])));
+        Assert.Equal(303, await desk.StatusAsync(desk.Request("class/class/roster/take", ("who", "new"))));
 
         // Of many lists the last few stay, the newest first.
         for (var pasted = 0; pasted < 4; pasted++)
         {
             await Answer(desk.Request("class/class/roster/paste", ("names", $"Ada Berg {(char)('A' + pasted)}\n")));
-            Assert.Equal(303, await desk.StatusAsync(desk.Request("class/class/roster/take", [])));
+            Assert.Equal(303, await desk.StatusAsync(desk.Request("class/class/roster/take", ("who", "new"))));
         }
         Assert.Equal(
             ["previous-roster-1.csv", "previous-roster-2.csv", "previous-roster-3.csv"],
@@ -61,7 +61,7 @@ public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
         }
 
         await Answer(desk.Request("class/class/roster/paste", ("names", "Ada Berg\n")));
-        Assert.Equal(303, await desk.StatusAsync(desk.Request("class/class/roster/take", [])));
+        Assert.Equal(303, await desk.StatusAsync(desk.Request("class/class/roster/take", ("who", "new"))));
 
         string[] lists = [.. Directory.EnumerateFiles(folder, "previous-*").Order()];
         Assert.Equal(NewRoster.MostBefore, lists.Length);

@@ -140,6 +140,29 @@ public sealed class ArrangedTermTests
         Assert.NotEqual(0, seen);
     }
 
+    /// <summary>A list that was numbered anew gives ids to others: no mark goes with them unless the list says who was called how.</summary>
+    [Fact]
+    public void A_mark_goes_to_nobody_who_only_has_the_id()
+    {
+        var work = new PlannedWork("Sums", WorkKind.CalculationSet, "Calculations", null, 9);
+        var grades = AnyGrades.Of(SmallClass.Dealt, 3);
+        List<Student> students = [.. grades.Students.Select(student => student.Who)];
+        IReadOnlyList<string> Marked(params Student[] now) =>
+            [
+                .. GradedWork
+                    .Of(work, Plan(Arrangement.None, Arrangement.None) with { Class = new("Bakers 1", now) }, [(1, grades)], [])
+                    .Attempts.Select(attempt => attempt.Student),
+            ];
+        var all = Marked([.. students]);
+        var one = students.First(student => all.Contains(student.Id));
+        Student[] With(Student other) => [.. students.Select(student => student.Id == one.Id ? other : student)];
+
+        Assert.DoesNotContain(one.Id, Marked(With(one with { Name = "Zoe Lund", Shown = "Zoe Lund" })));
+        Assert.Equal(all.Count - 1, Marked(With(one with { Name = "Zoe Lund" })).Count);
+        Assert.Equal(all, Marked(With(one with { Name = "Zoe Lund", Formerly = $"Zoe Berg; {one.Name}" })));
+        Assert.Equal(all, Marked(With(one with { Name = one.Name.ToUpperInvariant() })));
+    }
+
     /// <summary>
     /// A grade given out from the record is the grade that the files come to, also where a mark or a marker was taken out of them in
     /// between.

@@ -50,6 +50,18 @@ public sealed class PaperReaderTests
         }
     }
 
+    /// <summary>Only the names were sorted: nobody knows whose the answers are.</summary>
+    [Fact]
+    public void A_row_with_one_students_id_and_anothers_name_is_nobodys()
+    {
+        var typed = OpenPyXl.Run(Written, Typing + "p.cell(7, at['Name']).value = p.cell(8, at['Name']).value\n").Saved;
+
+        var reading = Read(typed);
+
+        Assert.Empty(reading.Work);
+        Assert.Equal(Dealt.Students[0].Who.Id, Assert.IsType<PaperFault.OtherName>(Assert.Single(reading.Faults)).Student.Id);
+    }
+
     [Fact]
     public void Rows_that_were_sorted_and_columns_that_were_put_in_change_nothing_and_strangers_are_named()
     {
