@@ -89,31 +89,101 @@ internal sealed record BenchFiles(TermEntry Term, PlannedWork Work, Sitting Whos
         return Keep(form, file, StudentTable.With(before, form.Students, columns, (student, column) => cell(student.Id, column)));
     }
 
-    /// <summary>Keeps a file that was brought back.</summary>
+    /// <summary>What a file says that was brought back, or why it cannot be used; nothing is written.</summary>
     /// <param name="form">The form.</param>
     /// <param name="name">What the browser calls it: its ending says what it is.</param>
     /// <param name="content">Its bytes.</param>
-    /// <returns>Why it was not kept; empty if it was.</returns>
-    public IReadOnlyList<Diagnostic> Bring(BenchForm form, string name, byte[] content) =>
-        Endings.FirstOrDefault(known => name.EndsWith(known, StringComparison.OrdinalIgnoreCase)) is { } ending
-            ? Keep(form, Free(ending), content)
-            :
-            [
-                new(
-                    Path.GetFileName(name),
-                    null,
-                    "It is neither the file that the page saved nor a workbook",
-                    "Bring back what the page saved (it ends in .json), the workbook, or a table."
-                ),
-            ];
+    public Reading<BroughtBack> Bring(BenchForm form, string name, byte[] content)
+    {
+        if (Endings.FirstOrDefault(known => name.EndsWith(known, StringComparison.OrdinalIgnoreCase)) is not { } ending)
+            return new(
+                null,
+                [
+                    new(
+                        Path.GetFileName(name),
+                        null,
+                        "It is neither the file that the page saved nor a workbook",
+                        "Bring back what the page saved (it ends in .json), the workbook, or a table."
+                    ),
+                ]
+            );
+        var file = Free(ending);
+        var read = Read(form, file, content);
+        return read.Succeeded ? new(new(file, content, read.Model, Stands), []) : new(null, read.Problems);
+    }
 
-    private IReadOnlyList<Diagnostic> Keep(BenchForm form, string file, byte[] content)
+    /// <summary>Takes in what was brought back: together with what stands there, or as it is where nothing does.</summary>
+    /// <param name="form">The form.</param>
+    /// <param name="brought">What was brought back.</param>
+    /// <param name="away">The ids of those of whom a word stands in place of a mark.</param>
+    /// <param name="replaces">Whether it counts where a level stands there already.</param>
+    /// <returns>Why it was not kept; empty if it was.</returns>
+    public IReadOnlyList<Diagnostic> TakeIn(BenchForm form, BroughtBack brought, IReadOnlySet<string> away, bool replaces)
+    {
+        if (brought.Stands is not { } stands)
+            return Keep(form, brought.File, brought.Content);
+        var both = BenchMerge.Of(form, stands, brought.Sheet, away, replaces).Sheet;
+        return Keep(
+            form,
+            Free(".csv"),
+            StudentTable.With(
+                null,
+                form.Students,
+                [.. form.Scale.Criteria.Select(criterion => criterion.Name), Comment],
+                (student, column) =>
+                    column == Comment ? both.Comments.GetValueOrDefault(student.Id, "")
+                    : both.LevelOf(student.Id, form.Scale.Criteria.Index().First(one => one.Item.Name == column).Index) is { } level
+                        ? form.Scale.LevelNames[level]
+                    : ""
+            )
+        );
+    }
+
+    /// <summary>What stands there; null where that is nothing.</summary>
+    private BenchSheet? Stands =>
+        Whose.In(Work) is { } sheet && sheet.Places.Count + sheet.Begun.Count + sheet.Comments.Count > 0 ? sheet : null;
+
+    /// <summary>Files of this work that lie beside the term and counted before, the newest first, each with how many were marked.</summary>
+    public IReadOnlyList<(string File, int Marked)> Earlier(BenchForm form) =>
+        [
+            .. from ending in Endings
+            from file in Directory.EnumerateFiles(Folder, $"{OfTitle}*{ending}")
+            where file != Named && IsOfWork(file)
+            orderby File.GetLastWriteTimeUtc(file) descending
+            let read = Read(form, file, File.ReadAllBytes(file))
+            where read.Succeeded
+            select (file, read.Model!.Places.Count),
+        ];
+
+    /// <summary>Lets an earlier file count again; the one that counted stays where it is.</summary>
+    public IReadOnlyList<Diagnostic> GoBack(BenchForm form, string name) =>
+        Earlier(form).Select(one => one.File).FirstOrDefault(file => Path.GetFileName(file) == name) is { } file
+            ? TermText.Keep(Term.File, null, text => TermText.WithCell(text, Work, Whose.Column, BeginTerm.Beside(Folder, file)))
+            : [new(name, null, "It does not lie there any more", "Look at the page anew.")];
+
+    /// <summary>By its name: as files are called that are written here, or, for the first marker, after the work alone.</summary>
+    private bool IsOfWork(string file) =>
+        new[] { Plain, Whose == Sitting.First ? OfTitle : Plain }.Any(stem =>
+            Path.GetFileNameWithoutExtension(file) is var name
+            && name.StartsWith(stem, StringComparison.OrdinalIgnoreCase)
+            && name[stem.Length..] is var behind
+            && (behind.Length == 0 || (behind[0] == '-' && behind.Length > 1 && behind.Skip(1).All(char.IsAsciiDigit)))
+        );
+
+    private string OfTitle => PlainKey.OfFile(Work.Title.ToLowerInvariant());
+
+    private string Plain => $"{OfTitle}-{Whose.Key}";
+
+    private Reading<BenchSheet> Read(BenchForm form, string file, byte[] content)
     {
         var library = new Library(new ChangedTree(PathTree.Instance.Full(file), content));
         var rubric = PracticalRubricReader.Read(library.At(Rubric));
-        if (!rubric.Succeeded)
-            return rubric.Problems;
-        var read = BenchFormReader.ReadAny(library.At(file), rubric.Model, form);
+        return rubric.Succeeded ? BenchFormReader.ReadAny(library.At(file), rubric.Model, form) : new(null, rubric.Problems);
+    }
+
+    private IReadOnlyList<Diagnostic> Keep(BenchForm form, string file, byte[] content)
+    {
+        var read = Read(form, file, content);
         if (!read.Succeeded)
             return read.Problems;
         try
@@ -140,7 +210,7 @@ internal sealed record BenchFiles(TermEntry Term, PlannedWork Work, Sitting Whos
     /// <summary>A name beside the term that is not taken: nothing that was brought back is ever written over.</summary>
     private string Free(string ending)
     {
-        var plain = Path.Combine(Folder, $"{PlainKey.OfFile(Work.Title.ToLowerInvariant())}-{Whose.Key}");
+        var plain = Path.Combine(Folder, Plain);
         var file = plain + ending;
         for (var number = 2; Path.Exists(file); number++)
             file = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{plain}-{number}{ending}");

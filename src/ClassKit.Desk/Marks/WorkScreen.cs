@@ -24,6 +24,8 @@ internal static class WorkScreen
         routes.TakeInside(Page + "/typed", visit => InWork(visit, (known, term, work) => KeepTyped(visit, known, term, work)));
         routes.TakeInside(Page + "/bench/{whose}", visit => InBench(visit, (known, files) => KeepBench(visit, known, files)));
         routes.Receive(Page + "/back/{whose}", (visit, sent) => InBench(visit, (known, files) => Bring(visit, known, files, sent)));
+        routes.TakeInside(Page + "/take/{whose}", visit => InBench(visit, (known, files) => TakeIn(visit, known, files)));
+        routes.TakeInside(Page + "/earlier/{whose}", visit => InBench(visit, (known, files) => GoBack(visit, known, files)));
         routes.LookInside(Page + "/form/{file}", visit =>
             InWork(visit, (known, term, work) =>
                 new BenchFiles(term, work, Sitting.First).Form(known).Model is { } form
@@ -70,6 +72,10 @@ internal static class WorkScreen
         return visit.Show<WorkPage>(
             (nameof(WorkPage.Open), form?.Model is { } made ? new BenchFiles(term, work, whose).Open(made) : []),
             (nameof(WorkPage.Noted), form?.Model is null ? [] : new BenchFiles(term, work, whose).Noted),
+            (
+                nameof(WorkPage.Earlier),
+                form?.Model is { } same ? new BenchFiles(term, work, whose).Earlier(same) : (IReadOnlyList<(string, int)>)[]
+            ),
             (nameof(WorkPage.Class), known),
             (nameof(WorkPage.Term), term),
             (nameof(WorkPage.Work), work),
@@ -122,11 +128,70 @@ internal static class WorkScreen
             ? [new("file", null, "No file was chosen", "Choose the one that the page saved, or the workbook.")]
             : form.Problems;
         if (form.Succeeded && await sent.OnlyAsync(MostBytes, visit.Context.RequestAborted) is { } file)
-            problems = file.Content is { } content
-                ? files.Bring(form.Model, file.Name, content)
-                : [new(file.Name, null, "It is too large to hold marks", "Bring back the file that the page saved, or the workbook.")];
+        {
+            if (file.Content is not { } content)
+                problems =
+                [
+                    new(file.Name, null, "It is too large to hold marks", "Bring back the file that the page saved, or the workbook."),
+                ];
+            else if (files.Bring(form.Model, file.Name, content) is var brought && !brought.Succeeded)
+                problems = brought.Problems;
+            else if (
+                brought.Model.Stands is { } stands
+                && BenchMerge.Of(form.Model, stands, brought.Model.Sheet, AwayOf(files), replaces: true) is var merge
+                && merge.Differing.Count + merge.Away.Count > 0
+            )
+            {
+                visit.Desk.Kept.Begin(NameOf(files), StampOf(files), brought.Model);
+                await visit.Show<BroughtPage>(
+                    (nameof(BroughtPage.Class), known),
+                    (nameof(BroughtPage.Term), files.Term),
+                    (nameof(BroughtPage.Work), files.Work),
+                    (nameof(BroughtPage.Whose), files.Whose),
+                    (nameof(BroughtPage.Form), form.Model),
+                    (nameof(BroughtPage.Merge), merge),
+                    (nameof(BroughtPage.Page), $"marks/{known.Key}/{files.Term.Key}/work/{visit.Step("place")}")
+                );
+                return;
+            }
+            else
+                problems = files.TakeIn(form.Model, brought.Model, AwayOf(files), replaces: false);
+        }
         await Kept(visit, known, files.Term, files.Work, problems, files.Whose);
     }
+
+    private static Task TakeIn(Visit visit, ClassEntry known, BenchFiles files)
+    {
+        var form = files.Form(known);
+        var problems =
+            !form.Succeeded ? form.Problems
+            : visit.Desk.Kept.Begun<BroughtBack>(NameOf(files), StampOf(files)) is not { } brought
+                ? [new("", null, "The marks were changed meanwhile", "Nothing was written over them. Bring the file back again.")]
+            : files.TakeIn(form.Model, brought, AwayOf(files), visit.Typed(BroughtPage.Which) == "brought");
+        return Kept(visit, known, files.Term, files.Work, problems, files.Whose);
+    }
+
+    private static Task GoBack(Visit visit, ClassEntry known, BenchFiles files)
+    {
+        var form = files.Form(known);
+        return Kept(
+            visit,
+            known,
+            files.Term,
+            files.Work,
+            form.Succeeded ? files.GoBack(form.Model, visit.Typed("earlier")) : form.Problems,
+            files.Whose
+        );
+    }
+
+    /// <summary>Who is said to have no mark: what was chosen for a team at the bench is not meant for them.</summary>
+    private static HashSet<string> AwayOf(BenchFiles files) => [.. new TypedWork(files.Term, files.Work).InPlace(files.Whose.Number).Keys];
+
+    private static string NameOf(BenchFiles files) => $"bench {files.Term.File} {files.Work.Title} {files.Whose.Key}";
+
+    private static string StampOf(BenchFiles files) =>
+        Serving.Kept.StampOf([files.Term.File, .. files.Named is { } named ? [named] : (string[])[]])
+        + new TypedWork(files.Term, files.Work).Stamp;
 
     private static Task Kept(
         Visit visit,

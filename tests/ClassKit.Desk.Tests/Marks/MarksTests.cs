@@ -330,6 +330,41 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
         File.Delete(In("term", "bench-day-two-second.json"));
     }
 
+    /// <summary>One student's line comes back, and everybody else was typed: nobody loses a mark, and nothing is replaced unseen.</summary>
+    [Fact]
+    public async Task What_is_brought_back_is_put_together_with_what_stands_there_and_can_be_taken_back()
+    {
+        using var term = new Kept(In("term", "term.md"));
+        var typed = In("term", "bench-day-two.csv");
+        var before = await File.ReadAllLinesAsync(typed);
+        var cells = before[1].Split(',');
+        var other = cells[1] == "Excellent" ? "Secure" : "Excellent";
+        var file = Encoding.UTF8.GetBytes($"{before[0]}\n{string.Join(',', cells.Select((cell, at) => at == 1 ? other : cell))}\n");
+        var work = Work("Bench day two");
+
+        var asked = await Brought(work + "/back/first", "marks.csv", file);
+        Assert.Contains($"<td>{cells[1]}</td><td>{other}</td>", asked, StringComparison.Ordinal);
+        Assert.Equal(term.Bytes, await File.ReadAllBytesAsync(term.Path));
+        Assert.Equal(before, await File.ReadAllLinesAsync(typed));
+
+        Assert.Equal(303, await desk.StatusAsync(desk.Request(work + "/take/first", ("which", "brought"))));
+        var merged = await File.ReadAllLinesAsync(In("term", "bench-day-two-first.csv"));
+        Assert.Equal(other, merged[1].Split(',')[1]);
+        Assert.Equal(
+            before.Skip(2).Where(line => line.Split(',')[1].Length > 0).Select(line => line.Split(',')[..9]),
+            merged.Skip(2).Select(line => line.Split(',')[..9])
+        );
+        Assert.Equal(before, await File.ReadAllLinesAsync(typed));
+
+        // The same again takes nothing away, and what stood there before can count again.
+        Assert.Equal("", await Brought(work + "/back/first", "marks.csv", file));
+        Assert.Contains("Let bench-day-two-first.csv count", await desk.PageAsync(work + "?as=first"), StringComparison.Ordinal);
+        Assert.Equal(303, await desk.StatusAsync(desk.Request(work + "/earlier/first", ("earlier", "bench-day-two.csv"))));
+        Assert.DoesNotContain("bench-day-two-first", await File.ReadAllTextAsync(term.Path), StringComparison.Ordinal);
+        foreach (var made in Directory.EnumerateFiles(In("term"), "bench-day-two-first*"))
+            File.Delete(made);
+    }
+
     /// <summary>The class was renamed while its marks were in the kitchen, and team 1 has a criterion to come.</summary>
     [Fact]
     public async Task What_the_kitchens_page_saved_before_a_class_was_renamed_is_taken_in_and_a_team_that_is_not_complete_is_asked_about()
