@@ -359,6 +359,10 @@ public abstract record Note
     /// <param name="Values">How many measurements came back.</param>
     public sealed record MeasurementsEntered(string Class, string Lesson, DateOnly Day, int Values) : Note;
 
+    /// <summary>Works are in none of the tables for other programs, since nobody knows their points.</summary>
+    /// <param name="Works">Their titles; at least one.</param>
+    public sealed record UngradedLeftOut(IReadOnlyList<string> Works) : Note;
+
     /// <summary>Grades of a term are frozen as given out, or would be.</summary>
     /// <param name="Term">What the term is called.</param>
     /// <param name="Students">How many students they are of.</param>

@@ -139,7 +139,7 @@ public static class TermRegister
         new(
             row.Number(0),
             row.Whole(1),
-            new(row.Text(2), row.Text(2), Words.Find<WorkKind>(row.Text(3)), row.Text(4), row.Points(5)),
+            new(row.Text(2), row.Text(2), Words.Find<WorkKind>(row.Text(3)), row.Text(4), row.PointsOrNull(5)),
             row.DayOrNull(6),
             row.DayOrNull(7)
         );

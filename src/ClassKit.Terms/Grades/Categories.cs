@@ -22,6 +22,6 @@ internal static class Categories
         category.Counting switch
         {
             CategoryCounting.Alike => 1,
-            CategoryCounting.ByPoints => work.Assignment.OutOf,
+            CategoryCounting.ByPoints => work.Assignment.Weight,
         };
 }

@@ -55,7 +55,7 @@ public sealed record Outlook(IReadOnlyList<Assignment> Open, IReadOnlyList<Outlo
 
     private static List<decimal> Grid(List<WorkResult> open)
     {
-        if (open is not [{ Assignment.OutOf: var outOf }])
+        if (open is not [{ Assignment.OutOf: { } outOf }])
             return [.. Enumerable.Range(0, 101).Select(percent => Unit.Percent.Held((decimal)percent))];
         var steps = (int)Math.Min(Math.Floor(outOf / Grain), 100_000);
         return [.. Enumerable.Range(0, steps + 1).Select(step => step * Grain / outOf).Append(1).Distinct()];
@@ -77,7 +77,7 @@ public sealed record Outlook(IReadOnlyList<Assignment> Open, IReadOnlyList<Outlo
                 grade.Student.Id,
                 work.Assignment.Id,
                 before.Select(attempt => attempt.Sitting).DefaultIfEmpty().Max() + 1,
-                Mark.Of(share * work.Assignment.OutOf, work.Assignment.OutOf) with
+                Mark.Of(share * work.Assignment.Weight, work.Assignment.Weight) with
                 {
                     Criteria = [.. criteria],
                 }

@@ -59,7 +59,10 @@ public static class ExportTerm
                     ("results.csv", CsvText.Of(results)),
                 ],
                 results.Count - 1
-            ),
+            )
+            {
+                Ungraded = [.. term.Assignments.Where(work => work.OutOf is null).Select(work => work.Title)],
+            },
             []
         );
     }
@@ -68,7 +71,14 @@ public static class ExportTerm
     public static Produced Write(TermTables tables)
     {
         ArgumentNullException.ThrowIfNull(tables);
-        return new([.. tables.Files.Select(file => OutputFile.OfText(file.Name, file.Text))], [new Note.Tabulated(tables.Results)], [])
+        return new(
+            [.. tables.Files.Select(file => OutputFile.OfText(file.Name, file.Text))],
+            [
+                new Note.Tabulated(tables.Results),
+                .. tables.Ungraded.Count == 0 ? (IEnumerable<Note>)[] : [new Note.UngradedLeftOut(tables.Ungraded)],
+            ],
+            []
+        )
         {
             Open = ["results.csv"],
         };

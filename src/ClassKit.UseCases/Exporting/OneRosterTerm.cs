@@ -52,7 +52,9 @@ internal sealed class OneRosterTerm(SchoolTerm term, TermExchange exchange)
     public string LineItems() =>
         CsvText.Of([
             OneRosterLineItem.Columns,
-            .. term.Assignments.Select((work, at) => LineItem(WorkId(at), work.Title, CategoryId(CategoryOf(work)), work.OutOf, work.Due)),
+            .. Told.Select(work =>
+                LineItem(WorkId(work.At), work.Item.Title, CategoryId(CategoryOf(work.Item)), work.OutOf, work.Item.Due)
+            ),
             LineItem(Grade, term.Title, CategoryId(term.Rule.Categories.Count), 100, null),
         ]);
 
@@ -85,15 +87,19 @@ internal sealed class OneRosterTerm(SchoolTerm term, TermExchange exchange)
         [
             OneRosterResult.Columns,
             .. grades.SelectMany(grade =>
-                term.Assignments.Select((work, at) => (At: at, Result: grade.Works.First(result => result.Assignment == work)))
+                Told.Select(work => (work.At, work.OutOf, Result: grade.Works.First(result => result.Assignment == work.Item)))
                     .Where(work => !work.Result.IsOpen)
-                    .Select(work => Result(work.At, grade, work.Result))
+                    .Select(work => Result(work.At, work.OutOf, grade, work.Result))
                     .Append(Result(grade))
                     .Select(result => result.Row)
             ),
         ];
 
-    private OneRosterResult Result(int at, TermGrade grade, WorkResult work)
+    /// <summary>The works that can be told: of a line item the points possible must be known.</summary>
+    private IEnumerable<(int At, Assignment Item, decimal OutOf)> Told =>
+        term.Assignments.Index().Where(work => work.Item.OutOf is not null).Select(work => (work.Index, work.Item, work.Item.OutOf!.Value));
+
+    private OneRosterResult Result(int at, decimal outOf, TermGrade grade, WorkResult work)
     {
         var mark = work.Counted?.Attempt.Mark;
         var state =
@@ -101,9 +107,7 @@ internal sealed class OneRosterTerm(SchoolTerm term, TermExchange exchange)
             : mark is null ? "not submitted"
             : "fully graded";
         var score =
-            mark is not null && work.Share is { } share
-                ? CsvText.Points(Math.Round(share * work.Assignment.OutOf, 2, MidpointRounding.AwayFromZero))
-                : "";
+            mark is not null && work.Share is { } share ? CsvText.Points(Math.Round(share * outOf, 2, MidpointRounding.AwayFromZero)) : "";
         return Of(WorkId(at), grade, state, score) with
         {
             IsLate = mark is { Lateness: not Lateness.InTime },

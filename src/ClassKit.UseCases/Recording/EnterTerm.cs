@@ -54,50 +54,54 @@ public static class EnterTerm
             );
         return RecordTroubles.Told(() => request.Record.Write(request.Author.Of(EnterGrades.Kind, $"{called}: {whole.Title}"), session =>
             {
-                var erased = StillErased.Among(session, whole.Class.Students.Select(student => student.Id));
-                var plan = StillErased.Without(whole, erased);
-                List<Diagnostic> problems = [];
-                var named = ClassRegister.Put(session, called);
-                problems.AddRange(ClassRegister.Enrol(session, named, plan.Class.Students, request.Author.Today).Select(EnterGrades.Of));
-                var listed = plan.Class.Students.Select(student => student.Id).ToHashSet(StringComparer.Ordinal);
-                var left = Leave(session, named, listed, request.Author.Today);
-                if (problems.Count == 0)
-                    ArrangementRegister.Put(
-                        session,
-                        named,
-                        [
-                            .. plan.Class.Students.SelectMany(student =>
-                                ArrangementWords
-                                    .Each(plan.Class.ArrangementOf(student.Id), plan.Class.TimeZone)
-                                    .Select(what => (student.Id, what))
-                            ),
-                        ],
-                        request.Author.Today
-                    );
-                var term = problems.Count > 0 ? null : TermRegister.Put(session, named, plan.Title);
-                List<(string Work, int Taken, int Left)> followed = [];
-                if (term is not null)
-                {
-                    foreach (var (place, work) in run.Each(RunStep.Recording, plan.Works.Index().ToList()))
-                        followed.Add(FilesFollowed.Of(session, Enter(session, term, place, work, request, problems), work, listed));
-                }
-                if (problems.Count == 0)
-                {
-                    return new Reading<EnteredTerm>(
-                        new(called, plan.Title, plan.Works.Count, plan.Works.Sum(Marks))
-                        {
-                            StillErased = erased.Count,
-                            TakenOff = followed.Sum(work => work.Taken),
-                            Unfiled = [.. followed.Where(work => work.Left > 0).Select(work => work.Work)],
-                            Left = left,
-                        },
-                        []
-                    );
-                }
-                session.Abandon();
-                return new(null, problems);
+                var entered = Enter(session, called, request, run);
+                if (!entered.Succeeded)
+                    session.Abandon();
+                return entered;
             }));
     }
+
+    private static Reading<EnteredTerm> Enter(WritingSession session, string called, EnterTermRequest request, Run run)
+    {
+        var whole = request.Plan;
+        var erased = StillErased.Among(session, whole.Class.Students.Select(student => student.Id));
+        var plan = StillErased.Without(whole, erased);
+        var named = ClassRegister.Put(session, called);
+        var others = ClassRegister.Enrol(session, named, plan.Class.Students, request.Author.Today);
+        if (others.Count > 0)
+            return new(null, [.. others.Select(EnterGrades.Of)]);
+        var listed = plan.Class.Students.Select(student => student.Id).ToHashSet(StringComparer.Ordinal);
+        var left = Leave(session, named, listed, request.Author.Today);
+        ArrangementRegister.Put(session, named, Arrangements(plan), request.Author.Today);
+        var term = TermRegister.Put(session, named, plan.Title);
+        List<Diagnostic> problems = [];
+        List<(string Work, int Taken, int Left)> followed =
+        [
+            .. run.Each(RunStep.Recording, plan.Works.Index().ToList())
+                .Select(work =>
+                    FilesFollowed.Of(session, Enter(session, term, work.Index, work.Item, request, problems), work.Item, listed)
+                ),
+        ];
+        return problems.Count > 0
+            ? new(null, problems)
+            : new(
+                new(called, plan.Title, plan.Works.Count, plan.Works.Sum(Marks))
+                {
+                    StillErased = erased.Count,
+                    TakenOff = followed.Sum(work => work.Taken),
+                    Unfiled = [.. followed.Where(work => work.Left > 0).Select(work => work.Work)],
+                    Left = left,
+                },
+                []
+            );
+    }
+
+    private static IReadOnlyList<(string Student, string What)> Arrangements(TermPlan plan) =>
+        [
+            .. plan.Class.Students.SelectMany(student =>
+                ArrangementWords.Each(plan.Class.ArrangementOf(student.Id), plan.Class.TimeZone).Select(what => (student.Id, what))
+            ),
+        ];
 
     /// <summary>What the instructor is told.</summary>
     public static Produced Write(EnteredTerm entered)
@@ -138,12 +142,11 @@ public static class EnterTerm
     )
     {
         var deals = request.Deals.GetValueOrDefault(planned.Title);
-        // What was never graded has no points yet; 1 stands for them until it is.
         var work = TermRegister.PutWork(
             session,
             term,
             place,
-            new(planned.Title, planned.Title, planned.Kind, planned.Category, planned.OutOf ?? (deals?.OutOf > 0 ? deals.OutOf : 1)),
+            new(planned.Title, planned.Title, planned.Kind, planned.Category, planned.OutOf ?? deals?.OutOf),
             due: deals?.Due
         );
         foreach (var (sitting, deal) in (deals?.Digests ?? []).Index())

@@ -19,9 +19,9 @@ public sealed record EnterTermRequest(
 );
 
 /// <summary>The deals of a calculation set.</summary>
-/// <param name="OutOf">The points possible.</param>
+/// <param name="OutOf">The points possible; null where nothing has been graded.</param>
 /// <param name="Digests">Their identities, one a sitting.</param>
-public sealed record SatDeals(decimal OutOf, IReadOnlyList<string> Digests)
+public sealed record SatDeals(decimal? OutOf, IReadOnlyList<string> Digests)
 {
     /// <summary>The day on which the first was due; null where nobody has said.</summary>
     public DateOnly? Due { get; init; }

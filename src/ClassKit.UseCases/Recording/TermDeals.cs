@@ -15,7 +15,7 @@ internal static class TermDeals
         var found = new Dictionary<string, SatDeals>(StringComparer.Ordinal);
         foreach (var work in plan.Works.Where(work => work.Graded.Count > 0))
         {
-            var outOf = 0m;
+            decimal? outOf = null;
             DateOnly? due = null;
             List<string> digests = [];
             List<(string, DealtClass)> sat = [];
@@ -32,7 +32,7 @@ internal static class TermDeals
                 if (sat.Count == 0)
                     due = GradedWork.DueOf(grades.Model);
                 sat.Add((folder, grades.Model.Dealt));
-                outOf = grades.Model.Students.Select(student => student.OutOf).Append(outOf).Max();
+                outOf = grades.Model.Students.Select(student => (decimal?)student.OutOf).Where(points => points > 0).Append(outOf).Max();
             }
             problems.AddRange(SittingOrder.Faults(plan, work, sat));
             found[work.Title] = new(outOf, digests) { Due = due };

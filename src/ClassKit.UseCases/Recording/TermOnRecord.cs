@@ -78,7 +78,7 @@ public static class TermOnRecord
                         planned.Title,
                         planned.Kind,
                         planned.Category,
-                        planned.OutOf ?? graded.Select(attempt => attempt.Mark.OutOf).Append(work?.Assignment.OutOf ?? 1).Max()
+                        planned.OutOf ?? graded.Select(attempt => (decimal?)attempt.Mark.OutOf).Append(work?.Assignment.OutOf).Max()
                     )
                     {
                         Due = sat.Due ?? work?.Due,

@@ -10,10 +10,10 @@ using ClassKit.UseCases.Grading;
 namespace ClassKit.UseCases.Terms;
 
 /// <summary>What grades say of a calculation set.</summary>
-/// <param name="OutOf">The points possible.</param>
+/// <param name="OutOf">The points possible; null where nobody has any.</param>
 /// <param name="Attempts">Every student's marked sittings.</param>
 /// <param name="Lessons">The ids of the lessons that were dealt.</param>
-internal sealed record GradedWork(decimal OutOf, IReadOnlyList<ClassKit.Terms.Marks.Attempt> Attempts, IReadOnlyCollection<string> Lessons)
+internal sealed record GradedWork(decimal? OutOf, IReadOnlyList<ClassKit.Terms.Marks.Attempt> Attempts, IReadOnlyCollection<string> Lessons)
 {
     /// <summary>The day on which the first sitting was due, on the class's clocks; null where nobody has said.</summary>
     public DateOnly? Due { get; init; }
@@ -99,7 +99,7 @@ internal sealed record GradedWork(decimal OutOf, IReadOnlyList<ClassKit.Terms.Ma
                 notes.Add(new Note.Undecided(work.Title, undecided, CorrectionsReader.FileName));
         }
         return new(
-            attempts.Select(attempt => attempt.Mark.OutOf).DefaultIfEmpty(1).Max(),
+            attempts.Max(attempt => (decimal?)attempt.Mark.OutOf),
             attempts,
             [.. sittings.Select(sat => sat.Grades.Dealt.Lesson).Distinct()]
         )

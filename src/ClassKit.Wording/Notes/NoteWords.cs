@@ -136,6 +136,8 @@ public static class NoteWords
             ),
             Note.Tabulated(var results) =>
                 $"{Counted.Of(results, "result")} in the tables of OneRoster 1.2 (1EdTech). Students go by the ids of the roster: they must be the school's own. Zip the tables to hand them on.",
+            Note.UngradedLeftOut(var works) =>
+                $"{string.Join(", ", works)} {Counted.Noun(works.Count, "is", "are")} left out: nothing of {Counted.Noun(works.Count, "it", "them")} has been graded, and nobody knows the points possible.",
             Note.Banked(var items, var exercises, var package) =>
                 $"{Counted.Of(items, "item")} of {Counted.Of(exercises, "exercise")} in {package}, a package of 1EdTech QTI 3.0. They ask for numbers only: whether a formula was used, no such item can tell.",
             Note.OfBank(var bank) => BankNoteWords.Of(bank),

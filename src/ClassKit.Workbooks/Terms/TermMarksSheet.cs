@@ -30,7 +30,7 @@ internal static class TermMarksSheet
             foreach (var sat in work.Sittings)
             {
                 sheet.Head(sat.Mark, work.Work.Title + (sat.Sitting == 1 ? "" : $", sitting {sat.Sitting}"));
-                sheet.At(TermGrid.WeightRow, sat.Mark).SetNumber(work.Work.OutOf);
+                sheet.At(TermGrid.WeightRow, sat.Mark).SetNumber(work.Work.Weight);
                 if (sat.Late is { } late)
                     sheet.Head(late, "late?", belongs: true);
                 if (sat.OutOf is { } outOf)

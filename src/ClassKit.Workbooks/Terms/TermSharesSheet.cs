@@ -25,7 +25,7 @@ internal static class TermSharesSheet
         {
             var block = grid.Blocks.First(block => block.Category.Name == work.Work.Category);
             sheet.Head(work.Share, work.Work.Title);
-            sheet.At(TermGrid.WeightRow, work.Share).SetNumber(block.Category.Counting == CategoryCounting.ByPoints ? work.Work.OutOf : 1);
+            sheet.At(TermGrid.WeightRow, work.Share).SetNumber(block.Category.Counting == CategoryCounting.ByPoints ? work.Work.Weight : 1);
             sheet.Formulas(work.Share, Percent, row => TermFormulas.Work(work, row, grid.Term.Rule));
             foreach (var sat in work.Sittings.Where(sat => sat.Share > 0))
             {

@@ -23,9 +23,21 @@ public sealed class MigrationTests : IDisposable
         INSERT INTO bench_criterion (work, place, name, weight) VALUES (1, 0, 'Shaping', '2'), (1, 1, 'Baking', '1.5');
         INSERT INTO bench_level (work, place, name, points) VALUES (1, 0, 'not yet', '0'), (1, 1, 'nearly', '1.25'), (1, 2, 'fully', '4');
         INSERT INTO bench_sheet (id, work, sitting, place, marker, change) VALUES (1, 1, 1, 1, 'Kim', 1);
+        INSERT INTO work (id, term, place, title, kind, category, out_of) VALUES (2, 1, 1, 'Sums', 'CalculationSet', 'Calculations', '1');
+        """;
+
+    /// <summary>Levels as they stood until version 7, and one that was changed.</summary>
+    private const string LevelsByPlace = """
         INSERT INTO bench_mark (id, sheet, student, levels, comment, change) VALUES (1, 1, 'ada-berg', '2 1', 'apron', 1), (2, 1, 'ben-okoye', '0 -1', NULL, 1);
         UPDATE bench_mark SET levels = '2 2' WHERE id = 1;
         """;
+
+    private const string LevelsByRow = """
+        INSERT INTO bench_mark (id, sheet, student, comment, change) VALUES (1, 1, 'ada-berg', 'apron', 1), (2, 1, 'ben-okoye', NULL, 1);
+        INSERT INTO bench_mark_level (mark, criterion, work, level) VALUES (1, 0, 1, 2), (1, 1, 1, 2), (2, 0, 1, 0), (2, 1, 1, NULL);
+        """;
+
+    private const int FirstWithRows = 8;
 
     private readonly RecordFolder _folder = new();
 
@@ -37,20 +49,22 @@ public sealed class MigrationTests : IDisposable
     [MemberData(nameof(Earlier))]
     public void A_record_of_an_earlier_version_is_copied_and_then_brought_to_this_one(int version)
     {
-        Begin(version, Rows);
+        Begin(version, Rows + (version < FirstWithRows ? LevelsByPlace : LevelsByRow));
 
         using (var record = _folder.Open(mayBegin: false))
         {
             record.Verify();
             var named = Assert.Single(record.Read(ClassRegister.All));
-            var work = Assert.Single(record.Read(session => TermRegister.Works(session, TermRegister.Find(session, named, "Autumn")!)));
-            var marking = Assert.Single(record.Read(session => BenchRegister.Of(session, work))).Marking;
+            var works = record.Read(session => TermRegister.Works(session, TermRegister.Find(session, named, "Autumn")!));
+            // Nothing of the sums was graded: the one point stood for nobody knows how many.
+            Assert.Equal([12, null], works.Select(work => work.Assignment.OutOf));
+            var marking = Assert.Single(record.Read(session => BenchRegister.Of(session, works[0]))).Marking;
             Assert.Equal([2, 2], marking.First.Places[Sample.Ada.Id]);
             Assert.Equal([0, BenchScale.NotAsked], marking.First.Places[Sample.Ben.Id]);
             Assert.Equal([KeyValuePair.Create(Sample.Ada.Id, "apron")], marking.First.Comments);
             // What was logged before stays as it was logged.
             Assert.Equal(
-                [new ChangedRow("bench_mark", Sample.Ada.Id, "1 2 1 apron", "1 2 2 apron")],
+                version < FirstWithRows ? [new ChangedRow("bench_mark", Sample.Ada.Id, "1 2 1 apron", "1 2 2 apron")] : [],
                 Assert.Single(record.Read(ChangeLog.Read)).Rows
             );
             Assert.Equal(Tables(TeachingRecord.InMemory()), Tables(record));

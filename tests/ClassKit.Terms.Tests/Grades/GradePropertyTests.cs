@@ -32,7 +32,7 @@ public sealed class GradePropertyTests
             (term, student, work, others) =>
             {
                 // The criteria of a zero are zeros.
-                var zero = Mark.Of(0, work.OutOf) with { Criteria = [new(RandomTerms.Criterion, 0)] };
+                var zero = Mark.Of(0, work.Weight) with { Criteria = [new(RandomTerms.Criterion, 0)] };
                 var excused = TermGrader.Grade(term, student, [.. others, new(student.Id, work.Id, 1, Mark.Excused)]);
                 if (excused.Percent is not null)
                     AssertNoLower(TermGrader.Grade(term, student, [.. others, new(student.Id, work.Id, 1, zero)]), excused);

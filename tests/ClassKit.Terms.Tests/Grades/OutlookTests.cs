@@ -101,12 +101,12 @@ public sealed class OutlookTests
                     continue;
                 int? With(decimal points) =>
                     TermGrader
-                        .Grade(term, grade.Student, [.. others, new(grade.Student.Id, work.Id, sitting, Mark.Of(points, work.OutOf))])
+                        .Grade(term, grade.Student, [.. others, new(grade.Student.Id, work.Id, sitting, Mark.Of(points, work.Weight))])
                         .Place;
                 foreach (var step in outlook.Steps.Where(step => step.State == OutlookState.Needs))
                 {
-                    Assert.True(With(step.Share * work.OutOf) >= step.Place);
-                    Assert.True(Math.Max(0, (step.Share * work.OutOf) - 0.25m) is var less && (With(less) ?? -1) < step.Place);
+                    Assert.True(With(step.Share * work.Weight) >= step.Place);
+                    Assert.True(Math.Max(0, (step.Share * work.Weight) - 0.25m) is var less && (With(less) ?? -1) < step.Place);
                     asked++;
                 }
             }

@@ -79,7 +79,7 @@ public sealed class WorkedByHandTests
     {
         // Every work has a mark; of one, two answers are not decided on. Whether it counts or is dropped as the lowest, it may yet change.
         (string, int, Mark)[] With(string waiting) =>
-            [.. Works.Select(work => (work.Id, 1, Mark.Of(work.OutOf / 2, work.OutOf) with { Undecided = work.Id == waiting ? 2 : 0 }))];
+            [.. Works.Select(work => (work.Id, 1, Mark.Of(work.Weight / 2, work.Weight) with { Undecided = work.Id == waiting ? 2 : 0 }))];
 
         Assert.False(Grade(With("none")).IsProvisional);
         Assert.All(Works, work => Assert.True(Grade(With(work.Id)).IsProvisional));

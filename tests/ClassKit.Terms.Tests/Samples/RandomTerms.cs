@@ -109,7 +109,7 @@ internal static class RandomTerms
             0 => Marks.Mark.Absent,
             1 => Marks.Mark.Excused,
             2 when draws.Below(2) == 0 => Marks.Mark.NotDue,
-            _ => Marked(draws, work, rule, draws.Below(6) == 0 ? work.OutOf + 3 : work.OutOf),
+            _ => Marked(draws, work, rule, draws.Below(6) == 0 ? work.Weight + 3 : work.Weight),
         };
 
     private static Mark Marked(SeededDraws draws, Assignment work, GradeRule rule, decimal outOf) =>

@@ -56,6 +56,24 @@ public class TermExchangeTests
         );
     }
 
+    /// <summary>A school's records would take a stand-in for a real work of one point.</summary>
+    [Fact]
+    public void A_work_of_which_nobody_knows_the_points_is_left_out_with_its_results_and_that_is_said()
+    {
+        var works = Term.Term.Assignments;
+        var made = ExportTerm
+            .Run(new(Term.Term with { Assignments = [works[0] with { OutOf = null }, .. works.Skip(1)] }, Exchange), Run.Unwatched)
+            .Model!;
+        string Table(string name) => made.Files.Single(file => file.Name == name).Text;
+
+        Assert.DoesNotContain("autumn-work-1,", Table("lineItems.csv"), StringComparison.Ordinal);
+        Assert.DoesNotContain("autumn-work-1,", Table("results.csv"), StringComparison.Ordinal);
+        Assert.Contains("autumn-work-2,", Table("results.csv"), StringComparison.Ordinal);
+        Assert.Contains(ExportTerm.Write(made).Notes.OfType<ClassKit.Notes.Note.UngradedLeftOut>(), note =>
+            note.Works.SequenceEqual([works[0].Title])
+        );
+    }
+
     [Fact]
     public void Whatever_is_referred_to_is_there_and_ids_are_unique()
     {
