@@ -41,7 +41,7 @@ public static class FollowSkills
                         folder,
                         null,
                         "Nothing says when this work was done: it has no due moment, and no file of it says when it was saved",
-                        "Grade it again with the moment at which it was due."
+                        "Grade it again and name the moment at which it was due (`--due` of `classkit grade`)."
                     )
                 );
         }

@@ -21,7 +21,7 @@ public sealed class StudentPatternTests
         [],
         [
             .. Enumerable
-                .Range(0, 8)
+                .Range(0, 10)
                 .Select(at => new Part($"part_{at}", "How much?", CellFormula.Of("=mass*2"), "g", Tolerance.Absolute(0.5), 1, true, [])),
         ],
         []
@@ -93,5 +93,16 @@ public sealed class StudentPatternTests
     public void Three_wrong_turns_are_several(string outcomes, int turns)
     {
         Assert.Equal(turns, Of(outcomes).WrongTurns.Count);
+    }
+
+    /// <summary>In a long set nearly everybody has three: what counts is the share, from a third on.</summary>
+    [Theory]
+    [InlineData("mimssssss", 3)]
+    [InlineData("mimsssssss", 0)]
+    [InlineData("mimmssssss", 4)]
+    public void Few_wrong_turns_among_many_answers_are_none(string outcomes, int turns)
+    {
+        Assert.Equal(turns, Of(outcomes).WrongTurns.Count);
+        Assert.Equal(outcomes.Count(letter => letter is 'm' or 'i') / (double)outcomes.Length, Of(outcomes).WrongShare, 1e-9);
     }
 }

@@ -24,6 +24,19 @@ public sealed class ClassReportTests
         );
     }
 
+    /// <summary>Of whom a wrong turn is counted: those whose answer is wrong, not the class.</summary>
+    [Fact]
+    public void A_wrong_turn_is_counted_among_the_wrong_answers()
+    {
+        var (weakest, turn) = (SampleClass.Summary.TeachAgain[0], SampleClass.Summary.TeachAgain[0].Misconceptions[0]);
+        var wrong = weakest.Counts[Outcome.Misconception] + weakest.Counts[Outcome.Incorrect] + weakest.Counts[Outcome.Unreadable];
+        Assert.Contains(
+            wrong == 1 ? "The one wrong answer" : $"Commonest wrong turn: {turn.Students} of the {wrong} wrong answers",
+            Page.QuerySelector(".priorities .note")!.Text(),
+            StringComparison.Ordinal
+        );
+    }
+
     [Fact]
     public void The_chart_has_the_counts_of_the_summary()
     {
