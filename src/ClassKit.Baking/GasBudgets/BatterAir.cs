@@ -27,7 +27,7 @@ public static class BatterAir
 
     /// <summary>A specific gravity that an author has written down, with what measuring it leaves open.</summary>
     /// <param name="measured">Above 0.</param>
-    public static Band<double> Around(double measured) => new(measured - MeasuringError, measured, measured + MeasuringError);
+    public static Band<double> Around(double measured) => new(Math.Max(0, measured - MeasuringError), measured, measured + MeasuringError);
 
     /// <summary>The share of air in the volume of a batter; the lighter it is, the more.</summary>
     /// <param name="formula">With flour in it.</param>

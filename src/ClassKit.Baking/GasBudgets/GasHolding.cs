@@ -223,10 +223,11 @@ public sealed record GasHolding(
             new(0.20, 0.28, 0.35),
             "A skin of egg and gluten, set at the rim before the middle boils.",
             "The skin dries and no longer stretches; steam goes on leaving through its pores and cracks. Too little baking, and it falls when the steam condenses.",
-            "chou paste of four to five times its volume: J. Home Econ. Jpn. 41 (1990), no. 11; no measured volume of popovers was found, and the ends, leak and loss are from memory; what holds it: B. Lowe, Experimental Cookery, \"Popovers\""
+            "chou paste of four to five times its volume: J. Home Econ. Jpn. 41 (1990), no. 11; no measured volume of popovers was found, and ends and leak are from memory; what holds it: B. Lowe, Experimental Cookery, \"Popovers\""
         )
         {
             IsHollow = true,
+            LossSource = "from memory",
         };
 
     /// <summary>A flat bread whose two skins set before the water between them boils.</summary>
@@ -324,7 +325,8 @@ public sealed record GasHolding(
             Kind = HoldingKind.ShellWithoutGluten,
             Name = "shell of other flours than wheat",
             Holds = "A skin of egg and of starch that has swelled, set at the rim before the middle boils.",
-            Source = "loss as of a shell of wheat, from memory; what holds it: B. Lowe, Experimental Cookery, \"Popovers\"",
+            Source = "what holds it: B. Lowe, Experimental Cookery, \"Popovers\"",
+            LossSource = "as of a shell of wheat, from memory",
             IsPredicted = false,
         };
 

@@ -21,8 +21,10 @@ public static class SettingTemperature
     /// <summary>Degrees later for each per cent of fat on the flour.</summary>
     private const double DegreesOfFat = 0.03;
 
-    /// <summary>Nearer than this to the boiling point a bubble's own vapour fills it, and no crumb can be said to set later.</summary>
-    private static readonly Band<double> BelowBoiling = new(6, 4, 3);
+    /// <summary>
+    /// Degrees above the boiling point, all of them below it: nearer to it a bubble's own vapour fills it, and no crumb can be said to set later.
+    /// </summary>
+    private static readonly Band<double> OfBoiling = new(-6, -4, -3);
 
     /// <summary>The band for a formula, never above what water in that air lets it reach.</summary>
     /// <param name="formula">With flour in it.</param>
@@ -35,8 +37,8 @@ public static class SettingTemperature
         var fat = formula.Lines.Where(line => line.Ingredient.Role == IngredientRole.Fat).Sum(line => line.Percent);
         var later = DegreesOfSugar * sugar / Math.Max(sugar + DoughWater.AllWaterPercent(formula), 1) + DegreesOfFat * fat;
         var boiling = Saturation.BoilingPoint(pressure).Celsius;
-        return lean.With(BelowBoiling, (temperature, below) =>
-            Temperature.FromCelsius(Math.Max(temperature.Celsius, Math.Min(temperature.Celsius + later, boiling - below)))
+        return lean.With(OfBoiling, (temperature, above) =>
+            Temperature.FromCelsius(Math.Max(temperature.Celsius, Math.Min(temperature.Celsius + later, boiling + above)))
         );
     }
 }
