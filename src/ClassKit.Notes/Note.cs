@@ -322,6 +322,16 @@ public abstract record Note
     /// <param name="Students">Who; at least one.</param>
     public sealed record LeftTheClass(string Work, IReadOnlyList<Student> Students) : Note;
 
+    /// <summary>Workbooks came back with nothing in them.</summary>
+    /// <param name="Students">Whose; at least one.</param>
+    /// <param name="Corrections">The table that says whether they are handed in.</param>
+    public sealed record CameBackEmpty(IReadOnlyList<Student> Students, string Corrections) : Note;
+
+    /// <summary>Students have no mark of a work yet, for their workbooks came back empty and nobody has said that they are handed in.</summary>
+    /// <param name="Work">The work's title.</param>
+    /// <param name="Students">Who; at least one.</param>
+    public sealed record EmptyLeftOut(string Work, IReadOnlyList<Student> Students) : Note;
+
     /// <summary>The marks of a term were weighed.</summary>
     /// <param name="WithGrade">How many students have a grade.</param>
     /// <param name="Students">Of how many.</param>

@@ -200,6 +200,11 @@ public static class HtmlPages
             (nameof(AgreementPage.Works), works)
         );
 
+    /// <summary>Everybody's grade with its working in one file to print at once, each student on a sheet of their own; the list on top is for the
+    /// instructor.</summary>
+    public static string GradesToPrint(SchoolTerm term, IReadOnlyList<TermGrade> grades) =>
+        PageRenderer.Render<GradesToPrintPage>((nameof(GradesToPrintPage.Term), term), (nameof(GradesToPrintPage.Grades), grades));
+
     /// <summary>One student's grade with its working, and what is needed in what is still to come.</summary>
     public static string TermStudent(SchoolTerm term, TermGrade grade, Outlook? outlook) =>
         PageRenderer.Render<TermStudentPage>(

@@ -1,6 +1,8 @@
 using System.Globalization;
+using ClassKit.Content.Diagnostics;
 using ClassKit.Desk.Folders;
 using ClassKit.Desk.Jobs;
+using ClassKit.Desk.Rounds;
 using ClassKit.Desk.Serving;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Output.Writing;
@@ -15,27 +17,41 @@ internal static class AgainScreen
 
     public static void AddTo(DeskRoutes routes)
     {
-        routes.LookInside(Page, visit =>
-            visit.InRound(
-                (known, state) =>
-                    visit.Show<AgainPage>(
-                        (nameof(AgainPage.Class), known),
-                        (nameof(AgainPage.Round), state),
-                        (nameof(AgainPage.Followed), state.IsFollowedUp ? FolderFiles.In(state.Round.FollowUp) : null)
-                    )
-            )
-        );
-        routes.TakeInside(Page + "/practice", visit => visit.InRound((_, state) => Practice(visit, state)));
+        routes.LookInside(Page, visit => visit.InRound((known, state) => Show(visit, known, state, [])));
+        routes.TakeInside(Page + "/round", visit => visit.InRound((known, state) => AsRound(visit, known, state)));
+        routes.TakeInside(Page + "/practice", visit => visit.InRound((known, state) => Practice(visit, known, state)));
     }
 
-    private static Task Practice(Visit visit, RoundState state)
+    private static Task Show(Visit visit, ClassEntry known, RoundState state, IReadOnlyList<Diagnostic> problems) =>
+        visit.Show<AgainPage>(
+            (nameof(AgainPage.Class), known),
+            (nameof(AgainPage.Round), state),
+            (nameof(AgainPage.Followed), state.IsFollowedUp ? FolderFiles.In(state.Round.FollowUp) : null),
+            (nameof(AgainPage.After), visit.Folder.After(known, state.Round)),
+            (nameof(AgainPage.Problems), problems)
+        );
+
+    /// <summary>Practice that followed is taken in, marked and taught again like any other once it is a round: its folder becomes one.</summary>
+    private static Task AsRound(Visit visit, ClassEntry known, RoundState state)
+    {
+        if (!state.IsFollowedUp)
+            return visit.Nothing();
+        var round = visit.Folder.NewRound(known, state.Round.Follows);
+        return RoundAside.Move(visit, state.Round.FollowUp, round.Dealt) is { } refused
+            ? Show(visit, known, state, [refused])
+            : visit.GoTo($"rounds/{known.Key}/{round.Name}");
+    }
+
+    private static Task Practice(Visit visit, ClassEntry known, RoundState state)
     {
         var round = state.Round;
+        // Practice that students may have is never replaced, and more of it has other numbers.
+        var seed = state.Dealt.Seed + (ulong)visit.Folder.After(known, round).Count;
         var minutes =
             int.TryParse(visit.Typed("minutes"), NumberStyles.None, CultureInfo.InvariantCulture, out var typed) && typed is > 0 and <= 600
                 ? typed
                 : MakeFollowUp.DefaultMinutes;
-        var paths = new FollowUpPaths(round.Dealt, round.Graded, new([], minutes, state.Dealt.Seed))
+        var paths = new FollowUpPaths(round.Dealt, round.Graded, new([], minutes, seed))
         {
             Pool = LessonEntry.Bank.Path,
             Into = round.FollowUp,

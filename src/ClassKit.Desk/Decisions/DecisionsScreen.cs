@@ -1,6 +1,8 @@
 using System.Globalization;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Desk.Folders;
+using ClassKit.Desk.Marks;
+using ClassKit.Desk.Returns;
 using ClassKit.Desk.Rounds;
 using ClassKit.Desk.Serving;
 using ClassKit.Exercises.Cohorts;
@@ -22,6 +24,7 @@ internal static class DecisionsScreen
         routes.LookInside(Page, visit => visit.InRound((known, state) => Show(visit, known, state, [])));
         routes.TakeInside(Page + "/decide", visit => visit.InRound((known, state) => Decide(visit, known, state)));
         routes.TakeInside(Page + "/undo", visit => visit.InRound((known, state) => Undo(visit, known, state)));
+        routes.TakeInside(Page + "/empty", visit => visit.InRound((known, state) => HandedInEmpty(visit, known, state)));
         routes.TakeInside(Page + "/whose", visit => visit.InRound((known, state) => Whose(visit, known, state)));
         routes.TakeInside(Page + "/aside", visit =>
             visit.InRound(
@@ -37,26 +40,27 @@ internal static class DecisionsScreen
         );
     }
 
-    /// <summary>A workbook of another round of the class goes there, and both are judged anew.</summary>
+    /// <summary>A workbook of another round of the class goes there, or all that are, and each round is judged anew.</summary>
     private static Task Elsewhere(Visit visit, ClassEntry known, RoundState state)
     {
-        if (UnclearFiles.Find(state, visit.Typed("file")) is not { } file || UnclearFiles.HomeOf(visit, known, state, file) is not { } home)
-            return visit.Nothing();
-        if (UnclearFiles.Move(state, file, home.Round.Returned) is { } refused)
-            return Show(visit, known, state, [refused]);
-        var (there, here) = (RoundGrading.Judge(home), RoundGrading.Judge(state, "decisions"));
-        return visit.Begin(here with { Work = run => there.Work(run) is { Problems.Count: > 0 } end ? end : here.Work(run) });
+        var homes = Homes(visit, known, state)
+            .Where(pair => visit.Typed("file") is var named && (named.Length == 0 || pair.Key == named))
+            .ToDictionary();
+        return homes.Count == 0 ? visit.Nothing() : visit.Begin(SentHome.Send(state, homes));
     }
 
-    private static Task Show(Visit visit, ClassEntry known, RoundState state, IReadOnlyList<Diagnostic> problems) =>
-        visit.Show<DecisionsPage>(
-            (
-                nameof(DecisionsPage.Homes),
-                state
-                    .Unclear.Select(file => (file.File, UnclearFiles.HomeOf(visit, known, state, file)))
-                    .Where(pair => pair.Item2 is not null)
-                    .ToDictionary(pair => pair.File, pair => pair.Item2!)
-            ),
+    /// <summary>The rounds that files belong to which lie here, by the files' names.</summary>
+    private static Dictionary<string, RoundState> Homes(Visit visit, ClassEntry known, RoundState state) =>
+        state
+            .Unclear.Select(file => (file.File, Home: UnclearFiles.HomeOf(visit, known, state, file)))
+            .Where(pair => pair.Home is not null)
+            .ToDictionary(pair => pair.File, pair => pair.Home!);
+
+    private static Task Show(Visit visit, ClassEntry known, RoundState asFound, IReadOnlyList<Diagnostic> problems)
+    {
+        var state = RoundAway.In(visit, known, asFound);
+        return visit.Show<DecisionsPage>(
+            (nameof(DecisionsPage.Homes), Homes(visit, known, state)),
             (nameof(DecisionsPage.Class), known),
             (nameof(DecisionsPage.Round), state),
             (nameof(DecisionsPage.Problems), problems),
@@ -64,6 +68,7 @@ internal static class DecisionsScreen
             (nameof(DecisionsPage.Part), visit.Typed("part")),
             (nameof(DecisionsPage.Again), (Func<string, string?>)visit.Sent)
         );
+    }
 
     /// <summary>Every answer to the part that got points, under its own reason or that of all.</summary>
     private static Task Decide(Visit visit, ClassEntry known, RoundState state)
@@ -122,6 +127,20 @@ internal static class DecisionsScreen
         else
             return new(who.Id, answer.Exercise.Id, answer.Part.Id, points, reason);
         return null;
+    }
+
+    /// <summary>A word on the first answer stands for the workbook: from then on nothing of it is open.</summary>
+    private static Task HandedInEmpty(Visit visit, ClassEntry known, RoundState state)
+    {
+        if (state.Empty.FirstOrDefault(student => student.Who.Id == visit.Typed("student")) is not { } empty)
+            return visit.Nothing();
+        var first = empty.Answers[0];
+        var failure = CorrectionsFile.Put(
+            state.Round,
+            state.Dealt,
+            [new(empty.Who.Id, first.Exercise.Id, first.Part.Id, 0, "The workbook was handed in with nothing in it")]
+        );
+        return failure is null ? visit.Begin(RoundGrading.Again(state, takesOver: false)) : Show(visit, known, state, [failure]);
     }
 
     private static Task Undo(Visit visit, ClassEntry known, RoundState state)

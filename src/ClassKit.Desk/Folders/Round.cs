@@ -34,6 +34,9 @@ public sealed record Round(string Class, string Folder)
     /// <summary>Practice aimed at what each student missed.</summary>
     public string FollowUp => Path.Combine(Folder, "follow-up");
 
+    /// <summary>What the round is called in which the practice that followed this one is handed out, but for its number.</summary>
+    public string Follows => "after-" + Name;
+
     /// <summary>The name of a round's folder.</summary>
     public static string NameOf(int number, string what) => string.Create(CultureInfo.InvariantCulture, $"{number:00}-{PlainKey.Of(what)}");
 }

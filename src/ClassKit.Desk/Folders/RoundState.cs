@@ -50,8 +50,33 @@ public sealed record RoundState(Round Round, DealtClass Dealt, ClassGrades? Grad
     /// <summary>Whose name a file bears, where it holds another's workbook; null for any other file.</summary>
     public MisnamedFile? MisnamedAs(AccountedFile file) => Misnamed.FirstOrDefault(one => one.File == file);
 
+    /// <summary>Those whose workbook came back with nothing in it, as long as nobody has said whether it is handed in.</summary>
+    public IReadOnlyList<StudentGrade> Empty =>
+        [.. (Grades?.Students ?? []).Where(student => student.CameBackEmpty && !Away.ContainsKey(student.Who.Id))];
+
+    /// <summary>
+    /// Answers of which only somebody who reads can say what they are: words where a number or a letter was asked. They count nothing as long
+    /// as nobody has looked.
+    /// </summary>
+    public IReadOnlyList<(Student Who, AnswerGrade Answer)> Unread =>
+        [
+            .. (Grades?.Students ?? []).SelectMany(student =>
+                student
+                    .Answers.Where(answer =>
+                        answer is { Outcome: Outcome.Unreadable, Correction: null, Value.IsText: true } && IsWords(answer.Value.Text)
+                    )
+                    .Select(answer => (student.Who, answer))
+            ),
+        ];
+
+    /// <summary>A sign, a unit or a mistyped number is no word.</summary>
+    private static bool IsWords(string text) =>
+        text.Split(' ').Any(word => word.Count(char.IsLetter) >= FewestLetters && !word.Any(char.IsDigit));
+
+    private const int FewestLetters = 3;
+
     /// <summary>How many things wait for a decision.</summary>
-    public int Waiting => Undecided.Count + Unclear.Count + (Grades?.Waiting.Count ?? 0);
+    public int Waiting => Unread.Count + Empty.Count + Undecided.Count + Unclear.Count + (Grades?.Waiting.Count ?? 0);
 
     /// <summary>What to teach again, weakest first.</summary>
     public IReadOnlyList<PartSummary> TeachAgain { get; } = Grades is null ? [] : ClassSummarizer.Summarize(Grades).TeachAgain;

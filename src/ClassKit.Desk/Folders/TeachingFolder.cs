@@ -104,6 +104,13 @@ public sealed record TeachingFolder(string Root)
         return new(known.Key, Path.Combine(RoundsOf(known), Folders.Round.NameOf(NextNumber(known), what)));
     }
 
+    /// <summary>The rounds in which practice was handed out that followed one, the first of them first.</summary>
+    public IReadOnlyList<Round> After(ClassEntry known, Round round)
+    {
+        ArgumentNullException.ThrowIfNull(round);
+        return [.. Rounds(known).Where(other => other.Name == Folders.Round.NameOf(other.Number, round.Follows)).Reverse()];
+    }
+
     /// <summary>The number of the next round of a class: one that no round had, nor one that was taken away; at least 1.</summary>
     public int NextNumber(ClassEntry known) =>
         Rounds(known).Concat(RoundsAside(known)).Select(round => round.Number).DefaultIfEmpty().Max() + 1;

@@ -56,7 +56,7 @@ internal static class HandOutScreen
     private static Task Choose(Visit visit, ClassEntry known)
     {
         IReadOnlyList<LessonEntry> lessons = [.. visit.Folder.Lessons(), LessonEntry.Bank];
-        var lesson = lessons.FirstOrDefault(one => one.Key == visit.Typed("lesson")) ?? lessons[0];
+        var lesson = lessons.FirstOrDefault(one => one.Key == visit.Typed("lesson")) ?? Prepared(visit, known, lessons) ?? lessons[0];
         var set = PracticeSet.Read(lesson.Path, SetWish.None, DealPractice.DefaultSeed);
         return visit.Show<ChoosePage>(
             (nameof(ChoosePage.Class), known),
@@ -73,6 +73,13 @@ internal static class HandOutScreen
             )
         );
     }
+
+    /// <summary>The lesson that was prepared for the class last, whose practice is the likeliest; null if none was since the desk was opened.</summary>
+    private static LessonEntry? Prepared(Visit visit, ClassEntry known, IReadOnlyList<LessonEntry> lessons) =>
+        visit.Desk.Kept.Begun<LessonEntry>(PreparedName(known), "") is { } last ? lessons.FirstOrDefault(one => one.Key == last.Key) : null;
+
+    /// <summary>Under this name it is kept which lesson was prepared for a class.</summary>
+    public static string PreparedName(ClassEntry known) => $"prepared for {known.File}";
 
     private static Task Try(Visit visit, ClassEntry known)
     {

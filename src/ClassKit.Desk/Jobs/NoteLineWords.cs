@@ -37,6 +37,10 @@ internal static class NoteLineWords
             [
                 $"{Counted.Of(answers, "answer")} in own words {Counted.Noun(answers, "waits", "wait")} for your points, and {Counted.Noun(answers, "counts", "count")} neither for nor against until then: see “Needs your word”.",
             ],
+            Note.CameBackEmpty(var students, _) =>
+            [
+                $"{Counted.Noun(students.Count, "A workbook", "Workbooks")} came back empty, from {Phrases.List([.. students.Select(student => student.Shown)])}: say under “Needs your word” whether {Counted.Noun(students.Count, "it is", "they are")} handed in like that.",
+            ],
             Note.Undecided(var work, var answers, _) =>
             [
                 $"{work}: {Counted.Of(answers, "answer")} {Counted.Noun(answers, "is", "are")} left to you and {Counted.Noun(answers, "counts", "count")} neither for nor against. Decide on {Counted.Noun(answers, "it", "them")} in the round, under “Needs your word”.",

@@ -137,7 +137,13 @@ internal static class RosterScreen
                 nameof(RosterPage.Whole),
                 roster.Read.Succeeded ? roster.Settled(visit.Folder, known, roster.UnderOtherIds.Count > 0) : roster
             ),
-            (nameof(RosterPage.Problems), problems),
+            (nameof(RosterPage.Pasted), visit.Sent("names") is null ? null : visit.Text("names")),
+            (
+                nameof(RosterPage.Problems),
+                visit.Sent("names") is null
+                    ? problems
+                    : PastedLines.Of(problems, Encoding.UTF8.GetString(roster.Content.Span), visit.Text("names"))
+            ),
             (nameof(RosterPage.Rounds), visit.Folder.Rounds(known).Count)
         );
 

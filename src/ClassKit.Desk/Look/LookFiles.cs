@@ -23,7 +23,12 @@ internal static class LookFiles
         foreach (var (path, kind, text) in All)
         {
             var bytes = new Lazy<byte[]>(() => Encoding.UTF8.GetBytes(text()));
-            routes.Look(path, visit => visit.Write(kind, bytes.Value));
+            routes.Look(path, visit =>
+            {
+                // The page that says that the desk is closed comes when nothing is left to ask for them.
+                visit.Context.Response.Headers.CacheControl = "private, max-age=86400";
+                return visit.Write(kind, bytes.Value);
+            });
         }
     }
 

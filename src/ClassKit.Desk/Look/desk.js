@@ -30,7 +30,7 @@ if (job) {
 const isTyped = form => form.method === "post" && !form.dataset.sent && form.dataset.typed;
 for (const kind of ["input", "change"]) document.addEventListener(kind, event => {
   const form = event.target.form;
-  if (form && !event.target.matches("[type=search], [type=file]") && !form.matches(".prep-list form")) form.dataset.typed = "yes";
+  if (form && !event.target.matches("[type=search], [type=file]") && !form.matches(".prep-list form") && !event.target.closest("[data-only-shows]")) form.dataset.typed = "yes";
 });
 const leaves = (form, button) => {
   const others = [...document.forms].filter(other => other !== form && isTyped(other));

@@ -34,7 +34,22 @@ internal static class MarksScreen
         routes.TakeInside(Page + "/look", visit => InTerm(visit, (known, term) => visit.Begin(TermRecord.Look(visit, known, term))));
         routes.TakeInside(Page + "/copy", visit => InTerm(visit, (known, term) => visit.Begin(TermRecord.Copy(visit, known, term))));
         routes.LookInside(Page + "/freeze", visit =>
-            InTerm(visit, (known, term) => visit.Show<FreezePage>((nameof(FreezePage.Class), known), (nameof(FreezePage.Term), term)))
+            InTerm(visit, (known, term) =>
+                visit.Show<FreezePage>(
+                    (nameof(FreezePage.Class), known),
+                    (nameof(FreezePage.Term), term),
+                    (
+                        nameof(FreezePage.Open),
+                        WeighTerm.Read(term.File).Model is { } request
+                            ? WeighTerm
+                                .Run(request, Run.Unwatched)
+                                .Grades.Where(grade => grade.IsProvisional)
+                                .Select(grade => grade.Student)
+                                .ToList()
+                            : []
+                    )
+                )
+            )
         );
         routes.TakeInside(Page + "/freeze", visit => InTerm(visit, (known, term) => visit.Begin(TermRecord.Freeze(visit, known, term))));
         routes.LookInside(Page + "/sheets/{**file}", visit =>

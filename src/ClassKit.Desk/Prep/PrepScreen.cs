@@ -127,6 +127,7 @@ internal static class PrepScreen
                 if (!pack.Succeeded)
                     return JobEnd.Nothing(pack.Problems);
                 kept.Put(NameOf(known, lesson), stamp, PreparedLesson.Of(pack.Model));
+                kept.Begin(HandOut.HandOutScreen.PreparedName(known), "", lesson);
                 return JobEnd.Well;
             }) { GoesOn = true });
     }
@@ -153,10 +154,7 @@ internal static class PrepScreen
         if (chosen.Count + byName.Count == 0)
             return visit.GoTo(page + "?nothing=yes");
         if (visit.Typed("as") == PrintScreen.Asked)
-            return PrintScreen.Begin(
-                visit,
-                [.. chosen.Where(file => file.IsPage).Select(file => file.Entry.FileName), .. byName.Select(print => print.Name)]
-            );
+            return PrintScreen.Begin(visit, [.. chosen.Select(file => file.Entry.FileName), .. byName.Select(print => print.Name)]);
         return ZipAnswer.Of(
             visit,
             $"{lesson.Key}.zip",

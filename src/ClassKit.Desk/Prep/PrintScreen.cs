@@ -24,6 +24,12 @@ internal static class PrintScreen
                     (nameof(PrintPage.Class), known),
                     (nameof(PrintPage.Lesson), lesson),
                     (nameof(PrintPage.Tray), Of(visit, known, pack)),
+                    (
+                        nameof(PrintPage.NotPrinted),
+                        pack.Files.Where(file => !file.IsPage && visit.All("file").Contains(file.Entry.FileName))
+                            .Select(file => file.Entry.Title)
+                            .ToList()
+                    ),
                     (nameof(PrintPage.BothSides), IsBothSides(visit)),
                     (nameof(PrintPage.Query), visit.Context.Request.QueryString.Value ?? "")
                 )
@@ -39,7 +45,7 @@ internal static class PrintScreen
         );
     }
 
-    /// <summary>Goes on to what was ticked; workbooks are not printed.</summary>
+    /// <summary>Goes on to what was ticked; workbooks are not printed, and that is said there.</summary>
     public static Task Begin(Visit visit, IEnumerable<string> chosen) =>
         visit.GoTo($"{visit.Place.Here[..^"tray".Length]}{Asked}?{Query(chosen)}");
 

@@ -21,6 +21,8 @@ public sealed record ReturnGroup(string Name, IReadOnlyList<StudentGrade> Studen
         ArgumentNullException.ThrowIfNull(round);
         var toDecide = round
             .Undecided.Select(one => one.Who.Id)
+            .Concat(round.Unread.Select(one => one.Who.Id))
+            .Concat(round.Empty.Select(student => student.Who.Id))
             .Concat((round.Grades?.Waiting ?? []).Select(one => one.Student.Id))
             .Concat(round.Misnamed.Where(one => one.HasOther).Select(one => one.Named.Id))
             .ToHashSet(StringComparer.Ordinal);
@@ -35,7 +37,7 @@ public sealed record ReturnGroup(string Name, IReadOnlyList<StudentGrade> Studen
 
     private static int Place(StudentGrade student, RoundState round, HashSet<string> toDecide) =>
         toDecide.Contains(student.Who.Id) ? 1
-        : student.Status == GradeStatus.Graded ? 4
+        : student.Status == GradeStatus.Graded && !student.CameBackEmpty ? 4
         : round.Away.ContainsKey(student.Who.Id) ? 3
         : student.Status == GradeStatus.Unreadable ? 0
         : 2;

@@ -1,4 +1,5 @@
 using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Rosters;
 using ClassKit.Content.Sources;
 using ClassKit.Desk.Folders;
 using ClassKit.Desk.Marks;
@@ -17,7 +18,7 @@ internal static class ReturnsScreen
     public static void AddTo(DeskRoutes routes)
     {
         routes.LookInside(Page, visit => visit.InRound((known, state) => Show(visit, known, state, [])));
-        routes.Receive(Page, (visit, files) => visit.InRound((_, state) => Take(visit, state, files)));
+        routes.Receive(Page, (visit, files) => visit.InRound((known, state) => Take(visit, known, state, files)));
         routes.TakeInside(Page + "/away", visit => visit.InRound((known, state) => KeepAway(visit, known, state)));
         routes.TakeInside(Page + "/judge", visit => visit.InRound((_, state) => visit.Begin(RoundGrading.Judge(state))));
         routes.TakeInside(Page + "/invented", visit => visit.InRound(
@@ -35,6 +36,7 @@ internal static class ReturnsScreen
         visit.Show<ReturnsPage>(
             (nameof(ReturnsPage.Class), known),
             (nameof(ReturnsPage.Round), RoundAway.In(visit, known, state)),
+            (nameof(ReturnsPage.Roster), known.Roster is { } list ? RosterReader.Read(list).Model : null),
             (nameof(ReturnsPage.Away), RoundAway.Of(visit.Folder, known, state.Round)),
             (nameof(ReturnsPage.Files), FolderFiles.In(state.Round.Returned).Count),
             (nameof(ReturnsPage.HasInvented), HasInvented(visit, state)),
@@ -49,11 +51,11 @@ internal static class ReturnsScreen
         return problems.Count > 0 ? Show(visit, known, state, problems) : visit.GoTo($"rounds/{known.Key}/{state.Round.Name}/returns#who");
     }
 
-    private static async Task Take(Visit visit, RoundState state, SentFiles files) =>
+    private static async Task Take(Visit visit, ClassEntry known, RoundState state, SentFiles files) =>
         await HandedInPage.After(
             visit,
             await HandIn.TakeAsync(state.Round.Folder, state.Round.Returned, files, visit.Context.RequestAborted),
-            () => visit.Begin(RoundGrading.Judge(state))
+            () => visit.Begin(SentHome.TakeIn(visit.Folder, known, state))
         );
 
     private static bool HasInvented(Visit visit, RoundState state) =>

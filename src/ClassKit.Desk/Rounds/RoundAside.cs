@@ -47,7 +47,9 @@ internal static class RoundAside
             ? Move(visit, round.Folder, visit.Folder.RoundPlace(known, round.Name))
             : new(named, null, "No round of that name was taken away", "It may have been put back already.");
 
-    private static Diagnostic? Move(Visit visit, string from, string to)
+    /// <summary>Moves a folder of rounds to a place where there is none yet.</summary>
+    /// <returns>Why not; null if it lies there.</returns>
+    public static Diagnostic? Move(Visit visit, string from, string to)
     {
         var name = Path.GetFileName(from);
         if (visit.Desk.Jobs.Open.Count > 0)

@@ -15,11 +15,39 @@ internal static class TextScreen
 {
     public static void AddTo(DeskRoutes routes)
     {
-        routes.LookInside("texts", visit => visit.Show<TextsPage>((nameof(TextsPage.Files), visit.Folder.Texts())));
+        routes.LookInside("texts", visit =>
+            visit.Show<TextsPage>(
+                (nameof(TextsPage.Files), visit.Folder.Texts()),
+                (nameof(TextsPage.Titles), visit.Desk.Kept.Get("titles of texts", visit.Folder.Stamp(), () => Titles(visit.Folder)))
+            )
+        );
         routes.LookInside("texts/{file}", visit =>
             With(visit, (entry, text) => Show(visit, entry, text, text.Text, Told(entry, text.Bytes.ToArray())))
         );
         routes.TakeInside("texts/{file}", visit => With(visit, (entry, text) => Keep(visit, entry, text)));
+    }
+
+    private static Dictionary<string, string> Titles(TeachingFolder folder) =>
+        folder
+            .Texts()
+            .Select(entry => (entry.Key, Title: Title(entry.Path)))
+            .Where(pair => pair.Title is { Length: > 0 })
+            .ToDictionary(pair => pair.Key, pair => pair.Title!);
+
+    /// <summary>The first heading of a text; null for tables, and for what cannot be read now.</summary>
+    private static string? Title(string path)
+    {
+        if (!path.EndsWith(".md", StringComparison.OrdinalIgnoreCase))
+            return null;
+        try
+        {
+            using var text = new StreamReader(path);
+            return TextHeading.Of(text);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
     }
 
     private static Task Keep(Visit visit, TextEntry entry, OwnText text)

@@ -16,6 +16,7 @@ internal static class FolderScreen
     {
         routes.Look("folders", visit => Show(visit, []));
         routes.Take("begin", Begin);
+        routes.TakeInside("begin-here", BeginHere);
         routes.Take("open", visit =>
             KnownFolder.Of(visit.Desk.Folders).FirstOrDefault(known => known.Key == visit.Typed("folder")) is { } found
                 ? Open(visit, new(found.Folder))
@@ -60,6 +61,23 @@ internal static class FolderScreen
             BeginTeaching.Write(BeginTeaching.Run(new(BeginPart.Folder), Run.Unwatched))
         );
         return written.Succeeded ? Open(visit, new(folder)) : Show(visit, written.Problems);
+    }
+
+    /// <summary>
+    /// The same files in the folder that the desk is open on already, as somebody made an empty one for it: nothing that lies there is
+    /// touched.
+    /// </summary>
+    private static Task BeginHere(Visit visit)
+    {
+        foreach (var file in BeginTeaching.Run(new(BeginPart.Folder), Run.Unwatched))
+        {
+            var to = Path.Combine(visit.Folder.Root, file.Path);
+            if (Path.Exists(to))
+                continue;
+            Directory.CreateDirectory(Path.GetDirectoryName(to)!);
+            WholeFile.Write(to, file.Content);
+        }
+        return visit.GoTo("");
     }
 
     private static Task Open(Visit visit, TeachingFolder folder) =>

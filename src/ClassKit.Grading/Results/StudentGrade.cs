@@ -26,6 +26,15 @@ public sealed record StudentGrade(
     /// <summary>True if it was answered on paper, and the instructor typed it.</summary>
     public bool IsFromPaper => Answers.Any(answer => answer.Paper is not null);
 
+    /// <summary>
+    /// True where a workbook came back as it was handed out, nothing in it, and the instructor has not said that it is meant so: nobody knows
+    /// yet whether it is handed in. Any correction of theirs says it.
+    /// </summary>
+    public bool CameBackEmpty =>
+        Status == GradeStatus.Graded
+        && Answers.Count > 0
+        && Answers.All(answer => answer is { Outcome: Outcome.Blank, Correction: null, Paper: null });
+
     /// <summary>That the work came late; null if it did not, or if nobody asked.</summary>
     public Late? Late { get; init; }
 

@@ -1,3 +1,4 @@
+using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Grading.Results;
@@ -21,6 +22,8 @@ public static class GradeNotes
             notes.Add(new Note.OnPaper(onPaper));
         notes.AddRange(graded.PaperFaults.Select(fault => new Note.PaperFault(fault)));
         notes.AddRange(grades.Files.Where(file => file.Fault is not null).Select(file => new Note.NotJudged(new(file.File), file.Fault!)));
+        if (grades.Students.Where(student => student.CameBackEmpty).ToList() is { Count: > 0 } empty)
+            notes.Add(new Note.CameBackEmpty([.. empty.Select(student => student.Who)], CorrectionsReader.FileName));
         var corrected = grades.Students.SelectMany(student => student.Answers).Count(answer => answer.Correction is not null);
         if (corrected > 0)
             notes.Add(new Note.Corrected(corrected));

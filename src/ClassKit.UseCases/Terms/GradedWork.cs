@@ -80,6 +80,7 @@ internal sealed record GradedWork(decimal? OutOf, IReadOnlyList<ClassKit.Terms.M
                         roster.Contains(student.Who.Id)
                         && student.OutOf > 0
                         && student.HasPoints
+                        && !student.CameBackEmpty
                         && student.Points >= 0
                         && student.Points <= student.OutOf
                     )
@@ -95,6 +96,8 @@ internal sealed record GradedWork(decimal? OutOf, IReadOnlyList<ClassKit.Terms.M
                     ))
             );
             var undecided = grades.Students.Sum(student => student.Answers.Count(answer => answer.IsUndecided));
+            if (grades.Students.Where(student => student.CameBackEmpty && roster.Contains(student.Who.Id)).ToList() is { Count: > 0 } empty)
+                notes.Add(new Note.EmptyLeftOut(work.Title, [.. empty.Select(student => student.Who)]));
             if (undecided > 0)
                 notes.Add(new Note.Undecided(work.Title, undecided, CorrectionsReader.FileName));
         }

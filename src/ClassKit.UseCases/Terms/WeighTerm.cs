@@ -18,6 +18,7 @@ public static class WeighTerm
     public const string Kind = "weigh";
 
     private const string Report = "term-report.html";
+    private const string ToPrint = "grades-to-print.html";
     private const string Comparison = "marking-agreement.html";
 
     /// <summary>All that is read when a term is.</summary>
@@ -53,6 +54,7 @@ public static class WeighTerm
         return new(
             [
                 OutputFile.OfText(Report, () => HtmlPages.TermReport(term, grades)),
+                OutputFile.OfText(ToPrint, () => HtmlPages.GradesToPrint(term, grades)),
                 new("term.xlsx", stream => stream.Write(TermWorkbookWriter.Write(term, grades))),
                 .. agreement.Count == 0
                     ? []

@@ -148,6 +148,10 @@ public static class NoteWords
                 $"{string.Join(", ", students.Select(student => student.Shown))} {Counted.Noun(students.Count, "has", "have")} grades of {work} and {Counted.Noun(students.Count, "is", "are")} no longer on the class list: these grades are left out of the term.",
             Note.NotMarkedThrough(var work, var students) =>
                 $"{work} is not marked in every criterion for {string.Join(", ", students.Select(student => student.Shown))}: it does not count for them until it is.",
+            Note.CameBackEmpty(var students, var corrections) =>
+                $"{Counted.Noun(students.Count, "A workbook", "Workbooks")} came back with nothing in {Counted.Noun(students.Count, "it", "them")}, from {Phrases.List([.. students.Select(student => student.Shown)])}. No term counts {Counted.Noun(students.Count, "it", "them")} until you say so: where it is handed in like that, give one answer 0 points in {corrections}, with your reason.",
+            Note.EmptyLeftOut(var work, var students) =>
+                $"{work}: the {Counted.Noun(students.Count, "workbook", "workbooks")} of {Phrases.List([.. students.Select(student => student.Shown)])} came back empty, and nobody has said whether {Counted.Noun(students.Count, "it is", "they are")} handed in: no mark yet, and the grade may still change.",
             Note.Weighed(var graded, var students) =>
                 $"{graded} of {Counted.Of(students, "student")} {Counted.Noun(graded, "has", "have")} a grade.",
             Note.Provisional(var students) =>

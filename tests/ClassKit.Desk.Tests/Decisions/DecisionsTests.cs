@@ -41,7 +41,7 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
         Assert.Contains("Two files may have been swapped", returns, StringComparison.Ordinal);
         GroupsCountEverybodyOnceExceptionsFirst(returns);
         var page = await desk.PageAsync(Round + "/decisions");
-        Assert.Contains("Needs your word <span class=\"small\">19</span>", page, StringComparison.Ordinal);
+        Assert.Equal("20", Regex.Match(page, "Needs your word <span class=\"small\">([0-9]+)</span>").Groups[1].Value);
         Assert.Equal(1, Regex.Count(page, "<strong>Look for:</strong>"));
         var part = Regex.Match(page, "name=\"part\" value=\"(?<part>[^\"]*)\"").Groups["part"].Value;
 
@@ -58,7 +58,7 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
         )
         {
             var said = WebUtility.HtmlDecode(await wrong.Content.ReadAsStringAsync());
-            Assert.Contains("The points of Aroha Ngata are `3`", said, StringComparison.Ordinal);
+            Assert.Contains("The points of Aroha Ngata are “3”", said, StringComparison.Ordinal);
             Assert.Contains("value=\"Fits the tray\"", said, StringComparison.Ordinal);
         }
         var corrections = Path.Combine(Dealt.Graded, "corrections.csv");
@@ -85,7 +85,7 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
             await File.ReadAllLinesAsync(corrections)
         );
         Assert.Contains(
-            "Needs your word <span class=\"small\">16</span>",
+            "Needs your word <span class=\"small\">17</span>",
             await desk.PageAsync(Round + "/decisions"),
             StringComparison.Ordinal
         );
@@ -93,7 +93,7 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
         await desk.DoneAsync(Round + "/decisions/undo", ("back", part + ".amara-osei"), ("back", part + ".bao-nguyen"));
         Assert.Equal(["student,part,points,reason", $"aroha-ngata,{part},1.5,No sign is named"], await File.ReadAllLinesAsync(corrections));
         Assert.Contains(
-            "Needs your word <span class=\"small\">18</span>",
+            "Needs your word <span class=\"small\">19</span>",
             await desk.PageAsync(Round + "/decisions"),
             StringComparison.Ordinal
         );
@@ -113,6 +113,7 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
                 desk.Request(Round + "/decisions/whose", ("file", "../graded/grades.json"), ("student", "rosa-whitehorse"))
             )
         );
+        await AnEmptyWorkbookIsAskedAbout();
         await WhatLiesInAnArchiveIsDecidedAsWell();
         await WhatCountsForNobodyGoesWhereItBelongs();
 
@@ -122,6 +123,7 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
         // student wrote.
         Assert.Contains("expected here:", await desk.PageAsync("rounds/class/new?lesson=one-tin-three-lifts"), StringComparison.Ordinal);
         Assert.Matches("show the method.(?s:.*?)One of them wrote <code>=", await desk.PageAsync(Round + "/again"));
+        await PracticeThatFollowedIsTakenInLikeAnyOther();
         await WhoWasAbsentIsNotWaitedFor();
 
         // With two rounds, a term and decisions there is something to say on every page.
@@ -175,6 +177,51 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
         );
     }
 
+    /// <summary>
+    /// Practice after a round becomes a round; its workbooks find their way there from wherever they are handed in, and more practice can be
+    /// made.
+    /// </summary>
+    private async Task PracticeThatFollowedIsTakenInLikeAnyOther()
+    {
+        await desk.DoneAsync(Round + "/again/practice", ("minutes", "20"));
+        var made = await desk.PageAsync(Round + "/again");
+        Assert.DoesNotContain("again/practice\"", made, StringComparison.Ordinal);
+        using (var answer = await desk.Client.SendAsync(desk.Request(Round + "/again/round", [])))
+            Assert.EndsWith("/rounds/class/03-after-01-one-tin-three-lifts", answer.Headers.Location!.ToString(), StringComparison.Ordinal);
+        var follows = desk.Folder.Round(desk.Folder.Class("class")!, "03-after-01-one-tin-three-lifts")!;
+        var books = Directory.EnumerateFiles(Path.Combine(follows.Dealt, "workbooks")).Order(StringComparer.Ordinal).Take(2).ToList();
+        Assert.Contains(
+            $"dealt/pages/{Path.GetFileNameWithoutExtension(books[0])}.html",
+            await desk.PageAsync("rounds/class/" + follows.Name),
+            StringComparison.Ordinal
+        );
+
+        using (var files = new MultipartFormDataContent { { new StringContent(desk.Desk.Keys.FormToken), "token" } })
+        {
+            foreach (var book in books)
+                files.Add(new ByteArrayContent(await File.ReadAllBytesAsync(book)), "files", Path.GetFileName(book));
+            using var request = desk.Request(Round + "/returns", []);
+            request.Content = files;
+            using var answer = await desk.Client.SendAsync(request);
+            Assert.Contains("round 3: they lie there now", WebUtility.HtmlDecode(await desk.OverAsync(answer)), StringComparison.Ordinal);
+        }
+        Assert.Equal(
+            books.Select(Path.GetFileName),
+            Directory.EnumerateFiles(follows.Returned).Select(Path.GetFileName).Order(StringComparer.Ordinal)
+        );
+        Assert.DoesNotContain("Files that count for nobody", await desk.PageAsync(Round + "/decisions"), StringComparison.Ordinal);
+        Assert.Contains(
+            "came back empty",
+            await desk.PageAsync("rounds/class/03-after-01-one-tin-three-lifts/returns"),
+            StringComparison.Ordinal
+        );
+
+        // One more can be made, with other numbers.
+        await desk.DoneAsync(Round + "/again/practice", ("minutes", "20"));
+        Assert.True(Directory.Exists(Dealt.FollowUp));
+        Assert.Contains("round 3</a>", await desk.PageAsync(Round + "/again"), StringComparison.Ordinal);
+    }
+
     private async Task WhoWasAbsentIsNotWaitedFor()
     {
         Assert.Contains("no term counts this round yet", await desk.PageAsync(Round + "/returns"), StringComparison.Ordinal);
@@ -225,7 +272,7 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
             .Count();
         Assert.Equal(303, await desk.StatusAsync(desk.Request(Other + "/aside", [])));
         Assert.Equal(404, await desk.StatusAsync(desk.Request(Other, null)));
-        Assert.Equal(3, desk.Folder.NewRound(desk.Folder.Class("class")!, "next").Number);
+        Assert.Equal(4, desk.Folder.NewRound(desk.Folder.Class("class")!, "next").Number);
         Assert.Contains("1 round taken away", await desk.PageAsync(""), StringComparison.Ordinal);
         Assert.Equal(303, await desk.StatusAsync(desk.Request("rounds/class/back", ("round", "02-thin-air-quick-breads"))));
         Assert.Equal(200, await desk.StatusAsync(desk.Request(Other, null)));
@@ -244,6 +291,34 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
             await (await desk.Client.SendAsync(desk.Request("rounds/class/back", ("round", "../../term")))).Content.ReadAsStringAsync(),
             StringComparison.Ordinal
         );
+    }
+
+    /// <summary>It is told as that, asked about, and settled by one press that can be taken back.</summary>
+    private async Task AnEmptyWorkbookIsAskedAbout()
+    {
+        var who = Path.GetFileNameWithoutExtension(
+            Directory
+                .EnumerateFiles(Path.Combine(Dealt.Dealt, "workbooks"))
+                .First(book => !Directory.EnumerateFiles(Dealt.Returned).Any(file => Path.GetFileName(file) == Path.GetFileName(book)))
+        );
+        var returned = Path.Combine(Dealt.Returned, who + ".xlsx");
+        File.Copy(Path.Combine(Dealt.Dealt, "workbooks", who + ".xlsx"), returned);
+        var said = WebUtility.HtmlDecode(await desk.DoneAsync(Round + "/returns/judge"));
+        Assert.Contains("A workbook came back empty, from ", said, StringComparison.Ordinal);
+        Assert.Matches(
+            $"people/class/{who}\"[^>]*>[^<]*</a></th><td>came back empty",
+            Regex.Replace(await desk.PageAsync(Round + "/returns"), @">\s+<", "><")
+        );
+        Assert.Contains("Workbooks that came back empty", await desk.PageAsync(Round + "/decisions"), StringComparison.Ordinal);
+
+        await desk.DoneAsync(Round + "/decisions/empty", ("student", who));
+        var decided = await desk.PageAsync(Round + "/decisions");
+        Assert.DoesNotContain("Workbooks that came back empty", decided, StringComparison.Ordinal);
+        var back = Regex.Match(decided, $"name=\"back\" value=\"(?<part>[^\"]*\\.{who})\"").Groups["part"].Value;
+        await desk.DoneAsync(Round + "/decisions/undo", ("back", back));
+        Assert.Contains("Workbooks that came back empty", await desk.PageAsync(Round + "/decisions"), StringComparison.Ordinal);
+        File.Delete(returned);
+        await desk.DoneAsync(Round + "/returns/judge");
     }
 
     /// <summary>

@@ -13,6 +13,7 @@ public sealed class NoteLineTests
             new Note.WrittenAnswers(1, "written-answers.html"),
             new Note.WrittenAnswers(5, "written-answers.html"),
             new Note.Undecided("Percentages", 2, "corrections.csv"),
+            new Note.CameBackEmpty([new("ada", "Ada Berg")], "corrections.csv"),
             new Note.MarkedTwice("Bench day one", "marking-agreement.html"),
         ];
 

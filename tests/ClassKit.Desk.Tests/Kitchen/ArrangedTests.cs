@@ -61,7 +61,7 @@ public sealed class ArrangedTests(RunningDesk desk) : IClassFixture<RunningDesk>
     {
         var before = await System.IO.File.ReadAllBytesAsync(File);
         (string, string)[] typed = [("stamp", await Stamp()), ("there.rosa-whitehorse", "yes"), ("extra-time.rosa-whitehorse", "much")];
-        Assert.Contains("Under `extra time` stands `much`", await Text(desk.Request(Page + "/look", typed)), StringComparison.Ordinal);
+        Assert.Contains("Under “extra time” stands “much”", await Text(desk.Request(Page + "/look", typed)), StringComparison.Ordinal);
         var page = await Text(desk.Request(Page, typed));
         Assert.Contains("Nothing was written", page, StringComparison.Ordinal);
         Assert.Contains("value=\"much\"", page, StringComparison.Ordinal);

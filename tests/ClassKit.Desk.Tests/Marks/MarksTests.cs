@@ -44,8 +44,8 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
     }
 
     [Theory]
-    [InlineData("Percentages", "m1.amara-osei", "25", "Amara Osei: `Percentages` has the mark 25, and it is out of 24")]
-    [InlineData("Percentages", "m1.amara-osei", "abesnt", "Did you mean `absent`?")]
+    [InlineData("Percentages", "m1.amara-osei", "25", "Amara Osei: “Percentages” has the mark 25, and it is out of 24")]
+    [InlineData("Percentages", "m1.amara-osei", "abesnt", "Did you mean “absent”?")]
     public async Task A_mark_that_cannot_be_is_said_and_not_written(string work, string field, string typed, string said)
     {
         using var table = new Kept(In("term", "marks.csv"));
@@ -508,7 +508,7 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
         await File.WriteAllBytesAsync(record.Path, record.Bytes[..(record.Bytes.Length / 2)]);
         var broken = System.Net.WebUtility.HtmlDecode(await desk.PageAsync(Term));
         Assert.Contains("Its end is missing", broken, StringComparison.Ordinal);
-        Assert.Contains("put the newest copy in its place: `record-backups/record-", broken, StringComparison.Ordinal);
+        Assert.Contains("put the newest copy in its place: “record-backups/record-", broken, StringComparison.Ordinal);
     }
 
     /// <summary>What was dealt and given out under the earlier name is still its own, and no other class takes that name up.</summary>

@@ -46,11 +46,11 @@ public sealed class MeasuredTests(RunningDesk desk) : IClassFixture<RunningDesk>
             desk.Request(Page + "/team/3", ("popovers.height.1", "80"), ("popovers.height.2", "<b>tall</b>"))
         );
         var page = await answer.Content.ReadAsStringAsync();
-        Assert.Contains("`&lt;b&gt;tall&lt;/b&gt;` is no measurement", page, StringComparison.Ordinal);
+        Assert.Contains("“&lt;b&gt;tall&lt;/b&gt;” is no measurement", page, StringComparison.Ordinal);
         Assert.Contains("value=\"80\"", page, StringComparison.Ordinal);
         Assert.False(File.Exists(file));
         Assert.Equal(404, await desk.StatusAsync(desk.Request(Page + "/team/7", ("popovers.height.1", "80"))));
-        Assert.Contains("The day is `soon`", await Text(desk.Request(Page + "/record", ("day", "soon"))), StringComparison.Ordinal);
+        Assert.Contains("The day is “soon”", await Text(desk.Request(Page + "/record", ("day", "soon"))), StringComparison.Ordinal);
     }
 
     private async Task<string> Text(HttpRequestMessage request)

@@ -26,10 +26,13 @@ public sealed class RunningDesk : IAsyncLifetime
     public static DateTimeOffset Now { get; } = new(2026, 11, 25, 9, 0, 0, TimeSpan.Zero);
 
     private readonly ConcurrentQueue<Exception> _ours = new();
+    private readonly ConcurrentQueue<string> _foreign = new();
     private readonly FolderHolder _folders = new();
     private OpenDesk? _desk;
 
     internal OpenDesk Desk => _desk!;
+
+    internal FolderHolder Folders => _folders;
 
     internal TeachingFolder Folder => _folders.Current!;
 
@@ -37,7 +40,13 @@ public sealed class RunningDesk : IAsyncLifetime
     public IReadOnlyCollection<Exception> Ours => _ours;
 
     /// <summary>A client that keeps no cookies and follows nothing.</summary>
-    public HttpClient Client { get; } = new(new SocketsHttpHandler { UseCookies = false, AllowAutoRedirect = false });
+    public HttpClient Client =>
+        field ??= new(
+            new ReadPages(_foreign.Enqueue)
+            {
+                InnerHandler = new SocketsHttpHandler { UseCookies = false, AllowAutoRedirect = false },
+            }
+        );
 
     /// <summary>The routes of the server, with how they may be asked.</summary>
     public IReadOnlyList<(string Path, IReadOnlyList<string> Methods)> Routes =>
@@ -59,6 +68,7 @@ public sealed class RunningDesk : IAsyncLifetime
         Client.Dispose();
         await Desk.DisposeAsync();
         Assert.Empty(_ours);
+        Assert.True(_foreign.IsEmpty, string.Join('\n', _foreign.Distinct()));
     }
 
     /// <summary>A request as the desk's own page in the right browser sends it.</summary>

@@ -40,6 +40,7 @@ internal static class SamplePages
         pages["self-check-words.html"] = HtmlPages.SelfCheck(SampleWords.Grades.Dealt, SampleWords.Grades.Dealt.Students[0]);
         pages["answer-key-words.html"] = string.Concat(HtmlPages.AnswerKey(SampleWords.Grades.Dealt));
         pages["term-report.html"] = HtmlPages.TermReport(SampleTerm.Term, SampleTerm.Grades);
+        pages["grades-to-print.html"] = HtmlPages.GradesToPrint(SampleTerm.Term, SampleTerm.Grades);
         foreach (var grade in SampleTerm.Grades)
             pages[$"term-{grade.Student.Id}.html"] = HtmlPages.TermStudent(SampleTerm.Term, grade, Outlook.Of(SampleTerm.Term, grade));
         pages["difficulty.html"] = HtmlPages.Difficulty(SampleDifficulty.Known);

@@ -3,6 +3,7 @@ using ClassKit.Content.Terms;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Identity;
+using ClassKit.Grading.Results;
 using ClassKit.Notes;
 using ClassKit.Records.Arrangements;
 using ClassKit.Records.Classes;
@@ -117,6 +118,73 @@ public sealed class ArrangedTermTests
             StringComparison.Ordinal
         );
         Assert.Empty(record.Read(session => ArrangementRegister.OfStudent(session, "ben")));
+    }
+
+    [Fact]
+    public void A_workbook_that_came_back_empty_is_no_mark_until_somebody_says_that_it_is_handed_in()
+    {
+        var work = new PlannedWork("Sums", WorkKind.CalculationSet, "Calculations", null, 9);
+        var grades = AnyGrades.Of(SmallClass.Dealt, 1);
+        var who = grades.Students.First(student => student.Status == GradeStatus.Graded).Who;
+        ClassGrades With(Func<AnswerGrade, int, AnswerGrade> change) =>
+            grades with
+            {
+                Students =
+                [
+                    .. grades.Students.Select(student =>
+                        student.Who != who
+                            ? student
+                            : student with
+                            {
+                                Answers =
+                                [
+                                    .. student.Answers.Select(
+                                        (answer, at) =>
+                                            change(
+                                                answer with
+                                                {
+                                                    Outcome = Outcome.Blank,
+                                                    Points = 0,
+                                                    OutOf = answer.Part.Points,
+                                                    Correction = null,
+                                                    Paper = null,
+                                                },
+                                                at
+                                            )
+                                    ),
+                                ],
+                                Stated = null,
+                            }
+                    ),
+                ],
+            };
+        var plan = Plan(Arrangement.None, Arrangement.None) with
+        {
+            Class = new("Bakers 1", [.. grades.Students.Select(student => student.Who)]),
+        };
+        (IEnumerable<Attempt> His, List<Note> Notes) Term(ClassGrades graded)
+        {
+            List<Note> notes = [];
+            return (GradedWork.Of(work, plan, [(1, graded)], notes).Attempts.Where(attempt => attempt.Student == who.Id), notes);
+        }
+
+        var (empty, told) = Term(With((answer, _) => answer));
+        Assert.Empty(empty);
+        Assert.Contains(told, note => note is Note.EmptyLeftOut("Sums", var students) && students.Contains(who));
+
+        // One answer with something in it, or one word of the instructor's, and it is a mark like any other.
+        foreach (
+            var handedIn in new[]
+            {
+                With((answer, at) => at == 0 ? answer with { Outcome = Outcome.Incorrect } : answer),
+                With((answer, at) => at == 0 ? answer with { Correction = new(0, "Handed in like that") } : answer),
+            }
+        )
+        {
+            var (his, others) = Term(handedIn);
+            Assert.Equal((MarkState.Marked, 0m), (Assert.Single(his).Mark.State, his.Single().Mark.Points));
+            Assert.DoesNotContain(others, note => note is Note.EmptyLeftOut(_, var students) && students.Contains(who));
+        }
     }
 
     [Fact]

@@ -92,6 +92,14 @@ public class NoteWordsTests
                 "Bench day one is not marked in every criterion for Ada Berg: it does not count for them until it is."
             },
             {
+                new Note.CameBackEmpty([Every.Ada], "corrections.csv"),
+                "A workbook came back with nothing in it, from Ada Berg. No term counts it until you say so: where it is handed in like that, give one answer 0 points in corrections.csv, with your reason."
+            },
+            {
+                new Note.EmptyLeftOut("Percentages", [Every.Ada, Every.Ada]),
+                "Percentages: the workbooks of Ada Berg and Ada Berg came back empty, and nobody has said whether they are handed in: no mark yet, and the grade may still change."
+            },
+            {
                 new Note.MarksTakenOff(1),
                 "1 mark went off the record, since the files have it no longer. What it said stays among the changes of each student."
             },

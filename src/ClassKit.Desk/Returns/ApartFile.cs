@@ -1,10 +1,9 @@
 using System.Security.Cryptography;
 using ClassKit.Desk.Folders;
-using ClassKit.Desk.Returns;
 using ClassKit.Desk.Serving;
 using ClassKit.UseCases.Intake;
 
-namespace ClassKit.Desk.Decisions;
+namespace ClassKit.Desk.Returns;
 
 /// <summary>
 /// A file of a round that can be moved by itself. One that lies inside an archive does so once the archive is taken apart, which is kept

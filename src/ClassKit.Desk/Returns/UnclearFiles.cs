@@ -1,10 +1,9 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Desk.Folders;
-using ClassKit.Desk.Returns;
 using ClassKit.Desk.Serving;
 using ClassKit.Grading.Results;
 
-namespace ClassKit.Desk.Decisions;
+namespace ClassKit.Desk.Returns;
 
 /// <summary>
 /// Files of a round that count for nobody, and what can be done with them: say whose one is, put it where it belongs, or set it aside. None
@@ -18,13 +17,15 @@ internal static class UnclearFiles
     /// <summary>The other round of the class that a workbook was dealt in; null if none of them.</summary>
     public static RoundState? HomeOf(Visit visit, ClassEntry known, RoundState state, AccountedFile file) =>
         file.Other?.Code is { } code
-            ? visit
-                .Folder.Rounds(known)
-                .Where(round => round.Name != state.Round.Name)
+            ? Others(visit.Folder, known, state.Round)
                 .Select(visit.Look)
                 .OfType<RoundState>()
                 .FirstOrDefault(other => other.Dealt.Identity?.Code == code)
             : null;
+
+    /// <summary>The other rounds of the class, the latest first.</summary>
+    public static IEnumerable<Round> Others(TeachingFolder folder, ClassEntry known, Round round) =>
+        folder.Rounds(known).Where(other => other.Name != round.Name);
 
     /// <summary>Sets the file aside that the form names.</summary>
     /// <returns>Why not; null if it was.</returns>
