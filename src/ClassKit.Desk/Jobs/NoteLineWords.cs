@@ -37,6 +37,16 @@ internal static class NoteLineWords
             [
                 $"{Counted.Of(answers, "answer")} in own words {Counted.Noun(answers, "waits", "wait")} for your points, and {Counted.Noun(answers, "counts", "count")} neither for nor against until then: see “Needs your word”.",
             ],
+            Note.Graded graded =>
+            [
+                $"The work of {graded.WithGrade} of {Counted.Of(graded.Students, "student")} is marked{(graded.Missing > 0 ? $"; nothing has come from {graded.Missing}" : "")}{(graded.Unreadable > 0 ? $"; what came from {graded.Unreadable} cannot be read" : "")}.",
+                .. graded.OtherFiles > 0
+                    ?
+                    [
+                        $"{Counted.Of(graded.OtherFiles, "file counts", "files count")} beside that for nobody, or as an earlier version of somebody’s.",
+                    ]
+                    : (IEnumerable<string>)[],
+            ],
             Note.CameBackEmpty(var students, _) =>
             [
                 $"{Counted.Noun(students.Count, "A workbook", "Workbooks")} came back empty, from {Phrases.List([.. students.Select(student => student.Shown)])}: say under “Needs your word” whether {Counted.Noun(students.Count, "it is", "they are")} handed in like that.",

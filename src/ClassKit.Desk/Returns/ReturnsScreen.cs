@@ -6,6 +6,7 @@ using ClassKit.Desk.Marks;
 using ClassKit.Desk.Rounds;
 using ClassKit.Desk.Safety;
 using ClassKit.Desk.Serving;
+using ClassKit.Grading.Results;
 using ClassKit.UseCases.Touring;
 
 namespace ClassKit.Desk.Returns;
@@ -38,7 +39,11 @@ internal static class ReturnsScreen
             (nameof(ReturnsPage.Round), RoundAway.In(visit, known, state)),
             (nameof(ReturnsPage.Roster), known.Roster is { } list ? RosterReader.Read(list).Model : null),
             (nameof(ReturnsPage.Away), RoundAway.Of(visit.Folder, known, state.Round)),
-            (nameof(ReturnsPage.Files), FolderFiles.In(state.Round.Returned).Count),
+            (
+                nameof(ReturnsPage.Files),
+                // What programs leave beside workbooks nobody has handed in.
+                state.Grades?.Files.Count(file => file.Fate != FileFate.Leftover) ?? FolderFiles.In(state.Round.Returned).Count
+            ),
             (nameof(ReturnsPage.HasInvented), HasInvented(visit, state)),
             (nameof(ReturnsPage.Problems), problems)
         );

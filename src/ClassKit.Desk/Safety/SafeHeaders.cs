@@ -3,7 +3,7 @@ using Microsoft.AspNetCore.Http;
 namespace ClassKit.Desk.Safety;
 
 /// <summary>
-/// What every answer tells the browser: keep nothing, load nothing from elsewhere, run no script that stands in a page, show us in nobody
+/// What every answer tells the browser: keep nothing (but the look, see <see cref="Look.LookFiles"/>), load nothing from elsewhere, run no script that stands in a page, show us in nobody
 /// else's frame.
 /// </summary>
 internal static class SafeHeaders

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using ClassKit.Baking.Altitude;
 using ClassKit.Baking.Household;
 using ClassKit.Baking.Quantities;
 using ClassKit.Lessons.Authored;
@@ -73,6 +74,12 @@ internal static partial class KitchenText
     /// <summary>A household measure with its fractions as single signs: <c>1½ cups</c>; a dash where there is none.</summary>
     public static string Measure(string? measure) =>
         measure is null ? "–" : Fraction().Replace(measure, match => Signs[match.Groups["fraction"].Value]);
+
+    /// <summary>How high a kitchen lies above the sea, to the whole metre, or to the whole foot in a class that has only US units.</summary>
+    public static string Height(double metres, UnitSystem units) =>
+        units == UnitSystem.UnitedStates
+            ? NumberText.WithUnit(NumberText.AtMost(metres / AltitudeTable.MetresPerFoot, 0), "ft")
+            : NumberText.WithUnit(NumberText.AtMost(metres, 0), "m");
 
     /// <summary>A temperature to the whole degree.</summary>
     public static string Temperature(Temperature temperature, UnitSystem units) =>

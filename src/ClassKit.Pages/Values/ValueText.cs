@@ -21,7 +21,7 @@ internal static class ValueText
             ["teams"] = NumberText.AtMost(pack.Class.Teams, 0),
             ["period"] = NumberText.WithUnit(NumberText.AtMost(pack.Class.PeriodMinutes, 0), "min"),
             ["kitchen_temperature"] = KitchenText.Temperature(pack.Class.KitchenTemperature, units),
-            ["altitude"] = NumberText.WithUnit(NumberText.AtMost(pack.Class.AltitudeMetres, 0), "m"),
+            ["altitude"] = KitchenText.Height(pack.Class.AltitudeMetres, pack.Class.Units),
             ["air_pressure"] = NumberText.WithUnit(NumberText.AtMost(pack.Pressure.Hectopascals, 0), "hPa"),
             ["boiling_point"] = KitchenText.Temperature(pack.BoilingPoint, units),
         };

@@ -20,7 +20,7 @@ internal static class RosterWords
         if (origin.Ids == RosterIds.Email)
             yield return "Ids are made of what stands before the @ of the addresses.";
         if (origin.Ids == RosterIds.Name)
-            yield return "Ids are made of the names: add a column with the school's own where results go back to its records.";
+            yield return "Students are told apart by their names. If two share one, or results go back to the school's records, add a column with the school's own numbers.";
         if (origin.Others > 0)
             yield return $"{Counted.Of(origin.Others, "line is", "lines are")} of people who are not students of the class, and left out.";
         if (origin.HiddenRows > 0)

@@ -90,6 +90,25 @@ public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
         File.Delete(taken);
     }
 
+    /// <summary>What is refused stands there to be put right, and names the line that was pasted with what is on it.</summary>
+    [Fact]
+    public async Task A_list_that_is_refused_is_not_lost()
+    {
+        const string Names = "10235\tEVANS\tTom\n10236\tHALL\tIvy\n\n10235\tFOX\tRuby";
+        var page = await Answer(
+            desk.Request(
+                "class/class/roster/columns",
+                ("names", Names),
+                ("column.0", "Id"),
+                ("column.1", "LastName"),
+                ("column.2", "FirstName")
+            )
+        );
+        Assert.Contains("Line 4 of what you pasted, “10235, FOX, Ruby”", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("roster.csv", page, StringComparison.Ordinal);
+        Assert.Contains(">\n" + Names + "</textarea>", page, StringComparison.Ordinal);
+    }
+
     /// <summary>
     /// A footer is nobody, and what the class's page says follows where that is ticked and would hold: six teams for two students would
     /// not.

@@ -22,6 +22,13 @@ public sealed class KitchenTextTests
     public void Temperatures_stand_in_the_units_of_the_class(double fahrenheit, UnitSystem units, string text) =>
         Assert.Equal(text, KitchenText.Temperature(Temperature.FromFahrenheit(fahrenheit), units));
 
+    /// <summary>A class that types feet reads feet: 650 ft is 198.12 m, the international foot of 1959.</summary>
+    [Theory]
+    [InlineData(198.12, UnitSystem.UnitedStates, "650\u00A0ft")]
+    [InlineData(198.12, UnitSystem.Both, "198\u00A0m")]
+    public void A_height_stands_in_the_unit_of_the_class(double metres, UnitSystem units, string text) =>
+        Assert.Equal(text, KitchenText.Height(metres, units));
+
     [Theory]
     [InlineData(3.27, 0.1, "3.3\u00A0g")]
     [InlineData(182, 0.1, "182.0\u00A0g")]

@@ -30,6 +30,28 @@ public sealed class TermPagesTests
         }
     }
 
+    /// <summary>Each student's part says what their own page says, and no line of it refers to another's.</summary>
+    [Fact]
+    public void Grades_to_print_are_everybodys_own_pages()
+    {
+        var page = Html.Parse(SamplePages.All["grades-to-print.html"]);
+        var parts = page.QuerySelectorAll("article");
+
+        Assert.Equal(
+            SampleTerm.Grades.Select(grade => grade.Student.Shown),
+            parts.Select(part => part.QuerySelector("h2.name")!.TextContent)
+        );
+        foreach (var (part, grade) in parts.Zip(SampleTerm.Grades))
+            Assert.Equal(
+                Html.Parse(SamplePages.All[$"term-{grade.Student.Id}.html"])
+                    .QuerySelectorAll("section")
+                    .Select(section => section.TextContent),
+                part.QuerySelectorAll("section").Select(section => section.TextContent)
+            );
+        var names = page.QuerySelectorAll("[id]").Select(one => one.Id).ToList();
+        Assert.Equal(names.Distinct(), names);
+    }
+
     [Fact]
     public void Agreement_says_whom_the_markers_saw_differently_and_where()
     {

@@ -77,7 +77,7 @@ public class NoteWordsTests
                         HiddenRows = 1,
                     }
                 ),
-                "Of the roster, “Surname” was taken for the last name and “First” for the first name. Left aside: “Team”. Ids are made of the names: add a column with the school's own where results go back to its records. 1 row is hidden in the workbook, and left out. Its letters were taken for Windows-1252: look whether accented ones are right, and save it as UTF-8 if not."
+                "Of the roster, “Surname” was taken for the last name and “First” for the first name. Left aside: “Team”. Students are told apart by their names. If two share one, or results go back to the school's records, add a column with the school's own numbers. 1 row is hidden in the workbook, and left out. Its letters were taken for Windows-1252: look whether accented ones are right, and save it as UTF-8 if not."
             },
             {
                 new Note.Expected(11.24, 14, 16, 2.5, OfTheClass: true),
