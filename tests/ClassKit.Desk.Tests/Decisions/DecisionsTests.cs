@@ -206,8 +206,8 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
             Assert.Contains("round 3: they lie there now", WebUtility.HtmlDecode(await desk.OverAsync(answer)), StringComparison.Ordinal);
         }
         Assert.Equal(
-            books.Select(Path.GetFileName),
-            Directory.EnumerateFiles(follows.Returned).Select(Path.GetFileName).Order(StringComparer.Ordinal)
+            books.Select(File.ReadAllBytes).Select(Convert.ToHexString).Order(),
+            Directory.EnumerateFiles(follows.Returned).Select(File.ReadAllBytes).Select(Convert.ToHexString).Order()
         );
         Assert.DoesNotContain("Files that count for nobody", await desk.PageAsync(Round + "/decisions"), StringComparison.Ordinal);
         Assert.Contains(
