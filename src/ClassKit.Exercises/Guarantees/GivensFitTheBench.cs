@@ -1,4 +1,3 @@
-using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Effort;
 
 namespace ClassKit.Exercises.Guarantees;

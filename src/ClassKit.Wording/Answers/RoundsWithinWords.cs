@@ -1,6 +1,5 @@
 using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Syntax;
-using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Results;
 using ClassKit.Wording.Mending;

@@ -3,7 +3,6 @@ using ClassKit.CellFormulas.Syntax;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Keys;
 using ClassKit.Exercises.Variants;
-using ClassKit.Grading.Findings;
 using ClassKit.Grading.Numbers;
 
 namespace ClassKit.Grading.Judging.Slips;

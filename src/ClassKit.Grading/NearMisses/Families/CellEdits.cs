@@ -1,5 +1,4 @@
 using ClassKit.CellFormulas.Syntax;
-using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Findings.Edits;
 using ClassKit.Grading.NearMisses.Places;
 
