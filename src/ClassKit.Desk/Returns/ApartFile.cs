@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using ClassKit.Desk.Folders;
+using ClassKit.Desk.Rounds;
 using ClassKit.Desk.Serving;
 using ClassKit.UseCases.Intake;
 
@@ -19,6 +20,8 @@ internal static class ApartFile
     /// <exception cref="UnauthorizedAccessException">The system refuses it.</exception>
     public static string? Find(Round round, string named)
     {
+        if (RoundGrading.ZipAlone(round) is { } alone && !named.StartsWith(Path.GetFileName(alone) + "/", StringComparison.Ordinal))
+            named = $"{Path.GetFileName(alone)}/{named}";
         while (true)
         {
             var there = FolderFiles.In(round.Returned);

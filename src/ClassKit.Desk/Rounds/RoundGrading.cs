@@ -53,11 +53,17 @@ internal static class RoundGrading
         });
     }
 
-    /// <summary>A zip alone holds what the whole class handed in; among other files it would be one student's.</summary>
-    private static string WhatCameBack(Round round) =>
-        Directory.GetFileSystemEntries(round.Returned) is [var only]
+    private static string WhatCameBack(Round round) => ZipAlone(round) ?? round.Returned;
+
+    /// <summary>
+    /// A zip alone holds what the whole class handed in, and its files are named without it; among other files it would be one student's.
+    /// Null where none lies there alone.
+    /// </summary>
+    public static string? ZipAlone(Round round) =>
+        Directory.Exists(round.Returned)
+        && Directory.GetFileSystemEntries(round.Returned) is [var only]
         && only.EndsWith(".zip", StringComparison.OrdinalIgnoreCase)
         && File.Exists(only)
             ? only
-            : round.Returned;
+            : null;
 }
