@@ -12,6 +12,9 @@ namespace ClassKit.Desk.People;
 /// <param name="Arranged">What they were promised; null for what everybody has.</param>
 internal sealed record Person(ClassEntry Class, Student Who, IReadOnlyList<RoundState> Rounds, Arrangement? Arranged)
 {
+    /// <summary>Others of the list with the same name.</summary>
+    public IReadOnlyList<Student> Namesakes { get; private init; } = [];
+
     /// <summary>The student whom the address names; null if the class has none of that id.</summary>
     public static Person? Of(Visit visit, ClassEntry known)
     {
@@ -27,6 +30,11 @@ internal sealed record Person(ClassEntry Class, Student Who, IReadOnlyList<Round
         ];
         var who = roster?.Students.FirstOrDefault(student => student.Id == id)
             ?? (rounds is [var last, ..] ? last.Dealt.Students.First(seat => seat.Who.Id == id).Who : null);
-        return who is null ? null : new(known, who, rounds, roster?.Arrangements.GetValueOrDefault(who.Id));
+        return who is null
+            ? null
+            : new(known, who, rounds, roster?.Arrangements.GetValueOrDefault(who.Id))
+            {
+                Namesakes = [.. (roster?.Students ?? []).Where(other => other.Id != who.Id && SamePerson.HasSameName(other, who))],
+            };
     }
 }
