@@ -81,10 +81,16 @@ public static class ClassProfileReader
         Paper? paper = fields.Has("paper") ? fields.Choice("paper", Papers) : null;
         var prices = files.One(fields.Optional("prices"), ContentKind.PriceList, PriceListReader.Read);
         if (temperature.Celsius > HottestKitchen)
-            problems.Doubt(
+            problems.Add(
                 fields.LineOf("kitchen temperature"),
                 $"The kitchen is at {temperature.Celsius:0.#} °C, hotter than anybody can work in",
                 $"If you read it from a thermometer in °F, write `{temperature.Celsius:0.#} °F`."
+            );
+        if (temperature.Celsius < Freezing && fields.Has("kitchen temperature"))
+            problems.Add(
+                fields.LineOf("kitchen temperature"),
+                $"The kitchen is at {temperature.Celsius:0.#} °C, colder than anybody bakes in",
+                $"If you read it from a thermometer in °C, write `{(temperature.Celsius * 9 / 5) + 32:0.#} °C`."
             );
         fields.Finish();
 

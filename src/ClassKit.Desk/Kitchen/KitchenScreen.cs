@@ -51,6 +51,9 @@ internal static class KitchenScreen
     )
     {
         var text = file.Text;
+        // Whoever chooses other measures types their numbers in those.
+        var units = visit.Sent(ProfileField.Units);
+        var degrees = units != FrontLines.Value(text, ProfileField.Units) ? ProfileValue.Degrees(units) : null;
         foreach (
             var field in ProfileField
                 .Topics.SelectMany(topic => topic.Fields)
@@ -62,7 +65,8 @@ internal static class KitchenScreen
             var typed = ProfileValue.InFile(
                 field,
                 new string([.. visit.Typed(field.Name).Where(letter => !char.IsControl(letter))]),
-                before
+                before,
+                before is null ? ProfileValue.Degrees(units) : degrees
             );
             if (typed != (before ?? ""))
                 text = FrontLines.With(text, field.Key, typed);

@@ -62,7 +62,7 @@ public sealed record ProfileField(string Key, string Label, string Example, bool
         (
             "Pages",
             [
-                new("units", "Measures on cards and pages", "both")
+                new(Units, "Measures on cards and pages", "both")
                 {
                     Choices = [("metric", "grams, litres and °C"), ("us", "ounces, cups and °F"), ("both", "both, side by side")],
                 },
@@ -78,6 +78,9 @@ public sealed record ProfileField(string Key, string Label, string Example, bool
 
     /// <summary>The line that names a price list: one of those in the folder is chosen.</summary>
     public const string Prices = "prices";
+
+    /// <summary>The line that names the measures.</summary>
+    public const string Units = "units";
 
     /// <summary>The line that names a time zone.</summary>
     public const string TimeZone = "time zone";

@@ -12,6 +12,19 @@ internal static partial class ProfileValue
     /// <summary>Signs at which a plain value cannot begin (YAML 1.2.2, 7.3.3).</summary>
     private const string Reserved = "-?:,[]{}#&*!|>'\"%@`";
 
+    /// <summary>The scale of degrees where nobody chose another one.</summary>
+    private const string Celsius = "°C";
+
+    /// <summary>The scale that goes with the measures of a class; null where it has both.</summary>
+    /// <param name="units">As its file has it.</param>
+    public static string? Degrees(string? units) =>
+        units switch
+        {
+            "us" => "°F",
+            "metric" => Celsius,
+            _ => null,
+        };
+
     /// <summary>As the form shows it.</summary>
     public static string Shown(ProfileField field, string? inFile)
     {
@@ -27,7 +40,9 @@ internal static partial class ProfileValue
     /// <param name="field">Which.</param>
     /// <param name="typed">What was typed, or chosen.</param>
     /// <param name="before">What stands in the file; null if nothing.</param>
-    public static string InFile(ProfileField field, string typed, string? before)
+    /// <param name="degrees">Of which scale a bare number of degrees is, where the same form says so; null for that of what stands in the
+    /// file.</param>
+    public static string InFile(ProfileField field, string typed, string? before, string? degrees = null)
     {
         if (typed == Shown(field, before))
             return before ?? "";
@@ -50,7 +65,7 @@ internal static partial class ProfileValue
                 out _
             )
         )
-            return $"{typed.Replace(',', '.')} {UnitOf(before) ?? usual}";
+            return $"{typed.Replace(',', '.')} {(usual == Celsius ? degrees : null) ?? UnitOf(before) ?? usual}";
         if (field.Unit == "min" && Hours().Match(typed) is { Success: true } hours)
             return string.Create(
                 CultureInfo.InvariantCulture,

@@ -159,6 +159,21 @@ public sealed partial class KitchenTests(RunningDesk desk) : IClassFixture<Runni
         Assert.Equal(inFile, FrontLines.Value(FrontLines.With("---\nteams: 1\n---\n", key, inFile), key) ?? "");
     }
 
+    /// <summary>A bare number is one of the scale that the same form chooses; 72 °C is no kitchen.</summary>
+    [Theory]
+    [InlineData("us", "72", "72 °F")]
+    [InlineData("metric", "21", "21 °C")]
+    [InlineData("us", "21 °C", "21 °C")]
+    public async Task A_number_of_degrees_takes_the_scale_that_is_chosen_with_it(string units, string typed, string kept)
+    {
+        var file = Path.Combine(desk.Folder.Root, "class.md");
+        var before = await File.ReadAllTextAsync(file);
+        Assert.Equal(303, await desk.StatusAsync(await Form(("units", units), ("kitchen-temperature", typed))));
+        var now = await File.ReadAllTextAsync(file);
+        await File.WriteAllTextAsync(file, before);
+        Assert.Equal(kept, FrontLines.Value(now, "kitchen temperature"));
+    }
+
     [Theory]
     [InlineData(
         "---\n# Why\nteams: 4  # four benches\nunits: us\n---\n# A\n",

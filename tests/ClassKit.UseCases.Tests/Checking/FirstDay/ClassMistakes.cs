@@ -89,10 +89,15 @@ internal static class ClassMistakes
             14,
             "72 °C, hotter than anybody can work in",
             "write `72 °F`"
-        )
-        {
-            As = Weight.Doubtful,
-        },
+        ),
+        new(
+            "degrees of the other scale, the other way round",
+            folder => folder.Change("class.md", "temperature: 22 °C", "temperature: 22 °F"),
+            "class.md",
+            14,
+            "-5.6 °C, colder than anybody bakes in",
+            "write `22 °C`"
+        ),
         new(
             "a scale without its unit",
             folder => folder.Change("class.md", "\nscale: 1 g", "\nscale: 1"),
