@@ -134,10 +134,9 @@ internal sealed class ExerciseJudge
         var values = answer?.Values(answer.Grounds.AsItStands) ?? [];
         for (var trial = 0; trial < values.Count; trial++)
         {
-            if (values[trial].IsNumber)
-                _tried.Trials[trial].Held[part.Id] = values[trial].Number;
-            if (judgement.Reading?.Of(values[trial], part) is { } meant)
-                _tried.Trials[trial].Meant[part.Id] = meant;
+            _tried
+                .Trials[trial]
+                .Take(part, values[trial].IsNumber ? values[trial].Number : null, judgement.Reading?.Of(values[trial], part));
         }
         var holdsNumber = values.Count > 0 && values[0].IsNumber;
         var isReached =

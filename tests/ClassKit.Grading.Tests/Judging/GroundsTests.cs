@@ -98,6 +98,20 @@ public sealed class GroundsTests
         Assert.All(grounds.All.Zip(grounds.All), pair => Assert.Same(pair.First, pair.Second));
     }
 
+    /// <summary>What stands before a part is remembered: an answer that came in later would be judged as though it were not there.</summary>
+    [Fact]
+    public void No_answer_comes_in_once_what_stands_before_a_later_part_was_asked_for()
+    {
+        var trial = Trial(1000, 650);
+        trial.Take(Share, 0.5);
+
+        Assert.Equal(0.5, trial.HeldBefore(Both)["share"]);
+        Assert.Throws<InvalidOperationException>(() => trial.Take(Share, 0.6));
+        trial.Take(Both, null, 0.7);
+        Assert.False(trial.Held.ContainsKey("both"));
+        Assert.Equal(0.7, trial.Meant["both"]);
+    }
+
     private static Part Part(string id, string key) =>
         new(id, $"What is {id}?", CellFormula.Of(key), "%", Tolerance.Absolute(0.001), 1, true, []);
 
