@@ -237,7 +237,7 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
             .Select(match => match.Groups["id"].Value)
             .ToList();
         var stamp = Regex.Match(form, "name=\"stamp\" value=\"(?<stamp>[^\"]*)\"").Groups["stamp"].Value;
-        const string Waited = "01-one-tin-three-lifts\"(?s:.*?)Not in:(?s:.*?)</ul>";
+        const string Waited = "/01-one-tin-three-lifts\"(?s:.*?)Not in:(?s:.*?)</ul>";
         Assert.Contains(who[0], Regex.Match(await desk.PageAsync(""), Waited).Value, StringComparison.Ordinal);
         Assert.Equal(303, await desk.StatusAsync(desk.Request(Round + "/returns/away", ("stamp", stamp), ("w1." + who[0], "absent"))));
         Assert.Contains(
