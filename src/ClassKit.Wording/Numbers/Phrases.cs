@@ -25,16 +25,22 @@ public static class Phrases
     {
         ArgumentNullException.ThrowIfNull(names);
         return names.Count <= MostNames
-            ? string.Join(", ", names)
-            : $"{string.Join(", ", names.Take(MostNames))} and {NumberText.Exact(names.Count - MostNames, 0)} more";
+            ? string.Join(Between(names), names)
+            : $"{string.Join(Between(names), names.Take(MostNames))} and {NumberText.Exact(names.Count - MostNames, 0)} more";
     }
 
     /// <summary>"a", "a and b", "a, b and c", and of many the first ones and how many more there are.</summary>
     public static string Names(IReadOnlyList<string> names)
     {
         ArgumentNullException.ThrowIfNull(names);
-        return names.Count <= MostNames ? List(names) : Some(names);
+        return names.Count > MostNames ? Some(names)
+            : names.Count < 2 ? List(names)
+            : $"{string.Join(Between(names), names.Take(names.Count - 1))} and {names[^1]}";
     }
+
+    /// <summary>Fuentes Vidal, Jorge is one person, and would be two in a list with commas.</summary>
+    private static string Between(IReadOnlyList<string> names) =>
+        names.Any(name => name.Contains(',', StringComparison.Ordinal)) ? "; " : ", ";
 
     /// <summary>"a", "a and b", "a, b and c".</summary>
     public static string List(IReadOnlyList<string> items) =>
