@@ -27,7 +27,9 @@ public sealed record OunceReading(double Step, int? Denominator, int Decimals)
     /// How a scale reads, by its division; null for one that counts grams: whole ones, or tenths.
     /// </summary>
     public static OunceReading? Of(Mass resolution) =>
-        resolution.Ounces < LeastDivision - Near || Math.Abs(Math.Round(resolution.Grams * 10, MidpointRounding.AwayFromZero) - resolution.Grams * 10) < Near ? null
+        resolution.Ounces < LeastDivision - Near
+        || Math.Abs(Math.Round(resolution.Grams * 10, MidpointRounding.AwayFromZero) - resolution.Grams * 10) < Near
+            ? null
         : Fractions.FirstOrDefault(parts => Math.Abs(resolution.Ounces * parts - 1) < Near) is > 0 and var parts
             ? new(1.0 / parts, parts, 0)
         : new(resolution.Ounces, null, Math.Clamp((int)Math.Ceiling(-Math.Log10(resolution.Ounces) - Near), 0, MostDecimals));

@@ -2,7 +2,6 @@ using ClassKit.Content.Diagnostics;
 using ClassKit.Desk.Folders;
 using ClassKit.Desk.Jobs;
 using ClassKit.Desk.Rounds;
-using ClassKit.Grading.Results;
 using ClassKit.Wording.Counts;
 
 namespace ClassKit.Desk.Returns;

@@ -162,8 +162,8 @@ internal sealed class MixBalancing
     /// <summary>To whole degrees as the class's probes show them. A little less than nothing is nothing: 75 °F may be 75.0000001.</summary>
     private Temperature InDegrees(Temperature temperature, Func<double, double> whole) =>
         _settings.CountsFahrenheit
-            ? Temperature.FromFahrenheit(whole(Math.Round(temperature.Fahrenheit, 6)))
-            : Temperature.FromCelsius(whole(Math.Round(temperature.Celsius, 6)));
+            ? Temperature.FromFahrenheit(whole(Math.Round(temperature.Fahrenheit, 6, MidpointRounding.AwayFromZero)))
+            : Temperature.FromCelsius(whole(Math.Round(temperature.Celsius, 6, MidpointRounding.AwayFromZero)));
 
     private static Impossibility TooFar(Temperature asked, MixBalance balance)
     {

@@ -117,11 +117,11 @@ public static class FindingWords
         $"This is not the right number for “{part.Ask.TrimEnd('.')}”, and we could not see how it came about. Lay your steps beside the worked solution, number by number.";
 
     /// <summary>Several roundings may come to one number: it is no more than what it looks like.</summary>
-    private static string FromRounded(int decimals, string unit) =>
+    private static string FromRounded(int decimals, Unit unit) =>
         $"From your number, it looks as if an earlier answer was rounded to {RoundingWords.Of(decimals, unit)} before it was used, and that carries through. {RoundAtTheEnd}";
 
     /// <summary>Of the earlier answers that the part builds on; empty where they have several.</summary>
-    private static string EarlierUnit(AnswerGrade answer) =>
+    private static Unit EarlierUnit(AnswerGrade answer) =>
         answer
             .Exercise.Parts.TakeWhile(other => other.Id != answer.Part.Id)
             .Where(other => answer.Part.Key.Names.Contains(other.Id, StringComparer.OrdinalIgnoreCase))
@@ -130,7 +130,7 @@ public static class FindingWords
             .ToList()
             is [var only]
             ? only
-            : "";
+            : Unit.None;
 
     private static string NotFollowing(IReadOnlyList<TypedGiven> typed, bool varies)
     {

@@ -13,7 +13,7 @@ public static class ShareWords
 
     /// <summary>A share from 0 to 1 to a tenth of a percent, for columns that are compared by eye.</summary>
     public static string ToATenth(decimal share) =>
-        NumberText.WithUnit(NumberText.Fixed((double)AnswerUnit.Shown(AnswerUnit.Percent, share), 1), AnswerUnit.Percent);
+        NumberText.WithUnit(NumberText.Fixed((double)Unit.Percent.Shown(share), 1), Unit.Percent.Sign);
 
     /// <summary>A percentage.</summary>
     public static string OfPercent(decimal percent) => NumberText.WithUnit(NumberText.Exact(percent, Decimals), Unit.Percent.Sign);

@@ -1,6 +1,6 @@
 using System.IO.Compression;
-using ClassKit.Desk.Decisions;
 using ClassKit.Desk.Folders;
+using ClassKit.Desk.Returns;
 
 namespace ClassKit.Desk.Tests.Decisions;
 

@@ -1,6 +1,5 @@
 using System.Net;
 using ClassKit.Content.Rosters;
-using ClassKit.Desk.Kitchen;
 using ClassKit.Desk.Tests.Tools;
 
 namespace ClassKit.Desk.Tests.Kitchen;

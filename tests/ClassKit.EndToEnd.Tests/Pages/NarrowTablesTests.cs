@@ -1,6 +1,5 @@
 using ClassKit.EndToEnd.Tests.Tools;
 using ClassKit.EndToEnd.Tests.Tour;
-using Microsoft.Playwright;
 
 namespace ClassKit.EndToEnd.Tests.Pages;
 

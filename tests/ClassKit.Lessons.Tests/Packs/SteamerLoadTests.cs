@@ -1,5 +1,4 @@
 using ClassKit.Baking.Cooking;
-using ClassKit.Baking.Formulas;
 using ClassKit.BenchPlans.Classes;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Classes;

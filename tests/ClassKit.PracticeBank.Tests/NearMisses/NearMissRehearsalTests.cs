@@ -1,8 +1,4 @@
-using ClassKit.Exercises.Authoring;
-using ClassKit.Exercises.Randomness;
 using ClassKit.Grading.Findings;
-using ClassKit.Grading.Results;
-using ClassKit.PracticeBank.Tests.Fillings;
 
 namespace ClassKit.PracticeBank.Tests.NearMisses;
 

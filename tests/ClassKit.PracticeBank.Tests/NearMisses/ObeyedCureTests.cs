@@ -2,7 +2,6 @@ using System.Text.RegularExpressions;
 using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.Grading.Findings;
-using ClassKit.PracticeBank.Tests.Fillings;
 
 namespace ClassKit.PracticeBank.Tests.NearMisses;
 

@@ -95,7 +95,7 @@ public sealed class MigrationTests : IDisposable
         Opening.Run(database, $"PRAGMA user_version = {version}; PRAGMA application_id = {RecordHeader.ApplicationId}; {rows}");
     }
 
-    private static IReadOnlyList<(string Kind, string Name, string? Sql)> Tables(TeachingRecord record) =>
+    private static List<(string Kind, string Name, string? Sql)> Tables(TeachingRecord record) =>
         record.Read(session =>
             session.Query("SELECT type, name, sql FROM sqlite_schema ORDER BY type, name", row =>
                 (row.Text(0), row.Text(1), row.TextOrNull(2))

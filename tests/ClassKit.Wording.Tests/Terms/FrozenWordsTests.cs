@@ -1,4 +1,3 @@
-using ClassKit.Notes;
 using ClassKit.Wording.Terms;
 
 namespace ClassKit.Wording.Tests.Terms;
