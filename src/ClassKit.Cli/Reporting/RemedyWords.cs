@@ -17,6 +17,7 @@ internal static class RemedyWords
             Remedy.CheckContent => "`classkit check` names the line.",
             Remedy.ShowDraws => "`classkit check --draws` shows what is usual.",
             Remedy.MakePractice => "`classkit practice` makes it.",
+            Remedy.NameDueMoment => "The moment is --due of `classkit grade`.",
             Remedy.NameOtherDays => "The days are --assigned and --due.",
         };
 

@@ -34,6 +34,9 @@ public enum Remedy
     /// <summary>Make practice that follows from no grades.</summary>
     MakePractice,
 
+    /// <summary>Name the moment at which work was due.</summary>
+    NameDueMoment,
+
     /// <summary>Name other days for handing out and handing in.</summary>
     NameOtherDays,
 }

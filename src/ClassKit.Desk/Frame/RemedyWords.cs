@@ -16,6 +16,7 @@ internal static class RemedyWords
             Remedy.RegradeUnderOtherMarking
             or Remedy.ShowDraws
             or Remedy.NameOtherDays
+            or Remedy.NameDueMoment
             or Remedy.NameDealtFolder
             or Remedy.NameGradedFolder
             or Remedy.NameOutputFolder

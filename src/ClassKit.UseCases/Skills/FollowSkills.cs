@@ -41,8 +41,11 @@ public static class FollowSkills
                         folder,
                         null,
                         "Nothing says when this work was done: it has no due moment, and no file of it says when it was saved",
-                        "Grade it again and name the moment at which it was due (`--due` of `classkit grade`)."
+                        "Grade it again and name the moment at which it was due."
                     )
+                    {
+                        Remedy = Remedy.NameDueMoment,
+                    }
                 );
         }
         List<Reading<ClassGrades>> before = [.. lastYear.Select(folder => GradedFolder.Read(folder, dealt: null))];
