@@ -35,6 +35,7 @@ internal static class DecisionsScreen
             )
         );
         routes.TakeInside(Page + "/elsewhere", visit => visit.InRound((known, state) => Elsewhere(visit, known, state)));
+        routes.TakeInside(Page + "/again", visit => visit.InRound((_, state) => visit.Begin(RoundGrading.Again(state, takesOver: false))));
         routes.TakeInside(Page + "/take-over", visit =>
             visit.InRound((_, state) => visit.Begin(RoundGrading.Again(state, takesOver: true)))
         );

@@ -1,3 +1,5 @@
+using ClassKit.Content.Classes;
+using ClassKit.Content.Sources;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Grading.Intake;
@@ -75,8 +77,14 @@ public sealed record RoundState(Round Round, DealtClass Dealt, ClassGrades? Grad
 
     private const int FewestLetters = 3;
 
+    /// <summary>
+    /// How many decisions stand in the instructor's table and not in the grades, or were taken out of it and still stand there: they are
+    /// written first, and the marking that counts them may have been broken off.
+    /// </summary>
+    public int NotCounted { get; init; }
+
     /// <summary>How many things wait for a decision.</summary>
-    public int Waiting => Unread.Count + Empty.Count + Undecided.Count + Unclear.Count + (Grades?.Waiting.Count ?? 0);
+    public int Waiting => NotCounted + Unread.Count + Empty.Count + Undecided.Count + Unclear.Count + (Grades?.Waiting.Count ?? 0);
 
     /// <summary>What to teach again, weakest first.</summary>
     public IReadOnlyList<PartSummary> TeachAgain { get; } = Grades is null ? [] : ClassSummarizer.Summarize(Grades).TeachAgain;
@@ -97,6 +105,28 @@ public sealed record RoundState(Round Round, DealtClass Dealt, ClassGrades? Grad
             dealt.Model,
             grades,
             Directory.Exists(round.Returned) && Directory.EnumerateFiles(round.Returned, "*", SearchOption.AllDirectories).Any()
+        )
+        {
+            NotCounted = grades is null ? 0 : Differences(round, dealt.Model, grades),
+        };
+    }
+
+    private static int Differences(Round round, DealtClass dealt, ClassGrades grades)
+    {
+        var table = Path.Combine(round.Graded, CorrectionsReader.FileName);
+        if (!File.Exists(table) || CorrectionsReader.Read(Source.Named(table), dealt).Model is not { } decided)
+            return 0;
+        var counted = grades
+            .Students.SelectMany(student =>
+                student
+                    .Answers.Where(answer => answer.Correction is not null)
+                    .Select(answer => (student.Who.Id, Exercise: answer.Exercise.Id, Part: answer.Part.Id, answer.Points))
+            )
+            .ToHashSet();
+        var graded = grades.Students.Where(student => student.Answers.Count > 0).Select(student => student.Who.Id).ToHashSet();
+        counted.SymmetricExceptWith(
+            decided.Where(one => graded.Contains(one.Student)).Select(one => (one.Student, one.Exercise, one.Part, one.Points))
         );
+        return counted.Select(one => (one.Id, one.Exercise, one.Part)).Distinct().Count();
     }
 }

@@ -12,6 +12,12 @@ internal static class HandIn
     /// <summary>Of one step of a name, beside those of others that differ.</summary>
     private const int MostAlike = 1_000;
 
+    /// <summary>
+    /// Away from Windows a move that is not to overwrite looks first and renames then: of two in the same moment one would take the other's
+    /// place. One desk holds a folder, so that its own lock is enough.
+    /// </summary>
+    private static readonly Lock Placing = new();
+
     /// <summary>Takes files in as they come.</summary>
     /// <param name="folder">Where a file lies until it is whole.</param>
     /// <param name="into">Where it lies then.</param>
@@ -99,6 +105,12 @@ internal static class HandIn
     /// <returns>False if the very same lies there already, and only then: whoever is told so may take the file away.</returns>
     /// <exception cref="IOException">It could not be put there, or too many others of its name are there.</exception>
     public static bool Keep(string file, string folder, string name)
+    {
+        lock (Placing)
+            return Place(file, folder, name);
+    }
+
+    private static bool Place(string file, string folder, string name)
     {
         for (var number = 1; number <= MostAlike; number++)
         {

@@ -1,4 +1,5 @@
 using System.Text;
+using ClassKit.Content.Classes;
 using ClassKit.Desk.Folders;
 using ClassKit.Desk.Frame;
 using ClassKit.Desk.Jobs;
@@ -71,6 +72,7 @@ internal sealed class Visit(HttpContext context, DeskState desk, IFormCollection
         Kept.StampOf(
             Path.Combine(round.Dealt, "dealt.json"),
             Path.Combine(round.Graded, "grades.json"),
+            Path.Combine(round.Graded, CorrectionsReader.FileName),
             round.Returned,
             Path.Combine(round.FollowUp, "dealt.json")
         );

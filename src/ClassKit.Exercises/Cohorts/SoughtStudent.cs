@@ -14,6 +14,14 @@ public sealed record SoughtStudent(Student Who, IReadOnlyList<Student> Others)
             .Select(word => word.ToLowerInvariant()),
     ];
 
+    private readonly Student[] _namesakes =
+    [
+        .. Others.Where(other =>
+            !other.Id.Equals(Who.Id, StringComparison.OrdinalIgnoreCase)
+            && Words(other).Intersect(Words(Who), StringComparer.OrdinalIgnoreCase).Any()
+        ),
+    ];
+
     /// <summary>True of a cell that says nothing else than who the student is: id, name or address.</summary>
     public bool Is(string cell) =>
         Array.Exists(_words, word => word.Equals(cell?.Trim(), StringComparison.OrdinalIgnoreCase)) && !IsAnother(cell!);
@@ -33,6 +41,18 @@ public sealed record SoughtStudent(Student Who, IReadOnlyList<Student> Others)
     {
         ArgumentNullException.ThrowIfNull(text);
         return Array.Exists(_words, word => !word.All(char.IsAsciiDigit) && Stands(word, text));
+    }
+
+    /// <summary>
+    /// True of cells that belong together and are somebody else's of the same name: one has that one's id, and none anything that is the
+    /// student's alone.
+    /// </summary>
+    public bool IsOfNamesake(IReadOnlyCollection<string> cells)
+    {
+        ArgumentNullException.ThrowIfNull(cells);
+        return _namesakes.Length > 0
+            && !cells.Any(cell => Array.Exists(_words, word => !_others.Contains(word.ToLowerInvariant()) && Stands(word, cell)))
+            && cells.Any(cell => Array.Exists(_namesakes, other => other.Id.Equals(cell.Trim(), StringComparison.OrdinalIgnoreCase)));
     }
 
     /// <summary>

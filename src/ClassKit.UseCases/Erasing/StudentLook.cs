@@ -11,6 +11,8 @@ namespace ClassKit.UseCases.Erasing;
 /// <param name="Forms">Forms of the student's classes.</param>
 internal sealed record StudentLook(SoughtStudent Sought, KnownForms Forms)
 {
+    private static readonly char[] Separators = [',', ';', '\t', '|', '"'];
+
     private const int MostOfForm = 4 << 20;
 
     private static readonly string[] Tables = [".csv", ".tsv"],
@@ -127,7 +129,7 @@ internal sealed record StudentLook(SoughtStudent Sought, KnownForms Forms)
                 .. text.ReplaceLineEndings("\n")
                     .Split('\n')
                     .Index()
-                    .Where(line => Sought.IsNamedIn(line.Item))
+                    .Where(line => Sought.IsNamedIn(line.Item) && !Sought.IsOfNamesake(line.Item.Split(Separators)))
                     .Select(line => line.Index + 1),
             ];
     }

@@ -30,7 +30,7 @@ public sealed record StudentWorkbook(bool IsPractice, bool IsTheirs, bool IsName
             isPractice
                 && texts.Contains(sought.Who.Id)
                 && !sought.Others.Any(other => other.Id != sought.Who.Id && texts.Contains(other.Id)),
-            texts.Any(sought.IsNamedIn)
+            texts.Any(sought.IsNamedIn) && !sought.IsOfNamesake(texts)
         );
     }
 

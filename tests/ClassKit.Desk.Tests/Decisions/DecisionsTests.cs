@@ -98,6 +98,7 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
             StringComparison.Ordinal
         );
 
+        await ADecisionThatDoesNotCountYetIsTold(corrections, part);
         await File.WriteAllTextAsync(Path.Combine(Dealt.Returned, "scan 0001.xlsx"), "no workbook");
         await desk.DoneAsync(Round + "/returns/judge");
         Assert.Contains("scan 0001.xlsx", await desk.PageAsync(Round + "/decisions"), StringComparison.Ordinal);
@@ -131,6 +132,20 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
         Assert.InRange(await PlainWords.ReadAsync(desk, faults), 30, 500);
         Assert.True(faults.Count == 0, string.Join('\n', faults));
         await ARoundIsTakenAwayAndPutBack();
+    }
+
+    /// <summary>The table is written before the grades: a marking that was broken off in between leaves them apart.</summary>
+    private async Task ADecisionThatDoesNotCountYetIsTold(string corrections, string part)
+    {
+        const string Told = "1 decision stands in your table, and the grades were not worked out by it";
+        await File.WriteAllLinesAsync(corrections, [.. await File.ReadAllLinesAsync(corrections), $"amara-osei,{part},1,Shown on paper"]);
+        Assert.Contains(Told, await desk.PageAsync(Round + "/decisions"), StringComparison.Ordinal);
+
+        await desk.DoneAsync(Round + "/decisions/again");
+        Assert.DoesNotContain(Told, await desk.PageAsync(Round + "/decisions"), StringComparison.Ordinal);
+
+        await desk.DoneAsync(Round + "/decisions/undo", ("back", part + ".amara-osei"));
+        Assert.DoesNotContain("Decisions that do not count yet", await desk.PageAsync(Round + "/decisions"), StringComparison.Ordinal);
     }
 
     /// <summary>What is said in the round stands in the term's table, and nobody is asked for work any more that will not come.</summary>

@@ -162,7 +162,7 @@ public sealed class WeekTests : IDisposable
         // A file's text, and what goes before somebody is erased.
         await Follow(page, "Your files");
         await Look(page, "Your files");
-        await Follow(page, "class.md");
+        await page.Locator("main li", new() { HasText = "class.md" }).GetByRole(AriaRole.Link).First.ClickAsync();
         await Look(page, "class.md");
         await page.GotoAsync($"{desk.Address}people/class/rosa-whitehorse/erase");
         await Look(page, "Erase Rosa Whitehorse");

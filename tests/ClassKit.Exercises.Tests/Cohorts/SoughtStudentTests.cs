@@ -59,6 +59,23 @@ public class SoughtStudentTests
         Assert.Equal([1], StudentRows.Of(Cells(["id", "name"], ["ann-lee", "Ann Lee"], ["ann-lee-2", "Ann Lee"]), sought).Order());
     }
 
+    [Theory]
+    [InlineData("10236;Ann Lee;6", true)]
+    [InlineData("10235;Ann Lee;6", false)]
+    [InlineData("10236;Ann Lee;see 10235", false)]
+    [InlineData("10236;Ann Lee;ann@example.org", false)]
+    [InlineData("Ann Lee;6", false)]
+    [InlineData("10237;Ann Lee;6", false)]
+    public void What_has_a_namesakes_id_alone_is_the_namesakes(string line, bool isOthers)
+    {
+        var sought = new SoughtStudent(
+            new("10235", "Ann Lee", "ann@example.org"),
+            [new("10235", "Ann Lee"), new("10236", "Ann Lee"), new("10237", "Ben Okoye")]
+        );
+
+        Assert.Equal(isOthers, sought.IsOfNamesake(line.Split(';')));
+    }
+
     private static List<(int Row, int Column, string Text)> Cells(params string[][] rows) =>
         [.. rows.SelectMany((row, at) => row.Select((text, column) => (at, column, text)))];
 }

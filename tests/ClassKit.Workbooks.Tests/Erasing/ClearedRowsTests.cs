@@ -38,6 +38,23 @@ public class ClearedRowsTests
         Assert.Null(ReturnedWorkbookReader.Read(cleared).Refusal);
     }
 
+    /// <summary>To clear it would take somebody else's work.</summary>
+    [Theory]
+    [InlineData("10236", false)]
+    [InlineData("10235", true)]
+    [InlineData("", true)]
+    public void A_namesakes_workbook_does_not_name_the_student(string id, bool isNamed)
+    {
+        using var book = new XLWorkbook();
+        book.AddWorksheet("Start").Cell("A1").SetValue("Ann Lee");
+        book.Worksheet(1).Cell("A2").SetValue(id);
+        using var bytes = new MemoryStream();
+        book.SaveAs(bytes);
+        var sought = new SoughtStudent(new("10235", "Ann Lee"), [new("10236", "Ann Lee"), new("ben-okoye", "Ben Okoye")]);
+
+        Assert.Equal(isNamed, StudentWorkbook.Read(bytes.ToArray(), sought)!.IsNamed);
+    }
+
     [Fact]
     public void What_is_no_workbook_is_left_alone() =>
         Assert.Null(ClearedRows.In([1, 2, 3], new Dictionary<string, IReadOnlySet<int>> { ["Class"] = new HashSet<int> { 1 } }));
