@@ -42,6 +42,10 @@ public abstract record StudentTrace(string File)
         public IReadOnlyList<string> Inside { get; init; } = [];
     }
 
+    /// <summary>It is a record that another folder keeps, or a copy of one, and names the student: it is erased from there.</summary>
+    /// <param name="File">Its path below the folder, with forward slashes.</param>
+    public sealed record OtherRecord(string File) : StudentTrace(File);
+
     /// <summary>
     /// Nobody knows whether it names the student: it is damaged, too large, held by another program or behind a password.
     /// </summary>

@@ -87,6 +87,8 @@ public sealed class StudentFiles
                 { Own: { } output, Path: { } path }
             )
                 found.Sort(output, path, file, look);
+            else if (OtherRecords.IsOne(found._folder, file))
+                found.Sort(file, OtherRecords.Names(file, who));
             else
                 found.Sort(file, look);
         }
@@ -171,6 +173,12 @@ public sealed class StudentFiles
         }
         _loose.Add(file);
         _traces.Add(new StudentTrace.Theirs(Shown(file)));
+    }
+
+    private void Sort(string record, bool? namesStudent)
+    {
+        if (namesStudent != false)
+            _traces.Add(namesStudent is null ? new StudentTrace.Unread(Shown(record), []) : new StudentTrace.OtherRecord(Shown(record)));
     }
 
     /// <summary>A file that others stand in as well.</summary>

@@ -67,6 +67,11 @@ public static class TraceWords
             ),
             (
                 count =>
+                    $"{Counted.Of(count, "record")} of other folders, or copies of one, {Counted.Noun(count, "names", "name")} the student. Open each folder by itself and erase the student there, or delete the file",
+                [.. traces.OfType<StudentTrace.OtherRecord>()]
+            ),
+            (
+                count =>
                     $"{Counted.Of(count, "file")} could not be looked into: damaged, too large, open elsewhere or behind a password. Open {Counted.Noun(count, "it", "each")} and see whether it names the student",
                 [.. traces.OfType<StudentTrace.Unread>()]
             ),

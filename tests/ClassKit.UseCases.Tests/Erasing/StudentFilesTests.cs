@@ -42,6 +42,30 @@ public sealed class StudentFilesTests : IDisposable
 
     public void Dispose() => _folder.Dispose();
 
+    /// <summary>A record of the year before lies in a folder of its own below this one: it is told of, and stays.</summary>
+    [Fact]
+    public void A_record_of_another_folder_that_names_the_student_is_told()
+    {
+        foreach (var place in new[] { "", "last-year", "other" })
+        {
+            Directory.CreateDirectory(_folder.Of(place));
+            using var record = TeachingRecord.Open(RecordPlace.Of(_folder.Of(place)), Kim.Now, mayBegin: true);
+            if (place != "other")
+                Assert.Empty(
+                    EnterGrades
+                        .Run(
+                            new(record, Kim, null, GradedFolder.Read(_folder.Of("rounds/1/graded"), SmallClass.Dealt).Model!),
+                            Run.Unwatched
+                        )
+                        .Problems
+                );
+        }
+
+        var traces = StudentFiles.Look(_folder.Path, new("ada-berg", "Ada Berg", "ada.berg@example.org")).Traces;
+
+        Assert.Equal(["last-year/record.sqlite"], traces.OfType<StudentTrace.OtherRecord>().Select(trace => trace.File));
+    }
+
     [Fact]
     public void One_step_takes_a_student_out_of_every_file_that_can_be_changed_and_names_the_rest()
     {
