@@ -47,7 +47,7 @@ internal static class PeopleScreen
                     (nameof(ErasePage.Class), person.Class),
                     (nameof(ErasePage.Who), person.Who),
                     (nameof(ErasePage.Others), person.Namesakes),
-                    (nameof(ErasePage.Traces), StudentFiles.Look(visit.Folder.Root, person.Who).Traces),
+                    (nameof(ErasePage.Traces), StudentFiles.Look(visit.Folder.Root, RecordPlace.Of(visit.Folder.Root), person.Who).Traces),
                     (nameof(ErasePage.Texts), visit.Folder.Texts().ToDictionary(text => text.Shown))
                 )
             )

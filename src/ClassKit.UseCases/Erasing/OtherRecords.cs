@@ -1,7 +1,6 @@
 using System.Text;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Records.Storage;
-using ClassKit.UseCases.Recording;
 
 namespace ClassKit.UseCases.Erasing;
 
@@ -15,11 +14,11 @@ internal static class OtherRecords
     private const long MostBytes = 1L << 30;
 
     /// <summary>True of a database that is not the folder's own record nor one of its copies.</summary>
-    /// <param name="folder">The teaching folder.</param>
+    /// <param name="record">The folder's own record.</param>
     /// <param name="file">A file below it.</param>
-    public static bool IsOne(string folder, string file)
+    public static bool IsOne(string record, string file)
     {
-        var own = Path.GetFullPath(RecordPlace.Of(folder));
+        var own = Path.GetFullPath(record);
         if (file == own || Backups.Of(own).Select(Path.GetFullPath).Contains(file))
             return false;
         try

@@ -45,8 +45,9 @@ public sealed class StudentFiles
 
     /// <summary>Looks through a folder; nothing is changed.</summary>
     /// <param name="folder">A teaching folder.</param>
+    /// <param name="record">The folder's own record, there or not: what it says is told elsewhere.</param>
     /// <param name="who">The student.</param>
-    public static StudentFiles Look(string folder, Student who)
+    public static StudentFiles Look(string folder, string record, Student who)
     {
         ArgumentNullException.ThrowIfNull(who);
         var files = All(folder);
@@ -87,7 +88,7 @@ public sealed class StudentFiles
                 { Own: { } output, Path: { } path }
             )
                 found.Sort(output, path, file, look);
-            else if (OtherRecords.IsOne(found._folder, file))
+            else if (OtherRecords.IsOne(record, file))
                 found.Sort(file, OtherRecords.Names(file, who));
             else
                 found.Sort(file, look);

@@ -40,7 +40,7 @@ public static class EraseStudent
                     null,
                     [new(request.Student, null, "The record knows nobody of that id", "Name a student by the id on the roster.")]
                 );
-            var files = request.Folder is null ? null : StudentFiles.Look(request.Folder, who);
+            var files = request.Folder is null ? null : StudentFiles.Look(request.Folder, RecordPlace.Of(request.Folder), who);
             try
             {
                 var takes = request is { IsMeant: true, WithFiles: true };

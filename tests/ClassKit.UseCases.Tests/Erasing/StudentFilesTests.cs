@@ -61,7 +61,9 @@ public sealed class StudentFilesTests : IDisposable
                 );
         }
 
-        var traces = StudentFiles.Look(_folder.Path, new("ada-berg", "Ada Berg", "ada.berg@example.org")).Traces;
+        var traces = StudentFiles
+            .Look(_folder.Path, RecordPlace.Of(_folder.Path), new("ada-berg", "Ada Berg", "ada.berg@example.org"))
+            .Traces;
 
         Assert.Equal(["last-year/record.sqlite"], traces.OfType<StudentTrace.OtherRecord>().Select(trace => trace.File));
     }
@@ -216,7 +218,7 @@ public sealed class StudentFilesTests : IDisposable
     [Fact]
     public void Cut_off_before_the_class_list_it_goes_on_when_it_is_done_again()
     {
-        StudentFiles.Look(_folder.Path, StudentFiles.Find(_folder.Path, "ada-berg")!).TakeOutOfFiles();
+        StudentFiles.Look(_folder.Path, RecordPlace.Of(_folder.Path), StudentFiles.Find(_folder.Path, "ada-berg")!).TakeOutOfFiles();
         Assert.True(Holds("roster.csv", "Ada Berg"));
 
         var done = Erase(null, isMeant: true);
@@ -250,7 +252,7 @@ public sealed class StudentFilesTests : IDisposable
                 + "roster: bakers.csv\npieces per team: 6\n---\n\n# Bakers\n"
         );
 
-        StudentFiles.Look(_folder.Path, StudentFiles.Find(_folder.Path, "ada-berg")!).TakeOutOfFiles();
+        StudentFiles.Look(_folder.Path, RecordPlace.Of(_folder.Path), StudentFiles.Find(_folder.Path, "ada-berg")!).TakeOutOfFiles();
         Assert.False(Holds("term/marks.csv", "ada-berg"));
         Assert.True(Holds("bakers.csv", "Ada Berg"));
         Erase(null, isMeant: true);
@@ -261,7 +263,7 @@ public sealed class StudentFilesTests : IDisposable
     [Fact]
     public void What_somebody_changed_since_it_was_looked_at_is_not_written_over()
     {
-        var looked = StudentFiles.Look(_folder.Path, StudentFiles.Find(_folder.Path, "ada-berg")!);
+        var looked = StudentFiles.Look(_folder.Path, RecordPlace.Of(_folder.Path), StudentFiles.Find(_folder.Path, "ada-berg")!);
         Text("term/marks.csv", "student,Safety\nada-berg,7\nBen Okoye,5.5\n");
 
         Assert.Contains(
