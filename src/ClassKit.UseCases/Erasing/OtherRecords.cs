@@ -19,8 +19,11 @@ internal static class OtherRecords
     public static bool IsOne(string record, string file)
     {
         var own = Path.GetFullPath(record);
-        if (file == own || Backups.Of(own).Select(Path.GetFullPath).Contains(file))
-            return false;
+        return file != own && IsDatabase(file) && !Backups.Of(own).Select(Path.GetFullPath).Contains(file);
+    }
+
+    private static bool IsDatabase(string file)
+    {
         try
         {
             using var stream = File.OpenRead(file);
