@@ -22,7 +22,7 @@ internal static class RosterStudents
             : RosterIds.Name;
         var students = new List<Student>();
         var arrangements = new Dictionary<string, Arrangement>(StringComparer.Ordinal);
-        var seen = new Dictionary<string, (int Line, string Id)>(StringComparer.OrdinalIgnoreCase);
+        var seen = new Dictionary<string, (int Line, string Id, string Of)>(StringComparer.OrdinalIgnoreCase);
         var byAddress = ids == RosterIds.Name ? NamesakesByAddress(head, lines) : [];
         foreach (var line in lines)
         {
@@ -44,10 +44,10 @@ internal static class RosterStudents
                 );
             else if (StudentId.Fault(id) is { } fault)
                 problems.Add(line.Line, id.Length == 0 ? "The student has no id" : $"The id is `{id}`", StudentIdWords.Of(fault));
-            else if (!seen.TryAdd(id, (line.Line, id)))
+            else if (!seen.TryAdd(id, (line.Line, id, Of(ids, name, email))))
                 problems.Add(
                     line.Line,
-                    Twice(id, seen[id], ids),
+                    Twice(id, Of(ids, name, email), seen[id], ids),
                     ids switch
                     {
                         RosterIds.Column => "Give every student an id of their own.",
@@ -133,11 +133,46 @@ internal static class RosterStudents
     private static string Name(RosterHead head, CsvRecord line) =>
         head.Places.ContainsKey(RosterField.Name)
             ? head.Field(line, RosterField.Name)
-            : $"{head.Field(line, RosterField.FirstName)} {head.Field(line, RosterField.LastName)}".Trim();
+            : InOrder(head.Field(line, RosterField.FirstName), head.Field(line, RosterField.LastName));
 
-    private static string Twice(string id, (int Line, string Id) first, RosterIds ids) =>
+    /// <summary>
+    /// Names written in Chinese, Japanese or Korean letters have the family's first, as whoever bears them writes them (Unicode CLDR,
+    /// personNames: `zh`, `ja`, `ko` are surname first).
+    /// </summary>
+    private static string InOrder(string first, string last) =>
+        IsEastAsian(first) && IsEastAsian(last) ? $"{last} {first}" : $"{first} {last}".Trim();
+
+    /// <summary>True of a name in Han, Kana or Hangul alone (blocks of the Unicode Standard).</summary>
+    private static bool IsEastAsian(string name) =>
+        name.Length > 0
+        && name.EnumerateRunes()
+            .All(rune =>
+                rune.Value
+                    is (>= 0x1100 and <= 0x11FF)
+                        or (>= 0x3005 and <= 0x3007)
+                        or (>= 0x3040 and <= 0x30FF)
+                        or (>= 0x3400 and <= 0x4DBF)
+                        or (>= 0x4E00 and <= 0x9FFF)
+                        or (>= 0xAC00 and <= 0xD7AF)
+                        or (>= 0xF900 and <= 0xFAFF)
+                        or (>= 0x20000 and <= 0x323AF)
+            );
+
+    /// <summary>What an id is made of.</summary>
+    private static string Of(RosterIds ids, string name, string email) =>
+        ids switch
+        {
+            RosterIds.Column => "",
+            RosterIds.Email => email,
+            RosterIds.Name => name,
+        };
+
+    private static string Twice(string id, string of, (int Line, string Id, string Of) first, RosterIds ids) =>
         ids != RosterIds.Column
-            ? $"The id `{id}`, made of {(ids == RosterIds.Email ? "the address" : "the name")}, is in line {first.Line} already"
-        : first.Id == id ? $"The id `{id}` is in line {first.Line} already"
-        : $"The id `{id}` differs from `{first.Id}` in line {first.Line} only by capitals, which not every system tells apart";
+            ? first.Of.Equals(of, StringComparison.OrdinalIgnoreCase)
+                ? $"The {(ids == RosterIds.Email ? "address" : "name")} `{of}` is in line {first.Line} already"
+                : $"`{of}` cannot be told from `{first.Of}` in line {first.Line}: both would be `{id}`"
+            : first.Id == id
+                ? $"The id `{id}` is in line {first.Line} already"
+                : $"The id `{id}` differs from `{first.Id}` in line {first.Line} only by capitals, which not every system tells apart";
 }

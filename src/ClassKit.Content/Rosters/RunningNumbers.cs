@@ -14,7 +14,7 @@ public static class RunningNumbers
     private const int Most = 999;
 
     /// <summary>Titles that say no more than that there is a number; <c>id</c> or <c>student number</c> say whose.</summary>
-    private static readonly string[] Titles = ["no", "number", "code"];
+    private static readonly string[] Titles = ["no", "number", "code", "rollno", "rollnumber", "indexno", "indexnumber"];
 
     /// <summary>True of cells that are all small whole numbers, or empty; false where all are empty.</summary>
     public static bool Are(IEnumerable<string> cells)

@@ -1,10 +1,11 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using ClassKit.Content.Diagnostics;
 
 namespace ClassKit.Desk.Kitchen;
 
 /// <summary>What is wrong with a list that was pasted, by the lines of what was pasted: nobody has seen the table that was made of it.</summary>
-internal static class PastedLines
+internal static partial class PastedLines
 {
     /// <summary>The same problems.</summary>
     /// <param name="problems">By the lines of the table.</param>
@@ -29,12 +30,21 @@ internal static class PastedLines
                         Line = null,
                         Found = string.Create(
                             CultureInfo.InvariantCulture,
-                            $"Line {lines[at].Index + 1} of what you pasted, “{Plain(lines[at].Item)}”: {problem.Found}"
+                            $"Line {lines[at].Index + 1} of what you pasted, “{Plain(lines[at].Item)}”: {Others().Replace(problem.Found, Named)}"
                         ),
                     }
             ),
         ];
+
+        // What is said of a line may name another one.
+        string Named(Match other) =>
+            int.Parse(other.Groups["line"].Value, CultureInfo.InvariantCulture) - 1 - heading is >= 0 and var at && at < lines.Count
+                ? string.Create(CultureInfo.InvariantCulture, $"line {lines[at].Index + 1}")
+                : other.Value;
     }
+
+    [GeneratedRegex(@"\bline (?<line>[0-9]{1,6})\b", RegexOptions.ExplicitCapture)]
+    private static partial Regex Others();
 
     private static string Plain(string line) =>
         string.Join(", ", line.Split('\t', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries));

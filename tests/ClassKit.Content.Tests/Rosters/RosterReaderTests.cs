@@ -55,12 +55,7 @@ public sealed class RosterReaderTests : IDisposable
     [InlineData("id,name\n../../ana,Ana\n", 2, "The id is `../../ana`", "a file's name")]
     [InlineData("id,name\n,Ana\n", 2, "The student has no id", "letters a to z")]
     [InlineData("id,name\nana,Ana\nAna,Anna\n", 3, "differs from `ana` in line 2 only by capitals", "an id of their own")]
-    [InlineData(
-        "first name,last name\nAna,Lima\nAna,Lima\n",
-        3,
-        "The id `ana-lima`, made of the name, is in line 2 already",
-        "or add a column `id`"
-    )]
+    [InlineData("first name,last name\nAna,Lima\nAna,Lima\n", 3, "The name `Ana Lima` is in line 2 already", "or add a column `id`")]
     [InlineData("id,team\nana,1\n", 1, "No column holds the students' names; there are `id`, `team`", "Call one column `name`")]
     [InlineData("id,name\nana,\n", 2, "The student `ana` has no name", "Write the name")]
     [InlineData("id,nmae\nana,Ana\n", 1, "No column holds the students' names; there are `id`, `nmae`", "Is `nmae` meant to be `name`?")]

@@ -76,6 +76,7 @@ public sealed class SchoolRosterTests : IDisposable
     [InlineData("No,Name\n10235,Ana Lima\n10236,Bo Li\n", "10235", "10236")]
     [InlineData("id,Name\n1,Ana Lima\n2,Bo Li\n", "1", "2")]
     [InlineData("Student No,Name\n1,Ana Lima\n2,Bo Li\n", "1", "2")]
+    [InlineData("Roll No,Name\n1,Ana Lima\n2,Bo Li\n", "ana-lima", "bo-li")]
     public void Numbers_that_count_the_lines_are_no_ids(string list, string first, string second)
     {
         var roster = RosterReader.Read(_folder.Write("class.csv", list)).Model!;
@@ -83,6 +84,32 @@ public sealed class SchoolRosterTests : IDisposable
         Assert.Equal([first, second], roster.Students.Select(student => student.Id));
         Assert.Equal(first is "ana-lima" or "al", roster.Origin!.Counting is not null);
     }
+
+    /// <summary>A school's own number is taken whatever it is called: names of pupils, candidates and rolls, common practice, no source.</summary>
+    [Theory]
+    [InlineData("Pupil No")]
+    [InlineData("UPN")]
+    [InlineData("ULN")]
+    [InlineData("Candidate No.")]
+    [InlineData("Roll No")]
+    [InlineData("Reg. No.")]
+    [InlineData("Matrikel-Nr.")]
+    public void A_schools_own_number_is_an_id_under_any_usual_title(string title)
+    {
+        var roster = RosterReader.Read(_folder.Write("class.csv", $"{title},Surname,First name\n20413,Doe,Sam\n20414,Doe,Sam\n")).Model!;
+
+        Assert.Equal(["20413", "20414"], roster.Students.Select(student => student.Id));
+    }
+
+    /// <summary>Unicode CLDR, personNames: Chinese, Japanese and Korean names are written surname first.</summary>
+    [Theory]
+    [InlineData("李,小龍", "李 小龍")]
+    [InlineData("김,민준", "김 민준")]
+    [InlineData("やまだ,はなこ", "やまだ はなこ")]
+    [InlineData("Lee,小龍", "小龍 Lee")]
+    [InlineData("Ñáñez,José", "José Ñáñez")]
+    public void Names_in_letters_of_East_Asia_have_the_familys_first(string line, string name) =>
+        Assert.Equal(name, RosterReader.Read(_folder.Write("class.csv", $"Surname,First name\n{line}\n")).Model!.Students.Single().Name);
 
     /// <summary>
     /// What school programs put below a list: common practice, no source. The same whether the table is text or a workbook.

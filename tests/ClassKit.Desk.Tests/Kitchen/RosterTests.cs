@@ -104,7 +104,16 @@ public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
                 ("column.2", "FirstName")
             )
         );
-        Assert.Contains("Line 4 of what you pasted, “10235, FOX, Ruby”", page, StringComparison.Ordinal);
+        Assert.Contains(
+            "Line 4 of what you pasted, “10235, FOX, Ruby”: The id “10235” is in line 1 already",
+            page,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "Line 3 of what you pasted, “Doe, Sam”: The name “Doe, Sam” is in line 2 already",
+            await Answer(desk.Request("class/class/roster/paste", ("names", "Ångström, Åsa\nDoe, Sam\nDoe, Sam\n"))),
+            StringComparison.Ordinal
+        );
         Assert.DoesNotContain("roster.csv", page, StringComparison.Ordinal);
         Assert.Contains(">\n" + Names + "</textarea>", page, StringComparison.Ordinal);
     }
