@@ -72,6 +72,10 @@ public sealed record TeachingFolder(string Root)
     public IReadOnlyList<string> PathsOf(ContentKind kind) =>
         [.. Found(Library.OfPaths()).Where(item => item.Kind == kind).Select(item => item.Path)];
 
+    /// <summary>Everything authored in it, by what it is.</summary>
+    /// <param name="library">How files are read.</param>
+    public IReadOnlyList<CheckedItem> Items(Library library) => [.. Found(library)];
+
     /// <summary>The rounds of a class, the latest first.</summary>
     public IReadOnlyList<Round> Rounds(ClassEntry known)
     {

@@ -5,6 +5,7 @@ using ClassKit.Desk.Folders;
 using ClassKit.Desk.Serving;
 using ClassKit.Desk.Texts;
 using ClassKit.Exercises.Cohorts;
+using ClassKit.UseCases.Checking;
 
 namespace ClassKit.Desk.Kitchen;
 
@@ -83,7 +84,14 @@ internal static class ArrangedScreen
         return (
             content,
             read.Succeeded ? [] : read.Problems,
-            [.. read.Problems, .. read.Succeeded ? Holding.Broken(visit.Folder, changed) : []]
+            [
+                .. read.Problems,
+                .. read.Succeeded
+                    ? Holding
+                        .Broken(visit.Folder, changed)
+                        .Concat(ArrangedWorks.Unknown(changed.At(known.Roster!), visit.Folder.Items(changed)))
+                    : [],
+            ]
         );
     }
 
@@ -97,6 +105,13 @@ internal static class ArrangedScreen
             return before;
         var typed = new string([.. visit.Typed(ArrangedPage.Field(student, column)).Where(letter => !char.IsControl(letter))]);
         return ArrangedPage.IsBox(column, before) && ArrangedPage.IsTicked(before) == typed.Length > 0 ? before : typed;
+    }
+
+    /// <summary>What is arranged for something that nothing is called, as the list is.</summary>
+    private static IReadOnlyList<Diagnostic> Unknown(Visit visit, ClassEntry known)
+    {
+        var library = Library.OfPaths();
+        return [.. ArrangedWorks.Unknown(library.At(known.Roster!), visit.Folder.Items(library)).Select(one => one with { File = "" })];
     }
 
     private static Task Show(
@@ -116,7 +131,8 @@ internal static class ArrangedScreen
             (nameof(ArrangedPage.Problems), problems),
             (nameof(ArrangedPage.Stamp), again ? visit.Typed("stamp") : text.Stamp),
             (nameof(ArrangedPage.Cell), again ? (student, column) => Cell(visit, student, column, cells(student, column)) : cells),
-            (nameof(ArrangedPage.IsKept), visit.Ticked("kept") && problems.Count == 0)
+            (nameof(ArrangedPage.IsKept), visit.Ticked("kept") && problems.Count == 0),
+            (nameof(ArrangedPage.Unknown), Unknown(visit, known))
         );
     }
 }

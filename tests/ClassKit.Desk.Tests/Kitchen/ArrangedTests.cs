@@ -73,6 +73,31 @@ public sealed class ArrangedTests(RunningDesk desk) : IClassFixture<RunningDesk>
         );
     }
 
+    /// <summary>A slip of the pen means that somebody is not excused: it is kept, and said at once.</summary>
+    [Fact]
+    public async Task What_nothing_is_called_is_said_as_soon_as_it_is_kept()
+    {
+        var before = await System.IO.File.ReadAllBytesAsync(File);
+        Assert.DoesNotContain("nothing follows", await desk.PageAsync(Page), StringComparison.Ordinal);
+        (string, string)[] typed =
+        [
+            ("stamp", await Stamp()),
+            ("there.rosa-whitehorse", "yes"),
+            ("leaves-out.rosa-whitehorse", "three_trays; three_trayz"),
+            ("excused-from.rosa-whitehorse", "Nonsense lesson; one-tin-three-lifts"),
+        ];
+        var said = await Text(desk.Request(Page + "/look", typed));
+        Assert.Contains("Did you mean “three_trays”?", said, StringComparison.Ordinal);
+        Assert.Equal(303, await desk.StatusAsync(desk.Request(Page, typed)));
+        var page = System.Net.WebUtility.HtmlDecode(await desk.PageAsync(Page + "?kept=yes"));
+        Assert.Contains("From this nothing follows yet", page, StringComparison.Ordinal);
+        Assert.Contains("Something is arranged with Rosa Whitehorse for “Nonsense lesson”", page, StringComparison.Ordinal);
+        Assert.Contains("Rosa Whitehorse is to leave out “three_trayz”", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("leave out “three_trays”", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("“one-tin-three-lifts”, and", page, StringComparison.Ordinal);
+        await System.IO.File.WriteAllBytesAsync(File, before);
+    }
+
     [Fact]
     public async Task A_list_that_was_changed_by_hand_meanwhile_is_not_written_over()
     {
