@@ -46,5 +46,6 @@ internal static class Screens
         TextScreen.AddTo(routes);
         PreviewScreen.AddTo(routes);
         SumsScreen.AddTo(routes);
+        routes.LeadBack();
     }
 }
