@@ -34,6 +34,11 @@ internal sealed class FolderHolder : IDisposable
         }
     }
 
+    /// <summary>
+    /// The folder that the desk was to be opened on and that is not there, in full: the first page offers to begin it. Null for none.
+    /// </summary>
+    public string? Missing { get; init; }
+
     /// <summary>Opens the desk on a folder, and lets go of the one before.</summary>
     /// <returns>Why not; null if it is open now.</returns>
     public Diagnostic? Open(TeachingFolder folder)

@@ -8,7 +8,7 @@ namespace ClassKit.Desk.Opening;
 public static class DeskRun
 {
     /// <summary>Opens the desk on a folder, and in the browser.</summary>
-    /// <param name="folder">The teaching folder; null to let the first page ask.</param>
+    /// <param name="folder">The teaching folder; null to let the first page ask. One that is not there is offered to be begun.</param>
     /// <param name="opensBrowser">False only to say the address.</param>
     /// <param name="output">Where it is said where the desk is.</param>
     /// <param name="ours">Where mistakes of ours go.</param>
@@ -27,12 +27,19 @@ public static class DeskRun
         ArgumentNullException.ThrowIfNull(output);
         ArgumentNullException.ThrowIfNull(ours);
         ArgumentNullException.ThrowIfNull(now);
-        var folders = new FolderHolder();
-        if (folder is not null && Opened(folders, folder) is { } refused)
+        if (folder is not null && File.Exists(folder))
+            return new(folder, null, "It is a file", "Name your teaching folder, or none, and the first page offers a new one.");
+        var folders = new FolderHolder
+        {
+            Missing = folder is null || Directory.Exists(folder) ? null : Path.GetFullPath(Path.TrimEndingDirectorySeparator(folder)),
+        };
+        if (folder is not null && folders.Missing is null && folders.Open(new(Path.GetFullPath(folder))) is { } refused)
         {
             folders.Dispose();
             return refused;
         }
+        if (folders.Missing is { } missing)
+            await output.WriteLineAsync($"There is no folder {missing} yet: the first page offers to begin it.");
         await using (
             var desk = await OpenDesk.StartAsync(
                 folders,
@@ -72,9 +79,4 @@ public static class DeskRun
             ended.TrySetResult();
         }
     }
-
-    private static Diagnostic? Opened(FolderHolder folders, string folder) =>
-        Directory.Exists(folder)
-            ? folders.Open(new(Path.GetFullPath(folder)))
-            : new(folder, null, "There is no such folder", "Name your teaching folder, or none, and the first page offers a new one.");
 }

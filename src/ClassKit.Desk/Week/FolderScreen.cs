@@ -16,6 +16,7 @@ internal static class FolderScreen
     {
         routes.Look("folders", visit => Show(visit, []));
         routes.Take("begin", Begin);
+        routes.Take("begin-named", visit => Missing(visit) is { } named ? Begin(visit, named) : visit.GoTo("folders"));
         routes.TakeInside("begin-here", BeginHere);
         routes.Take("open", visit =>
             KnownFolder.Of(visit.Desk.Folders).FirstOrDefault(known => known.Key == visit.Typed("folder")) is { } found
@@ -36,7 +37,8 @@ internal static class FolderScreen
             (nameof(FirstPage.Known), KnownFolder.Of(visit.Desk.Folders)),
             (nameof(FirstPage.Name), visit.Sent("name")),
             (nameof(FirstPage.Where), visit.Sent("place")),
-            (nameof(FirstPage.HasLooked), Before(visit) is not null)
+            (nameof(FirstPage.HasLooked), Before(visit) is not null),
+            (nameof(FirstPage.Missing), Missing(visit))
         );
 
     /// <summary>What was tried on a look round stays as long as the desk is open.</summary>
@@ -54,9 +56,16 @@ internal static class FolderScreen
             || name.Contains('\\', StringComparison.Ordinal)
         )
             return Show(visit, [new("name", null, $"`{name}` cannot be the name of a folder", "Take letters, digits, spaces and dashes.")]);
+        return Begin(visit, Path.Combine(place.Folder, name));
+    }
+
+    /// <summary>The folder that whoever opened the desk named, as long as it is not there.</summary>
+    private static string? Missing(Visit visit) => visit.Desk.Folders.Missing is { } named && !Path.Exists(named) ? named : null;
+
+    private static Task Begin(Visit visit, string folder)
+    {
         if (AtWork(visit) is { } busy)
             return Show(visit, [busy]);
-        var folder = Path.Combine(place.Folder, name);
         var written = OutputFolder.Write(new(folder, BeginTeaching.Kind), () =>
             BeginTeaching.Write(BeginTeaching.Run(new(BeginPart.Folder), Run.Unwatched))
         );
