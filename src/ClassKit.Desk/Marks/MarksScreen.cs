@@ -31,26 +31,8 @@ internal static class MarksScreen
         routes.LookInside(Page, visit => InTerm(visit, (known, term) => Show(visit, known, term, [])));
         routes.TakeInside(Page + "/works", visit => InTerm(visit, (known, term) => AddWork(visit, known, term)));
         routes.TakeInside(Page + "/record", visit => InTerm(visit, (known, term) => visit.Begin(TermRecord.Enter(visit, known, term))));
-        routes.TakeInside(Page + "/look", visit => InTerm(visit, (known, term) => visit.Begin(TermRecord.Look(visit, known, term))));
         routes.TakeInside(Page + "/copy", visit => InTerm(visit, (known, term) => visit.Begin(TermRecord.Copy(visit, known, term))));
-        routes.LookInside(Page + "/freeze", visit =>
-            InTerm(visit, (known, term) =>
-                visit.Show<FreezePage>(
-                    (nameof(FreezePage.Class), known),
-                    (nameof(FreezePage.Term), term),
-                    (
-                        nameof(FreezePage.Open),
-                        WeighTerm.Read(term.File).Model is { } request
-                            ? WeighTerm
-                                .Run(request, Run.Unwatched)
-                                .Grades.Where(grade => grade.IsProvisional)
-                                .Select(grade => grade.Student)
-                                .ToList()
-                            : []
-                    )
-                )
-            )
-        );
+        routes.LookInside(Page + "/freeze", visit => InTerm(visit, (known, term) => BeforeFreezing(visit, known, term)));
         routes.TakeInside(Page + "/freeze", visit => InTerm(visit, (known, term) => visit.Begin(TermRecord.Freeze(visit, known, term))));
         routes.LookInside(Page + "/sheets/{**file}", visit =>
             InTerm(visit, (_, term) => MadeFiles.Answer(visit, Files(term), visit.Step("file")))
@@ -64,6 +46,17 @@ internal static class MarksScreen
                 ? answer(known, found)
                 : visit.Nothing()
         );
+
+    /// <summary>What freezing comes to, before it is done.</summary>
+    private static Task BeforeFreezing(Visit visit, ClassEntry known, TermEntry term) =>
+        WeighTerm.Read(term.File).Model is { } request
+            ? visit.Show<FreezePage>(
+                (nameof(FreezePage.Class), known),
+                (nameof(FreezePage.Term), term),
+                (nameof(FreezePage.Weighed), WeighTerm.Run(request, Run.Unwatched)),
+                (nameof(FreezePage.GivenOut), TermRecord.GivenOut(visit, known, term).Known)
+            )
+            : visit.GoTo($"marks/{known.Key}/{term.Key}");
 
     /// <summary>What weighing makes of the term as its files are.</summary>
     private static IReadOnlyList<OutputFile> Files(TermEntry term)

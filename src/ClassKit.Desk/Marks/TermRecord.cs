@@ -15,6 +15,9 @@ namespace ClassKit.Desk.Marks;
 /// </summary>
 internal static class TermRecord
 {
+    /// <summary>The sheet of a term on which every grade has a page of its own.</summary>
+    public const string ToPrint = "grades-to-print.html";
+
     /// <summary>Puts the term on record as it stands in its files.</summary>
     public static JobOrder Enter(Visit visit, ClassEntry known, TermEntry term) =>
         new(
@@ -24,27 +27,17 @@ internal static class TermRecord
             Work(visit, (record, author, run) => Entered(record, author, term, run))
         );
 
-    /// <summary>Puts it on record and says what freezing it would come to.</summary>
-    public static JobOrder Look(Visit visit, ClassEntry known, TermEntry term) =>
-        new(
-            $"See what freezing {term.Title} comes to",
-            PageOf(known, term) + "/freeze",
-            "Freeze the grades",
-            Work(
-                visit,
-                (record, author, run) => Frozen(record, author, term, run, isMeant: false),
-                "Nothing is frozen yet. This is what it would come to:"
-            )
-        );
-
     /// <summary>Keeps its grades as they are given out.</summary>
     public static JobOrder Freeze(Visit visit, ClassEntry known, TermEntry term) =>
         new(
             $"Freeze the grades of {term.Title}",
             PageOf(known, term),
             term.Title,
-            Work(visit, (record, author, run) => Frozen(record, author, term, run, isMeant: true))
-        );
+            Work(visit, (record, author, run) => Frozen(record, author, term, run))
+        )
+        {
+            Made = ($"{PageOf(known, term)}/sheets/{ToPrint}", "All grade pages, to print at once", ""),
+        };
 
     /// <summary>
     /// The grades of a term as given out, whether or not its file can be read today; what is wrong with the record where it cannot.
@@ -68,14 +61,10 @@ internal static class TermRecord
         );
     }
 
-    private static Func<Run, JobEnd> Work(Visit visit, Func<TeachingRecord, Author, Run, Produced> work, string? nothing = null)
+    private static Func<Run, JobEnd> Work(Visit visit, Func<TeachingRecord, Author, Run, Produced> work)
     {
         var (folder, author) = (visit.Folder.Root, visit.Author(visit.Typed("why")));
-        return run =>
-            Produced.Within(RecordPlace.Open(folder, author.Now, mayBegin: true), record => work(record, author, run)) is var made
-            && nothing is not null
-                ? JobEnd.Would(made, nothing)
-                : JobEnd.Of(made);
+        return run => JobEnd.Of(Produced.Within(RecordPlace.Open(folder, author.Now, mayBegin: true), record => work(record, author, run)));
     }
 
     private static Produced Entered(TeachingRecord record, Author author, TermEntry term, Run run)
@@ -97,12 +86,12 @@ internal static class TermRecord
         return entered with { Notes = [.. done.SelectMany(one => one.Notes), .. entered.Notes] };
     }
 
-    private static Produced Frozen(TeachingRecord record, Author author, TermEntry term, Run run, bool isMeant)
+    private static Produced Frozen(TeachingRecord record, Author author, TermEntry term, Run run)
     {
         var entered = Entered(record, author, term, run);
         return entered.Succeeded
             ? Produced.Of(TermOnRecord.Read(term.File, record, null), request =>
-                Produced.Of(FreezeTerm.Run(new(record, author, request.Term.Class.Cohort, request.Term, isMeant), run), FreezeTerm.Write)
+                Produced.Of(FreezeTerm.Run(new(record, author, request.Term.Class.Cohort, request.Term, true), run), FreezeTerm.Write)
             )
             : entered;
     }

@@ -476,15 +476,20 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
     public async Task Freezing_says_first_what_it_comes_to_and_keeps_what_was_given_out()
     {
         using var table = new Kept(In("term", "marks.csv"));
-        Assert.Matches("Nothing is frozen yet(.|\n)*would be frozen as they are", await desk.DoneAsync(Term + "/look"));
-        Assert.Matches(
-            "are frozen as they are. Of these, [1-9][0-9]* may still change",
-            await desk.DoneAsync(Term + "/freeze", ("why", "End of the term"))
-        );
+        Assert.Contains($"{Term}/freeze\">Freeze the grades to give them out", await desk.PageAsync(Term), StringComparison.Ordinal);
+        var before = await desk.PageAsync(Term + "/freeze");
+        Assert.Contains("24 grades are given out as they stand now", before, StringComparison.Ordinal);
+        Assert.Matches("[1-9][0-9]* grades may still change(.|\n)*to be decided on: [A-Z][^<]*\\. Frozen now", before);
+        var frozen = await desk.DoneAsync(Term + "/freeze", ("why", "End of the term"));
+        Assert.Matches("are frozen as they are. Of these, [1-9][0-9]* may still change", frozen);
+        // Where one stands then, the pages to give out are one step away.
+        foreach (var page in new[] { frozen, await desk.PageAsync(Term) })
+            Assert.Contains("grades-to-print.html\" target=\"_blank\">All grade pages, to print at once", page, StringComparison.Ordinal);
         await ARenamedClassKeepsItsHistory();
         Assert.Equal(303, await desk.StatusAsync(await Form(Work("Percentages"), "/typed", ("m1.bao-nguyen", "24"))));
         for (var time = 0; time < 2; time++)
-            Assert.Contains("1 student differs from what was given out", await desk.DoneAsync(Term + "/look"), StringComparison.Ordinal);
+            Assert.Contains("1 student would have another result today", await desk.PageAsync(Term + "/freeze"), StringComparison.Ordinal);
+        Assert.Contains("One of them says something else than was given out", await desk.PageAsync(Term), StringComparison.Ordinal);
         await WhatWasGivenOutIsShownWhateverIsBroken();
     }
 
@@ -517,7 +522,7 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
         using var profile = new Kept(In("class.md"));
         Assert.Equal(303, await desk.StatusAsync(await Form("class/class", "", ("title", "Wednesday bakers"))));
         Assert.Contains("The marks come to the same today.", await desk.PageAsync(Term), StringComparison.Ordinal);
-        Assert.Contains("Nothing is frozen yet", await desk.DoneAsync(Term + "/look"), StringComparison.Ordinal);
+        await desk.DoneAsync(Term + "/record");
         using (var record = ClassKit.UseCases.Recording.RecordPlace.Open(desk.Folder.Root, RunningDesk.Now, mayBegin: false).Model!)
             Assert.Equal(["Wednesday bakers"], record.Read(ClassKit.Records.Classes.ClassRegister.All).Select(known => known.Name));
         using var taken = await desk.Client.SendAsync(desk.Request("classes/new", ("name", "Tuesday bakers")));
