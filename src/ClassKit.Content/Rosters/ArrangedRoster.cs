@@ -96,6 +96,25 @@ public static class ArrangedRoster
         }
     }
 
+    /// <summary>
+    /// The list with nothing but its titles, its students and the columns that are read for something; null where <see cref="Cells"/> is
+    /// null.
+    /// </summary>
+    /// <param name="text">The list, with line feeds alone and without a mark.</param>
+    /// <param name="students">Its students, as <see cref="RosterReader"/> reads them.</param>
+    public static string? OnlyTaken(string text, IReadOnlyList<Student> students)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(students);
+        if (Lines(text, students) is not var (head, lines))
+            return null;
+        List<int> places = [.. head.Places.Values.Order()];
+        var shape = new CsvShape(CsvReader.SeparatorOf(text), "\n");
+        return string.Concat(
+            lines.Prepend(head.Record).Select(line => shape.Line(places.Select(at => at < line.Fields.Count ? line.Fields[at].Trim() : "")))
+        );
+    }
+
     /// <summary>True if a list has a column.</summary>
     /// <param name="text">The list, with line feeds alone and without a mark.</param>
     /// <param name="students">Its students, as <see cref="RosterReader"/> reads them.</param>

@@ -61,6 +61,7 @@ public static class RosterReader
                     GuessedLetters = table.GuessedLetters,
                     HiddenRows = table.HiddenRows,
                     Counting = counting?.Title,
+                    Allergies = AllergyTitles.Columns(head, mine),
                     Others = lines.Count - mine.Count,
                     Below = [.. below.Select(RosterFoot.Text)],
                 },

@@ -143,6 +143,28 @@ public sealed record NewRoster(
         };
     }
 
+    /// <summary>The titles of what is left aside, but for a number that only counts the lines.</summary>
+    public IReadOnlyList<string> LeftAside =>
+        Read.Model?.Origin is { } origin ? [.. origin.LeftAside.Where(title => title != origin.Counting)] : [];
+
+    /// <summary>
+    /// The list without the columns that nothing reads: what a school knows of somebody besides, such as their birthday and their illnesses,
+    /// lies nowhere without need. The same where it is no plain table.
+    /// </summary>
+    /// <param name="folder">The teaching folder.</param>
+    /// <param name="known">The class.</param>
+    public NewRoster OnlyTaken(TeachingFolder folder, ClassEntry known)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        ArgumentNullException.ThrowIfNull(known);
+        if (Read.Model is not { } roster || ArrangedRoster.OnlyTaken(Text, roster.Students) is not { } less)
+            return this;
+        var content = new OwnText(File, Content).With(less);
+        var changed = new Library(new ChangedTree(PathTree.Instance.Full(File), content));
+        var read = RosterReader.Read(changed.At(File), known.Profile.Model?.Name);
+        return this with { Content = content, Read = read, Breaks = read.Succeeded ? [.. Broken(folder, File, known, changed)] : [] };
+    }
+
     /// <summary>Those who are not on the list as it is.</summary>
     public IReadOnlyList<Student> New => [.. (Read.Model?.Students ?? []).Where(student => Before.All(other => other.Id != student.Id))];
 

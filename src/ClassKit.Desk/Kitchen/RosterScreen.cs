@@ -87,9 +87,14 @@ internal static class RosterScreen
             );
         if (Asked(visit, roster) is { Count: > 0 } asked)
             return Show(visit, known, roster, asked);
-        var whole = roster.Settled(visit.Folder, known, visit.Typed(RosterPage.Who) == RosterPage.Same);
+        var taken = visit.Ticked(RosterPage.OnlyTaken) ? roster.OnlyTaken(visit.Folder, known) : roster;
+        var whole = taken.Settled(visit.Folder, known, visit.Typed(RosterPage.Who) == RosterPage.Same);
         if (!whole.Read.Succeeded)
             return Show(visit, known, roster, whole.Read.Problems);
+        var allergies = ListedAllergies.Of(roster.Read.Model!)?.NewFor(known).Select(word => word.Word) ?? [];
+        // First: a list that is taken without what was ticked beside it would look as if nobody had to keep away from anything.
+        if (ListedAllergies.Add(known, [.. allergies.Intersect(visit.All(RosterPage.Allergy))]) is { Count: > 0 } problems)
+            return Show(visit, known, roster, problems);
         if (whole.Write(known) is { } refused)
             return Show(visit, known, roster, [refused]);
         if (visit.Ticked("size"))

@@ -20,6 +20,9 @@ public sealed record RosterOrigin(IReadOnlyList<TakenColumn> Taken, IReadOnlyLis
     /// </summary>
     public string? Counting { get; init; }
 
+    /// <summary>What stands in columns of allergies, which are left aside like others; null if no title speaks of any.</summary>
+    public AllergyColumns? Allergies { get; init; }
+
     /// <summary>The people in the file who are no students of the class: other roles, other classes, marked as gone.</summary>
     public int Others { get; init; }
 
