@@ -13,27 +13,40 @@ public static class CommandLine
     /// <param name="problems">Where problems go.</param>
     /// <param name="terminal">Where progress is shown; null if nobody looks on.</param>
     /// <param name="cancellation">Stops the command, all or nothing of whose files are in place then.</param>
+    /// <param name="width">Where lines are broken; null for nowhere.</param>
     /// <returns>The exit code.</returns>
     public static int Run(
         IReadOnlyList<string> arguments,
         TextWriter output,
         TextWriter problems,
         TextWriter? terminal = null,
-        CancellationToken cancellation = default
+        CancellationToken cancellation = default,
+        TerminalWidth? width = null
     )
     {
         ArgumentNullException.ThrowIfNull(output);
         ArgumentNullException.ThrowIfNull(problems);
-        problems = new VisibleWriter(problems);
-        var report = new Report(new VisibleWriter(output), problems, output, new(terminal, cancellation));
-        var parsed = Root(report).Parse(arguments);
-        if (parsed.Errors.Count > 0)
+        width ??= TerminalWidth.None;
+        using var shown = new VisibleWriter(TerminalWidth.Fold(output, width.Output));
+        using var wrong = new VisibleWriter(TerminalWidth.Fold(problems, width.Problems));
+        try
         {
-            foreach (var error in parsed.Errors)
-                problems.WriteLine(error.Message);
-            problems.WriteLine(
-                $"See `classkit {(parsed.CommandResult.Command is RootCommand ? "" : parsed.CommandResult.Command.Name + " ")}--help`."
-            );
+            return Run(arguments, new(shown, wrong, output, new(terminal, cancellation)), cancellation);
+        }
+        finally
+        {
+            shown.Flush();
+            wrong.Flush();
+        }
+    }
+
+    private static int Run(IReadOnlyList<string> arguments, Report report, CancellationToken cancellation)
+    {
+        var parsed = Root(report).Parse(arguments);
+        if (MistypedLines.Of(parsed, arguments) is { Count: > 0 } mistyped)
+        {
+            foreach (var line in mistyped)
+                report.Errors.WriteLine(line);
             return ExitCode.WrongUsage;
         }
         try
@@ -42,21 +55,21 @@ public static class CommandLine
                 new()
                 {
                     Output = report.Output,
-                    Error = problems,
+                    Error = report.Errors,
                     EnableDefaultExceptionHandler = false,
                 }
             );
         }
         catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
         {
-            problems.WriteLine("Stopped. What was there before is as it was.");
+            report.Errors.WriteLine("Stopped. What was there before is as it was.");
             return ExitCode.Stopped;
         }
 #pragma warning disable CA1031 // The last resort: whatever went wrong is our bug, and the user learns so in one message.
         catch (Exception bug)
 #pragma warning restore CA1031
         {
-            problems.WriteLine(
+            report.Errors.WriteLine(
                 $"classkit has a bug, sorry. An output folder holds all that was there before or all that was made now. Please report this:\n{bug}"
             );
             return ExitCode.OurError;

@@ -1,5 +1,6 @@
 using System.Runtime.InteropServices;
 using ClassKit.Cli;
+using ClassKit.Cli.Reporting;
 
 using var stop = new CancellationTokenSource();
 
@@ -15,4 +16,11 @@ using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, signal 
 // A download that is double-clicked gets no arguments.
 if (args.Length == 0 && AppContext.TryGetSwitch("ClassKit.OpensDesk", out var opensDesk) && opensDesk)
     args = ["desk"];
-return CommandLine.Run(args, Console.Out, Console.Error, Console.IsErrorRedirected ? null : Console.Error, stop.Token);
+return CommandLine.Run(
+    args,
+    Console.Out,
+    Console.Error,
+    Console.IsErrorRedirected ? null : Console.Error,
+    stop.Token,
+    TerminalWidth.OfConsole
+);

@@ -181,11 +181,13 @@ public abstract record Note
 
     /// <summary>Points typed into a gradebook became corrections.</summary>
     /// <param name="Points">Which.</param>
-    public sealed record TakenOver(IReadOnlyList<TypedPoints> Points) : Note;
+    /// <param name="Exercises">What was dealt, in order, which says how parts are called on every page.</param>
+    public sealed record TakenOver(IReadOnlyList<TypedPoints> Points, IReadOnlyList<Exercise> Exercises) : Note;
 
     /// <summary>Points typed into a gradebook wait to become corrections.</summary>
     /// <param name="Points">Which.</param>
-    public sealed record Waiting(IReadOnlyList<TypedPoints> Points) : Note;
+    /// <param name="Exercises">What was dealt, in order, which says how parts are called on every page.</param>
+    public sealed record Waiting(IReadOnlyList<TypedPoints> Points, IReadOnlyList<Exercise> Exercises) : Note;
 
     /// <summary>Students have something that the instructor should look at.</summary>
     /// <param name="Students">How many.</param>

@@ -81,7 +81,7 @@ internal static class GradeCommand
                 if (!written.Succeeded)
                     return Produced.Nothing(written.Problems);
                 var produced = paths.Write(reports);
-                return produced with { Notes = [.. written.Notes, new Note.KeyApart(DisplayPath.Of(keyFolder)), .. produced.Notes] };
+                return produced with { Notes = [.. written.Notes, new Note.KeyApart(DisplayPath.Whole(keyFolder)), .. produced.Notes] };
             }));
 
         OutputTarget Target(string folder, string ofKind, params IEnumerable<string> others) =>

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using ClassKit.BenchSums;
 using ClassKit.Cli.Reporting;
+using ClassKit.Content.Wording;
 using ClassKit.UseCases.Reckoning;
 
 namespace ClassKit.Cli.Commands;
@@ -38,7 +39,7 @@ internal static class ReckonCommand
             return ExitCode.Done;
         }
         if (BenchSumCatalogue.Find(id) is not { } sum)
-            return report.Problems([new(id, null, "There is no sum of that name", "`classkit reckon` lists them all.")]);
+            return report.Problems([new(id, null, "There is no sum of that name", $"{Meant(id)}`classkit reckon` lists them all.")]);
         if (typed.Length == 0)
         {
             SumTable.WriteInputs(report.Output, sum);
@@ -50,6 +51,9 @@ internal static class ReckonCommand
         SumTable.Write(report.Output, worked.Model);
         return ExitCode.Done;
     }
+
+    private static string Meant(string id) =>
+        NearestWord.To(id, BenchSumCatalogue.All.Select(sum => sum.Id)) is { } near ? $"Did you mean `{near}`? " : "";
 
     private static KeyValuePair<string, string>[] ParsePairs(ArgumentResult result)
     {

@@ -17,4 +17,17 @@ internal static class DisplayPath
             return path;
         }
     }
+
+    /// <summary>From the root, for what somebody is to find and open.</summary>
+    public static string Whole(string path)
+    {
+        try
+        {
+            return Path.GetFullPath(path);
+        }
+        catch (IOException)
+        {
+            return path;
+        }
+    }
 }

@@ -45,7 +45,7 @@ internal sealed class Report
             Output.WriteLine(line);
         foreach (var remedy in written.Remedies)
             Output.WriteLine(RemedyWords.Of(remedy));
-        Output.WriteLine($"Written to {DisplayPath.Of(target.Folder)}: {Counted.Of(written.Files, "file")}.");
+        Output.WriteLine($"Written to {DisplayPath.Whole(target.Folder)}: {Counted.Of(written.Files, "file")}.");
         if (written.Open is [var first])
             Output.WriteLine($"Open {first}");
         return ExitCode.Done;

@@ -11,8 +11,8 @@ internal static class GradebookNotes
         foreach (var gradebook in grades.UnreadGradebooks)
             yield return new Note.Unread(gradebook);
         if (grades.TakenOver.Count > 0)
-            yield return new Note.TakenOver(grades.TakenOver);
+            yield return new Note.TakenOver(grades.TakenOver, grades.Dealt.Exercises);
         if (grades.Waiting.Count > 0)
-            yield return new Note.Waiting(grades.Waiting);
+            yield return new Note.Waiting(grades.Waiting, grades.Dealt.Exercises);
     }
 }

@@ -1,6 +1,8 @@
 using System.Diagnostics;
 using System.Globalization;
+using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Results;
+using ClassKit.Wording.Dealing;
 using ClassKit.Wording.Files;
 using ClassKit.Wording.Quoting;
 
@@ -33,7 +35,9 @@ public static class GradebookWords
     }
 
     /// <summary>One line of points that were typed: where, whose, what was there and what is.</summary>
-    public static string Of(TypedPoints typed)
+    /// <param name="typed">What was typed.</param>
+    /// <param name="exercises">What was dealt, in order.</param>
+    public static string Of(TypedPoints typed, IReadOnlyList<Exercise> exercises)
     {
         ArgumentNullException.ThrowIfNull(typed);
         var before = typed.Before is { } graded ? Points(graded) : "?";
@@ -41,7 +45,7 @@ public static class GradebookWords
             typed.Points is { } points ? Points(points)
             : typed.Typed.Length == 0 ? "nothing"
             : $"“{ShownName.Of(typed.Typed)}”";
-        return $"{typed.File}, {typed.Cell}: {typed.Student.Shown}, {typed.Asked}: {before} → {now}";
+        return $"{typed.File}, {typed.Cell}: {typed.Student.Shown}, {PartLabel.Of(exercises, typed.Exercise, typed.Part)}: {before} → {now}";
     }
 
     private static string Of(GradebookFault fault) =>

@@ -28,15 +28,15 @@ public static class NoteWords
         note switch
         {
             Note.StillNamed(var traces, var fate) => TraceWords.Of(traces, fate),
-            Note.TakenOver(var points) =>
+            Note.TakenOver(var points, var exercises) =>
             [
                 $"{Answers(points.Count)} typed into the gradebook {Counted.Noun(points.Count, "is", "are")} taken over into corrections.csv:",
-                .. points.Select(Line),
+                .. points.Select(typed => Line(typed, exercises)),
             ],
-            Note.Waiting(var points) =>
+            Note.Waiting(var points, var exercises) =>
             [
                 $"{Answers(points.Count)} typed into the gradebook {Counted.Noun(points.Count, "waits", "wait")} to be taken over, and the grades go without:",
-                .. points.Select(Line),
+                .. points.Select(typed => Line(typed, exercises)),
             ],
             Note.NotMeasured(var reasons) => reasons,
             Note.Changed(var change) => ChangeWords.Of(change),
@@ -286,8 +286,8 @@ public static class NoteWords
 
     private static string Answers(int count) => count == 1 ? "The points of one answer" : $"The points of {count} answers";
 
-    private static string Line(TypedPoints typed) =>
-        $"  {GradebookWords.Of(typed)}{(typed.Fault is { } fault ? $" ({GradebookWords.Of(fault)})" : "")}";
+    private static string Line(TypedPoints typed, IReadOnlyList<Exercise> exercises) =>
+        $"  {GradebookWords.Of(typed, exercises)}{(typed.Fault is { } fault ? $" ({GradebookWords.Of(fault)})" : "")}";
 
     private static string Names(IReadOnlyList<Student> students) => string.Join(", ", students.Select(student => student.Shown));
 
