@@ -17,5 +17,8 @@ internal static class ProtectedSheet
         | XLSheetProtectionElements.InsertHyperlinks
         | XLSheetProtectionElements.EditObjects;
 
+    /// <summary>What an instructor is told of a sheet whose entries have frames.</summary>
+    public const string Words = "Framed cells can be changed: everything else follows, and is locked against slips, without a password.";
+
     public static void ProtectFromSlips(this IXLWorksheet sheet) => sheet.Protect().AllowElement(Allowed);
 }

@@ -22,6 +22,9 @@ internal sealed class ObservationSheet
     private const int First = 6;
     private const int LastColumn = 11;
     private const double QuestionWidth = 45;
+
+    /// <summary>A hundredth of a percent of what a bread weighs is less than any scale shows.</summary>
+    private const int ShareDecimals = 4;
     private const string AsExpected = "As expected.";
 
     private readonly IXLWorksheet _sheet;
@@ -263,18 +266,15 @@ internal sealed class ObservationSheet
 
     /// <summary>To what a ruler or a scale shows, as the page has it.</summary>
     private static double[] Rounded(Band<double> band, ObservedUnit unit) =>
-        [.. new[] { band.Low, band.Typical, band.High }.Select(value => Math.Round(value, unit.Decimals, MidpointRounding.AwayFromZero))];
+        [.. new[] { band.Low, band.Typical, band.High }.Select(value => CellNumber.Rounded(value, unit.Decimals))];
 
     /// <summary>What is left is predicted from what was measured before, and from the card's portion until something was.</summary>
     private void WriteWhatIsLeft(Band<double> unmeasured, Band<double> loss, int before, ObservedUnit unit)
     {
         foreach (
-            var (index, (left, share)) in new[]
-            {
-                (unmeasured.Low, loss.High),
-                (unmeasured.Typical, loss.Typical),
-                (unmeasured.High, loss.Low),
-            }.Index()
+            var (index, (left, share)) in Rounded(unmeasured, unit)
+                .Zip(new[] { loss.High, loss.Typical, loss.Low }.Select(share => CellNumber.Rounded(share, ShareDecimals)))
+                .Index()
         )
             Formula(
                 3 + index,
@@ -310,6 +310,7 @@ internal sealed class ObservationSheet
             _pack.Lesson.Title
         );
         BreakBetweenBreads();
+        _sheet.ProtectFromSlips();
     }
 
     /// <summary>A bread whose rows would be parted begins on a sheet of its own.</summary>

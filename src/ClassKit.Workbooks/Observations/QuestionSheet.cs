@@ -52,13 +52,16 @@ internal sealed class QuestionSheet
     {
         _row++;
         var (less, more) = (_pack.Words(ifLess), _pack.Words(ifMore));
+        _sheet.Range(_row, 1, _row, More).AsTableRow();
         _sheet.Cell(_row, 1).SetText(bread).Wrapped();
         _sheet.Cell(_row, 2).SetText(measure);
         _sheet.Cell(_row, Less).SetText(less).Wrapped();
         _sheet.Cell(_row, More).SetText(more).Wrapped();
         foreach (var question in (int[])[Less, More])
+        {
+            _sheet.Cell(_row, question).AsEntry();
             _sheet.Cell(_row, question).Style.Alignment.Indent = 1;
-        _sheet.Range(_row, 1, _row, More).AsTableRow();
+        }
         _sheet.Row(_row).Height = Math.Max(
             TextHeight.Of(bread, BreadWidth),
             Math.Max(TextHeight.Of(less, TextWidth - Indent), TextHeight.Of(more, TextWidth - Indent))
@@ -76,5 +79,6 @@ internal sealed class QuestionSheet
             _pack.Lesson.Title
         );
         _sheet.PageSetup.SetRowsToRepeatAtTop(4, 4);
+        _sheet.ProtectFromSlips();
     }
 }

@@ -67,7 +67,7 @@ internal sealed class RequisitionSheet
         Setting(
             PerTeam,
             "Students a team, on average",
-            (double)_pack.Class.Students / _pack.Class.Teams,
+            (decimal)_pack.Class.Students / _pack.Class.Teams,
             FormatOf((double)_pack.Class.Students / _pack.Class.Teams)
         );
         _sheet.Cell(Teams, 1).SetText("Teams");
@@ -97,11 +97,11 @@ internal sealed class RequisitionSheet
         return FormattableString.Invariant($"IF($B${Teams}>0,MAX(1,ROUNDUP(($B${Teams}-{series.IndexOf(card)})/{series.Count},0)),0)");
     }
 
-    private void Setting(int row, string name, double value, string format)
+    private void Setting(int row, string name, decimal value, string format)
     {
         _sheet.Cell(row, 1).SetText(name);
         var cell = _sheet.Cell(row, 2);
-        cell.SetValue(value).AsAnswer();
+        cell.SetShare(value).AsAnswer();
         cell.Style.NumberFormat.Format = format;
     }
 
@@ -172,7 +172,9 @@ internal sealed class RequisitionSheet
         if (_columns.Shown is { } shown && line.Shown.Grams > 0)
             WriteShown(line, row, shown);
         Input(row, _columns.OnHand, 0, "#,##0");
-        _sheet.Cell(row, _columns.Pack).SetText(line.Purchase?.Pack.Name ?? "").Style.Alignment.Indent = 1;
+        var pack = _sheet.Cell(row, _columns.Pack).SetText(line.Purchase?.Pack.Name ?? "");
+        pack.AsEntry();
+        pack.Style.Alignment.Indent = 1;
         double? holding = line.Purchase is { } purchase ? _mass.Of(purchase.Pack.Mass.Grams) : null;
         Input(row, _columns.Holds, holding, FormatOf(holding ?? 0));
         Input(row, _columns.Price, (double?)line.Purchase?.Pack.Price.Amount, "#,##0.00");
@@ -206,11 +208,13 @@ internal sealed class RequisitionSheet
                 row,
                 column,
                 FormattableString.Invariant(
-                    $"{_mass.Of((double)portions)}*$B${Teams}/{_pack.Class.Teams}{(once == 0 ? "" : FormattableString.Invariant($"+{_mass.Of((double)once)}"))}"
+                    $"{InFormula((double)portions)}*$B${Teams}/{_pack.Class.Teams}{(once == 0 ? "" : FormattableString.Invariant($"+{InFormula((double)once)}"))}"
                 ),
                 Grams
             );
     }
+
+    private double InFormula(double grams) => CellNumber.Rounded(_mass.Of(grams), Decimals(_mass.Of(grams)));
 
     /// <summary>
     /// A fryer for each team that fries, but no more than there are. Where not every team does, their number stays as the pack has it.
@@ -219,7 +223,7 @@ internal sealed class RequisitionSheet
     {
         var makers = filling.Makers == _pack.Class.Teams ? $"$B${Teams}" : filling.Makers.ToString(CultureInfo.InvariantCulture);
         return FormattableString.Invariant(
-            $"{_mass.Of(filling.Each.Grams)}*{(filling.Counted is { } counted ? FormattableString.Invariant($"MIN({Math.Max(1, counted)},{makers})") : makers)}"
+            $"{InFormula(filling.Each.Grams)}*{(filling.Counted is { } counted ? FormattableString.Invariant($"MIN({Math.Max(1, counted)},{makers})") : makers)}"
         );
     }
 
@@ -298,23 +302,30 @@ internal sealed class RequisitionSheet
             1,
             [.. Enumerable.Range(0, _pack.Cards.Count).Select(RequisitionColumns.Bread), _columns.Pack]
         );
-        _sheet.Across(2, 2, last, $"{_pack.Class.Name}. Framed cells can be changed: everything else follows.").AsQuiet();
+        _sheet.Across(2, 2, last, $"{_pack.Class.Name}. {ProtectedSheet.Words}").AsQuiet();
         _sheet.Across(_last + 4, 2, last, Unpriced()).AsQuiet();
+        _sheet.ProtectFromSlips();
     }
 
     private void Amount(int row, int column, double value) =>
-        _sheet.Cell(row, column).SetValue(value).Style.NumberFormat.Format = FormatOf(value);
+        _sheet.Cell(row, column).SetRounded(value, Decimals(value)).Style.NumberFormat.Format = FormatOf(value);
 
-    /// <summary>As many decimals as the value has, two at most: of 0.## a spreadsheet program makes "6.".</summary>
+    /// <summary>As many decimals as the value has, as far as they mean something: of 0.## a spreadsheet program makes "6.".</summary>
     private static string FormatOf(double value)
     {
-        var shown = Rounded(value, 2);
-        return shown == Rounded(shown, 0) ? "#,##0"
-            : shown == Rounded(shown, 1) ? "#,##0.0"
-            : "#,##0.00";
+        var decimals = Decimals(value);
+        return decimals == 0 ? "#,##0" : "#,##0." + new string('0', decimals);
     }
 
-    private static double Rounded(double value, int decimals) => Math.Round(value, decimals, MidpointRounding.AwayFromZero);
+    /// <summary>Two at most, three of what is less than one: half an ounce of yeast is no place to lose a hundredth.</summary>
+    private static int Decimals(double value)
+    {
+        var decimals = Math.Abs(value) < 1 ? 3 : 2;
+        var shown = CellNumber.Rounded(value, decimals);
+        while (decimals > 0 && CellNumber.Rounded(value, decimals - 1) == shown)
+            decimals--;
+        return decimals;
+    }
 
     private void Formula(int row, int column, string formula, string format) =>
         _sheet.Cell(row, column).SetFormulaA1(formula).Style.NumberFormat.Format = format;
@@ -323,7 +334,7 @@ internal sealed class RequisitionSheet
     {
         var cell = _sheet.Cell(row, column);
         if (value is { } number)
-            cell.SetValue(number);
+            cell.SetRounded(number, Decimals(number));
         cell.AsEntry();
         cell.Style.NumberFormat.Format = format;
     }

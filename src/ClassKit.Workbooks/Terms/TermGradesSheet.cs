@@ -22,7 +22,7 @@ internal static class TermGradesSheet
             workbook,
             TermGrid.GradesSheet,
             "Grades",
-            $"By the rule “{rule.Title}”. Weights and marks can be changed: everything here follows. An empty category leaves its weight to the others.",
+            $"By the rule “{rule.Title}”. Weights and marks, in their frames, can be changed: everything here follows, and is locked against slips, without a password. An empty category leaves its weight to the others.",
             grid,
             grade
         );
@@ -31,9 +31,9 @@ internal static class TermGradesSheet
         {
             var column = TermGrid.FirstColumn + index;
             sheet.Head(column, block.Category.Name, CategoryWidth);
-            sheet.At(TermGrid.WeightRow, column).SetNumber(block.Category.Weight).Style.NumberFormat.Format = FormatOf(
-                block.Category.Weight
-            );
+            var weight = sheet.At(TermGrid.WeightRow, column).SetNumber(block.Category.Weight);
+            weight.AsEntry();
+            weight.Style.NumberFormat.Format = FormatOf(block.Category.Weight);
             if (block.First <= block.Last)
                 sheet.Formulas(column, "0.00 %", row => OnShares(block.Result, row));
         }

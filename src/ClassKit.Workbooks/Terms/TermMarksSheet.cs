@@ -30,13 +30,16 @@ internal static class TermMarksSheet
             foreach (var sat in work.Sittings)
             {
                 sheet.Head(sat.Mark, work.Work.Title + (sat.Sitting == 1 ? "" : $", sitting {sat.Sitting}"));
-                sheet.At(TermGrid.WeightRow, sat.Mark).SetNumber(work.Work.Weight);
+                sheet.At(TermGrid.WeightRow, sat.Mark).SetNumber(work.Work.Weight).AsEntry();
                 if (sat.Late is { } late)
                     sheet.Head(late, "late?", belongs: true);
                 if (sat.OutOf is { } outOf)
                     sheet.Head(outOf, "out of, if other", belongs: true);
                 for (var row = TermGrid.FirstRow; row <= grid.LastRow; row++)
-                    sheet.At(row, sat.Mark).AsEntry();
+                {
+                    foreach (var column in new[] { sat.Mark, sat.Late, sat.OutOf }.OfType<int>())
+                        sheet.At(row, column).AsEntry();
+                }
             }
         }
         foreach (var (index, student) in grid.Term.Class.Students.Index())

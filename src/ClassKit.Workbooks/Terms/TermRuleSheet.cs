@@ -51,23 +51,27 @@ internal static class TermRuleSheet
         {
             sheet.Cell(4 + index, 1).SetText(name);
             if (value is { } number)
-                sheet.Cell(4 + index, 2).SetNumber(number).Style.NumberFormat.Format = index < 2 ? "0 %" : "General";
+            {
+                sheet.Cell(4 + index, 2).SetNumber(number).AsEntry();
+                sheet.Cell(4 + index, 2).Style.NumberFormat.Format = index < 2 ? "0 %" : "General";
+            }
             else
                 sheet.Cell(4 + index, 2).SetText("not rounded");
         }
         Heads(sheet, FirstScaleRow - 1, "From, in percent", "Grade");
         foreach (var (index, step) in rule.Scale.Steps.Index())
         {
-            sheet.Cell(FirstScaleRow + index, 1).SetNumber(step.From).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Left;
-            sheet.Cell(FirstScaleRow + index, 2).SetText(step.Grade);
+            sheet.Cell(FirstScaleRow + index, 1).SetNumber(step.From).AsEntry();
+            sheet.Cell(FirstScaleRow + index, 1).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Left;
+            sheet.Cell(FirstScaleRow + index, 2).SetText(step.Grade).AsEntry();
         }
         if (rule.Lines.Count > 0)
             Heads(sheet, LineRow(rule, 0) - 1, "Must be passed", "At least, in percent", "Otherwise at most");
         foreach (var (index, line) in rule.Lines.Index())
         {
             sheet.Cell(LineRow(rule, index), 1).SetText(line.What);
-            sheet.Cell(LineRow(rule, index), 2).SetNumber(line.AtLeast);
-            sheet.Cell(LineRow(rule, index), 3).SetNumber(line.OtherwiseAtMost + 1);
+            sheet.Cell(LineRow(rule, index), 2).SetNumber(line.AtLeast).AsEntry();
+            sheet.Cell(LineRow(rule, index), 3).SetNumber(line.OtherwiseAtMost + 1).AsEntry();
             sheet
                 .Cell(LineRow(rule, index), 4)
                 .SetText($"the place in the scale above: {rule.Scale.Steps[line.OtherwiseAtMost].Grade}")
@@ -81,6 +85,7 @@ internal static class TermRuleSheet
             term.Class.Cohort,
             term.Title
         );
+        sheet.ProtectFromSlips();
     }
 
     private static void Heads(IXLWorksheet sheet, int row, params string[] heads)

@@ -58,8 +58,11 @@ internal static class TermSharesSheet
                     line.Criterion!,
                     grid.Term.Rule.Resit.Choice
                 );
+                var cell = sheet.At(TermGrid.FirstRow + index, first + at);
+                cell.AsEntry();
+                cell.Style.NumberFormat.Format = Percent;
                 if (reached is { } share)
-                    sheet.At(TermGrid.FirstRow + index, first + at).SetNumber(share).Style.NumberFormat.Format = Percent;
+                    cell.SetShare(share);
             }
         }
     }

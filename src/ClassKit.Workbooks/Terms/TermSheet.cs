@@ -93,5 +93,6 @@ internal sealed class TermSheet
         _sheet.PageSetup.SetRowsToRepeatAtTop(TermGrid.HeadRow, TermGrid.WeightRow);
         var last = _sheet.SpreadOverPages(_grid.Term.Class.Paper, _last, 1, _beginnings);
         _sheet.Across(2, 2, last, _explanation).AsQuiet();
+        _sheet.ProtectFromSlips();
     }
 }

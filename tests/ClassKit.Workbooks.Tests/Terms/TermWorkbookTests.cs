@@ -51,6 +51,21 @@ public sealed class TermWorkbookTests
             TermWorkbookWriter.Write(Random[0], TermGrader.Grade(Random[0]))
         );
 
+    /// <summary>
+    /// Whoever clicks a mark or a share reads a number that was meant: a third stands there as one, and not as a row of threes. Percentages
+    /// of works marked by halves and quarters have four decimals.
+    /// </summary>
+    [Fact]
+    public void What_is_typed_is_framed_and_open_the_rest_is_locked_and_no_number_is_longer_than_meant() =>
+        Assert.All(Random.Take(Written), term =>
+        {
+            var cells = WrittenCell.Of(TermWorkbookWriter.Write(term, TermGrader.Grade(term)));
+            Assert.All(cells, cell => Assert.True(cell.IsProtected && !cell.HasPassword, cell.Sheet));
+            Assert.All(cells, cell => Assert.True(cell.IsLocked != cell.IsFramed, $"{cell}"));
+            Assert.True(cells.Count(cell => !cell.IsLocked) > term.Class.Students.Count);
+            Assert.All(cells.SelectMany(cell => cell.Constants), number => Assert.True(WrittenCell.Decimals(number) <= 4, number));
+        });
+
     private static void AssertGrades(SchoolTerm term, byte[] workbook)
     {
         var snapshot = ReturnedWorkbookReader.Read(workbook).Workbook!;
