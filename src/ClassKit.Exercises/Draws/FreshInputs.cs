@@ -80,13 +80,17 @@ public sealed class FreshInputs
         ArgumentNullException.ThrowIfNull(dealt);
         decimal[] own = [.. _exercise.Givens.Select(given => dealt[given.Id])];
         _values ??= [.. _pool.Select(fresh => _exercise.Givens.Select(given => fresh.Variant.Givens[given.Id]).ToArray())];
-        List<(int Place, int Differing)> others = [];
-        for (var place = 0; place < _values.Count; place++)
+        int[] differing = [.. _values.Select(values => Differing(values, own))];
+        List<int> places = [];
+        for (var most = own.Length; most > 0; most--)
         {
-            if (Differing(_values[place], own) is > 0 and var differing)
-                others.Add((place, differing));
+            for (var place = 0; place < differing.Length && places.Count < count; place++)
+            {
+                if (differing[place] == most)
+                    places.Add(place);
+            }
         }
-        return [.. others.OrderByDescending(other => other.Differing).Take(count).Select(other => other.Place)];
+        return places;
     }
 
     private static int Differing(decimal[] values, decimal[] dealt)

@@ -15,12 +15,6 @@ namespace ClassKit.Grading.Judging;
 /// <param name="tried">The exercise and what it is tried with.</param>
 internal sealed class AnswerJudge(TriedExercise tried)
 {
-    /// <summary>
-    /// A slip of a unit or of a percent sign makes a quantity a hundred or a thousand times too large; no inputs of a class differ by so
-    /// much.
-    /// </summary>
-    private const double ManyTimes = 20;
-
     private readonly MisconceptionFinder _misconceptions = new(tried);
 
     private IReadOnlyList<Trial> Trials => tried.Trials;
@@ -49,6 +43,7 @@ internal sealed class AnswerJudge(TriedExercise tried)
     /// <summary>The right method, and a rounding that stands in the formula; not what only gives the right number by chance.</summary>
     private Judgement? AsRounded(TriedAnswer answer, List<Evidence> evidence) =>
         answer.IsFormula
+        && answer.MayRound
         && evidence.Find(one => one.Reading.IsPlain) is { } plain
         && answer.InNames is { } formula
         && tried.Rounded(answer.Part, formula) is { } rounding
@@ -288,13 +283,9 @@ internal sealed class AnswerJudge(TriedExercise tried)
             yield break;
         if (reading.IsScaled)
             yield return new AnswerFinding.HundredfoldPercent(held);
-        if (judgement.Outcome == Outcome.FollowThrough && IsBeyondReason(answer.Part, held))
+        if (judgement.Outcome == Outcome.FollowThrough && tried.IsBeyondReason(answer.Part, held))
             yield return new AnswerFinding.Impossible(held);
     }
-
-    /// <summary>True for less than nothing, and for many times as much as any inputs give, where neither can be.</summary>
-    private bool IsBeyondReason(Part part, double value) =>
-        tried.Drawn.Most(part) is { } most && (value < 0 || (most > 0 && value > ManyTimes * most));
 
     private static bool Accepts(Part part, double? expected, double value) => expected is { } right && part.Tolerance.Accepts(right, value);
 

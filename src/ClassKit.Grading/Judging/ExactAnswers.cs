@@ -65,7 +65,8 @@ internal sealed class ExactAnswers(ReturnedExercise returned, IReadOnlyList<Tria
         return Near.Computed.AllSame(values) ? null : values;
     }
 
-    private static bool IsPlain(FormulaNode node) =>
+    /// <summary>True for plain arithmetic.</summary>
+    public static bool IsPlain(FormulaNode node) =>
         node
             is NumberNode
                 or NameNode

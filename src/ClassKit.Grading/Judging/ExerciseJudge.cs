@@ -52,7 +52,7 @@ internal sealed class ExerciseJudge
             return CollectWords(part);
         if (part.Choice is not null)
             return JudgeChoice(part);
-        return part.IsNumber && Paper is null && _untried.Judge(part) is var (judgement, values)
+        return part.IsNumber && Paper is null && _untried.Judge(part, () => Before(part)) is var (judgement, values)
             ? GradeUntried(part, judgement, values)
             : TryAnswer(part);
     }
@@ -61,9 +61,10 @@ internal sealed class ExerciseJudge
     {
         _tried.Hold(part, values);
         // While all before it were right beyond doubt there is nothing wrong to look for.
-        var wrong = _judged.Count < _untried.Exact ? [] : Before(part).Wrong;
-        _judged[part.Id] = new(judgement, HoldsNumber: true, IsReached: true, IsTelling: true, [part]);
-        return Grade(part, judgement, CellValue.FromNumber(values[0]), Returned.Content(part)!.Formula, wrong);
+        var earlier = _judged.Count < _untried.Exact ? null : Before(part);
+        IReadOnlyList<Part> origins = judgement.Outcome == Outcome.FollowThrough ? earlier!.Origins : [part];
+        _judged[part.Id] = new(judgement, HoldsNumber: true, IsReached: true, IsTelling: true, origins);
+        return Grade(part, judgement, CellValue.FromNumber(values[0]), Returned.Content(part)!.Formula, earlier?.Wrong ?? []);
     }
 
     private AnswerGrade TryAnswer(Part part)

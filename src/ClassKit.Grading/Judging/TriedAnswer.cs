@@ -3,6 +3,7 @@ using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Judging.Slips;
 using ClassKit.Grading.Judging.Trials;
 using ClassKit.Grading.NearMisses;
 using ClassKit.Grading.Numbers;
@@ -55,6 +56,10 @@ internal sealed class TriedAnswer
     /// are put into it later.
     /// </summary>
     public CellFormula? InNames => _inNames.Value;
+
+    /// <summary>True if a function of rounding stands in the formula over the exercise's names, whether or not it does there what it does
+    /// in the cells.</summary>
+    public bool MayRound => _returned.InNames(Part) is { } formula && RoundedFormula.Rounds(formula);
 
     /// <summary>True for a formula that makes text where a number is asked: other cells cannot compute with it.</summary>
     public bool IsTextOfFormula => Content.Formula is not null && Dealt.Value.IsText;

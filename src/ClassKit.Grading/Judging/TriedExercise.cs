@@ -25,6 +25,12 @@ internal sealed class TriedExercise(
     JudgeRules rules
 )
 {
+    /// <summary>
+    /// A slip of a unit or of a percent sign makes a quantity a hundred or a thousand times too large; no inputs of a class differ by so
+    /// much.
+    /// </summary>
+    private const double ManyTimes = 20;
+
     private readonly List<(Part Part, double[] Values)> _untried = [];
     private List<Trial>? _trials;
 
@@ -71,6 +77,10 @@ internal sealed class TriedExercise(
 
     /// <summary>True if a number says how somebody came to it, unlike a 0, a 1 or one copied from the sheet.</summary>
     public bool IsTelling(Part part, Reading reading) => TellingNumbers.Is(reading.Written(reading.Dealt), Dealt, part);
+
+    /// <summary>True for less than nothing, and for many times as much as any inputs give, where neither can be.</summary>
+    public bool IsBeyondReason(Part part, double value) =>
+        drawn.Most(part) is { } most && (value < 0 || (most > 0 && value > ManyTimes * most));
 
     /// <summary>
     /// True if the same wrong number is typed elsewhere in the exercise as well: filled in, and not the result of any method.

@@ -6,18 +6,23 @@ using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Judging;
 
-/// <summary>Answers of which nothing needs to be tried in the workbook: right beyond doubt, or wrong beyond doubt.</summary>
+/// <summary>
+/// Answers of which nothing needs to be tried in the workbook: right beyond doubt, wrong beyond doubt, or right but for a slip that they
+/// carry on.
+/// </summary>
 internal sealed class UntriedAnswers
 {
     private readonly TriedExercise _tried;
     private readonly ExactAnswers _exact;
     private readonly HopelessAnswers? _hopeless;
+    private readonly CarriedAnswers _carried;
 
     /// <param name="tried">The exercise and what it is tried with.</param>
     public UntriedAnswers(TriedExercise tried)
     {
         _tried = tried;
         _exact = new(tried.Returned, tried.Inputs);
+        _carried = new(tried.Returned, tried.Inputs);
         if (tried.Rules.OnAllInputs)
             _hopeless = new(_exact, tried.Inputs, tried.Returned.Explanations);
     }
@@ -26,13 +31,25 @@ internal sealed class UntriedAnswers
     public int Exact => _exact.Found.Count;
 
     /// <summary>What is found of an answer, and what it comes to under each trial; null for one that has to be tried.</summary>
-    public (Judgement Judgement, double[] Values)? Judge(Part part)
+    /// <param name="part">The part.</param>
+    /// <param name="before">What is known of the answers before it.</param>
+    public (Judgement Judgement, double[] Values)? Judge(Part part, Func<EarlierAnswers> before)
+    {
+        var found = Find(part, before);
+        if (found is var (_, values))
+            _carried.Hold(part, values);
+        return found;
+    }
+
+    private (Judgement Judgement, double[] Values)? Find(Part part, Func<EarlierAnswers> before)
     {
         // What does to the last digit what the key does is right, with the method shown, and nothing beside.
         if (_exact.Of(part) is { } right)
             return (new(Outcome.Sound, Reading.Plain(right[0]), true, new AnswerFinding.Right()), right);
-        return _hopeless?.Of(part) is var (formula, values) && Wrong(part, formula, values[0]) is { } judgement
-            ? (judgement, values)
+        if (_hopeless?.Of(part) is var (formula, values))
+            return Wrong(part, formula, values[0]) is { } judgement ? (judgement, values) : null;
+        return _carried.Of(part, before) is var (carried, own)
+            ? (_tried.IsBeyondReason(part, own[0]) ? carried with { Beside = [new AnswerFinding.Impossible(own[0])] } : carried, own)
             : null;
     }
 

@@ -76,7 +76,7 @@ internal sealed class MendWords(Exercise exercise, Part part, string typed, Shee
             var mend = right is Flat.Leaf ? other : $"({other})";
             if (old.Length > Glance || mend.Length > Glance || !right.Leaves().All(HasCell) || Replaced(old, mend) is not { } mended)
                 continue;
-            if (CellFormula.Parse(mended).Formula is { } formula && new KeyTrial(exercise, part).IsKey(sheet.Named(formula.Shape)))
+            if (CellFormula.Parse(mended).Formula is { } formula && PartMending.Of(exercise, part).IsKey(sheet.Named(formula.Shape)))
                 return string.Format(System.Globalization.CultureInfo.InvariantCulture, advice, mend, old);
         }
         return null;

@@ -21,7 +21,7 @@ internal static class MethodWords
             return EditWords.What(new KeyEdit.OtherBrackets(part.Key.ToString()[1..], formula.ToString()[1..]), sheet, key);
         if (edits is [var one] && IsTold(one))
             return EditWords.What(one, sheet, key);
-        return new OwnChanges(exercise, part).Of(Flat.Of(formula.Shape)) is { } reading
+        return PartMending.Of(exercise, part).Change(Flat.Of(formula.Shape)) is { } reading
             ? OwnChangeWords.What(reading.Change, sheet)
             : Several(edits, part, sheet, key);
     }

@@ -44,7 +44,7 @@ internal sealed class ShownMiss
             return Said(new OwnSlip(_sheet).Between(_key.Tree!, tree)!, _mend.Whole());
         var written = Flat.Of(_sheet.Named(tree));
         var isWritten = written.Sorted == Flat.Of(CellFormula.Of(_miss.Formula).Shape).Sorted;
-        var reading = new OwnChanges(_exercise, _part).Of(written);
+        var reading = PartMending.Of(_exercise, _part).Change(written);
         if (isWritten && _miss.Edits is [var one] && MethodWords.IsTold(one))
             return Said(one, reading is null ? _mend.Whole() : _mend.Of(reading));
         if (reading is not null)

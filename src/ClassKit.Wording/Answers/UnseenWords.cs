@@ -32,7 +32,7 @@ internal static class UnseenWords
             return OfNumber(exercise, part);
         var sheet = new SheetTerms(exercise, cells);
         var written = Flat.Of(sheet.Named(tree));
-        if (new OwnChanges(exercise, part).Of(written) is { } reading)
+        if (PartMending.Of(exercise, part).Change(written) is { } reading)
         {
             var cure = new MendWords(exercise, part, formula!, sheet).Of(reading);
             return $"It looks as if {OwnChangeWords.What(reading.Change, sheet)}.{cure}{SolutionPlace.Of([], exercise, part, isFormula: true, isCured: cure.Length > 0)}";

@@ -125,18 +125,26 @@ internal abstract record Flat
     }
 
     /// <summary>What two formulas have in common that are one but for the order of their terms and factors.</summary>
-    public string Sorted =>
+    public string Sorted => InOneLine(isSorted: true);
+
+    /// <summary>What no two different formulas have in common.</summary>
+    public string Spelled => InOneLine(isSorted: false);
+
+    private string InOneLine(bool isSorted) =>
         this switch
         {
             Leaf leaf => OfTree(leaf.Node).ToUpperInvariant(),
-            Power power => $"({power.Base.Sorted}^{power.Exponent.Sorted})",
-            Call call => $"{call.Name}({string.Join(',', call.Arguments.Select(argument => argument.Sorted))})",
-            Row row =>
-                $"({string.Concat(
-                row.Items.Select(item => (item.IsInverse ? Back(row) : Forth(row)) + item.Term.Sorted).Order(StringComparer.Ordinal)
-            )})",
+            Power power => $"({power.Base.InOneLine(isSorted)}^{power.Exponent.InOneLine(isSorted)})",
+            Call call => $"{call.Name}({string.Join(',', call.Arguments.Select(argument => argument.InOneLine(isSorted)))})",
+            Row row => $"({string.Concat(InOneLine(row, isSorted))})",
             _ => throw new System.Diagnostics.UnreachableException(),
         };
+
+    private static IEnumerable<string> InOneLine(Row row, bool isSorted)
+    {
+        var items = row.Items.Select(item => (item.IsInverse ? Back(row) : Forth(row)) + item.Term.InOneLine(isSorted));
+        return isSorted ? items.Order(StringComparer.Ordinal) : items;
+    }
 
     private static char Forth(Row row) => row.IsSum ? '+' : '*';
 

@@ -27,14 +27,22 @@ internal sealed class RoundedFormula(IReadOnlyList<Variant> drawn)
         "FIXED",
     };
 
+    /// <summary>True if a formula rounds anything.</summary>
+    public static bool Rounds(CellFormula formula) => Rounds(formula.Root);
+
+    private static bool Rounds(FormulaNode node) =>
+        (node is CallNode { Arguments.Count: > 0 } call && Functions.Contains(call.Name)) || node.Children().Any(Rounds);
+
     /// <summary>What rounds, and what belongs there; null where nothing does, where the part allows it, and where more is wrong.</summary>
     /// <param name="part">The part.</param>
     /// <param name="formula">The formula, over the exercise's names.</param>
     public (string Written, string Right)? Find(Part part, CellFormula formula)
     {
+        if (!Rounds(formula))
+            return null;
         var (written, key) = (formula.Shape, part.Key.Shape);
         var calls = Calls(written).ToList();
-        if (calls.Count == 0 || !IsMethod(Bare(written), Bare(key)) || IsAllowed(part, written))
+        if (!IsMethod(Bare(written), Bare(key)) || IsAllowed(part, written))
             return null;
         // To round down where a whole packet is needed is a wrong turn that an exercise may list, and then has its author's words.
         if (part.Misconceptions.Any(listed => IsMethod(written, listed.Formula.Shape)))
