@@ -6,6 +6,7 @@ using ClassKit.Desk.Kitchen;
 using ClassKit.Desk.Serving;
 using ClassKit.Desk.Texts;
 using ClassKit.Exercises.Choosing;
+using ClassKit.Notes;
 using ClassKit.Pages;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Output;
@@ -19,9 +20,7 @@ internal static class HandOutScreen
     public static void AddTo(DeskRoutes routes)
     {
         routes.LookInside("rounds/{class}/new", visit => visit.InClass(known => Choose(visit, known)));
-        routes.TakeInside("rounds/{class}/pick", visit =>
-            visit.InClass(known => visit.GoTo($"rounds/{known.Key}/new?lesson={Uri.EscapeDataString(visit.Typed("lesson"))}"))
-        );
+        routes.TakeInside("rounds/{class}/pick", visit => visit.InClass(known => visit.GoTo(PageOf(visit, known, visit.Typed("lesson")))));
         routes.TakeInside("rounds/{class}/try", visit => visit.InClass(known => Try(visit, known)));
         routes.LookInside("rounds/{class}/tried", visit =>
             visit.InClass(known =>
@@ -57,22 +56,50 @@ internal static class HandOutScreen
     {
         IReadOnlyList<LessonEntry> lessons = [.. visit.Folder.Lessons(), LessonEntry.Bank];
         var lesson = lessons.FirstOrDefault(one => one.Key == visit.Typed("lesson")) ?? Prepared(visit, known, lessons) ?? lessons[0];
-        var set = PracticeSet.Read(lesson.Path, SetWish.None, DealPractice.DefaultSeed);
-        return visit.Show<ChoosePage>(
-            (nameof(ChoosePage.Class), known),
-            (nameof(ChoosePage.Lessons), lessons),
-            (nameof(ChoosePage.Lesson), lesson),
-            (nameof(ChoosePage.Set), set),
-            (nameof(ChoosePage.Seed), SetForm.UsualSeed(visit.Folder, known)),
-            (nameof(ChoosePage.Proved), PastOfFolder.Of(visit, known, lesson)),
-            (
-                nameof(ChoosePage.Before),
-                visit.Ticked("again") && Kept(visit, known) is { } tried && tried.Lesson.Key == lesson.Key
-                    ? tried.Asked
-                    : new Dictionary<string, IReadOnlyList<string>>()
-            )
+        return Choose(
+            visit,
+            known,
+            lesson,
+            visit.Ticked("again") && Kept(visit, known) is { } tried && tried.Lesson.Key == lesson.Key
+                ? tried.Asked
+                : new Dictionary<string, IReadOnlyList<string>>(),
+            []
         );
     }
+
+    /// <param name="visit">The request.</param>
+    /// <param name="known">The class.</param>
+    /// <param name="lesson">Whose exercises are shown.</param>
+    /// <param name="before">What was ticked and typed, by the names of fields.</param>
+    /// <param name="problems">What is wrong with that.</param>
+    private static Task Choose(
+        Visit visit,
+        ClassEntry known,
+        LessonEntry lesson,
+        IReadOnlyDictionary<string, IReadOnlyList<string>> before,
+        IReadOnlyList<Diagnostic> problems
+    ) =>
+        visit.Show<ChoosePage>(
+            (nameof(ChoosePage.Class), known),
+            (nameof(ChoosePage.Lessons), (IReadOnlyList<LessonEntry>)[.. visit.Folder.Lessons(), LessonEntry.Bank]),
+            (nameof(ChoosePage.Lesson), lesson),
+            (nameof(ChoosePage.Set), PracticeSet.Read(lesson.Path, SetWish.None, DealPractice.DefaultSeed)),
+            (nameof(ChoosePage.Seed), SetForm.UsualSeed(visit.Folder, known)),
+            (nameof(ChoosePage.Number), visit.Folder.NextNumber(known)),
+            (nameof(ChoosePage.Proved), PastOfFolder.Of(visit, known, lesson)),
+            (nameof(ChoosePage.Before), before),
+            (nameof(ChoosePage.Problems), problems),
+            (nameof(ChoosePage.Left), visit.Folder.Lessons().Append(LessonEntry.Bank).FirstOrDefault(one => one.Key == visit.Typed("left")))
+        );
+
+    /// <summary>Where another lesson's exercises are shown: what was ticked of the one before stays with that one, and it is said.</summary>
+    private static string PageOf(Visit visit, ClassEntry known, string lesson) =>
+        $"rounds/{known.Key}/new?lesson={Uri.EscapeDataString(lesson)}"
+        + (
+            visit.All("exercise").Count > 0 && visit.Sent("shown") is { } shown && shown != lesson
+                ? $"&left={Uri.EscapeDataString(shown)}"
+                : ""
+        );
 
     /// <summary>The lesson that was prepared for the class last, whose practice is the likeliest; null if none was since the desk was opened.</summary>
     private static LessonEntry? Prepared(Visit visit, ClassEntry known, IReadOnlyList<LessonEntry> lessons) =>
@@ -89,32 +116,28 @@ internal static class HandOutScreen
 
         // Another lesson was chosen than the one whose exercises stand there: what is ticked is of that one.
         if (visit.Sent("shown") is { } shown && shown != lesson.Key)
-            return visit.GoTo($"rounds/{known.Key}/new?lesson={Uri.EscapeDataString(lesson.Key)}");
+            return visit.GoTo(PageOf(visit, known, lesson.Key));
+        var asked = SetForm.Fields.ToDictionary(field => field, visit.All);
+        var wish = SetForm.Read(visit, known, lesson == LessonEntry.Bank, out var problems);
+        if (problems.Count > 0)
+            return Choose(visit, known, lesson, asked, problems);
         if (WithClocks(visit, known) is { } refused)
             return visit.Show<WordPage>(
                 (nameof(WordPage.Title), "The class’s clocks were not written down"),
                 (nameof(WordPage.Words), $"{refused.Found}. {refused.Expected}")
             );
-        var asked = SetForm.Fields.ToDictionary(field => field, visit.All);
-        var wish = SetForm.Read(visit, out var problems);
         var paths = new DealPaths(lesson.Path, known.Roster, wish) { ClassFile = known.File };
         var kept = visit.Desk.Kept;
         return visit.Begin(
             new($"Draw practice from {lesson.Title} for {known.Name}", $"rounds/{known.Key}/tried", "See what a student gets", run =>
             {
-                if (problems.Count > 0)
-                    return JobEnd.Nothing(problems);
                 var request = paths.Read();
                 if (!request.Succeeded)
                     return JobEnd.Nothing(request.Problems);
                 var made = DealPractice.Run(request.Model, run);
                 if (!made.Succeeded)
                     return JobEnd.Nothing(made.Problems);
-                kept.Begin(
-                    NameOf(known),
-                    "",
-                    new TriedSet(lesson, paths, made.Model, [.. DealPaths.Write(made.Model).Notes.SelectMany(NoteLineWords.Of)], asked)
-                );
+                kept.Begin(NameOf(known), "", new TriedSet(lesson, paths, made.Model, Notes(made.Model), asked));
                 return JobEnd.Well;
             }) { GoesOn = true }
         );
@@ -131,6 +154,10 @@ internal static class HandOutScreen
         && OwnText.Read(known.File) is { } file
             ? file.Write(file.Stamp, file.With(FrontLines.With(file.Text, ProfileField.TimeZone, zone)))
             : null;
+
+    /// <summary>What the instructor should know of a draw; how the list was read is said where it is brought.</summary>
+    private static IReadOnlyList<string> Notes(DealMade made) =>
+        [.. DealPaths.Write(made).Notes.Where(note => note is not Note.RosterUnderstood).SelectMany(NoteLineWords.Of)];
 
     /// <summary>Deals what was looked at; the use case is asked anew, so that what changed on disk meanwhile counts.</summary>
     private static Task Deal(Visit visit, ClassEntry known, TriedSet tried)

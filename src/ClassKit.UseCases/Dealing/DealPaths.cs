@@ -52,8 +52,9 @@ public sealed record DealPaths(string Folder, string? Roster, DealWish Wish)
                 {
                     Students = [.. roster.Model.Students.Where(student => Only.Contains(student.Id))],
                 };
+        var earlier = set.Model.IsBank ? (before.Model.Dealt ?? replaced?.Model)?.LessonTitle : null;
         return new(
-            new(set.Model, dealtTo, Wish with { IsBalanced = past is not null })
+            new(set.Model with { Title = Wish.Title ?? earlier ?? set.Model.Title }, dealtTo, Wish with { IsBalanced = past is not null })
             {
                 Earlier = before.Model,
                 Replaces = replaced?.Model,

@@ -12,6 +12,12 @@ namespace ClassKit.UseCases.Dealing;
 /// <param name="Seed">Decides every draw.</param>
 public sealed record DealWish(SetWish Set, bool IsSpread, ulong Seed)
 {
+    /// <summary>
+    /// What stands at the top of workbooks and pages; null for the lesson's title, and for exercises without a lesson what an earlier deal
+    /// says that is added to or sat again, else the folder's name.
+    /// </summary>
+    public string? Title { get; init; }
+
     /// <summary>What it is for.</summary>
     public DealPurpose Purpose { get; init; }
 

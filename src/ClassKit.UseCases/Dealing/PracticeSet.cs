@@ -23,6 +23,9 @@ public sealed record PracticeSet(string Id, string Title, IReadOnlyList<Exercise
     /// <summary>All that the exercises were chosen from.</summary>
     public IReadOnlyList<Exercise> Pool { get; init; } = Exercises;
 
+    /// <summary>True for exercises that belong to no lesson.</summary>
+    public bool IsBank { get; init; }
+
     /// <summary>How messages name where it was read.</summary>
     public string Source { get; init; } = Id;
 
@@ -138,7 +141,10 @@ public sealed record PracticeSet(string Id, string Title, IReadOnlyList<Exercise
                     name == ExerciseBank.FolderName ? "Practice" : $"Practice: {name.Replace('-', ' ')}",
                     bank.Model.Exercises,
                     marking.Model
-                ),
+                )
+                {
+                    IsBank = true,
+                },
                 []
             )
             : new(null, marking.Problems);

@@ -1,4 +1,7 @@
+using System.Text.RegularExpressions;
+using ClassKit.Desk.Folders;
 using ClassKit.Desk.Tests.Tools;
+using ClassKit.UseCases.Dealing;
 
 namespace ClassKit.Desk.Tests.HandOut;
 
@@ -42,6 +45,85 @@ public sealed class ChoosingTests(RunningDesk desk) : IClassFixture<RunningDesk>
         Assert.Contains("value=\"2026-12-01T17:00\"", page, StringComparison.Ordinal);
         Assert.Contains("value=\"31\"", page, StringComparison.Ordinal);
         Assert.DoesNotContain("checked", await desk.PageAsync("rounds/class/new?lesson=thin-air-quick-breads"), StringComparison.Ordinal);
+    }
+
+    /// <summary>One slip would hand out more than anybody can do, other exercises than those that were ticked, or work that is late at once.</summary>
+    [Fact]
+    public async Task What_cannot_be_meant_is_asked_about_on_the_form_with_everything_still_there()
+    {
+        var nothing = await Refused(("shown", "practice-bank"), ("lesson", "practice-bank"), ("title", "Scaling again"), ("seed", "1"));
+        Assert.Contains(
+            "Nothing is ticked, and everybody would get every exercise of the practice bank",
+            nothing,
+            StringComparison.Ordinal
+        );
+        Assert.Contains("value=\"Scaling again\"", nothing, StringComparison.Ordinal);
+
+        var id = Regex.Match(nothing, "name=\"exercise\" value=\"([^\"]*)\"").Groups[1].Value;
+        using var other = await desk.Client.SendAsync(
+            desk.Request("rounds/class/pick", ("shown", "practice-bank"), ("lesson", "thin-air-quick-breads"), ("exercise", id))
+        );
+        var to = other.Headers.Location!.ToString();
+        Assert.Contains(
+            "What you had ticked of “The practice bank” is not of “Thin Air",
+            System.Net.WebUtility.HtmlDecode(await desk.PageAsync(to[to.IndexOf("rounds/", StringComparison.Ordinal)..])),
+            StringComparison.Ordinal
+        );
+
+        (string, string)[] asked = [("shown", "practice-bank"), ("lesson", "practice-bank"), ("title", "Friday"), ("exercise", id)];
+        var wrong = await Refused([.. asked, ("minutes", "abc"), ("seed", "1")]);
+        Assert.Contains("The minutes are “abc”", wrong, StringComparison.Ordinal);
+        Assert.Matches($"value=\"{id}\" checked", wrong);
+        Assert.Contains("value=\"abc\"", wrong, StringComparison.Ordinal);
+
+        var over = await Refused([.. asked, ("due", "2026-11-20T17:00"), ("seed", "1")]);
+        Assert.Contains("It would be due on Friday 20 November 2026, 17:00, and that is over", over, StringComparison.Ordinal);
+        Assert.Contains("name=\"late\"", over, StringComparison.Ordinal);
+        await desk.DoneAsync("rounds/class/try", [.. asked, ("due", "2026-11-20T17:00"), ("late", "yes"), ("seed", "1")]);
+        Assert.Contains("due Friday 20 November 2026", await desk.PageAsync("rounds/class/tried"), StringComparison.Ordinal);
+    }
+
+    /// <summary>Exercises without a lesson are called by what was typed, also where somebody is added to the round later.</summary>
+    [Fact]
+    public async Task Practice_from_the_bank_has_a_name_of_its_own()
+    {
+        var page = await desk.PageAsync("rounds/class/new?lesson=practice-bank");
+        Assert.Matches("name=\"title\" value=\"Practice [0-9]+\" required", page);
+        var id = Regex.Match(page, "name=\"exercise\" value=\"([^\"]*)\"").Groups[1].Value;
+        await desk.DoneAsync(
+            "rounds/class/try",
+            ("lesson", "practice-bank"),
+            ("title", "Scaling, for Friday"),
+            ("exercise", id),
+            ("seed", "7")
+        );
+        Assert.Contains(
+            "Marked by “Marks for calculations”, which comes with the program",
+            await desk.PageAsync("rounds/class/tried"),
+            StringComparison.Ordinal
+        );
+        await desk.DoneAsync("rounds/class/deal");
+        var round = desk
+            .Folder.Rounds(desk.Folder.Class("class")!)
+            .First(round => round.Name.EndsWith("practice-bank", StringComparison.Ordinal));
+        Assert.Equal("Scaling, for Friday", DealtFolder.Read(round.Dealt).Model!.LessonTitle);
+
+        var again = new DealPaths(
+            LessonEntry.Bank.Path,
+            Path.Combine(desk.Folder.Root, "roster.csv"),
+            new(new([id], [], [], null, null), false, 7)
+        )
+        {
+            Into = round.Dealt,
+        };
+        Assert.Equal("Scaling, for Friday", again.Read().Model!.Set.Title);
+    }
+
+    private async Task<string> Refused(params (string Name, string Value)[] typed)
+    {
+        using var answer = await desk.Client.SendAsync(desk.Request("rounds/class/try", typed));
+        Assert.Equal(200, (int)answer.StatusCode);
+        return System.Net.WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync());
     }
 
     [Fact]
