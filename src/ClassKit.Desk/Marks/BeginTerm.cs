@@ -52,7 +52,7 @@ internal static class BeginTerm
                     ),
             ];
             if (visit.Ticked("bench"))
-                rows.Add(Row("Bench work 1", "bench work", "Bench work", Beside(folder, OwnRubric.Put(visit.Folder, OwnRubric.Bench)), ""));
+                rows.Add(Row("Bench work 1", "bench work", "Bench work", Beside(folder, Rubric(visit)), ""));
             if (visit.Ticked("written"))
                 rows.Add(Row("Written questions", "written answers", "Written work", "20", ""));
             if (rows.Count == 0)
@@ -88,6 +88,11 @@ internal static class BeginTerm
             ];
         }
     }
+
+    /// <summary>The criteria that were chosen: one's own, or those that come with the program.</summary>
+    private static string Rubric(Visit visit) =>
+        visit.Folder.PathsOf(ContentKind.PracticalRubric).FirstOrDefault(file => visit.Folder.KeyOf(file) == visit.Typed("rubric"))
+        ?? OwnRubric.Put(visit.Folder, OwnRubric.Bench);
 
     /// <summary>A path as it stands in a file of a folder.</summary>
     public static string Beside(string folder, string path) => Path.GetRelativePath(folder, path).Replace('\\', '/');

@@ -18,7 +18,8 @@ namespace ClassKit.Desk.Marks;
 /// <param name="Whose">Whose marks.</param>
 internal sealed record BenchFiles(TermEntry Term, PlannedWork Work, Sitting Whose)
 {
-    private const string Comment = "comment";
+    /// <summary>The column of what was written of somebody.</summary>
+    public const string Comment = "comment";
 
     private static readonly string[] Endings = [".json", ".xlsx", ".ods", ".csv", ".tsv"];
 
@@ -38,6 +39,12 @@ internal sealed record BenchFiles(TermEntry Term, PlannedWork Work, Sitting Whos
 
     /// <summary>The file that the term names now; null if none.</summary>
     public string? Named => Whose.FileOf(Work) is { } named ? Path.GetFullPath(named) : null;
+
+    /// <summary>How what was seen is kept now: another text when it is changed; empty where nothing is.</summary>
+    public string Stamp =>
+        Named is { } file && File.Exists(file)
+            ? Path.GetFileName(file) + Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(file)))
+            : "";
 
     /// <summary>Who is not marked in every criterion, with what is missing, and what else of a form could not be used.</summary>
     public IReadOnlyList<string> Open(BenchForm form)

@@ -2,6 +2,7 @@ using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Recognition;
 using ClassKit.Desk.Folders;
 using ClassKit.Desk.Serving;
+using ClassKit.Desk.Texts;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Running;
 using ClassKit.UseCases.Terms;
@@ -70,6 +71,7 @@ internal static class MarksScreen
             (nameof(BeginTermPage.Class), known),
             (nameof(BeginTermPage.Terms), TermEntry.Of(visit.Folder, known)),
             (nameof(BeginTermPage.Judged), Judged(visit, known)),
+            (nameof(BeginTermPage.Rubrics), Rubrics(visit)),
             (nameof(BeginTermPage.Problems), problems)
         );
 
@@ -83,13 +85,7 @@ internal static class MarksScreen
             (nameof(TermPage.Weighed), request.Succeeded ? WeighTerm.Run(request.Model, Run.Unwatched) : null),
             (nameof(TermPage.Problems), (IReadOnlyList<Diagnostic>)[.. problems, .. request.Problems, .. unasked]),
             (nameof(TermPage.Judged), Judged(visit, known)),
-            (
-                nameof(TermPage.Rubrics),
-                visit
-                    .Folder.PathsOf(ContentKind.PracticalRubric)
-                    .Select(file => (visit.Folder.KeyOf(file), Path.GetFileName(file)))
-                    .ToList()
-            ),
+            (nameof(TermPage.Rubrics), Rubrics(visit)),
             (nameof(TermPage.Text), visit.Folder.TextAt(term.File)),
             (nameof(TermPage.Rule), visit.Folder.TextAt(term.RuleFile)),
             (nameof(TermPage.GivenOut), given),
@@ -102,6 +98,26 @@ internal static class MarksScreen
             is { Count: > 0 } problems
             ? Show(visit, known, term, problems)
             : visit.GoTo($"marks/{known.Key}/{term.Key}");
+
+    /// <summary>The criteria of bench work in the folder, by their headings; the file stands behind where two have the same.</summary>
+    private static IReadOnlyList<(string Key, string Title)> Rubrics(Visit visit)
+    {
+        var found = visit
+            .Folder.PathsOf(ContentKind.PracticalRubric)
+            .Select(file => (File: file, Title: OwnText.Read(file) is { } text ? TextHeading.Of(new StringReader(text.Text)) : null))
+            .ToList();
+        return
+        [
+            .. found.Select(one =>
+                (
+                    visit.Folder.KeyOf(one.File),
+                    one.Title is { } title && found.Count(other => other.Title == title) == 1
+                        ? title
+                        : $"{one.Title} ({Path.GetRelativePath(visit.Folder.Root, one.File).Replace('\\', '/')})".Trim()
+                )
+            ),
+        ];
+    }
 
     private static IReadOnlyList<RoundState> Judged(Visit visit, ClassEntry known) =>
         [.. visit.Folder.Rounds(known).Select(visit.Look).OfType<RoundState>().Where(state => state.Grades is not null)];

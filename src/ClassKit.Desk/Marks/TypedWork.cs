@@ -31,9 +31,6 @@ public sealed class TypedWork(TermEntry term, PlannedWork work)
     public static string WordField(string student, int sitting) =>
         string.Create(System.Globalization.CultureInfo.InvariantCulture, $"w{sitting}.{student}");
 
-    /// <summary>True for a field of the table's cells.</summary>
-    public static bool IsField(string name) => name is ['m' or 'w', '1' or '2', '.', ..];
-
     /// <summary>The words that stand in place of a mark, by students' ids.</summary>
     public IReadOnlyDictionary<string, string> InPlace(int sitting) =>
         Cells(sitting)

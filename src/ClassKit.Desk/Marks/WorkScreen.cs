@@ -67,8 +67,15 @@ internal static class WorkScreen
     {
         var whose = asked ?? Sitting.All.FirstOrDefault(one => one.Key == visit.Typed("as")) ?? Sitting.First;
         var form = work.Kind == WorkKind.BenchWork ? new BenchFiles(term, work, whose).Form(known) : null;
-        // Where the table was changed meanwhile its cells are shown as they are now, never what was typed over earlier ones.
-        var isOld = visit.Sent("stamp") is { } seen && seen != new TypedWork(term, work).Stamp;
+        var files = form is null ? null : new BenchFiles(term, work, whose);
+        var shown = Now(term, work, whose, form?.Model);
+        visit.Desk.Kept.Put(NameOfShown(term, work, whose, new TypedWork(term, work).Stamp, files?.Stamp ?? ""), "", shown);
+        // Of an older page only what was typed into it is shown again, never how the files were then.
+        var again = IsOld(visit, term, work, files)
+            ? Shown(visit, term, work, whose) is { } old
+                ? name => old.Typed(visit, name)
+                : _ => null
+            : (Func<string, string?>)visit.Sent;
         return visit.Show<WorkPage>(
             (nameof(WorkPage.Open), form?.Model is { } made ? new BenchFiles(term, work, whose).Open(made) : []),
             (nameof(WorkPage.Noted), form?.Model is null ? [] : new BenchFiles(term, work, whose).Noted),
@@ -84,9 +91,28 @@ internal static class WorkScreen
             (nameof(WorkPage.Typed), new TypedWork(term, work)),
             (nameof(WorkPage.Problems), (IReadOnlyList<Diagnostic>)[.. problems, .. form?.Problems ?? []]),
             (nameof(WorkPage.IsKept), visit.Ticked("kept") && problems.Count == 0),
-            (nameof(WorkPage.Again), (Func<string, string?>)(name => isOld && TypedWork.IsField(name) ? null : visit.Sent(name)))
+            (nameof(WorkPage.Again), again),
+            (nameof(WorkPage.Levels), files?.Stamp ?? "")
         );
     }
+
+    private static string NameOfShown(TermEntry term, PlannedWork work, Sitting whose, string marks, string levels) =>
+        $"shown {term.File} {work.Title} {whose.Key} {marks} {levels}";
+
+    /// <summary>True where a form was sent whose page was shown before something that it holds was changed.</summary>
+    private static bool IsOld(Visit visit, TermEntry term, PlannedWork work, BenchFiles? files) =>
+        (visit.Sent("stamp") is { } marks && marks != new TypedWork(term, work).Stamp)
+        || (visit.Sent(ShownWork.Levels) is { } levels && levels != files?.Stamp);
+
+    /// <summary>What the page showed whose form was sent; null where that is not known any more.</summary>
+    private static ShownWork? Shown(Visit visit, TermEntry term, PlannedWork work, Sitting whose) =>
+        visit.Desk.Kept.Get<ShownWork>(NameOfShown(term, work, whose, visit.Typed("stamp"), visit.Typed(ShownWork.Levels)), "");
+
+    private static ShownWork Now(TermEntry term, PlannedWork work, Sitting whose, BenchForm? form) =>
+        ShownWork.Of(new(term, work), term.Plan.Model?.Class.Students ?? [], form, form is null ? null : whose.In(work));
+
+    private static IReadOnlyList<Diagnostic> Meanwhile(Visit visit, TermEntry term, PlannedWork work, Sitting whose, BenchForm? form) =>
+        [ShownWork.Meanwhile(Shown(visit, term, work, whose)?.AllTyped(visit, Now(term, work, whose, form)).ToList())];
 
     private static Task KeepTyped(Visit visit, ClassEntry known, TermEntry term, PlannedWork work) =>
         Kept(
@@ -94,13 +120,24 @@ internal static class WorkScreen
             known,
             term,
             work,
-            new TypedWork(term, work).Keep(visit.Typed("stamp"), (student, sitting) => TypedCellOf(visit, student, sitting))
+            IsOld(visit, term, work, null)
+                ? Meanwhile(visit, term, work, Sitting.First, null)
+                : new TypedWork(term, work).Keep(visit.Typed("stamp"), (student, sitting) => TypedCellOf(visit, student, sitting))
         );
 
     private static Task KeepBench(Visit visit, ClassEntry known, BenchFiles files)
     {
         var form = files.Form(known);
-        return Kept(visit, known, files.Term, files.Work, form.Succeeded ? KeepAll(visit, files, form.Model) : form.Problems, files.Whose);
+        return Kept(
+            visit,
+            known,
+            files.Term,
+            files.Work,
+            !form.Succeeded ? form.Problems
+                : IsOld(visit, files.Term, files.Work, files) ? Meanwhile(visit, files.Term, files.Work, files.Whose, form.Model)
+                : KeepAll(visit, files, form.Model),
+            files.Whose
+        );
     }
 
     /// <summary>Words first: levels chosen for many are not meant for whom one stands there.</summary>

@@ -65,6 +65,34 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
             StringComparison.Ordinal
         );
 
+    /// <summary>Two tabs, or a tab and another program: what the older one shows is only how things were, and what was typed into it is kept.</summary>
+    [Fact]
+    public async Task A_page_that_was_opened_before_writes_nothing_over_and_loses_nothing()
+    {
+        using var term = new Kept(In("term", "term.md"));
+        using var table = new Kept(In("term", "marks.csv"));
+        var page = Work("Bench day one");
+        var older = await Form(page, "/bench/first", ("b1.amara-osei", "Excellent"), ("b0.bao-nguyen", "calm"));
+        Assert.Equal(303, await desk.StatusAsync(await Form(page, "/bench/first", ("b1.anders-lindqvist", "Not yet"))));
+        var kept = await Levels();
+
+        using var answer = await desk.Client.SendAsync(older);
+        var shown = System.Net.WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync());
+
+        Assert.Matches("with what you had typed in its place: Amara Osei, [^:;]*: Excellent; Bảo Nguyễn, in your words: calm\\.", shown);
+        Assert.Equal(kept, await Levels());
+        Assert.Contains("value=\"calm\"", shown, StringComparison.Ordinal);
+        var anders = shown[shown.IndexOf("name=\"b1.anders-lindqvist\"", StringComparison.Ordinal)..];
+        Assert.Matches("^[^>]*>(.|\n)*?<option[^>]*selected[^>]*>Not yet", anders[..anders.IndexOf("</select>", StringComparison.Ordinal)]);
+
+        async Task<string> Levels() =>
+            string.Concat(
+                await Task.WhenAll(
+                    Directory.EnumerateFiles(In("term"), "bench-day-one*.csv").Order().Select(file => File.ReadAllTextAsync(file))
+                )
+            );
+    }
+
     [Fact]
     public async Task A_table_that_was_changed_meanwhile_is_not_written_over()
     {
@@ -74,8 +102,8 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
         using var answer = await desk.Client.SendAsync(form);
         var page = System.Net.WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync());
         Assert.Contains("changed meanwhile", page, StringComparison.Ordinal);
-        Assert.Contains("You had typed: Amara Osei: 1.", page, StringComparison.Ordinal);
-        Assert.DoesNotContain("name=\"m1.amara-osei\" value=\"1\"", page, StringComparison.Ordinal);
+        Assert.Contains("what you had typed in its place: Amara Osei: 1.", page, StringComparison.Ordinal);
+        Assert.Contains("name=\"m1.amara-osei\" value=\"1\"", page, StringComparison.Ordinal);
         Assert.Equal(table.Bytes.Length + 1, (await File.ReadAllBytesAsync(table.Path)).Length);
     }
 
