@@ -49,6 +49,19 @@ public sealed class IntakeTests
         );
     }
 
+    /// <summary>A copy of somebody's workbook under another's first name is asked about where nothing came from that one.</summary>
+    [Fact]
+    public void A_copy_under_another_first_name_is_asked_about_where_nothing_came_from_that_one()
+    {
+        IReadOnlyList<MisnamedFile> Of(params ReturnedFile[] files) => MisnamedFile.In(ClassGrader.Grade(Class, files));
+
+        var one = Assert.Single(Of(Full(Cleo).As("cleo-marin.xlsx"), Full(Cleo).As("Ben.xlsx")));
+        Assert.Equal(("Ben.xlsx", "ben-okoye", "cleo-marin", true), (one.File.File, one.Named.Id, one.Owner.Id, one.HasOther));
+        Assert.Empty(Of(Full(Cleo).As("cleo-marin.xlsx"), Full(Cleo).As("Ben.xlsx"), Full(Ben).As("work.xlsx")));
+        Assert.Empty(Of(Full(Cleo).As("Ben.xlsx")));
+        Assert.Empty(Of(Full(Cleo).As("cleo-marin.xlsx"), Full(Cleo).As("Cleo final.xlsx")));
+    }
+
     [Fact]
     public void Without_its_id_a_workbook_is_known_by_its_numbers()
     {

@@ -13,6 +13,9 @@ namespace ClassKit.Desk.Again;
 /// <summary>What to teach again, and practice aimed at what each student missed.</summary>
 internal static class AgainScreen
 {
+    /// <summary>Nobody practises longer in one piece.</summary>
+    private const int MostMinutes = 600;
+
     private const string Page = "rounds/{class}/{round}/again";
 
     public static void AddTo(DeskRoutes routes)
@@ -28,7 +31,8 @@ internal static class AgainScreen
             (nameof(AgainPage.Round), state),
             (nameof(AgainPage.Followed), state.IsFollowedUp ? FolderFiles.In(state.Round.FollowUp) : null),
             (nameof(AgainPage.After), visit.Folder.After(known, state.Round)),
-            (nameof(AgainPage.Problems), problems)
+            (nameof(AgainPage.Problems), problems),
+            (nameof(AgainPage.Minutes), visit.Sent("minutes"))
         );
 
     /// <summary>Practice that followed is taken in, marked and taught again like any other once it is a round: its folder becomes one.</summary>
@@ -42,15 +46,35 @@ internal static class AgainScreen
             : visit.GoTo($"rounds/{known.Key}/{round.Name}");
     }
 
+    private static string Making(RoundState state) => $"Make practice after {state.Dealt.LessonTitle}";
+
+    private static string PageOf(Round round) => $"rounds/{round.Class}/{round.Name}/again";
+
     private static Task Practice(Visit visit, ClassEntry known, RoundState state)
     {
         var round = state.Round;
         // Practice that students may have is never replaced, and more of it has other numbers.
         var seed = state.Dealt.Seed + (ulong)visit.Folder.After(known, round).Count;
-        var minutes =
-            int.TryParse(visit.Typed("minutes"), NumberStyles.None, CultureInfo.InvariantCulture, out var typed) && typed is > 0 and <= 600
-                ? typed
-                : MakeFollowUp.DefaultMinutes;
+        if (
+            !int.TryParse(visit.Typed("minutes"), NumberStyles.None, CultureInfo.InvariantCulture, out var minutes)
+            || minutes is < 1 or > MostMinutes
+        )
+            return Show(
+                visit,
+                known,
+                state,
+                [
+                    new(
+                        "minutes",
+                        null,
+                        $"The minutes are `{visit.Typed("minutes")}`",
+                        string.Create(CultureInfo.InvariantCulture, $"Type a whole number from 1 to {MostMinutes}.")
+                    ),
+                ]
+            );
+        // Whoever presses once more while it is made sees how far it is.
+        if (visit.Desk.Jobs.Open.FirstOrDefault(job => job.Order.Title == Making(state) && job.Order.Next == PageOf(round)) is { } open)
+            return visit.GoTo($"jobs/{open.Id}");
         var paths = new FollowUpPaths(round.Dealt, round.Graded, new([], minutes, seed))
         {
             Pool = LessonEntry.Bank.Path,
@@ -58,7 +82,7 @@ internal static class AgainScreen
         };
         var target = new OutputTarget(round.FollowUp, MakeFollowUp.Kind, round.Dealt, round.Graded);
         return visit.Begin(
-            new($"Make practice after {state.Dealt.LessonTitle}", $"rounds/{round.Class}/{round.Name}/again", "What to teach again", run =>
+            new(Making(state), PageOf(round), "What to teach again", run =>
                 JobEnd.Of(
                     OutputFolder.Write(
                         target,

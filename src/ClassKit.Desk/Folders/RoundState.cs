@@ -58,14 +58,15 @@ public sealed record RoundState(Round Round, DealtClass Dealt, ClassGrades? Grad
 
     /// <summary>
     /// Answers of which only somebody who reads can say what they are: words where a number or a letter was asked. They count nothing as long
-    /// as nobody has looked.
+    /// as nobody has looked. Where a letter was asked, two of them are words as well.
     /// </summary>
     public IReadOnlyList<(Student Who, AnswerGrade Answer)> Unread =>
         [
             .. (Grades?.Students ?? []).SelectMany(student =>
                 student
                     .Answers.Where(answer =>
-                        answer is { Outcome: Outcome.Unreadable, Correction: null, Value.IsText: true } && IsWords(answer.Value.Text)
+                        answer is { Outcome: Outcome.Unreadable, Correction: null, Value.IsText: true }
+                        && (answer.Part.Choice is null ? IsWords(answer.Value.Text) : answer.Value.Text.Any(char.IsLetter))
                     )
                     .Select(answer => (student.Who, answer))
             ),
@@ -88,6 +89,9 @@ public sealed record RoundState(Round Round, DealtClass Dealt, ClassGrades? Grad
 
     /// <summary>What to teach again, weakest first.</summary>
     public IReadOnlyList<PartSummary> TeachAgain { get; } = Grades is null ? [] : ClassSummarizer.Summarize(Grades).TeachAgain;
+
+    /// <summary>What was dealt to somebody; null where nothing was.</summary>
+    public DealtStudent? SeatOf(Student who) => Dealt.Students.FirstOrDefault(seat => seat.Who.Id == who.Id);
 
     /// <summary>True if practice after grading was made.</summary>
     public bool IsFollowedUp => Directory.Exists(Round.FollowUp);

@@ -1,8 +1,11 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Desk.Folders;
+using ClassKit.Desk.Jobs;
 using ClassKit.Desk.Rounds;
 using ClassKit.Desk.Safety;
 using ClassKit.Desk.Serving;
+using ClassKit.Grading.OnPaper;
+using ClassKit.Notes;
 using ClassKit.UseCases.Output.Writing;
 using ClassKit.UseCases.Papers;
 using ClassKit.UseCases.Running;
@@ -21,7 +24,13 @@ internal static class PaperScreen
     {
         routes.LookInside(Page + "/sheet", visit =>
             visit.InRound(
-                (_, state) => MadeFiles.Keep(visit, MakePaperSheet.Write(MakePaperSheet.Run(new(state.Dealt), Run.Unwatched)).Files[0])
+                (_, state) =>
+                    MadeFiles.Keep(
+                        visit,
+                        MakePaperSheet
+                            .Write(MakePaperSheet.Run(new(state.Dealt) { Typed = Standing(state) ?? PaperReading.Nothing }, Run.Unwatched))
+                            .Files[0]
+                    )
             )
         );
         routes.Receive(Page, (visit, files) => visit.InRound((known, state) => Take(visit, known, state, files)));
@@ -44,15 +53,45 @@ internal static class PaperScreen
                     ),
                 ]
             );
-        else if (Keep(state, content) is { Count: > 0 } problems)
-            await ReturnsScreen.Show(visit, known, state, problems);
+        else if (Keep(state, content, out var said) is { Count: > 0 } problems)
+            await ReturnsScreen.Show(visit, known, state, [.. problems.Select(problem => Worded(problem, sent.Value.Name))]);
         else
-            await visit.Begin(RoundGrading.Judge(state));
+        {
+            var judged = RoundGrading.Judge(state);
+            await visit.Begin(
+                judged with
+                {
+                    Work = run => judged.Work(run) is var end ? end with { Lines = [.. said, .. end.Lines] } : end,
+                }
+            );
+        }
     }
 
-    /// <summary>The newest counts; those before it stay beside it.</summary>
-    private static IReadOnlyList<Diagnostic> Keep(RoundState state, byte[] content)
+    /// <summary>What was typed and brought back before; null where nothing was, or where it can no longer be read.</summary>
+    private static PaperReading? Standing(RoundState state) =>
+        File.Exists(state.Round.Paper) ? PaperFile.Read(state.Round.Paper, state.Dealt).Model : null;
+
+    /// <summary>Nobody at the desk names a file: it is taken from a page and brought back there.</summary>
+    private static Diagnostic Worded(Diagnostic problem, string sent) =>
+        Path.GetFileName(problem.File).EndsWith(".new", StringComparison.Ordinal)
+            ? problem with
+            {
+                File = "",
+                Found = $"`{sent}` is not taken in. {problem.Found}",
+                Expected = "Take the workbook for answers on paper of this round from here, type into it, and bring that one back.",
+            }
+            : problem;
+
+    /// <summary>
+    /// Takes it in together with what was brought back before: whoever has no answer in the new one keeps theirs. What was brought, and what
+    /// counted before, stay beside it.
+    /// </summary>
+    /// <param name="state">The round.</param>
+    /// <param name="content">The workbook.</param>
+    /// <param name="said">What the instructor should know: who has other answers now than before, and what could not be taken over.</param>
+    private static IReadOnlyList<Diagnostic> Keep(RoundState state, byte[] content, out IReadOnlyList<string> said)
     {
+        said = [];
         var file = state.Round.Paper;
         var part = file + ".new";
         try
@@ -65,14 +104,29 @@ internal static class PaperScreen
                 File.Delete(part);
                 return read.Problems;
             }
-            var number = 1;
-            var before = file;
-            while (File.Exists(before))
-                before = string.Create(
-                    System.Globalization.CultureInfo.InvariantCulture,
-                    $"{Path.ChangeExtension(file, null)} before {number++}.xlsx"
-                );
-            FileMoves.All(before == file ? [(part, file)] : [(file, before), (part, file)]);
+            var before = Standing(state)?.Work ?? [];
+            var brought = read.Model.Work.ToDictionary(work => work.Student.Who.Id);
+            var left = before.Where(work => !brought.ContainsKey(work.Student.Who.Id)).ToList();
+            List<(string, string)> moves = File.Exists(file) ? [(file, Free(file, "before"))] : [];
+            if (left.Count == 0)
+                moves.Add((part, file));
+            else
+            {
+                var both = part + "er";
+                File.WriteAllBytes(both, WithBefore(state, [.. left, .. read.Model.Work]));
+                moves.AddRange([(part, Free(file, "brought")), (both, file)]);
+            }
+            FileMoves.All(moves);
+            said =
+            [
+                .. before
+                    .Where(work =>
+                        brought.TryGetValue(work.Student.Who.Id, out var now) && !work.Answers.ToHashSet().SetEquals(now.Answers)
+                    )
+                    .Select(work => $"{work.Student.Who.Shown} has other answers on paper than before: what you brought now counts."),
+                // What is put together holds nothing that could not be taken over, so that the marking has nothing to tell of it.
+                .. left.Count == 0 ? [] : read.Model.Faults.SelectMany(fault => NoteLineWords.Of(new Note.PaperFault(fault))),
+            ];
             return [];
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
@@ -86,6 +140,25 @@ internal static class PaperScreen
                     "Check that there is room, and that no other program has it open. What was typed before still counts."
                 ),
             ];
+        }
+    }
+
+    private static byte[] WithBefore(RoundState state, IReadOnlyList<PaperWork> work)
+    {
+        var sheet = MakePaperSheet.Run(new(state.Dealt) { Typed = new(work, []) }, Run.Unwatched);
+        return MakePaperSheet.Write(sheet).Files[0].Content;
+    }
+
+    private static string Free(string file, string what)
+    {
+        for (var number = 1; ; number++)
+        {
+            var free = string.Create(
+                System.Globalization.CultureInfo.InvariantCulture,
+                $"{Path.ChangeExtension(file, null)} {what} {number}.xlsx"
+            );
+            if (!File.Exists(free))
+                return free;
         }
     }
 }

@@ -1,4 +1,5 @@
 using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Dealing;
 using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Intake;
@@ -25,10 +26,16 @@ public sealed record MisnamedFile(AccountedFile File, Student Named, Student Own
         [
             .. versions
                 .SelectMany(files => files)
-                .Select(file => (File: file, Named: names.Of(file.File)?.Who))
+                .Select(file => (File: file, Named: (names.Of(file.File) ?? OfOneWord(file))?.Who))
                 .Where(one => one.Named is { } named && named.Id != one.File.Student!.Id)
                 .Select(one => new MisnamedFile(one.File, one.Named!, one.File.Student!, versions[one.File.Student!.Id].Skip(1).Any()))
                 .OrderBy(one => one.File.File, StringComparer.Ordinal),
         ];
+
+        // A copy under another's first name: only where the owner sent another one, and nothing came from the other.
+        DealtStudent? OfOneWord(AccountedFile file) =>
+            versions[file.Student!.Id].Skip(1).Any() && names.OfOneWord(file.File) is { } one && !versions.Contains(one.Who.Id)
+                ? one
+                : null;
     }
 }

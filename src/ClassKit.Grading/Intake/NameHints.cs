@@ -45,6 +45,21 @@ internal sealed class NameHints
         return null;
     }
 
+    /// <summary>
+    /// The only student of whose name a file's own name has a word: a first name alone is no proof of anything, and worth a question.
+    /// </summary>
+    public DealtStudent? OfOneWord(string path)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        var named = FoldedWords
+            .Of(EncodedText.Decode(Path.GetFileNameWithoutExtension(path)))
+            .SelectMany(word => _words.GetValueOrDefault(word, []))
+            .Distinct()
+            .Take(2)
+            .ToList();
+        return named is [var only] ? _dealt.Students[only] : null;
+    }
+
     private DealtStudent? InPart(string text)
     {
         var runs = Runs(FoldedWords.Of(text));

@@ -1,5 +1,4 @@
 using ClassKit.Content.Diagnostics;
-using ClassKit.Exercises.Dealing;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Running;
@@ -25,18 +24,18 @@ public static class MakePaperSheet
 
     /// <summary>Takes up what was dealt.</summary>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static DealtClass Run(PaperSheetRequest request, Run run)
+    public static PaperSheetRequest Run(PaperSheetRequest request, Run run)
     {
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(run);
         run.Begin(RunStep.LayingOut);
-        return request.Dealt;
+        return request;
     }
 
     /// <summary>The file, made when it is written.</summary>
-    public static Produced Write(DealtClass dealt)
+    public static Produced Write(PaperSheetRequest sheet)
     {
-        ArgumentNullException.ThrowIfNull(dealt);
-        return new([new(FileName, stream => stream.Write(PaperWriter.Write(dealt)))], [], []) { Open = [FileName] };
+        ArgumentNullException.ThrowIfNull(sheet);
+        return new([new(FileName, stream => stream.Write(PaperWriter.Write(sheet.Dealt, sheet.Typed.Work)))], [], []) { Open = [FileName] };
     }
 }

@@ -1,5 +1,7 @@
+using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.OnPaper;
 using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
@@ -10,7 +12,7 @@ internal sealed class PaperRows(IXLWorksheet sheet, PaperGrid grid)
 {
     private const double Height = 18;
 
-    public void Write(DealtStudent student, int row)
+    public void Write(DealtStudent student, int row, PaperWork? typed)
     {
         sheet.Cell(row, PaperGrid.NameColumn).SetText(student.Who.Shown).Wrapped();
         sheet.Cell(row, PaperGrid.IdColumn).SetText(student.Who.Id).Wrapped().AsQuiet();
@@ -27,8 +29,15 @@ internal sealed class PaperRows(IXLWorksheet sheet, PaperGrid grid)
                 continue;
             }
             Answer(cell, column.Answer.Part);
-            if (column.TickColumn is { } tick)
-                TickCell(sheet.Cell(row, tick));
+            var answer = typed?.Answers.FirstOrDefault(one =>
+                one.Exercise == column.Exercise.Exercise.Id && one.Part == column.Answer.Part.Id
+            );
+            Value(cell, answer?.Written ?? CellValue.Blank);
+            if (column.TickColumn is not { } tick)
+                continue;
+            TickCell(sheet.Cell(row, tick));
+            if (answer?.MethodShown == true)
+                sheet.Cell(row, tick).SetText(PaperGrid.Tick);
         }
     }
 
@@ -46,6 +55,16 @@ internal sealed class PaperRows(IXLWorksheet sheet, PaperGrid grid)
             cell.Style.NumberFormat.Format = "0.###############\\ %";
         if (part.Choice is { } choice)
             List(cell, Enumerable.Range(0, choice.From.Options.Count).Select(letter => ((char)('A' + letter)).ToString()));
+    }
+
+    private static void Value(IXLCell cell, CellValue written)
+    {
+        if (written.IsText)
+            cell.SetText(written.Text);
+        else if (written.IsNumber)
+            cell.Value = written.Number;
+        else if (written.Kind == CellValueKind.Logical)
+            cell.Value = written.Logical;
     }
 
     private static void TickCell(IXLCell cell)

@@ -1,4 +1,5 @@
 using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.OnPaper;
 using ClassKit.Wording.Cohorts;
 using ClassKit.Workbooks.Look;
 using ClassKit.Workbooks.Packages;
@@ -13,9 +14,12 @@ public static class PaperWriter
         "Type what is written, as it is written: numbers, letters, words. Tick ✓ where the working shows the method. Leave the row of whoever did not work on paper empty.";
 
     /// <summary>The workbook as the bytes of an .xlsx file; the same for the same arguments, always and everywhere.</summary>
-    public static byte[] Write(DealtClass dealt)
+    /// <param name="dealt">What was dealt to whom.</param>
+    /// <param name="work">What was typed already, and stands in its cells; null for nothing.</param>
+    public static byte[] Write(DealtClass dealt, IReadOnlyList<PaperWork>? work = null)
     {
         ArgumentNullException.ThrowIfNull(dealt);
+        var typed = (work ?? []).ToDictionary(one => one.Student.Who.Id);
         using var workbook = new XLWorkbook();
         workbook.Properties.Title = $"Answers on paper: {dealt.LessonTitle}{ClassName.Behind(dealt.Cohort)}";
         var sheet = workbook.AddWorksheet(PaperGrid.Sheet);
@@ -29,7 +33,7 @@ public static class PaperWriter
         var row = PaperGrid.FirstStudentRow;
         var rows = new PaperRows(sheet, grid);
         foreach (var student in dealt.Students)
-            rows.Write(student, row++);
+            rows.Write(student, row++, typed.GetValueOrDefault(student.Who.Id));
         sheet.SheetView.Freeze(PaperGrid.TagRow, PaperGrid.IdColumn);
         sheet.SetUpPage(
             sheet.Range(1, 1, row - 1, grid.LastColumn),
