@@ -31,10 +31,11 @@ internal static class BenchTableReader
             )
         )
         {
-            if (rubric.Criteria.All(criterion => Cell(row, criterion).Length == 0))
-                continue;
+            // Words are kept of whoever has no level as well: they may be all that was seen of them.
             if (row[Comment] is { Length: > 0 } comment)
                 comments[student] = comment;
+            if (rubric.Criteria.All(criterion => Cell(row, criterion).Length == 0))
+                continue;
             List<int?> levels =
             [
                 .. rubric.Criteria.Select(

@@ -28,6 +28,7 @@ internal static class HandOutScreen
                     ? visit.Show<TriedPage>(
                         (nameof(TriedPage.Class), known),
                         (nameof(TriedPage.Tried), tried),
+                        (nameof(TriedPage.Draft), visit.Desk.Kept.KeyOf(NameOf(known))),
                         (nameof(TriedPage.Student), visit.Typed("student")),
                         (nameof(TriedPage.IsRehearsed), RehearsalScreen.Kept(visit, known) is not null)
                     )
@@ -162,6 +163,14 @@ internal static class HandOutScreen
     /// <summary>Deals what was looked at; the use case is asked anew, so that what changed on disk meanwhile counts.</summary>
     private static Task Deal(Visit visit, ClassEntry known, TriedSet tried)
     {
+        if (visit.IsOfOther(NameOf(known)))
+            return visit.Show<WordPage>(
+                (nameof(WordPage.Title), "Another set was drawn meanwhile"),
+                (
+                    nameof(WordPage.Words),
+                    "It was drawn for this class in another window, so that nothing was handed out. Draw the one that you mean once more under Hand out."
+                )
+            );
         var round = visit.Folder.NewRound(known, tried.Lesson.Key);
         var paths = tried.Paths with { Into = round.Dealt };
         var target = new OutputTarget(

@@ -80,6 +80,14 @@ internal static class RosterScreen
 
     private static Task Take(Visit visit, ClassEntry known)
     {
+        if (visit.IsOfOther(NameOf(known)))
+            return visit.Show<Frame.WordPage>(
+                (nameof(Frame.WordPage.Title), "Another list was brought meanwhile"),
+                (
+                    nameof(Frame.WordPage.Words),
+                    "It was read in another window after this one, so that nothing was written. Bring the list that is to hold again from the class’s page."
+                )
+            );
         if (visit.Desk.Kept.Begun<NewRoster>(NameOf(known), Stamp(known)) is not { } roster)
             return visit.Show<Frame.WordPage>(
                 (nameof(Frame.WordPage.Title), "The list was changed meanwhile"),
@@ -138,6 +146,7 @@ internal static class RosterScreen
         visit.Show<RosterPage>(
             (nameof(RosterPage.Class), known),
             (nameof(RosterPage.New), roster),
+            (nameof(RosterPage.Draft), visit.Desk.Kept.KeyOf(NameOf(known))),
             (
                 nameof(RosterPage.Whole),
                 roster.Read.Succeeded ? roster.Settled(visit.Folder, known, roster.UnderOtherIds.Count > 0) : roster

@@ -187,6 +187,7 @@ internal static class WorkScreen
                     (nameof(BroughtPage.Whose), files.Whose),
                     (nameof(BroughtPage.Form), form.Model),
                     (nameof(BroughtPage.Merge), merge),
+                    (nameof(BroughtPage.Draft), visit.Desk.Kept.KeyOf(NameOf(files))),
                     (nameof(BroughtPage.Page), $"marks/{known.Key}/{files.Term.Key}/work/{visit.Step("place")}")
                 );
                 return;
@@ -202,6 +203,8 @@ internal static class WorkScreen
         var form = files.Form(known);
         var problems =
             !form.Succeeded ? form.Problems
+            : visit.IsOfOther(NameOf(files))
+                ? [new("", null, "Another file was brought back meanwhile, in another window", "Nothing was written. Bring back the one that is to count.")]
             : visit.Desk.Kept.Begun<BroughtBack>(NameOf(files), StampOf(files)) is not { } brought
                 ? [new("", null, "The marks were changed meanwhile", "Nothing was written over them. Bring the file back again.")]
             : files.TakeIn(form.Model, brought, AwayOf(files), visit.Typed(BroughtPage.Which) == "brought");

@@ -10,9 +10,11 @@ internal sealed class Kept
 
     private readonly ConcurrentDictionary<string, (string Stamp, object Result, long Asked)> _results = new(StringComparer.Ordinal);
 
-    private readonly ConcurrentDictionary<string, (string Stamp, object Draft)> _drafts = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, (string Stamp, object Draft, long Number)> _drafts = new(StringComparer.Ordinal);
 
     private long _asked;
+
+    private long _begun;
 
     /// <summary>A result that still holds; null if there is none.</summary>
     /// <param name="name">What it is.</param>
@@ -43,7 +45,14 @@ internal sealed class Kept
     /// <param name="name">What it is.</param>
     /// <param name="stamp">How the files are that it is about.</param>
     /// <param name="draft">What was begun.</param>
-    public void Begin(string name, string stamp, object draft) => _drafts[name] = (stamp, draft);
+    public void Begin(string name, string stamp, object draft) => _drafts[name] = (stamp, draft, Interlocked.Increment(ref _begun));
+
+    /// <summary>
+    /// What tells this draft from every other of its name: a page that shows it sends it along, so that what another window began meanwhile
+    /// is never taken for it. Empty if nothing was begun.
+    /// </summary>
+    public string KeyOf(string name) =>
+        _drafts.TryGetValue(name, out var known) ? known.Number.ToString(System.Globalization.CultureInfo.InvariantCulture) : "";
 
     /// <summary>What was begun; null if nothing was, or the files are no longer as they were.</summary>
     public T? Begun<T>(string name, string stamp)

@@ -62,6 +62,9 @@ internal sealed class Visit(HttpContext context, DeskState desk, IFormCollection
     /// <summary>True if a box was ticked.</summary>
     public bool Ticked(string name) => Typed(name).Length > 0;
 
+    /// <summary>True where the form shows another draft of that name than the one that was begun last, in another window.</summary>
+    public bool IsOfOther(string draft) => Sent(DeskForm.DraftField) is { } shown && shown != desk.Kept.KeyOf(draft);
+
     private RoundState? Looked(Round round)
     {
         var stamp = StampOf(round);

@@ -9,14 +9,25 @@ namespace ClassKit.Terms.Bench;
 /// <param name="Second">What the second marker saw; null if there was none.</param>
 public sealed record BenchMarking(BenchScale Scale, BenchSheet First, BenchSheet? Second)
 {
-    /// <summary>The mark of every student whom somebody marked; one whom only one marker marked has that one's.</summary>
+    /// <summary>
+    /// The mark of every student whom somebody marked; one whom only one marker marked has that one's. Where two were asked nothing in
+    /// common there is no mark.
+    /// </summary>
     public IEnumerable<(string Student, Mark Mark)> Marks(MarkerRule rule)
     {
         var sheets = Second is null || rule == MarkerRule.First ? [First] : new[] { First, Second };
         foreach (var student in sheets.SelectMany(sheet => sheet.Places.Keys).Distinct())
+        {
+            List<IReadOnlyList<int>> seen =
+            [
+                .. sheets.Where(sheet => sheet.Places.ContainsKey(student)).Select(sheet => sheet.Places[student]),
+            ];
+            var asked = seen.Aggregate(BenchScale.Common);
+            if (asked.All(place => place == BenchScale.NotAsked))
+                continue;
             yield return (
                 student,
-                Of([.. sheets.Where(sheet => sheet.Places.ContainsKey(student)).Select(sheet => sheet.Places[student])]) with
+                Of(seen) with
                 {
                     Comment = string.Join(
                         " ",
@@ -24,10 +35,11 @@ public sealed record BenchMarking(BenchScale Scale, BenchSheet First, BenchSheet
                     ),
                 }
             );
+        }
     }
 
     /// <summary>What one marker was asked and the other not, because it was arranged in between, counts for neither.</summary>
-    private Mark Of(IReadOnlyList<IReadOnlyList<int>> seen)
+    private Mark Of(List<IReadOnlyList<int>> seen)
     {
         List<IReadOnlyList<int>> asked = [.. seen.Select(places => seen.Aggregate(places, BenchScale.Common))];
         return Mark.Of(asked.Sum(Scale.Points) / seen.Count, Scale.OutOfThese(asked[0])) with

@@ -245,6 +245,19 @@ public sealed class TermReaderTests : IDisposable
     public void A_mistake_in_a_table_of_the_bench_is_named(string find, string replacement, int line, string found, string remedy) =>
         Complaint.Among(Read(dayOne: Complaint.Break(DayOne, find, replacement)), 1, line, found, remedy);
 
+    /// <summary>Words are all that was seen of somebody who was sent away before the work began.</summary>
+    [Fact]
+    public void Words_of_a_student_without_a_level_are_read()
+    {
+        var day = Read(dayOne: Complaint.Break(DayOne, "Ben Okoro,excellent,Not yet,", "Ben Okoro,,,Burnt hand"))
+            .Model!.Works.First(work => work.Title == "Day one")
+            .Bench[0]
+            .First;
+
+        Assert.Equal("Burnt hand", day.Comments["ben"]);
+        Assert.Equal(["ada"], day.Places.Keys);
+    }
+
     /// <summary>In a term students leave: what was marked of them is left where it stands, and counts for nobody.</summary>
     [Fact]
     public void Somebody_who_has_left_the_class_keeps_nobody_elses_marks_from_counting()

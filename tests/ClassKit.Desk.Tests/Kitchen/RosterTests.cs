@@ -10,6 +10,32 @@ namespace ClassKit.Desk.Tests.Kitchen;
 /// </summary>
 public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
 {
+    /// <summary>Two lists in two windows: the page that shows the first never takes the second.</summary>
+    [Fact]
+    public async Task The_list_that_is_taken_is_the_one_that_the_page_shows()
+    {
+        var file = Path.Combine(desk.Folder.Root, "roster.csv");
+        var before = await File.ReadAllBytesAsync(file);
+        async Task<string> Look(string names) =>
+            System
+                .Text.RegularExpressions.Regex.Match(
+                    await Answer(desk.Request("class/class/roster/paste", ("names", names))),
+                    "name=\"draft\" value=\"(?<key>[^\"]*)\""
+                )
+                .Groups["key"]
+                .Value;
+        var first = await Look("Ada Berg\nBo Cole\n");
+        Assert.NotEqual("", first);
+        await Look("Cleo Dietz\n");
+
+        Assert.Contains(
+            "Another list was brought meanwhile",
+            await Answer(desk.Request("class/class/roster/take", ("who", "new"), ("draft", first))),
+            StringComparison.Ordinal
+        );
+        Assert.Equal(before, await File.ReadAllBytesAsync(file));
+    }
+
     [Fact]
     public async Task Pasted_names_take_the_place_of_the_list_after_it_was_said_what_breaks()
     {

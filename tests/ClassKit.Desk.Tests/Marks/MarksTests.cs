@@ -393,6 +393,67 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
             File.Delete(made);
     }
 
+    /// <summary>A form that was open before others' marks came back, and words of somebody without any level.</summary>
+    [Fact]
+    public async Task A_form_that_shows_no_longer_what_counts_is_not_written_over_it()
+    {
+        using var term = new Kept(In("term", "term.md"));
+        var work = Work("Bench day two");
+        var shown = await Form(work + "?as=resit", "/bench/resit", ("b1.amara-osei", "Secure"), ("b0.amara-osei", "neat"));
+        var form = MakeBenchForm.Run(
+            MakeBenchForm.Read(In("rubrics", "bench-work.md"), In("class.md"), In("roster.csv")).Model!,
+            Run.Unwatched
+        );
+        var names = form.Scale.Criteria.Select(criterion =>
+            criterion.Name.Contains(',', StringComparison.Ordinal) ? $"\"{criterion.Name}\"" : criterion.Name
+        );
+        var table =
+            $"student,{string.Join(',', names)},comment\nbao-nguyen{string.Concat(form.Scale.Criteria.Select(_ => ",Excellent"))},\namara-osei{new string(',', form.Scale.Criteria.Count)},burnt hand\n";
+        Assert.Equal("", await Brought(work + "/back/resit", "marks.csv", Encoding.UTF8.GetBytes(table)));
+        var stands = await File.ReadAllTextAsync(In("term", "bench-day-two-resit.csv"));
+        Assert.Contains("burnt hand", await desk.PageAsync(work + "?as=resit"), StringComparison.Ordinal);
+
+        using var answer = await desk.Client.SendAsync(shown);
+        var page = System.Net.WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync());
+        Assert.Contains("changed meanwhile", page, StringComparison.Ordinal);
+        Assert.Contains($"Amara Osei, {form.Scale.Criteria[0].Name}: Secure", page, StringComparison.Ordinal);
+        Assert.Equal(stands, await File.ReadAllTextAsync(In("term", "bench-day-two-resit.csv")));
+
+        // What is typed into the form as it is now is kept beside what came back.
+        Assert.Equal(303, await desk.StatusAsync(await Form(work + "?as=resit", "/bench/resit", ("b1.amara-osei", "Secure"))));
+        var lines = await File.ReadAllLinesAsync(In("term", "bench-day-two-resit.csv"));
+        File.Delete(In("term", "bench-day-two-resit.csv"));
+        Assert.Contains(lines, line => line.StartsWith("bao-nguyen,Excellent,Excellent", StringComparison.Ordinal));
+        Assert.Contains(lines, line =>
+            line.StartsWith("amara-osei,Secure,", StringComparison.Ordinal) && line.EndsWith("burnt hand", StringComparison.Ordinal)
+        );
+    }
+
+    /// <summary>Two files brought back in two windows: the page that shows the first never lets the second count.</summary>
+    [Fact]
+    public async Task What_is_taken_in_is_what_the_page_shows()
+    {
+        using var term = new Kept(In("term", "term.md"));
+        var before = await File.ReadAllLinesAsync(In("term", "bench-day-two.csv"));
+        byte[] With(string level) =>
+            Encoding.UTF8.GetBytes($"{before[0]}\n{string.Join(',', before[1].Split(',').Select((cell, at) => at == 1 ? level : cell))}\n");
+        var others = new[] { "Excellent", "Secure", "Developing" }.Where(level => level != before[1].Split(',')[1]).ToList();
+        var work = Work("Bench day two");
+        string DraftIn(string page) => Regex.Match(page, "name=\"draft\" value=\"(?<key>[^\"]*)\"").Groups["key"].Value;
+
+        var first = DraftIn(await Brought(work + "/back/first", "marks.csv", With(others[0])));
+        var second = DraftIn(await Brought(work + "/back/first", "marks.csv", With(others[1])));
+        Assert.NotEqual(first, second);
+        using var refused = await desk.Client.SendAsync(desk.Request(work + "/take/first", ("which", "brought"), ("draft", first)));
+        Assert.Contains("in another window", await refused.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.Equal(term.Bytes, await File.ReadAllBytesAsync(term.Path));
+
+        Assert.Equal(303, await desk.StatusAsync(desk.Request(work + "/take/first", ("which", "brought"), ("draft", second))));
+        Assert.Equal(others[1], (await File.ReadAllLinesAsync(In("term", "bench-day-two-first.csv")))[1].Split(',')[1]);
+        foreach (var made in Directory.EnumerateFiles(In("term"), "bench-day-two-first*"))
+            File.Delete(made);
+    }
+
     /// <summary>The class was renamed while its marks were in the kitchen, and team 1 has a criterion to come.</summary>
     [Fact]
     public async Task What_the_kitchens_page_saved_before_a_class_was_renamed_is_taken_in_and_a_team_that_is_not_complete_is_asked_about()
