@@ -12,16 +12,16 @@ public static class CommandLine
     /// <param name="output">Where results go.</param>
     /// <param name="problems">Where problems go.</param>
     /// <param name="terminal">Where progress is shown; null if nobody looks on.</param>
-    /// <param name="cancellation">Stops the command, all or nothing of whose files are in place then.</param>
     /// <param name="width">Where lines are broken; null for nowhere.</param>
+    /// <param name="cancellation">Stops the command, all or nothing of whose files are in place then.</param>
     /// <returns>The exit code.</returns>
     public static int Run(
         IReadOnlyList<string> arguments,
         TextWriter output,
         TextWriter problems,
         TextWriter? terminal = null,
-        CancellationToken cancellation = default,
-        TerminalWidth? width = null
+        TerminalWidth? width = null,
+        CancellationToken cancellation = default
     )
     {
         ArgumentNullException.ThrowIfNull(output);

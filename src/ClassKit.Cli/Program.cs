@@ -21,6 +21,6 @@ return CommandLine.Run(
     Console.Out,
     Console.Error,
     Console.IsErrorRedirected ? null : Console.Error,
-    stop.Token,
-    TerminalWidth.OfConsole
+    TerminalWidth.OfConsole,
+    stop.Token
 );

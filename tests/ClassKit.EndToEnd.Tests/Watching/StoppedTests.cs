@@ -25,7 +25,7 @@ public sealed class StoppedTests(TourRun tour) : IDisposable
         using var stop = new CancellationTokenSource();
         stop.Cancel();
         using var problems = new StringWriter();
-        Assert.Equal(Stopped, Cli.CommandLine.Run(deal, TextWriter.Null, problems, null, stop.Token));
+        Assert.Equal(Stopped, Cli.CommandLine.Run(deal, TextWriter.Null, problems, cancellation: stop.Token));
 
         Assert.StartsWith("Stopped.", problems.ToString(), StringComparison.Ordinal);
         Assert.Equal(before, Files());
