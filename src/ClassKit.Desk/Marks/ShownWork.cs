@@ -1,5 +1,4 @@
 using ClassKit.Content.Diagnostics;
-using ClassKit.Content.Terms;
 using ClassKit.Desk.Serving;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Terms.Bench;

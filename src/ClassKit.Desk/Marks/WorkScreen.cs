@@ -204,7 +204,15 @@ internal static class WorkScreen
         var problems =
             !form.Succeeded ? form.Problems
             : visit.IsOfOther(NameOf(files))
-                ? [new("", null, "Another file was brought back meanwhile, in another window", "Nothing was written. Bring back the one that is to count.")]
+                ?
+                [
+                    new(
+                        "",
+                        null,
+                        "Another file was brought back meanwhile, in another window",
+                        "Nothing was written. Bring back the one that is to count."
+                    ),
+                ]
             : visit.Desk.Kept.Begun<BroughtBack>(NameOf(files), StampOf(files)) is not { } brought
                 ? [new("", null, "The marks were changed meanwhile", "Nothing was written over them. Bring the file back again.")]
             : files.TakeIn(form.Model, brought, AwayOf(files), visit.Typed(BroughtPage.Which) == "brought");
