@@ -1,6 +1,5 @@
 using ClassKit.Cli;
 using ClassKit.Cli.Reporting;
-using ClassKit.EndToEnd.Tests.Tools;
 
 namespace ClassKit.EndToEnd.Tests.Terminal;
 
