@@ -40,7 +40,11 @@ public sealed class SlipTests
 
         Assert.Equal((Outcome.Incorrect, 0), (strict.Outcome, strict.Points));
         Assert.Equal((Outcome.Incorrect, 1), (generous.Outcome, generous.Points));
-        Assert.Equal([finding], strict.Findings);
+        // What a formula is over the names is told with it; the words of it are held where words are made.
+        Assert.Equal(
+            finding,
+            strict.Findings[0] is AnswerFinding.OffByTens tens ? tens with { Formula = null, Cells = null } : Assert.Single(strict.Findings)
+        );
     }
 
     [Fact]

@@ -16,7 +16,17 @@ public abstract record AnswerFinding
     internal virtual AnswerFinding Under(IDisguise disguise) => this;
 
     /// <summary>The right number, by a formula that follows the inputs.</summary>
-    public sealed record Right : AnswerFinding;
+    public sealed record Right : AnswerFinding
+    {
+        /// <summary>
+        /// The student's formula over the exercise's names, with its <c>=</c>, where it is not the method and only comes near enough to it;
+        /// else null.
+        /// </summary>
+        public string? Formula { get; init; }
+
+        /// <summary>The student's cells by the names of what stands in them; null where <see cref="Formula"/> is.</summary>
+        public IReadOnlyDictionary<string, string>? Cells { get; init; }
+    }
 
     /// <summary>The right number, typed.</summary>
     public sealed record RightTyped : AnswerFinding;
@@ -49,7 +59,15 @@ public abstract record AnswerFinding
     /// <summary>Off by a power of ten.</summary>
     /// <param name="Factor">10, 100 or 1000.</param>
     /// <param name="IsTooLarge">True if it is so many times too large, false if so many times too small.</param>
-    public sealed record OffByTens(int Factor, bool IsTooLarge) : AnswerFinding;
+    public sealed record OffByTens(int Factor, bool IsTooLarge) : AnswerFinding
+    {
+        /// <summary>The student's formula over the exercise's names, with its <c>=</c>; null for a typed number, and where it is not
+        /// known.</summary>
+        public string? Formula { get; init; }
+
+        /// <summary>The student's cells by the names of what stands in them; null where they are not known.</summary>
+        public IReadOnlyDictionary<string, string>? Cells { get; init; }
+    }
 
     /// <summary>A formula that rounds its answer more than the part allows.</summary>
     /// <param name="Step">To which multiple, in the cell's own scale.</param>
@@ -92,6 +110,9 @@ public abstract record AnswerFinding
         /// written like this.
         /// </summary>
         public string? Formula { get; init; }
+
+        /// <summary>The student's cells by the names of what stands in them; null where they are not known.</summary>
+        public IReadOnlyDictionary<string, string>? Cells { get; init; }
     }
 
     /// <summary>An error value.</summary>

@@ -106,9 +106,17 @@ internal sealed class AnswerJudge(TriedExercise tried)
         if (evidence.Rounding is { } rounding)
             return Judgement.OfSlip(evidence.Reading, rounding, isFormula: true);
         return evidence.ShowsMethod
-            ? new(Outcome.Sound, evidence.Reading, true, new AnswerFinding.Right())
+            ? new(Outcome.Sound, evidence.Reading, true, Right(answer, evidence))
             : new(Outcome.ValueOnly, evidence.Reading, false, NumberOnly(answer, evidence.Reading));
     }
+
+    /// <summary>Right, and whether by the method or by what only comes near enough to it.</summary>
+    private AnswerFinding.Right Right(TriedAnswer answer, Evidence evidence) =>
+        (!evidence.Method!.IsExact || answer.MayRound)
+        && InNames(answer) is { } written
+        && !tried.IsMethod(answer.Part, CellFormula.Of(written))
+            ? new() { Formula = written, Cells = CellsOf(answer) }
+            : new();
 
     private AnswerFinding NumberOnly(TriedAnswer answer, Reading reading)
     {
@@ -223,9 +231,19 @@ internal sealed class AnswerJudge(TriedExercise tried)
         var slip = evidence.Select(one => SlipIn(answer, one)).FirstOrDefault(found => found is not null)
             ?? evidence.Select(one => NearMissIn(answer, earlier, one.Reading)).FirstOrDefault(found => found is not null);
         return slip is null
-            ? new(Outcome.Incorrect, reading, false, new AnswerFinding.NotRight { Formula = InNames(answer) })
-            : Judgement.OfSlip(reading, slip, answer.IsFormula);
+            ? new(Outcome.Incorrect, reading, false, new AnswerFinding.NotRight { Formula = InNames(answer), Cells = CellsOf(answer) })
+            : Judgement.OfSlip(
+                reading,
+                slip.Finding is AnswerFinding.OffByTens tens ? slip with { Finding = AsWritten(tens) } : slip,
+                answer.IsFormula
+            );
+
+        AnswerFinding AsWritten(AnswerFinding.OffByTens tens) => tens with { Formula = InNames(answer), Cells = CellsOf(answer) };
     }
+
+    /// <summary>Where what a formula over the exercise's names uses stands; null for any other answer.</summary>
+    private IReadOnlyDictionary<string, string>? CellsOf(TriedAnswer answer) =>
+        InNames(answer) is null ? null : tried.Returned.Cells(tried.Exercise);
 
     private Slip? NearMissIn(TriedAnswer answer, EarlierAnswers earlier, Reading reading)
     {

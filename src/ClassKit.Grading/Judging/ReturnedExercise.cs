@@ -138,6 +138,9 @@ internal sealed class ReturnedExercise
 
     /// <summary>The cells of all that the exercise asks and tells, by its names.</summary>
     public IReadOnlyDictionary<string, string> Cells(Exercise exercise) =>
+        _found.AreWhereDealt ? _shared.DealtCells(exercise.Id, () => CellsOf(exercise)) : CellsOf(exercise);
+
+    private Dictionary<string, string> CellsOf(Exercise exercise) =>
         exercise
             .Givens.Select(given => (given.Id, Cell(given).Cell))
             .Concat(exercise.Parts.Select(part => (part.Id, Cell(part).Cell)))

@@ -61,6 +61,9 @@ internal sealed class TriedExercise(
             ? new(SlipKind.Rounding, new AnswerFinding.RoundsWithin(written, right, returned.Cells(exercise)))
             : null;
 
+    /// <summary>True if a formula is the key but for what it rounds, on all inputs drawn for the class.</summary>
+    public bool IsMethod(Part part, CellFormula formula) => new RoundedFormula(drawn.All).IsMethod(part, formula);
+
     /// <summary>The wrong formulas near a part's key.</summary>
     public NeighbourTable Neighbours(Part part) => neighbours.Of(exercise, part);
 

@@ -63,6 +63,11 @@ internal sealed class UntriedAnswers
             return Judgement.OfSlip(reading, slip, isFormula: true);
         return part.Unit.IsPercent
             ? null
-            : new(Outcome.Incorrect, reading, false, new AnswerFinding.NotRight { Formula = formula.ToString() });
+            : new(
+                Outcome.Incorrect,
+                reading,
+                false,
+                new AnswerFinding.NotRight { Formula = formula.ToString(), Cells = _tried.Returned.Cells(_tried.Exercise) }
+            );
     }
 }

@@ -8,6 +8,10 @@ namespace ClassKit.Wording.Answers;
 /// <summary>What one edit looks like on the student's sheet: the rest of a sentence that begins with “It looks as if”.</summary>
 internal static class EditWords
 {
+    /// <summary>Why it matters stands with it: it is the commonest slip of all.</summary>
+    public const string OtherBrackets =
+        "brackets are missing, or stand around something else: a spreadsheet works from left to right, and multiplies and divides before it adds and subtracts";
+
     /// <summary>What happened, without the formulas.</summary>
     /// <param name="edit">The edit.</param>
     /// <param name="sheet">The student's sheet.</param>
@@ -25,7 +29,7 @@ internal static class EditWords
             KeyEdit.CountedTwice(_, var written, var term) =>
                 $"{Done(sheet.Piece(term), OperationOf(written), sheet)} {(key?.Times(term) > 1 ? "once too often" : "twice")}",
             KeyEdit.TakenIn(_, _, var term, var operation) => $"{Done(sheet.Piece(term), operation, sheet)}, which the method does not do",
-            KeyEdit.OtherBrackets => "brackets are missing, or stand around something else",
+            KeyEdit.OtherBrackets => OtherBrackets,
             KeyEdit.ShareForRest => ShareForRest(edit, sheet),
             KeyEdit.ShareOfOtherEnd => ShareOfOtherEnd(edit),
             KeyEdit.Inverse => $"{sheet.You} worked out 1 divided by the right answer",

@@ -22,7 +22,7 @@ public static class FindingWords
     public static string Of(AnswerGrade answer)
     {
         ArgumentNullException.ThrowIfNull(answer);
-        return string.Join(' ', answer.Findings.Select(finding => Of(finding, answer)).Concat(PaperWords.Beside(answer)));
+        return string.Join(' ', Told(answer).Select(finding => Of(finding, answer)).Concat(PaperWords.Beside(answer)));
     }
 
     /// <summary>
@@ -33,7 +33,7 @@ public static class FindingWords
         ArgumentNullException.ThrowIfNull(answer);
         return answer.Findings.All(finding =>
             finding
-                is AnswerFinding.Right
+                is AnswerFinding.Right { Formula: null }
                     or AnswerFinding.RightTyped
                     or AnswerFinding.RightInText
                     or AnswerFinding.Empty
@@ -47,9 +47,35 @@ public static class FindingWords
         finding is AnswerFinding.TypedFromRounded(var decimals) ? FromRounded(decimals, EarlierUnit(answer))
         : finding is AnswerFinding.RoundsWithin rounds ? RoundsWithinWords.Of(rounds, answer)
         : finding is AnswerFinding.NearMiss miss ? NearMissWords.Of(miss, answer.Exercise, answer.Part, answer.Formula)
-        : finding is AnswerFinding.NotRight { Formula: var formula } && answer is { Part.Choice: null, Paper: null }
-            ? UnseenWords.Of(answer, formula)
+        : finding is AnswerFinding.NotRight wrong && answer is { Part.Choice: null, Paper: null } ? UnseenWords.Of(answer, wrong)
+        : finding is AnswerFinding.Right { Formula: not null } near && NearEnoughWords.Of(near, answer) is { } nearly ? nearly
+        : finding is AnswerFinding.OffByTens tens && TensWords.Of(tens, answer) is { } told ? told
+        : finding is AnswerFinding.HundredfoldPercent(var held) ? Hundredfold(held, answer)
         : (answer.Paper is null ? null : PaperWords.Of(finding, answer.Part)) ?? Of(finding, answer.Part);
+
+    /// <summary>How a percentage is written is no help where it is wrong.</summary>
+    private static IEnumerable<AnswerFinding> Told(AnswerGrade answer) =>
+        answer.Findings.Where(
+            (finding, at) =>
+                at == 0
+                || finding is not AnswerFinding.HundredfoldPercent
+                || answer.Outcome is not (Outcome.Incorrect or Outcome.Misconception)
+        );
+
+    /// <summary>A formula is not to be typed over.</summary>
+    private static string Hundredfold(double held, AnswerGrade answer) =>
+        answer.Formula is null
+            ? TypedAsPercent(held)
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $"Your cell holds {held:0.####}, which other cells take for {Unit.Percent.Shown(held):0.####} %. Leave the step to percent (*100, or a % sign) out of the formula: the cell's format shows {Unit.Percent.Held(held):0.######} as {held:0.####} % by itself."
+            );
+
+    private static string TypedAsPercent(double held) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"Your cell holds {held:0.####}, which other cells take for {Unit.Percent.Shown(held):0.####} %: for {held:0.####} % a cell holds {Unit.Percent.Held(held):0.######}, so type the sign, {held:0.####}%."
+        );
 
     private static string Of(AnswerFinding finding, Part part) =>
         finding switch
@@ -74,11 +100,11 @@ public static class FindingWords
                 $"Your answer is {(isTooLarge ? $"{factor} times" : $"1/{factor} of")} what it should be: check the units and the percent sign before the method."
             ),
             AnswerFinding.RoundsAnswer(var step, var direction) =>
-                $"The method is right, but the answer is rounded to {RoundingWords.Of(step, direction, part.Unit)}, which is more than this part allows. {LetTheFormatRound}",
+                $"The method is right, but the answer is rounded to {RoundingWords.Of(step, direction, part.Unit)}, which is more than this part allows. {(RoundsWithinWords.Needed(part) is { } needed ? $"The method rounds with {needed}: look at the worked solution." : LetTheFormatRound)}",
             AnswerFinding.RoundsEarlier(var earlier, var step, var direction) =>
                 $"The method is right, but an earlier answer was rounded to {RoundingWords.Of(step, direction, earlier.Unit)} before it was used, and that carries through. {RoundAtTheEnd}",
             AnswerFinding.TypedRounded(var decimals) =>
-                $"The number is right but for rounding: it is rounded to {RoundingWords.Of(decimals, part.Unit)}, which is more than this part allows. {LetTheFormatRound}",
+                $"The number is right but for rounding: it is rounded to {RoundingWords.Of(decimals, part.Unit)}, which is more than this part allows. {(part.FormulaAsked ? "A formula keeps all digits, and the cell's format rounds what it shows." : "Write more of its digits.")}",
             AnswerFinding.TypedFromRounded(var decimals) => FromRounded(decimals, ""),
             AnswerFinding.RoundsWithin(var written, _, _) =>
                 $"The method is right, but {written} rounds on the way, and that carries through. {RoundAtTheEnd}",
@@ -93,10 +119,7 @@ public static class FindingWords
                 UnreadableWords.Of(finding, part),
             AnswerFinding.MakesText(var text) =>
                 $"Your formula makes text of it (“{Quoted.Short(text)}”), and other cells cannot work with text. Let the formula give the number alone; the unit stands beside the cell.",
-            AnswerFinding.HundredfoldPercent(var held) => string.Create(
-                CultureInfo.InvariantCulture,
-                $"Your cell holds {held:0.####}, which other cells take for {Unit.Percent.Shown(held):0.####} %: for {held:0.####} % a cell holds {Unit.Percent.Held(held):0.######}, so type the sign, {held:0.####}%."
-            ),
+            AnswerFinding.HundredfoldPercent(var held) => TypedAsPercent(held),
             AnswerFinding.Impossible(var value) =>
                 $"But {ResultText.Of(part, value)} cannot be: whenever a result is impossible, something before it is wrong.",
             AnswerFinding.NoOption(var text, var options) =>

@@ -26,6 +26,9 @@ internal sealed class MendWords(Exercise exercise, Part part, string typed, Shee
     /// <summary>The whole right formula; empty if it is too long for that.</summary>
     public string Whole() => Write(_key, Most);
 
+    /// <summary>The right formula in the student's cells, without its <c>=</c>; null if it is too long or they are not known.</summary>
+    public string? InCells() => Write(_key, Glance) is { Length: > 0 } ? sheet.Cells(_key) : null;
+
     /// <summary>What to change for a reading of the student's own formula.</summary>
     public string Of(OwnReading reading)
     {
@@ -73,7 +76,7 @@ internal sealed class MendWords(Exercise exercise, Part part, string typed, Shee
         foreach (var isGrouped in new[] { false, true })
         {
             var (old, other) = (sheet.Cells(written.Text(isGrouped)), sheet.Cells(right.Text(isGrouped)));
-            var mend = right is Flat.Leaf ? other : $"({other})";
+            var mend = right is Flat.Leaf or Flat.Call ? other : $"({other})";
             if (old.Length > Glance || mend.Length > Glance || !right.Leaves().All(HasCell) || Replaced(old, mend) is not { } mended)
                 continue;
             if (CellFormula.Parse(mended).Formula is { } formula && PartMending.Of(exercise, part).IsKey(sheet.Named(formula.Shape)))

@@ -15,6 +15,7 @@ internal static class OwnChangeWords
         {
             OwnChange.Sign(var term, var used, var belongs) =>
                 $"{EditWords.Done(Term(term, sheet), used, sheet)}, where {EditWords.Needed(belongs, sheet)}",
+            OwnChange.Brackets => EditWords.OtherBrackets,
             OwnChange.Negated => "only the sign is wrong",
             OwnChange.OtherLeaf(var written, var right)
                 when written is Flat.Leaf { Node: NameNode } && right is Flat.Leaf { Node: NameNode } =>

@@ -1,5 +1,6 @@
 using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Syntax;
+using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Results;
 using ClassKit.Wording.Mending;
@@ -26,6 +27,9 @@ internal static class RoundsWithinWords
         var cure = new MendWords(answer.Exercise, answer.Part, answer.Formula ?? "", sheet).InPlace(Flat.Of(written), Flat.Of(right));
         return $"The method is right, but {what}.{cure}";
     }
+
+    /// <summary>The function with which a part's method rounds its result; null where it rounds nothing.</summary>
+    public static string? Needed(Part part) => part.Key.Shape is CallNode { Name: var name } && Direction(name) is not null ? name : null;
 
     private static string? Direction(string function) =>
         function switch

@@ -2,6 +2,7 @@ using System.Globalization;
 using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.Exercises.Authoring;
+using ClassKit.Wording.Mending;
 using ClassKit.Wording.Numbers;
 
 namespace ClassKit.Wording.Answers;
@@ -12,6 +13,8 @@ namespace ClassKit.Wording.Answers;
 /// <param name="isOfOthers">True where somebody else reads of those who wrote it.</param>
 internal sealed class SheetTerms(Exercise exercise, IReadOnlyDictionary<string, string> cells, bool isOfOthers = false)
 {
+    private const int MostSummed = 40;
+
     /// <summary>Who did it.</summary>
     public string You { get; } = isOfOthers ? "they" : "you";
 
@@ -30,9 +33,34 @@ internal sealed class SheetTerms(Exercise exercise, IReadOnlyDictionary<string, 
             PrefixNode prefix => prefix with { Operand = Named(prefix.Operand) },
             PercentNode percent => percent with { Operand = Named(percent.Operand) },
             GroupNode group => group with { Inner = Named(group.Inner) },
+            CallNode { Name: "SUM" } sum when Summed(sum) is { } terms => terms,
             CallNode call => call with { Arguments = [.. call.Arguments.Select(Named)] },
             _ => node,
         };
+
+    /// <summary>
+    /// A sum of ranges and cells as its terms, so that each is seen that stands in it; null where one of them is nothing of the sheet.
+    /// </summary>
+    private FormulaNode? Summed(CallNode sum)
+    {
+        List<FormulaNode> terms = [];
+        foreach (var argument in sum.Arguments)
+        {
+            if (argument is not ReferenceNode { Last: { } last, First: var first })
+                terms.Add(Named(argument));
+            else if (first.Row > 0 && last.Row > 0 && first.Column == last.Column && Math.Abs(last.Row - first.Row) < MostSummed)
+                terms.AddRange(
+                    Enumerable
+                        .Range(Math.Min(first.Row, last.Row), Math.Abs(last.Row - first.Row) + 1)
+                        .Select(row => Named(new ReferenceNode(null, first with { Row = row }, null, default)))
+                );
+            else
+                return null;
+        }
+        return terms.Count == 0 || terms.Exists(term => term is ReferenceNode)
+            ? null
+            : terms.Aggregate((all, term) => new BinaryNode(BinaryOperator.Add, all, term, default));
+    }
 
     /// <summary>An expression over names as it would stand in a cell.</summary>
     public string Cells(string expression) => CellFormula.Of("=" + expression).ReplaceNames(Cell).ToString()[1..];
@@ -114,6 +142,29 @@ internal sealed class SheetTerms(Exercise exercise, IReadOnlyDictionary<string, 
 
     /// <summary>True if it is known in which cell a name stands.</summary>
     public bool HasCell(string name) => Cell(name) is not null;
+
+    /// <summary>True if everything that would be said of a change has a cell: a name of the program's is nothing to a student.</summary>
+    /// <remarks>Nor is a percentage missing where a number stands that may be it, whatever it comes to.</remarks>
+    public bool Tells(OwnReading reading) =>
+        !(
+            reading.Change is OwnChange.LeftOut { Term: Flat.Leaf { Node: NameNode term } }
+            && IsPercent(term.Name)
+            && HasOtherNumbers(reading.Mended)
+        )
+        && reading
+            .Written.Leaves()
+            .Concat(reading.Right.Leaves())
+            .All(leaf => leaf.Node is not NameNode name || HasCell(name.Name) || Label(name.Name) is not null && IsAlone(reading));
+
+    /// <summary>True if a formula has numbers that no key of the exercise has.</summary>
+    public bool HasOtherNumbers(Flat formula) =>
+        Numbers(formula).Except(exercise.Parts.Where(part => part.IsNumber).SelectMany(part => Numbers(Flat.Of(part.Key.Shape)))).Any();
+
+    private static IEnumerable<string> Numbers(Flat formula) =>
+        formula.Leaves().Where(leaf => leaf.Node is NumberNode { Value: not 1 } or PercentNode).Select(leaf => leaf.Sorted);
+
+    /// <summary>One quantity is told by its label.</summary>
+    private static bool IsAlone(OwnReading reading) => reading.Right is Flat.Leaf;
 
     /// <summary>True for what is asked or given in percent.</summary>
     public bool IsPercent(string name) => UnitOf(name).IsPercent;

@@ -44,7 +44,10 @@ internal sealed class ShownMiss
             return Said(new OwnSlip(_sheet).Between(_key.Tree!, tree)!, _mend.Whole());
         var written = Flat.Of(_sheet.Named(tree));
         var isWritten = written.Sorted == Flat.Of(CellFormula.Of(_miss.Formula).Shape).Sorted;
-        var reading = PartMending.Of(_exercise, _part).Change(written);
+        // Of what stands in cells of their own we know what it gives, and not how it is written.
+        var reading = UnseenWords.IsThroughOtherCells(written) ? null : PartMending.Of(_exercise, _part).Change(written);
+        if (reading is not null && !_sheet.Tells(reading))
+            return null;
         if (isWritten && _miss.Edits is [var one] && MethodWords.IsTold(one))
             return Said(one, reading is null ? _mend.Whole() : _mend.Of(reading));
         if (reading is not null)

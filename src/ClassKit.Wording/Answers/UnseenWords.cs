@@ -1,6 +1,7 @@
 using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Findings;
 using ClassKit.Grading.Results;
 using ClassKit.Wording.Mending;
 using ClassKit.Wording.Numbers;
@@ -15,36 +16,33 @@ internal static class UnseenWords
 {
     /// <summary>What is told of an answer that is no near miss.</summary>
     /// <param name="answer">The answer.</param>
-    /// <param name="named">Its formula over the exercise's names; null where it has none, or none such.</param>
-    public static string Of(AnswerGrade answer, string? named) =>
+    /// <param name="found">What was found of it.</param>
+    public static string Of(AnswerGrade answer, AnswerFinding.NotRight found) =>
         answer.Formula is not { } formula ? OfNumber(answer.Exercise, answer.Part)
-        : named is null ? Lay(answer.Exercise, answer.Part)
-        : Of(answer.Exercise, answer.Part, formula, Cells(named, formula));
+        : found.Formula is not { } named ? Lay(answer.Exercise, answer.Part, null)
+        : Of(answer.Exercise, answer.Part, formula, found.Cells ?? Cells(named, formula), named);
 
     /// <summary>The same of a near miss in which nobody would know their own formula again.</summary>
     /// <param name="exercise">The exercise.</param>
     /// <param name="part">The part.</param>
     /// <param name="formula">The student's formula.</param>
     /// <param name="cells">The cells by the names that keys use, as far as they are known.</param>
-    public static string Of(Exercise exercise, Part part, string? formula, IReadOnlyDictionary<string, string> cells)
+    /// <param name="named">The formula over these names, with what stands in other cells worked in; null where that is not known.</param>
+    public static string Of(Exercise exercise, Part part, string? formula, IReadOnlyDictionary<string, string> cells, string? named = null)
     {
         if (new FormulaShape(formula).Tree is not { } tree)
             return OfNumber(exercise, part);
         var sheet = new SheetTerms(exercise, cells);
+        if (Change(exercise, part, formula!, tree, sheet, named) is var (what, cure))
+            return $"{what}.{cure}{SolutionPlace.Of([], exercise, part, isFormula: true, isCured: cure.Length > 0)}";
         var written = Flat.Of(sheet.Named(tree));
-        if (PartMending.Of(exercise, part).Change(written) is { } reading)
-        {
-            var cure = new MendWords(exercise, part, formula!, sheet).Of(reading);
-            return $"It looks as if {OwnChangeWords.What(reading.Change, sheet)}.{cure}{SolutionPlace.Of([], exercise, part, isFormula: true, isCured: cure.Length > 0)}";
-        }
         List<string> typed =
         [
             .. Numbers(Arithmetic(written))
                 .Except(exercise.Parts.SelectMany(other => Numbers(Flat.Of(other.Key.Shape))))
                 .Where(number => number != "1"),
         ];
-        var known = written.Leaves().Select(leaf => leaf.Sorted).ToHashSet(StringComparer.Ordinal);
-        List<string> unused = [.. part.Key.Names.Where(name => !known.Contains(name.ToUpperInvariant())).Select(name => sheet.Term(name))];
+        List<string> unused = [.. Unused(part, written, named).Select(name => sheet.Term(name))];
         var seen = (typed, unused) switch
         {
             ({ Count: 0 }, { Count: 0 }) => "",
@@ -53,11 +51,52 @@ internal static class UnseenWords
             _ =>
                 $" Typed into it: {Phrases.List(typed)}. Is that from your sheet? What the method uses and your formula does not: {Phrases.List(unused)}.",
         };
-        return Lay(exercise, part) + seen;
+        return Lay(exercise, part, new MendWords(exercise, part, formula!, sheet).InCells()) + seen;
     }
 
-    private static string Lay(Exercise exercise, Part part) =>
-        $"This is not right, and we could not see what happened. Lay your formula beside the worked solution of part {Letter(exercise, part)}.";
+    /// <summary>
+    /// The one thing to change in a formula, in the words of its sheet, and what to write; null where there is none that could be told so.
+    /// What stands in cells of the student's own is worked in.
+    /// </summary>
+    public static (string What, string Cure)? Change(
+        Exercise exercise,
+        Part part,
+        string formula,
+        FormulaNode tree,
+        SheetTerms sheet,
+        string? named
+    )
+    {
+        var written = Flat.Of(sheet.Named(tree));
+        var isThrough = IsThroughOtherCells(written);
+        if (isThrough && (named is null || CellFormula.Parse(named).Formula is null))
+            return null;
+        if (isThrough)
+            written = Flat.Of(CellFormula.Of(named!).Shape);
+        if (PartMending.Of(exercise, part).Change(written) is not { } reading || !sheet.Tells(reading))
+            return null;
+        return (
+            $"{(isThrough ? "With your other cells worked in, it" : "It")} looks as if {OwnChangeWords.What(reading.Change, sheet)}",
+            new MendWords(exercise, part, formula, sheet).Of(reading)
+        );
+    }
+
+    /// <summary>True of a formula that uses cells in which nothing of the exercise stands.</summary>
+    public static bool IsThroughOtherCells(Flat written) => written.Leaves().Any(leaf => leaf.Node is ReferenceNode);
+
+    /// <summary>What the key uses and a formula does not; nothing where cells lead to what we do not see.</summary>
+    private static IEnumerable<string> Unused(Part part, Flat written, string? named)
+    {
+        var known = written.Leaves().Select(leaf => leaf.Sorted).ToHashSet(StringComparer.Ordinal);
+        if (named is not null && CellFormula.Parse(named).Formula is { } over)
+            known.UnionWith(over.Names.Select(name => name.ToUpperInvariant()));
+        else if (IsThroughOtherCells(written))
+            return [];
+        return part.Key.Names.Where(name => !known.Contains(name.ToUpperInvariant()));
+    }
+
+    private static string Lay(Exercise exercise, Part part, string? inCells) =>
+        $"This is not right, and we could not see what happened. Lay your formula beside the worked solution of part {Letter(exercise, part)}{(inCells is null ? "." : $"; in your cells it is {inCells}.")}";
 
     private static string OfNumber(Exercise exercise, Part part) =>
         $"This is not the right number for part {Letter(exercise, part)}, and we could not see how it came about. Lay your steps beside the worked solution, number by number.";

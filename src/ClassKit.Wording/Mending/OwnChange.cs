@@ -16,6 +16,9 @@ internal abstract record OwnChange
     /// <param name="Belongs">What should be.</param>
     public sealed record Sign(Flat Term, BinaryOperator Used, BinaryOperator Belongs) : OwnChange;
 
+    /// <summary>Brackets missing, or around something else.</summary>
+    public sealed record Brackets : OwnChange;
+
     /// <summary>The whole with the other sign.</summary>
     public sealed record Negated : OwnChange;
 

@@ -15,6 +15,7 @@ internal sealed class OwnChanges
     private readonly Flat _key;
     private readonly List<Flat> _simple;
     private readonly List<Flat> _longer;
+    private readonly Dictionary<string, int> _mostTimes;
 
     /// <param name="exercise">The exercise.</param>
     /// <param name="part">The part.</param>
@@ -27,11 +28,11 @@ internal sealed class OwnChanges
             .Where(other => other.IsNumber)
             .Reverse()
             .Select(other => Flat.Of(other.Key.Shape));
-        var pieces = new[] { _key }
-            .Concat(before)
-            .SelectMany(formula => formula.Places().Select(place => place.Piece))
-            .DistinctBy(piece => piece.Sorted)
-            .ToList();
+        var pieces = new[] { _key }.Concat(before).SelectMany(Pieces).DistinctBy(piece => piece.Sorted).ToList();
+        _mostTimes = InOneGo(exercise, part)
+            .SelectMany(Times)
+            .GroupBy(leaf => leaf.Key, leaf => leaf.Value, StringComparer.Ordinal)
+            .ToDictionary(leaf => leaf.Key, times => times.Max(), StringComparer.Ordinal);
         _simple = [.. pieces.Where(piece => piece is Flat.Leaf)];
         _longer = [.. pieces.Where(piece => piece is not Flat.Leaf && piece.Sorted != _key.Sorted)];
     }
@@ -52,7 +53,7 @@ internal sealed class OwnChanges
                 if (first is not null && right.Contains(found.Piece.Sorted))
                     continue;
                 var mended = found.Whole(found.Right);
-                if (!IsKey(mended))
+                if (!IsKey(mended) || IsDetour(written, mended, found.Change))
                     continue;
                 first = new(found.Change, mended, found.Piece, found.Right);
                 if (!right.Contains(found.Piece.Sorted))
@@ -64,6 +65,61 @@ internal sealed class OwnChanges
         return null;
     }
 
+    /// <summary>What a key is made of; not to how many digits it rounds.</summary>
+    private static IEnumerable<Flat> Pieces(Flat formula) =>
+        formula is Flat.Call { Arguments: [var rounded, ..] } call && Roundings.Contains(call.Name)
+            ? Pieces(rounded).Prepend(formula)
+            : formula.Places().Select(place => place.Piece).Where(piece => !IsDigits(formula, piece));
+
+    private static bool IsDigits(Flat formula, Flat piece) =>
+        formula
+            .Places()
+            .Any(place =>
+                place.Piece is Flat.Call call
+                && Roundings.Contains(call.Name)
+                && call.Arguments.Skip(1).Any(argument => ReferenceEquals(argument, piece))
+            );
+
+    /// <summary>
+    /// True where something is written once more than the method has it, to undo what it stands for elsewhere: right by what it gives, and
+    /// nothing that anybody would write or learn from.
+    /// </summary>
+    private bool IsDetour(Flat written, Flat mended, OwnChange change)
+    {
+        var (before, after) = (Times(written), Times(mended));
+        // A difference over what it is a share of is as short as 1 less a quotient.
+        if (change is OwnChange.LeftOut && mended.Leaves().Count() <= _key.Leaves().Count())
+            return false;
+        return after.Any(leaf =>
+                before.TryGetValue(leaf.Key, out var had) && leaf.Value > had && leaf.Value > _mostTimes.GetValueOrDefault(leaf.Key)
+            ) || (HasFactorOfOne(mended) && !HasFactorOfOne(written));
+    }
+
+    private static Dictionary<string, int> Times(Flat formula) =>
+        formula
+            .Leaves()
+            .GroupBy(leaf => leaf.Sorted, StringComparer.Ordinal)
+            .ToDictionary(leaf => leaf.Key, leaf => leaf.Count(), StringComparer.Ordinal);
+
+    private static bool HasFactorOfOne(Flat formula) =>
+        formula
+            .Places()
+            .Any(place =>
+                place.Piece is Flat.Row { IsSum: false, Items: { Count: > 1 } items }
+                && items.Any(one => IsOne(one.Term) && (one.IsInverse || items.Any(other => other != one && !other.IsInverse)))
+            );
+
+    /// <summary>The key, and with the earlier parts' keys in their places, as who works in one go has it, from further and further back.</summary>
+    private static IEnumerable<Flat> InOneGo(Exercise exercise, Part part)
+    {
+        var formula = Flat.Of(part.Key.Shape);
+        yield return formula;
+        foreach (var before in exercise.Parts.TakeWhile(other => other.Id != part.Id).Where(other => other.IsNumber).Reverse())
+            yield return formula = Replaced(formula, Named(before.Id), Flat.Of(before.Key.Shape));
+    }
+
+    private static string Named(string id) => new Flat.Leaf(new NameNode(null, id, default)).Sorted;
+
     private bool IsKey(Flat formula) =>
         !formula.Leaves().Any(leaf => leaf.Node is ReferenceNode) && _trial.IsKey(formula.Tree(isGrouped: true));
 
@@ -71,6 +127,7 @@ internal sealed class OwnChanges
         [
             Negated,
             Signs,
+            Brackets,
             formula => OtherLeaves(formula, isSameKind: true),
             TurnedRound,
             SignsOfSeveral,
@@ -108,6 +165,10 @@ internal sealed class OwnChanges
             Flat.InRow(row.IsSum, row.Items.Select((item, index) => index == at.Index ? item with { IsInverse = !item.IsInverse } : item)),
             place.Whole
         );
+
+    /// <summary>The same with a pair of brackets or two elsewhere.</summary>
+    private static IEnumerable<Found> Brackets(Flat formula) =>
+        Bracketed.Of(formula.Tree(isGrouped: false)).Select(other => new Found(new OwnChange.Brackets(), formula, other, whole => whole));
 
     /// <summary>What belongs in one bracket behind a minus or under the line.</summary>
     private static IEnumerable<Found> SignsOfSeveral(Flat formula)

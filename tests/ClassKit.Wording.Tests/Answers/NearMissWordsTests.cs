@@ -43,7 +43,7 @@ public sealed class NearMissWordsTests
         );
 
         Assert.StartsWith(
-            "It looks as if brackets are missing, or stand around something else. Write 3*C9-(C8+C7)-C11.",
+            "It looks as if brackets are missing, or stand around something else: a spreadsheet works from left to right, and multiplies and divides before it adds and subtracts. Write 3*C9-(C8+C7)-C11.",
             told,
             StringComparison.Ordinal
         );

@@ -72,6 +72,9 @@ internal sealed class RoundedFormula(IReadOnlyList<Variant> drawn)
     private static bool IsOfAnswer(CallNode call, FormulaNode written, CallNode? belongs) =>
         belongs is null && ReferenceEquals(call, written);
 
+    /// <summary>True if a formula is the key but for what it rounds.</summary>
+    public bool IsMethod(Part part, CellFormula formula) => IsMethod(Bare(formula.Shape), Bare(part.Key.Shape));
+
     private bool IsMethod(FormulaNode written, FormulaNode key)
     {
         var (one, other) = (CellFormula.OfTree(written), CellFormula.OfTree(key));

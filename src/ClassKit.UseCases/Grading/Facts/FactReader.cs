@@ -37,6 +37,8 @@ internal sealed class FactReader(JsonObject entry, RecordNames names)
             )
             : throw Wrong(field, "an object");
 
+    public bool Has(string field) => entry[field] is not null;
+
     public string? TextOrNull(string field) => entry[field] is null ? null : Text(field);
 
     public bool Bool(string field) => Value<bool>(field, "true or false");

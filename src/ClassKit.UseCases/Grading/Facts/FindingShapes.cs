@@ -11,7 +11,11 @@ internal static class FindingShapes
 {
     public static FactShapes<AnswerFinding> All { get; } =
         new(
-            Shape.Of<AnswerFinding.Right>("right"),
+            Shape.Of<AnswerFinding.Right>(
+                "right",
+                (fact, to) => WriteFormula(fact.Formula, fact.Cells, to),
+                from => new() { Formula = FormulaIn(from), Cells = CellsIn(from) }
+            ),
             Shape.Of<AnswerFinding.RightTyped>("right-typed"),
             Shape.Of<AnswerFinding.RightInText>("right-in-text"),
             Shape.Of<AnswerFinding.NotFollowing>(
@@ -33,8 +37,12 @@ internal static class FindingShapes
             Shape.Of<AnswerFinding.OtherUnit>("other-unit", (fact, to) => to["unit"] = fact.Unit, from => new(from.Text("unit"))),
             Shape.Of<AnswerFinding.OffByTens>(
                 "off-by-tens",
-                (fact, to) => (to["factor"], to["tooLarge"]) = (fact.Factor, fact.IsTooLarge),
-                from => new(from.Int("factor"), from.Bool("tooLarge"))
+                (fact, to) =>
+                {
+                    (to["factor"], to["tooLarge"]) = (fact.Factor, fact.IsTooLarge);
+                    WriteFormula(fact.Formula, fact.Cells, to);
+                },
+                from => new(from.Int("factor"), from.Bool("tooLarge")) { Formula = FormulaIn(from), Cells = CellsIn(from) }
             ),
             Shape.Of<AnswerFinding.RoundsAnswer>(
                 "rounds-answer",
@@ -79,12 +87,8 @@ internal static class FindingShapes
             ),
             Shape.Of<AnswerFinding.NotRight>(
                 "not-right",
-                (fact, to) =>
-                {
-                    if (fact.Formula is not null)
-                        to["formula"] = fact.Formula;
-                },
-                from => new() { Formula = from.TextOrNull("formula") is null ? null : from.Formula("formula") }
+                (fact, to) => WriteFormula(fact.Formula, fact.Cells, to),
+                from => new() { Formula = FormulaIn(from), Cells = CellsIn(from) }
             ),
             Shape.Of<AnswerFinding.ErrorValue>(
                 "error-value",
@@ -155,6 +159,19 @@ internal static class FindingShapes
             ["dealt"] = FactFields.Of(typed.Dealt),
             ["cell"] = typed.Cell,
         };
+
+    /// <summary>What a formula is over the exercise's names, and where these stand, as far as both are known.</summary>
+    private static void WriteFormula(string? formula, IReadOnlyDictionary<string, string>? cells, JsonObject to)
+    {
+        if (formula is not null)
+            to["formula"] = formula;
+        if (cells is not null)
+            to["cells"] = FactFields.Of(cells);
+    }
+
+    private static string? FormulaIn(FactReader from) => from.TextOrNull("formula") is null ? null : from.Formula("formula");
+
+    private static IReadOnlyDictionary<string, string>? CellsIn(FactReader from) => from.Has("cells") ? from.ByName("cells") : null;
 
     private static TypedGiven Given(FactReader from) => new(from.Names.Given(from.Text("given")), from.Decimal("dealt"), from.Text("cell"));
 
