@@ -161,7 +161,13 @@ internal sealed class AnswerJudge(TriedExercise tried)
     /// </summary>
     private Judgement? AsRightMethod(TriedAnswer answer, EarlierAnswers earlier)
     {
-        if (!answer.IsFormula || (earlier.Wrong.Count == 0 && earlier.WithoutNumber.Count == 0))
+        if (!answer.IsFormula)
+            return null;
+        if (
+            earlier.Wrong.Count == 0
+            && earlier.WithoutNumber.Count == 0
+            && !(tried.Rules.OtherWays && earlier.NotRight(answer.Uses).Count > 0)
+        )
             return null;
         foreach (var ground in answer.Grounds.BesideAsItStands)
         {
@@ -190,6 +196,13 @@ internal sealed class AnswerJudge(TriedExercise tried)
     {
         if (methodShown && earlier.OriginsWithoutNumber.Where(answer.Uses).ToList() is { Count: > 0 } missing)
             return new AnswerFinding.Waits(missing);
+        // What the key does not name, the formula has come by another way.
+        if (
+            methodShown
+            && earlier.Origins.Count == 0
+            && earlier.NotRight(answer.Uses).Where(one => !earlier.HoldsNumber(one)).ToList() is { Count: > 0 } blank
+        )
+            return new AnswerFinding.Waits(blank);
         var behind = methodShown ? earlier.OriginsBehind(answer.Uses) : [];
         return new AnswerFinding.FollowsThrough(behind.Count > 0 ? behind : earlier.Origins, methodShown);
     }

@@ -61,6 +61,21 @@ internal sealed class EarlierAnswers
         return [.. Parts.Where(before => used.Exists(one => _judged[one.Id].Origins.Contains(before)))];
     }
 
+    /// <summary>The parts before it that ask for a number, whose answers are used, and in whose cells none stands that is right.</summary>
+    /// <param name="isUsed">True of an earlier part whose answer is used.</param>
+    public IReadOnlyList<Part> NotRight(Func<Part, bool> isUsed) =>
+        [
+            .. Parts.Where(before =>
+                before.IsNumber
+                && isUsed(before)
+                && _judged[before.Id].Judgement is var judgement
+                && (!judgement.IsRightNumber || judgement.Reading is null or { IsScaled: true })
+            ),
+        ];
+
+    /// <summary>True if a part's cell holds a number that other cells compute with.</summary>
+    public bool HoldsNumber(Part before) => _judged[before.Id].HoldsNumber;
+
     /// <summary>True if the wrong ones are answers that somebody worked out, and not a 0, a 1 or a number copied from the sheet.</summary>
     public bool AreTelling => Wrong.All(before => _judged[before.Id].IsTelling);
 

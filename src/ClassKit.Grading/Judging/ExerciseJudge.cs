@@ -144,7 +144,10 @@ internal sealed class ExerciseJudge
             answer is { IsFormula: true }
             && values.All(value => value.IsNumber)
             && values.Any(value => !Near.Computed.Same(values[0].Number, value.Number));
-        IReadOnlyList<Part> origins = judgement.Outcome == Outcome.FollowThrough ? earlier.Origins : [part];
+        IReadOnlyList<Part> origins =
+            judgement.Outcome != Outcome.FollowThrough ? [part]
+            : earlier.Origins is { Count: > 0 } named ? named
+            : earlier.OriginsBehind(before => answer?.Uses(before) == true);
         _judged[part.Id] = new(judgement, holdsNumber, isReached, isTelling, origins);
     }
 }

@@ -45,6 +45,12 @@ internal sealed record JudgeRules
     /// </summary>
     public required bool ExactFirst { get; init; }
 
+    /// <summary>
+    /// From version 7: a formula that is right where the earlier answers that it points to are right carries their slip on, also where the
+    /// key goes another way and does not name them.
+    /// </summary>
+    public required bool OtherWays { get; init; }
+
     /// <summary>The rules of a version.</summary>
     /// <param name="version">From <see cref="JudgeRecord.EarliestKept"/> to <see cref="JudgeRecord.CurrentVersion"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">We do not have that version's rules.</exception>
@@ -61,6 +67,7 @@ internal sealed record JudgeRules
             Apart = version >= 5,
             ReadsRounding = version >= 6,
             ExactFirst = version >= 6,
+            OtherWays = version >= 7,
         };
     }
 }
