@@ -35,6 +35,11 @@ internal static class MarksScreen
         routes.TakeInside(Page + "/copy", visit => InTerm(visit, (known, term) => visit.Begin(TermRecord.Copy(visit, known, term))));
         routes.LookInside(Page + "/freeze", visit => InTerm(visit, (known, term) => BeforeFreezing(visit, known, term)));
         routes.TakeInside(Page + "/freeze", visit => InTerm(visit, (known, term) => visit.Begin(TermRecord.Freeze(visit, known, term))));
+        routes.LookInside(Page + "/given-out", visit => InTerm(visit, (known, term) => TermRecord.GivenOut(visit, known, term).Known
+                    is not { } given
+                    ? visit.Nothing()
+                : TermRecord.PagesOf(term, given) is { } file ? visit.Sheet(File.ReadAllText(file))
+                : visit.GoTo($"marks/{known.Key}/{term.Key}/sheets/{TermRecord.ToPrint}")));
         routes.LookInside(Page + "/sheets/{**file}", visit =>
             InTerm(visit, (_, term) => MadeFiles.Answer(visit, Files(term), visit.Step("file")))
         );

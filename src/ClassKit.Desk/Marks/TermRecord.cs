@@ -5,8 +5,10 @@ using ClassKit.Desk.Serving;
 using ClassKit.Records.Storage;
 using ClassKit.UseCases.Grading;
 using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Output.Writing;
 using ClassKit.UseCases.Recording;
 using ClassKit.UseCases.Running;
+using ClassKit.UseCases.Terms;
 
 namespace ClassKit.Desk.Marks;
 
@@ -29,15 +31,43 @@ internal static class TermRecord
 
     /// <summary>Keeps its grades as they are given out.</summary>
     public static JobOrder Freeze(Visit visit, ClassEntry known, TermEntry term) =>
-        new(
-            $"Freeze the grades of {term.Title}",
-            PageOf(known, term),
-            term.Title,
-            Work(visit, (record, author, run) => Frozen(record, author, term, run))
-        )
+        new($"Freeze the grades of {term.Title}", PageOf(known, term), term.Title, run =>
         {
-            Made = ($"{PageOf(known, term)}/sheets/{ToPrint}", "All grade pages, to print at once", ""),
-        };
+            var end = Work(visit, (record, author, once) => Frozen(record, author, term, once))(run);
+            return end.Problems.Count > 0 ? end
+                : GivenOut(visit, known, term).Known is { } given ? KeepPages(term, given, run, end)
+                : end;
+        }) { Made = ($"{PageOf(known, term)}/given-out", "All grade pages, to print at once", "") };
+
+    /// <summary>
+    /// Where the pages lie of the grades as they were given out: marks that change later make other pages. Null where they were not kept.
+    /// </summary>
+    public static string? PagesOf(TermEntry term, GivenOut given)
+    {
+        ArgumentNullException.ThrowIfNull(given);
+        return PlaceOf(term, given) is var file && File.Exists(file) ? file : null;
+    }
+
+    private static string PlaceOf(TermEntry term, GivenOut given) =>
+        Path.Combine(
+            Path.GetDirectoryName(term.File)!,
+            "given-out",
+            string.Create(
+                System.Globalization.CultureInfo.InvariantCulture,
+                $"{Path.GetFileNameWithoutExtension(term.File)}-{given.Number}.html"
+            )
+        );
+
+    private static JobEnd KeepPages(TermEntry term, GivenOut given, Run run, JobEnd end)
+    {
+        var file = PlaceOf(term, given);
+        if (File.Exists(file) || WeighTerm.Read(term.File).Model is not { } request)
+            return end;
+        var pages = WeighTerm.Write(WeighTerm.Run(request, run)).Files.First(made => made.Path == ToPrint);
+        Directory.CreateDirectory(Path.GetDirectoryName(file)!);
+        WholeFile.Write(file, pages.Content);
+        return end;
+    }
 
     /// <summary>
     /// The grades of a term as given out, whether or not its file can be read today; what is wrong with the record where it cannot.

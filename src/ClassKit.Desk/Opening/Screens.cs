@@ -38,6 +38,7 @@ internal static class Screens
         AgainScreen.AddTo(routes);
         LearnScreen.AddTo(routes);
         MarksScreen.AddTo(routes);
+        RuleScreen.AddTo(routes);
         WorkScreen.AddTo(routes);
         PeopleScreen.AddTo(routes);
         KitchenScreen.AddTo(routes);

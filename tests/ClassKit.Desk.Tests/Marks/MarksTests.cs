@@ -57,6 +57,53 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
         Assert.Equal(table.Bytes, await File.ReadAllBytesAsync(table.Path));
     }
 
+    /// <summary>The rule of the invented term, `rubrics/term-grade.md`: what is typed goes into its cells, and nothing else of the file moves.</summary>
+    [Fact]
+    public async Task The_rule_is_changed_in_a_form_and_everything_else_of_its_file_stays()
+    {
+        using var rule = new Kept(In("rubrics", "term-grade.md"));
+        var before = await File.ReadAllTextAsync(rule.Path);
+        Assert.Equal(303, await desk.StatusAsync(await Form(Term + "/rule", "")));
+        Assert.Equal(before, await File.ReadAllTextAsync(rule.Path));
+
+        using (var refused = await desk.Client.SendAsync(await Form(Term + "/rule", "", ("weight.0", "50"))))
+            Assert.Contains("The weights come to 110 %", await refused.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.Equal(before, await File.ReadAllTextAsync(rule.Path));
+
+        var typed = await Form(
+            Term + "/rule",
+            "",
+            ("weight.0", "35"),
+            ("weight.2", "25 %"),
+            ("drop.0", "2"),
+            ("least.1", "62,5"),
+            ("from.2", "80"),
+            ("late", "5"),
+            ("absent", "left out"),
+            ("resit-most", "")
+        );
+        Assert.Equal(303, await desk.StatusAsync(typed));
+        Assert.Equal(
+            before
+                .Replace("| Calculations | 40 % | 1 | alike |", "| Calculations | 35 % | 2 | alike |", StringComparison.Ordinal)
+                .Replace("| Written work | 20 %", "| Written work | 25 %", StringComparison.Ordinal)
+                .Replace("clean work | 60 %", "clean work | 62.5 %", StringComparison.Ordinal)
+                .Replace("| Good | 75 %", "| Good | 80 %", StringComparison.Ordinal)
+                .Replace("late: 10 %", "late: 5 %", StringComparison.Ordinal)
+                .Replace("absent: zero\n", "absent: left out\n", StringComparison.Ordinal)
+                .Replace("resit: better, at most 70 %", "resit: better", StringComparison.Ordinal),
+            await File.ReadAllTextAsync(rule.Path)
+        );
+
+        // An older page writes nothing over it.
+        using var late = await desk.Client.SendAsync(desk.Request(Term + "/rule", ("stamp", "old"), ("late", "20")));
+        Assert.Contains(
+            "You had typed: 20 where 5 stands now",
+            System.Net.WebUtility.HtmlDecode(await late.Content.ReadAsStringAsync()),
+            StringComparison.Ordinal
+        );
+    }
+
     [Fact]
     public async Task The_rule_that_the_grades_follow_is_led_to() =>
         Assert.Contains(
@@ -573,12 +620,17 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
         Assert.Matches("are frozen as they are. Of these, [1-9][0-9]* may still change", frozen);
         // Where one stands then, the pages to give out are one step away.
         foreach (var page in new[] { frozen, await desk.PageAsync(Term) })
-            Assert.Contains("grades-to-print.html\" target=\"_blank\">All grade pages, to print at once", page, StringComparison.Ordinal);
+            Assert.Matches("/given-out\" target=\"_blank\">All grade pages[a-z ]*, to print at once", page);
+        var pages = await desk.PageAsync(Term + "/given-out");
+        Assert.Equal(await desk.PageAsync(Term + "/sheets/grades-to-print.html"), pages);
         await ARenamedClassKeepsItsHistory();
         Assert.Equal(303, await desk.StatusAsync(await Form(Work("Percentages"), "/typed", ("m1.bao-nguyen", "24"))));
         for (var time = 0; time < 2; time++)
             Assert.Contains("1 student would have another result today", await desk.PageAsync(Term + "/freeze"), StringComparison.Ordinal);
         Assert.Contains("One of them says something else than was given out", await desk.PageAsync(Term), StringComparison.Ordinal);
+        // What was given out is printed as it was, whatever the marks come to since.
+        Assert.Equal(pages, await desk.PageAsync(Term + "/given-out"));
+        Assert.NotEqual(pages, await desk.PageAsync(Term + "/sheets/grades-to-print.html"));
         await WhatWasGivenOutIsShownWhateverIsBroken();
     }
 
@@ -662,7 +714,7 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
     [GeneratedRegex("""<select name="(?<name>[^"]*)".*?</select>""", RegexOptions.Singleline)]
     private static partial Regex Selects();
 
-    [GeneratedRegex("<option selected[^>]*>(?<value>[^<]*)<")]
+    [GeneratedRegex("<option (?:value=\"(?<value>[^\"]*)\" selected|selected[^>]*>(?<value>[^<]*)<)")]
     private static partial Regex Chosen();
 
     /// <summary>A file that is as it was afterwards.</summary>
