@@ -12,6 +12,10 @@ public abstract record TypedPointsFault
     /// <param name="Most">The most that it can.</param>
     public sealed record OutOfRange(decimal Most) : TypedPointsFault;
 
+    /// <summary>The row has the student's id and somebody else's name: whose points they are has to be said first.</summary>
+    /// <param name="Named">The name that stands there.</param>
+    public sealed record OtherName(string Named) : TypedPointsFault;
+
     /// <summary>The instructor's table of corrections has other points for the answer.</summary>
     public sealed record OtherwiseCorrected : TypedPointsFault;
 }

@@ -23,6 +23,8 @@ public static class GradebookWords
                 CultureInfo.InvariantCulture,
                 $"expected are points from 0 to {most:0.##}"
             ),
+            TypedPointsFault.OtherName(var named) =>
+                $"the row has the name “{ShownName.Of(named)}”, which is not whose id it has: put the row right, or decide on the student’s own page",
             TypedPointsFault.OtherwiseCorrected => "corrections.csv has other points for it: change them there",
             _ => throw new UnreachableException($"No words for {fault}."),
         };

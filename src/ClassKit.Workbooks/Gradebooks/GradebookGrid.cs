@@ -11,6 +11,7 @@ internal sealed class GradebookGrid
 {
     public const string PointsSheet = "Gradebook";
     public const string OutcomesSheet = "Outcomes";
+    public const string NameHead = "Student";
     public const string IdHead = "Id";
     public const int ExerciseRow = 4;
     public const int TagRow = 5;

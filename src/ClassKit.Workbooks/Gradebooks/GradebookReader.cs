@@ -2,6 +2,7 @@ using System.Globalization;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Grading.Results;
 using ClassKit.Workbooks.Returned;
@@ -86,8 +87,10 @@ public static class GradebookReader
                 var before = graded.GetValueOrDefault((seat.Who.Id, tag));
                 if (IsAsGraded(now, before))
                     continue;
-                var isAsked = seat.Has(exercise);
-                var (value, fault) = isAsked ? Points(now, part) : (null, new TypedPointsFault.NotDealt());
+                (decimal? Value, TypedPointsFault? Fault) read =
+                    OtherName(points, row, seat.Who) is { } other ? (null, new TypedPointsFault.OtherName(other))
+                    : seat.Has(exercise) ? Points(now, part)
+                    : (null, new TypedPointsFault.NotDealt());
                 yield return new(
                     points.Cell(row, tag),
                     seat.Who,
@@ -95,14 +98,23 @@ public static class GradebookReader
                     part.Id,
                     before.IsNumber ? (decimal)before.Number : null,
                     now.ToString(),
-                    value
+                    read.Value
                 )
                 {
-                    Fault = fault,
+                    Fault = read.Fault,
                 };
             }
         }
     }
+
+    /// <summary>The name in a row where it is surely not its student's: a list was numbered anew, or a row was put together of two.</summary>
+    private static string? OtherName(FoundTable points, int row, Student who) =>
+        points.Has(GradebookGrid.NameHead)
+        && points.Text(row, GradebookGrid.NameHead) is { Length: > 0 } called
+        && !SamePerson.IsSurely(new(who.Id, called), who)
+        && !SamePerson.IsSurely(new(who.Id, called), who with { Name = who.Shown })
+            ? called
+            : null;
 
     /// <summary>Programs store numbers anew: only more than their noise is a change.</summary>
     private static bool IsAsGraded(CellValue now, CellValue before)

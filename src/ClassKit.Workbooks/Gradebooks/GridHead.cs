@@ -29,7 +29,7 @@ internal static class GridHead
         sheet.Column(GradebookGrid.StatusColumn).Width = StatusWidth;
 
         sheet.Range(GradebookGrid.ExerciseRow, 1, GradebookGrid.OutOfRow, look.LastColumn).AsTableHead();
-        sheet.Cell(GradebookGrid.TagRow, GradebookGrid.NameColumn).SetText("Student");
+        sheet.Cell(GradebookGrid.TagRow, GradebookGrid.NameColumn).SetText(GradebookGrid.NameHead);
         sheet.Cell(GradebookGrid.TagRow, GradebookGrid.IdColumn).SetText(GradebookGrid.IdHead);
         sheet.Cell(GradebookGrid.TagRow, GradebookGrid.StatusColumn).SetText("Status");
         sheet.Cell(GradebookGrid.OutOfRow, GradebookGrid.NameColumn).SetText("out of");

@@ -82,6 +82,18 @@ public sealed class GradebookReaderTests
         Assert.Throws<InvalidOperationException>(() => one.ToCorrection(""));
     }
 
+    /// <summary>An id beside somebody else's name says of nobody whose the points are.</summary>
+    [Fact]
+    public void Points_beside_anothers_name_are_told_and_not_taken()
+    {
+        var one = Assert.Single(
+            GradebookReader.Read(OpenPyXl.Run(Written, "w['Gradebook']['D9'] = 1.5; w['Gradebook']['A9'] = 'Zoe Lund'").Saved, Dealt).Typed
+        );
+
+        Assert.Null(one.Points);
+        Assert.Equal(new TypedPointsFault.OtherName("Zoe Lund"), one.Fault);
+    }
+
     [Theory]
     [InlineData("'1,5'")]
     [InlineData("' 1.5 '")]

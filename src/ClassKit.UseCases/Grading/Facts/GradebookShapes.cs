@@ -15,6 +15,11 @@ internal static class GradebookShapes
                 (fact, to) => to["most"] = FactFields.Of(fact.Most),
                 from => new(from.Decimal("most"))
             ),
+            PointsShape.Of<TypedPointsFault.OtherName>(
+                "other-name",
+                (fact, to) => to["named"] = fact.Named,
+                from => new(from.Text("named"))
+            ),
             PointsShape.Of<TypedPointsFault.OtherwiseCorrected>("otherwise-corrected")
         );
 
