@@ -6,8 +6,12 @@ using ClassKit.Exercises.Cohorts;
 namespace ClassKit.Content.Terms;
 
 /// <summary>Finds the student whom a line of a table names, by id or by full name.</summary>
-internal static class NamedStudent
+public static class NamedStudent
 {
+    /// <summary>What is said of a line that names nobody of the class.</summary>
+    /// <param name="named">Whom it names.</param>
+    public static string Unknown(string named) => $"Nobody on the roster is called `{named}`";
+
     private static string? Find(CsvRow row, IReadOnlyList<Student> students, ProblemList problems)
     {
         var named = row["student"];
@@ -18,7 +22,7 @@ internal static class NamedStudent
             row.Line,
             found.Count > 1 ? $"Several students are called `{named}`"
                 : named.Length == 0 ? "The line names no student"
-                : $"Nobody on the roster is called `{named}`",
+                : Unknown(named),
             found.Count == 0 && Near(named, students) is { } near ? $"Did you mean `{near}`?" : "Name a student by the id on the roster."
         );
         return null;
@@ -28,7 +32,7 @@ internal static class NamedStudent
     /// Those of some lines whom the class list knows; the others, few among many, have left the class: they are told of, and their lines
     /// count for nobody. A name that is nearly somebody's is a slip.
     /// </summary>
-    public static IEnumerable<(CsvRow Row, string Student)> InClass(
+    internal static IEnumerable<(CsvRow Row, string Student)> InClass(
         IReadOnlyList<CsvRow> rows,
         IReadOnlyList<Student> students,
         ProblemList problems
@@ -44,7 +48,7 @@ internal static class NamedStudent
             if (isOfClass && left.Contains(row))
                 problems.Doubt(
                     row.Line,
-                    $"Nobody on the roster is called `{row["student"]}`",
+                    Unknown(row["student"]),
                     "The line counts for nobody. That is right for somebody who has left the class; else name a student by the id on the roster.",
                     Weight.Noted
                 );

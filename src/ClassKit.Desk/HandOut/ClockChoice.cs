@@ -10,8 +10,8 @@ internal static class ClockChoice
     /// <summary>The names of zones with the words for them, the likeliest first.</summary>
     public static IReadOnlyList<(string Id, string Words)> All { get; } =
         Here is { } here && here != ClassTimeZone.Utc
-            ? [(here.Id, $"{City(here.Id)}, as on this computer"), (ClassTimeZone.Utc.Id, "UTC")]
-            : [(ClassTimeZone.Utc.Id, Here is null ? "UTC" : "UTC, as on this computer")];
+            ? [(here.Id, $"{City(here.Id)}, as on this computer"), (ClassTimeZone.Utc.Id, "universal time (UTC)")]
+            : [(ClassTimeZone.Utc.Id, Here is null ? "universal time (UTC)" : "universal time (UTC), as on this computer")];
 
     /// <summary>
     /// The zone of this machine by its name in the IANA database; null where none can be found. Windows has names of its own, which the

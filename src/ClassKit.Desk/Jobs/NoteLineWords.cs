@@ -55,6 +55,10 @@ internal static class NoteLineWords
             [
                 $"{work}: {Counted.Of(answers, "answer")} {Counted.Noun(answers, "is", "are")} left to you and {Counted.Noun(answers, "counts", "count")} neither for nor against. Decide on {Counted.Noun(answers, "it", "them")} in the round, under “Needs your word”.",
             ],
+            Note.OtherDeals others =>
+            [
+                $"{others.Others} of {Counted.Of(others.Workbooks, "workbook")} that came back {Counted.Noun(others.Others, "is", "are")} of another round and {Counted.Noun(others.Others, "was", "were")} not marked here: “Needs your word” says of each where it belongs.",
+            ],
             Note.MarkedTwice(var work, _) => [$"{work} was marked by two: the term’s page shows whether they agree."],
             Note.Packed packed => [$"{packed.Lesson} for {packed.Class} is kept in your folder, to be opened without the desk, too."],
             Note.Changed(var change) =>

@@ -165,6 +165,30 @@ public sealed record NewRoster(
         return this with { Content = content, Read = read, Breaks = read.Succeeded ? [.. Broken(folder, File, known, changed)] : [] };
     }
 
+    /// <summary>
+    /// The same as <see cref="Breaks"/>, but for whoever would be gone and has marks in a file: by name, once a file.
+    /// </summary>
+    public IReadOnlyList<Diagnostic> BreaksByName
+    {
+        get
+        {
+            var gone = Gone.ToDictionary(student => NamedStudent.Unknown(student.Id), student => student.Shown, StringComparer.Ordinal);
+            return
+            [
+                .. Breaks
+                    .Where(problem => gone.ContainsKey(problem.Found))
+                    .GroupBy(problem => problem.File)
+                    .Select(file => new Diagnostic(
+                        file.Key,
+                        null,
+                        $"Who would be gone has marks there: {string.Join("; ", file.Select(problem => gone[problem.Found]).Distinct())}",
+                        "The term could not be read. Leave them on the list until the term is over, or take their lines out of that file first."
+                    )),
+                .. Breaks.Where(problem => !gone.ContainsKey(problem.Found)),
+            ];
+        }
+    }
+
     /// <summary>Those who are not on the list as it is.</summary>
     public IReadOnlyList<Student> New => [.. (Read.Model?.Students ?? []).Where(student => Before.All(other => other.Id != student.Id))];
 

@@ -6,6 +6,7 @@ using ClassKit.Desk.Folders;
 using ClassKit.Desk.Serving;
 using ClassKit.Desk.Texts;
 using ClassKit.Exercises.Cohorts;
+using ClassKit.UseCases.Recording;
 
 namespace ClassKit.Desk.Kitchen;
 
@@ -158,7 +159,15 @@ internal static class RosterScreen
                     ? problems
                     : PastedLines.Of(problems, Encoding.UTF8.GetString(roster.Content.Span), visit.Text("names"))
             ),
-            (nameof(RosterPage.Rounds), visit.Folder.Rounds(known).Count)
+            (nameof(RosterPage.Rounds), visit.Folder.Rounds(known).Count),
+            (
+                nameof(RosterPage.Erased),
+                ErasedBefore.Among(
+                    visit.Folder.Root,
+                    visit.Desk.Now,
+                    [.. (roster.Read.Model?.Students ?? []).Select(student => student.Id)]
+                )
+            )
         );
 
     private static string NameOf(ClassEntry known) => $"roster {known.File}";

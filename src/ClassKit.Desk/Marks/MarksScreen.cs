@@ -98,11 +98,32 @@ internal static class MarksScreen
         );
     }
 
-    private static Task AddWork(Visit visit, ClassEntry known, TermEntry term) =>
-        TermText.Keep(term.File, null, text => TermText.WithWork(text, NewWork.Read(visit, term, Judged(visit, known))))
-            is { Count: > 0 } problems
-            ? Show(visit, known, term, problems)
+    private static Task AddWork(Visit visit, ClassEntry known, TermEntry term)
+    {
+        var judged = Judged(visit, known);
+        var work = NewWork.Read(visit, term, judged);
+        return CountedAlready(term, judged, work) is { } twice ? Show(visit, known, term, [twice])
+            : TermText.Keep(term.File, null, text => TermText.WithWork(text, work)) is { Count: > 0 } problems
+                ? Show(visit, known, term, problems)
             : visit.GoTo($"marks/{known.Key}/{term.Key}");
+    }
+
+    /// <summary>What was handed out once would count twice.</summary>
+    private static Diagnostic? CountedAlready(TermEntry term, IReadOnlyList<RoundState> judged, IReadOnlyDictionary<string, string> work)
+    {
+        var graded = Path.GetFullPath(Path.Combine(Path.GetDirectoryName(term.File)!, work["marks"]));
+        return
+            work["marks"].Length > 0
+            && judged.FirstOrDefault(state => Path.GetFullPath(state.Round.Graded) == graded) is { } round
+            && term.Plan.Model?.Works.FirstOrDefault(one => one.Graded.Any(file => Path.GetFullPath(file) == graded)) is { } counted
+            ? new(
+                "",
+                null,
+                $"{round.Dealt.LessonTitle}, round {round.Round.Number}, counts already, as `{counted.Title}`",
+                "Choose another round, or change in the term’s text what that work is."
+            )
+            : null;
+    }
 
     /// <summary>The criteria of bench work in the folder, by their headings; the file stands behind where two have the same.</summary>
     private static IReadOnlyList<(string Key, string Title)> Rubrics(Visit visit)

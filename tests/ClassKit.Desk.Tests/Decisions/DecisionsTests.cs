@@ -244,6 +244,20 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
             303,
             await desk.StatusAsync(desk.Request("marks/class/new", ("title", "Autumn"), ("round", "01-one-tin-three-lifts")))
         );
+        // What was handed out once does not count twice.
+        var key = desk.Folder.KeyOf(Path.Combine(desk.Folder.Root, "terms", "class", "autumn.md"));
+        using (
+            var twice = await desk.Client.SendAsync(
+                desk.Request(
+                    $"marks/class/{key}/works",
+                    ("work", "Practice bis"),
+                    ("kind", "calculations"),
+                    ("category", "Calculations"),
+                    ("round", "01-one-tin-three-lifts")
+                )
+            )
+        )
+            Assert.Contains("round 1, counts already, as “", await twice.Content.ReadAsStringAsync(), StringComparison.Ordinal);
         var page = WebUtility.HtmlDecode(await desk.PageAsync(Round + "/returns"));
         Assert.Contains("Absent:</b> It counts as nothing earned, 0 %", page, StringComparison.Ordinal);
         var form = page[page.IndexOf("returns/away", StringComparison.Ordinal)..];

@@ -53,6 +53,14 @@ public sealed class PeopleTests(RunningDesk desk) : IClassFixture<RunningDesk>
             Assert.Contains("amara-osei", text, StringComparison.Ordinal);
         }
         Assert.Contains("Amara Osei", await desk.PageAsync("marks/class/term.term"), StringComparison.Ordinal);
+
+        // The school's next list still has her: nobody comes back that way without a word.
+        const string list = "id,name\nrosa-whitehorse,Rosa Whitehorse\namara-osei,Amara Osei\n";
+        using var answer = await desk.Client.SendAsync(desk.Request("class/class/roster/paste", ("names", list)));
+        Assert.Matches(
+            "<strong>Rosa Whitehorse</strong>\\s*was erased here, and this list brings the student back",
+            await answer.Content.ReadAsStringAsync()
+        );
     }
 
     private async Task<string> OnRecord()
