@@ -52,7 +52,8 @@ internal static class ClassSheet
             WriteStudent(sheet, grades.Students[index], grid, FirstRow + index, status, undecided, id);
 
         WriteFacts(sheet, grades.Students.Count, Range(PercentColumn, FirstRow, last), Range(undecided, FirstRow, last));
-        WriteTints(sheet, grid, last);
+        WriteWorth(sheet, grid, grades.Dealt.Marking.Total.BestExercises, last, id);
+        WriteTints(sheet, grid, grades.Dealt.Marking.Total.BestExercises is not null, last, id);
         WriteMeans(sheet, last, status, id);
         sheet.SheetView.Freeze(HeadRow, StudentColumn);
         sheet.TabColor = Palette.Answer;
@@ -86,9 +87,37 @@ internal static class ClassSheet
     }
 
     /// <summary>
-    /// Whatever is typed on the sheet of points: tints follow, and the head says of how many points, for print without colour.
+    /// Of how many points each student's exercises count, behind the ids and hidden, for the tints: without what is left to decide, and
+    /// empty where the marking scheme counts only others.
     /// </summary>
-    private static void WriteTints(IXLWorksheet sheet, GradebookGrid grid, int last)
+    private static void WriteWorth(IXLWorksheet sheet, GradebookGrid grid, int? best, int last, int id)
+    {
+        for (var index = 0; index < grid.Exercises.Count; index++)
+        {
+            var column = id + 1 + index;
+            sheet.Cell(HeadRow, column).SetText($"Ex. {grid.Exercises[index].Number} counts of").AsQuiet();
+            for (var row = FirstRow; row <= last; row++)
+            {
+                var found = Found(grid, id, row);
+                var (first, to) = Parts(grid, grid.Exercises[index]);
+                var points = $"INDEX({OnPoints(grid, first, to)},{found},0)";
+                var worth = $"{GradebookGrid.PointsSheet}!{Range(first, GradebookGrid.OutOfRow, GradebookGrid.OutOfRow, to)}";
+                var counts = string.Create(CultureInfo.InvariantCulture, $"SUMIF({points},\">=0\",{worth})");
+                if (best is { } most)
+                    counts = string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"IF(N(INDEX({CountedSheet.PlacesOf(grid, index)},{found}))>{most},\"\",{counts})"
+                    );
+                sheet.Cell(row, column).SetFormulaA1($"IF(COUNT({points})=0,\"\",{counts})");
+            }
+            sheet.Column(column).Hide();
+        }
+    }
+
+    /// <summary>
+    /// Whatever is typed on the sheet of points: tints follow what counts, and the head says of how many points, for print without colour.
+    /// </summary>
+    private static void WriteTints(IXLWorksheet sheet, GradebookGrid grid, bool onlySomeCount, int last, int id)
     {
         foreach (
             var (at, (words, tone)) in new[]
@@ -104,15 +133,18 @@ internal static class ClassSheet
             (key.Style.Font.Bold, key.Style.Font.Italic) = Face(tone);
             key.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Center;
         }
+        if (onlySomeCount)
+        {
+            var key = sheet.Cell(KeyRow, FirstExerciseColumn + 3).SetText("not counted").AsQuiet();
+            key.Style.Font.Strikethrough = true;
+            key.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Center;
+        }
 
         for (var index = 0; index < grid.Exercises.Count; index++)
         {
             var column = FirstExerciseColumn + index;
-            var (points, cell) = (
-                sheet.Range(FirstRow, column, last, column),
-                CellAddress.ColumnLetters(column) + FirstRow.ToString(CultureInfo.InvariantCulture)
-            );
-            var all = OutOf(grid.Exercises[index]).ToString(CultureInfo.InvariantCulture);
+            var points = sheet.Range(FirstRow, column, last, column);
+            var (cell, all) = (At(column), At(id + 1 + index));
             foreach (
                 var (holds, tone) in new[]
                 {
@@ -122,11 +154,19 @@ internal static class ClassSheet
                 }
             )
             {
-                var tinted = points.AddConditionalFormat().WhenIsTrue($"AND(ISNUMBER({cell}),{holds})");
+                var tinted = points.AddConditionalFormat().WhenIsTrue($"AND(ISNUMBER({cell}),ISNUMBER({all}),{holds})");
                 tinted.Fill.SetBackgroundColor(Ground(tone));
                 (tinted.Font.Bold, tinted.Font.Italic) = Face(tone);
             }
+            if (onlySomeCount)
+            {
+                var left = points.AddConditionalFormat().WhenIsTrue($"AND(ISNUMBER({cell}),NOT(ISNUMBER({all})))");
+                left.Font.SetFontColor(Palette.Quiet);
+                left.Font.Strikethrough = true;
+            }
         }
+
+        static string At(int column) => CellAddress.ColumnLetters(column) + FirstRow.ToString(CultureInfo.InvariantCulture);
     }
 
     /// <summary>Tints are alike in print without colour: letters tell them apart there.</summary>
@@ -215,7 +255,7 @@ internal static class ClassSheet
     )
     {
         var total = grid.LastPartColumn + 1;
-        var found = $"MATCH({CellAddress.ColumnLetters(id)}{row},{OnPoints(grid, GradebookGrid.IdColumn)},0)";
+        var found = Found(grid, id, row);
         sheet.Cell(row, StudentColumn).SetText(student.Who.Shown).Wrapped().Style.Font.Bold = true;
         sheet.Cell(row, PercentColumn).SetFormulaA1($"INDEX({OnPoints(grid, total + 2)},{found})").Style.NumberFormat.Format = "0 %";
         sheet.Cell(row, TotalColumn).SetFormulaA1($"INDEX({OnPoints(grid, total)},{found})");
@@ -246,9 +286,23 @@ internal static class ClassSheet
     /// <summary>An exercise's points, empty where none of its parts has any: not asked, not handed in, or all still to decide.</summary>
     private static void WriteExercise(IXLCell cell, GradebookGrid grid, ExerciseLayout exercise, string found)
     {
-        var first = GradebookGrid.FirstPartColumn + grid.Answers.TakeWhile(answer => answer != exercise.Answers[0]).Count();
-        var points = $"INDEX({OnPoints(grid, first, first + exercise.Answers.Count - 1)},{found},0)";
+        var (first, last) = Parts(grid, exercise);
+        var points = $"INDEX({OnPoints(grid, first, last)},{found},0)";
         cell.SetFormulaA1($"IF(COUNT({points})=0,\"\",SUM({points}))");
+    }
+
+    /// <summary>A row's student on the sheet of points, counted from the first.</summary>
+    private static string Found(GradebookGrid grid, int id, int row) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"MATCH({CellAddress.ColumnLetters(id)}{row},{OnPoints(grid, GradebookGrid.IdColumn)},0)"
+        );
+
+    /// <summary>The columns of an exercise's first and last part on the sheet of points.</summary>
+    private static (int First, int Last) Parts(GradebookGrid grid, ExerciseLayout exercise)
+    {
+        var first = GradebookGrid.FirstPartColumn + grid.Answers.TakeWhile(answer => answer != exercise.Answers[0]).Count();
+        return (first, first + exercise.Answers.Count - 1);
     }
 
     private static string OnPoints(GradebookGrid grid, int column, int? to = null) =>

@@ -77,6 +77,15 @@ internal static class CountedSheet
             $"SUMIF({Name}!{Block(grid, 0, row)},\"<={best}\",{Name}!{Block(grid, isOutOf ? 3 : 2, row)})"
         );
 
+    /// <summary>The places of an exercise, one below the other, in the order of the sheet of points.</summary>
+    public static string PlacesOf(GradebookGrid grid, int exercise)
+    {
+        var column = Column(grid, 0, exercise);
+        return $"{Name}!{Fixed(GradebookGrid.FirstStudentRow)}:{Fixed(grid.LastStudentRow)}";
+
+        string Fixed(int row) => string.Create(CultureInfo.InvariantCulture, $"${CellAddress.ColumnLetters(column)}${row}");
+    }
+
     private static int LastColumn(GradebookGrid grid) => FirstBlockColumn + (Blocks.Length * grid.Exercises.Count) - 1;
 
     private static int Column(GradebookGrid grid, int block, int exercise) => FirstBlockColumn + (block * grid.Exercises.Count) + exercise;

@@ -1,4 +1,3 @@
-using ClassKit.Grading.Results;
 using ClassKit.Wording.Outcomes;
 using ClosedXML.Excel;
 
@@ -9,9 +8,9 @@ namespace ClassKit.Workbooks.Gradebooks;
 /// </summary>
 internal static class OutcomeLook
 {
-    /// <summary>Points stand on the tint of what their answer turned out to be; the word for it is on the sheet of outcomes.</summary>
-    public static void AsOutcome(this IXLCell points, Outcome outcome) =>
-        points.Style.Fill.BackgroundColor = XLColor.FromHtml(OutcomeTones.Ground(OutcomeTones.Of(outcome)));
+    /// <summary>Points stand on the tint of what their answer counts for; the word for it is on the sheet of outcomes.</summary>
+    public static void AsOutcome(this IXLCell points, OutcomeTone tone) =>
+        points.Style.Fill.BackgroundColor = XLColor.FromHtml(OutcomeTones.Ground(tone));
 
     public static void AsOutcomes(this IXLRange range)
     {

@@ -71,7 +71,7 @@ internal static class PointsSheet
             if (answer.IsUndecided)
                 cell.SetText(Undecided).AsAttention();
             else
-                cell.SetNumber(answer.Points).AsOutcome(OutcomeText.Shown(answer.Outcome, answer.Part));
+                cell.SetNumber(answer.Points).AsOutcome(ToneOf(answer));
             if (answer.Correction is not null)
                 cell.AsCorrected();
         }
@@ -106,6 +106,13 @@ internal static class PointsSheet
             Math.Max(TextHeight.Of(student.File ?? "", TextWidth - 2), TextHeight.Of(flags, TextWidth - 2))
         );
     }
+
+    /// <summary>The instructor's word is the last: what was corrected has the tint of the points that it has now.</summary>
+    private static OutcomeTone ToneOf(AnswerGrade answer) =>
+        answer.Correction is null ? OutcomeTones.Of(OutcomeText.Shown(answer.Outcome, answer.Part))
+        : answer.Points >= answer.OutOf ? OutcomeTone.Good
+        : answer.Points > 0 ? OutcomeTone.Warn
+        : OutcomeTone.Bad;
 
     private static string Said(TotalRule rule) => TotalRuleWords.Of(rule) is { Length: > 0 } words ? $" {words}" : "";
 

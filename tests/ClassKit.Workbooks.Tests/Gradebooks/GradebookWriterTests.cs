@@ -94,6 +94,51 @@ public sealed class GradebookWriterTests
         Assert.Equal("Class mean", Text("Class", 5 + SampleGrades.Grades.Students.Count, 1));
     }
 
+    /// <summary>
+    /// An exercise with an answer to decide is compared with what of it counts so far, and one that the marking scheme leaves out has no
+    /// tint: worked out here from the grades themselves.
+    /// </summary>
+    [Theory]
+    [InlineData(null)]
+    [InlineData(1)]
+    public void Tints_go_by_what_counts(int? best)
+    {
+        var rule = new TotalRule(best, null);
+        var grades = SampleGrades.Grades with
+        {
+            Dealt = SampleGrades.Grades.Dealt with { Marking = SampleGrades.Grades.Dealt.Marking with { Total = rule } },
+            Students = [.. SampleGrades.Grades.Students.Select(student => student with { Rule = rule })],
+        };
+        var written = GradebookWriter.Write(grades, SampleGrades.Summary);
+        var exercises = grades.Dealt.LayOut().Exercises.Where(exercise => exercise.Answers.Count > 0).ToList();
+        foreach (var workbook in new[] { ReturnedWorkbookReader.Read(written).Workbook!, Recalculate("", written) })
+        {
+            var counted = 0;
+            foreach (var (index, student) in grades.Students.Index())
+            {
+                var worth = exercises
+                    .Select(
+                        (exercise, at) =>
+                            (
+                                Judged: student
+                                    .Answers.Where(answer => answer.Exercise.Id == exercise.Exercise.Id && !answer.IsUndecided)
+                                    .Sum(answer => answer.OutOf),
+                                Stored: Points(workbook, 5 + index, 5 + exercises.Count + 3 + at, "Class")
+                            )
+                    )
+                    .ToList();
+                Assert.All(worth.Where(one => one.Stored is not null), one => Assert.Equal((double)one.Judged, one.Stored));
+                var stored = worth.Count(one => one.Stored is not null);
+                Assert.Equal(Math.Min(best ?? int.MaxValue, worth.Count(one => one.Judged > 0)), stored);
+                counted += stored;
+            }
+            Assert.True(counted > 0);
+        }
+        using var sheets = new ClosedXML.Excel.XLWorkbook(new MemoryStream(written));
+        Assert.Equal(exercises.Count * (best is null ? 3 : 4), sheets.Worksheet("Class").ConditionalFormats.Count());
+        Assert.True(sheets.Worksheet("Class").Column(5 + exercises.Count + 3).IsHidden);
+    }
+
     /// <summary>By the grades themselves: totals, and of each exercise the sum of its judged answers.</summary>
     private static void AssertClass(WorkbookSnapshot gradebook)
     {
