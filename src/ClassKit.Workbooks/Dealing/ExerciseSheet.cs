@@ -15,7 +15,11 @@ internal static class ExerciseSheet
     private const double AnswerRowHeight = 33;
 
     /// <summary>Title, subtitle, ways, two empty rows and the heading of the givens, in points.</summary>
-    private const double HeadHeight = 32 + 22 + 24 + 15 + 20;
+    private const double HeadHeight = 32 + 22 + 24 + EmptyRowHeight + HeadingHeight;
+
+    private const double EmptyRowHeight = 15;
+
+    private const double HeadingHeight = 20;
 
     /// <summary>
     /// The most that stays in view above the questions, in points: half of what a laptop shows of a sheet at our zoom. More would leave no
@@ -53,44 +57,39 @@ internal static class ExerciseSheet
         if (layouts.Count == 1 && !student.LargePrint && HeightDownToGivens(all, first) <= MostFrozen)
             sheet.SheetView.FreezeRows(first.LastGivenRow);
         // In large print an empty grid would take a side of each exercise: who works on paper has more room beside it.
-        var last = student.LargePrint ? layouts[^1].ScratchHeadingRow - 1 : layouts[^1].ScratchTo.Row;
+        var last = student.LargePrint ? layouts[^1].Answers[^1].Address.Row : layouts[^1].ScratchTo.Row;
         var area = sheet.Range(first.TitleRow, columns.Tag, last, columns.Last);
-        sheet.SetUpPage(
-            area,
-            student.LargePrint ? XLPageOrientation.Landscape : XLPageOrientation.Portrait,
-            dealt.Paper,
-            student.Who.Shown,
-            dealt.LessonTitle,
-            DealText.Footer(dealt)
-        );
+        sheet.SetUpPage(area, XLPageOrientation.Portrait, dealt.Paper, student.Who.Shown, dealt.LessonTitle, DealText.Footer(dealt));
         if (student.LargePrint)
             PrintLarge(sheet, dealt, layouts);
+        else if (layouts.Count == 1)
+            sheet.PrintOnOnePage(dealt.Paper, HeightFor(StandIn.For(all), all, first));
         sheet.ProtectFromSlips();
     }
 
-    /// <summary>Large type fills a page soon: what is given and what is asked each begin a page where they do not fit whole.</summary>
+    /// <summary>
+    /// Large type fills a page soon: an exercise begins a page, and what is given and each question stand whole on one, as many together as
+    /// it holds.
+    /// </summary>
     private static void PrintLarge(IXLWorksheet sheet, DealtClass dealt, IReadOnlyList<ExerciseLayout> layouts)
     {
         var page = sheet.PrintLarge(dealt.Paper, layouts[0].Columns.Last);
+        foreach (var row in layouts.SelectMany(layout => new[] { layout.GivensHeadingRow - 1, layout.AnswersHeadingRow - 1 }))
+            sheet.Row(row).Height = EmptyRowHeight / 2;
         foreach (var (index, layout) in layouts.Index())
         {
             if (index > 0)
                 sheet.PageSetup.AddHorizontalPageBreak(layout.TitleRow - 1);
-            var from = layout.TitleRow;
-            int[] pieces =
-            [
-                layout.GivensHeadingRow,
-                layout.AnswersHeadingRow,
-                layout.ScratchHeadingRow,
-                .. index + 1 < layouts.Count ? new[] { layout.ScratchTo.Row + 1 } : [],
-            ];
-            foreach (var (first, next) in pieces.Zip(pieces.Skip(1)))
-            {
-                if (PageLook.Height(sheet, from, next - 1) <= page)
-                    continue;
-                sheet.PageSetup.AddHorizontalPageBreak(first - 1);
-                from = first;
-            }
+            // The heading of the questions goes with the first row below it.
+            sheet.KeepWhole(
+                [
+                    layout.TitleRow,
+                    layout.GivensHeadingRow,
+                    layout.AnswersHeadingRow,
+                    .. Enumerable.Range(layout.AnswersHeadingRow + 2, layout.ScratchHeadingRow - layout.AnswersHeadingRow - 2),
+                ],
+                page
+            );
         }
     }
 
@@ -107,6 +106,19 @@ internal static class ExerciseSheet
         + ProblemHeight(ProblemOf(layout, StandIn.For(all)), SheetWidths.For(largePrint: false))
         + layout.Givens.Sum(place => GivenHeight(place.Given, SheetWidths.For(largePrint: false)));
 
+    /// <summary>All that is printed of an exercise, as a student has it, in points.</summary>
+    private static double HeightFor(DealtStudent student, PracticeLayout all, ExerciseLayout layout)
+    {
+        var widths = SheetWidths.For(largePrint: false);
+        return HeightDownToGivens(all, layout)
+            + layout.Answers.Sum(place => AnswerHeight(AskOf(layout, place, student), AnswerNote.Of(place.Part), widths))
+            + layout.Options.Sum(place =>
+                OptionRows.Texts(layout, place, student.GivensOf(layout.Exercise.Id)).Sum(text => OptionRows.Height(text, widths.Option))
+            )
+            + 2 * (EmptyRowHeight + HeadingHeight)
+            + (layout.ScratchTo.Row - layout.ScratchHeadingRow) * EmptyRowHeight;
+    }
+
     private static double GivenHeight(Given given, SheetWidths widths) => Math.Max(20, TextHeight.Of(given.Label, widths.Label));
 
     private static void WriteTop(IXLWorksheet sheet, DealtClass dealt, DealtStudent student, ExerciseLayout layout)
@@ -118,16 +130,17 @@ internal static class ExerciseSheet
             .SetText(string.Create(CultureInfo.InvariantCulture, $" {layout.Number}  {exercise.Title}"));
 
         var points = AnswerNote.Points(exercise.Parts.Sum(part => part.Points));
-        sheet
-            .Cell(layout.SubtitleRow, layout.Columns.Tag)
-            .SetText(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"{student.Who.Shown} · {points} · about {student.MinutesFor(exercise)} minutes{DealText.Behind(dealt)}"
-                )
-            )
-            .AsQuiet();
-        sheet.Row(layout.SubtitleRow).Height = 22;
+        var subtitle = string.Create(
+            CultureInfo.InvariantCulture,
+            $"{student.Who.Shown} · {points} · about {student.MinutesFor(exercise)} minutes{DealText.Behind(dealt)}"
+        );
+        if (student.LargePrint)
+            sheet.Across(layout.SubtitleRow, layout.Columns.Tag, layout.Columns.Last, subtitle).AsQuiet();
+        else
+            sheet.Cell(layout.SubtitleRow, layout.Columns.Tag).SetText(subtitle).AsQuiet();
+        sheet.Row(layout.SubtitleRow).Height = student.LargePrint
+            ? Math.Max(22, TextHeight.Of(subtitle, SheetWidths.For(largePrint: true).All))
+            : 22;
 
         var text = ProblemOf(layout, student);
         var problem = Row(sheet, layout, layout.ProblemRow);
@@ -142,7 +155,7 @@ internal static class ExerciseSheet
         PlainText.From(ProblemText.Fill(layout.Exercise, student.GivensOf(layout.Exercise.Id)));
 
     /// <summary>The height of the problem's row, in points.</summary>
-    public static double ProblemHeight(string text, SheetWidths widths) => TextHeight.Of(text, widths.Tag + widths.Option);
+    public static double ProblemHeight(string text, SheetWidths widths) => TextHeight.Of(text, widths.All);
 
     private static void WriteGivens(IXLWorksheet sheet, DealtStudent student, ExerciseLayout layout)
     {
@@ -170,7 +183,15 @@ internal static class ExerciseSheet
 
     private static void WriteAnswers(IXLWorksheet sheet, DealtStudent student, ExerciseLayout layout)
     {
-        WriteHeading(sheet, layout, layout.AnswersHeadingRow, "Question", "Your answer", "Unit", "What counts");
+        WriteHeading(
+            sheet,
+            layout,
+            layout.AnswersHeadingRow,
+            "Question",
+            student.LargePrint ? "Answer" : "Your answer",
+            "Unit",
+            "What counts"
+        );
         foreach (var place in layout.Answers)
         {
             if (place.Part.InWords is not null)

@@ -1,3 +1,5 @@
+using ClassKit.Workbooks.Look;
+
 namespace ClassKit.Workbooks.Dealing;
 
 /// <summary>How wide the columns of an exercise's sheet are, in characters.</summary>
@@ -6,10 +8,14 @@ namespace ClassKit.Workbooks.Dealing;
 /// <param name="Even">Each column beside the words: one value, one unit, two of a note, and even columns to work in.</param>
 internal sealed record SheetWidths(double Tag, double Label, double Even)
 {
-    private static readonly SheetWidths Usual = new(6, 46, 15);
+    /// <summary>What an upright page holds with letters of 11 points hardly smaller, on A4 and Letter.</summary>
+    private static readonly SheetWidths Usual = new(6, 40, 13);
 
-    /// <summary>What fits across a page on its side where letters of 11 points are printed half as large again, on A4 and Letter.</summary>
-    private static readonly SheetWidths Large = new(5, 33, 11.5);
+    /// <summary>What it holds where letters of 11 points are printed half as large again.</summary>
+    private static readonly SheetWidths Large = new(4, 24.5, 7.75);
+
+    /// <summary>How wide a text across all columns may be.</summary>
+    public double All => (Tag + Option) * (this == Large ? TextHeight.Averaged : 1);
 
     public double Note => 2 * Even;
 

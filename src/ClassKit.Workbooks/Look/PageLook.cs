@@ -21,7 +21,7 @@ internal static class PageLook
     private const double LeastType = 9.2;
 
     /// <summary>What large print asks for, in points: 16 to 18.</summary>
-    private const double LargeType = 16.5;
+    private const double LargeType = 16.1;
 
     /// <summary>Programs differ by a percent or two in how wide they make a column and how high a row.</summary>
     private const double Spare = 0.97;
@@ -161,10 +161,39 @@ internal static class PageLook
     /// <returns>What a page holds of rows, in points of the sheet.</returns>
     public static double PrintLarge(this IXLWorksheet sheet, Paper? paper, int lastColumn)
     {
-        var room = Room(sheet.PageSetup.PageOrientation, paper ?? Paper.A4) * LeastType;
+        var room = Room(sheet.PageSetup.PageOrientation, paper ?? Paper.A4) * LeastType * Spare;
         var type = Math.Min(LargeType, room / Pixels(sheet, 1, lastColumn));
         sheet.PageSetup.Scale = (int)Math.Floor(type / TypeOfOne);
         return HeightOfPage(sheet, paper ?? Paper.A4, type);
+    }
+
+    /// <summary>A sheet on one page where its type stays at <see cref="LeastTypeForRows"/> points so, and else over as many as it takes.</summary>
+    /// <param name="sheet">A sheet that is fitted to the width of a page.</param>
+    /// <param name="paper">What it is printed on; null for A4.</param>
+    /// <param name="height">What its rows take, in points of the sheet.</param>
+    public static void PrintOnOnePage(this IXLWorksheet sheet, Paper? paper, double height)
+    {
+        if (height <= HeightOfPage(sheet, paper ?? Paper.A4, LeastTypeForRows))
+            sheet.PageSetup.PagesTall = 1;
+    }
+
+    /// <summary>Page breaks, so that pieces stand whole on a page and as many on each as it holds.</summary>
+    /// <param name="sheet">A sheet that is not fitted to pages.</param>
+    /// <param name="pieces">The first row of each piece, and the row behind the last; the first begins a page.</param>
+    /// <param name="page">What a page holds, in points of the sheet.</param>
+    public static void KeepWhole(this IXLWorksheet sheet, IReadOnlyList<int> pieces, double page)
+    {
+        var used = 0.0;
+        foreach (var (first, next) in pieces.Zip(pieces.Skip(1)))
+        {
+            var height = Height(sheet, first, next - 1);
+            if (used > 0 && used + height > page)
+            {
+                sheet.PageSetup.AddHorizontalPageBreak(first - 1);
+                used = 0;
+            }
+            used = (used + height) % page;
+        }
     }
 
     /// <summary>What rows take together, in points.</summary>

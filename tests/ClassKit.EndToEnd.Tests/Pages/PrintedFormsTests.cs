@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
 using ClassKit.EndToEnd.Tests.Tools;
 using ClassKit.EndToEnd.Tests.Tour;
 
@@ -8,13 +6,13 @@ namespace ClassKit.EndToEnd.Tests.Pages;
 /// <summary>
 /// Pages that are made for the screen and printed all the same: on the paper of the class, in few sides, without what only a screen needs.
 /// </summary>
-public sealed partial class PrintedFormsTests(TourRun tour) : IDisposable
+public sealed class PrintedFormsTests(TourRun tour) : IDisposable
 {
     private readonly TemporaryFolder _folder = new();
 
     public void Dispose() => _folder.Dispose();
 
-    /// <summary>The demo class prints on A4: 210 mm × 297 mm (ISO 216) is 595.3 × 841.9 points.</summary>
+    /// <summary>The demo class prints on A4.</summary>
     [Fact]
     public async Task Every_page_for_a_class_prints_on_its_paper()
     {
@@ -50,23 +48,13 @@ public sealed partial class PrintedFormsTests(TourRun tour) : IDisposable
             await page.GotoAsync(new Uri(_folder.Of(file)).AbsoluteUri);
             var pdf = _folder.Of("page.pdf");
             await page.PdfAsync(new() { Path = pdf, PreferCSSPageSize = true });
-            var sides = PageSize()
-                .Matches(Tool.PdfToText.Run("-bbox", pdf, "-"))
-                .Select(match =>
-                    match.Groups.Values.Skip(1).Select(length => double.Parse(length.Value, CultureInfo.InvariantCulture)).Order().ToArray()
-                )
-                .ToList();
+            var sides = PaperOfPdf.Sides(pdf);
             Assert.NotEmpty(sides);
-            Assert.All(sides, side =>
-                Assert.True(Math.Abs(side[0] - 595.3) < 1.5 && Math.Abs(side[1] - 841.9) < 1.5, $"{file} is not on A4")
-            );
+            Assert.All(sides, side => Assert.True(side.Is(PaperOfPdf.A4), $"{file} is not on A4"));
             Assert.True(sides.Count <= most, $"{file} takes {sides.Count} sides, and {most} were promised");
             var text = Tool.PdfToText.Run("-layout", pdf, "-");
             Assert.DoesNotContain("Save the file", text, StringComparison.Ordinal);
             Assert.DoesNotContain("not seen yet", text, StringComparison.Ordinal);
         }
     }
-
-    [GeneratedRegex("<page width=\"([0-9.]+)\" height=\"([0-9.]+)\"")]
-    private static partial Regex PageSize();
 }

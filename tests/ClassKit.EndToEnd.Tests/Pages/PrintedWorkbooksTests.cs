@@ -15,6 +15,9 @@ public sealed partial class PrintedWorkbooksTests(TourRun tour) : IDisposable
     /// <summary>What is still read at arm's length, in points; common practice, no source. 9 is aimed at.</summary>
     private const double LeastType = 8.6;
 
+    /// <summary>What students are to read from, in points: common practice for handouts, no source, is 10 to 12.</summary>
+    private const double UsualType = 10;
+
     /// <summary>What large print means on paper, in points: the RNIB's Clear Print guidance, from memory, has 16 to 18.</summary>
     private const double LargeType = 16;
 
@@ -75,6 +78,13 @@ public sealed partial class PrintedWorkbooksTests(TourRun tour) : IDisposable
         // The first on the roster asked for large print.
         var large = Faults(Workbooks("dealt")[0], LargeType).ToList();
         Assert.True(large.Count == 0, string.Join('\n', large));
+
+        // A side to start from and one an exercise; in large print three and two each at most. What runs over an edge would take more.
+        var (usual, exercises) = (Pages(Workbooks("dealt")[1]), Sheets(Workbooks("dealt")[1]) - 1);
+        Assert.Equal(exercises + 1, usual);
+        Assert.InRange(Pages(Workbooks("dealt")[0]), exercises + 1, 3 + 2 * exercises);
+        // Most sheets of a student are printed hardly smaller than they are; a long one may be.
+        Assert.InRange(Faults(Workbooks("dealt")[1], UsualType).Count(), 0, exercises / 3);
     }
 
     [Fact]
@@ -84,6 +94,19 @@ public sealed partial class PrintedWorkbooksTests(TourRun tour) : IDisposable
         Tool.Carlito.Require();
         var faults = Faults(Path.Combine(tour.Folder, "term", "term.xlsx"), LeastType).ToList();
         Assert.True(faults.Count == 0, string.Join('\n', faults));
+    }
+
+    private int Pages(string book)
+    {
+        var pdf = _folder.Of("counted.pdf");
+        File.WriteAllBytes(pdf, LibreOffice.Convert(File.ReadAllBytes(book), "pdf"));
+        return Page().Count(Tool.PdfToHtml.Run("-xml", "-i", "-stdout", pdf));
+    }
+
+    private static int Sheets(string book)
+    {
+        using var workbook = new XLWorkbook(book);
+        return workbook.Worksheets.Count;
     }
 
     private List<string> Workbooks(string folder) =>
