@@ -10,21 +10,21 @@ internal sealed class TimelineLabels(int periodMinutes)
     /// <summary>The narrowest drawing, as the stylesheet has it.</summary>
     public const double NarrowestWidth = 800;
 
-    /// <summary>Of the drawing's width, left of the first minute: the rows' names stand there.</summary>
-    public const double Names = 0.25;
+    /// <summary>Of the drawing's width, left of the first minute: the rows' names stand there. On a phone more than half is left for bars.</summary>
+    public const double Names = 0.185;
 
     /// <summary>Of the drawing's width, from the first minute to the last, which needs room for its number too.</summary>
     public const double Span = 1 - Names - 0.02;
 
     /// <summary>What a letter takes in pixels, with some room to spare.</summary>
-    private const double LetterWidth = 7.2;
+    public const double LetterWidth = 7.2;
 
     private const double Gap = 5;
 
     /// <summary>
     /// So many letters of a row's name stand on one line: what is longer takes another, and is not in the way of anything.
     /// </summary>
-    public const int LettersOfAName = 30;
+    public const int LettersOfAName = 20;
 
     /// <summary>The bars with their labels, in order.</summary>
     public IReadOnlyList<TimelinePiece> Place(IReadOnlyList<TimelineBar> bars)

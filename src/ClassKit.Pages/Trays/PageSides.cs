@@ -22,7 +22,7 @@ internal static partial class PageSides
         [PackContents.Guide] = 4_750,
         [PackContents.Handout] = 4_200,
         [PackContents.Rubric] = 4_000,
-        [PackContents.Stations] = 3_300,
+        [PackContents.Stations] = 3_700,
         [PackContents.Comparison] = 5_000,
         [PackContents.Requisition] = 2_600,
         [PackContents.TastingKey] = 2_400,

@@ -27,6 +27,16 @@ public sealed class TimelineGeometryTests
             Left >= other.Left - 0.5 && Right <= other.Right + 0.5 && Top >= other.Top - 0.5 && Bottom <= other.Bottom + 0.5;
     }
 
+    /// <summary>The narrowest phone that is looked at is 360 pixels wide; what is left of the first minute stays in view there.</summary>
+    [Fact]
+    public void On_a_phone_more_than_half_is_left_for_bars_and_names_have_room()
+    {
+        var names = TimelineLabels.Names * TimelineLabels.NarrowestWidth;
+
+        Assert.True(names < 360 * 0.45, $"{names}");
+        Assert.True(TimelineLabels.LettersOfAName * TimelineLabels.LetterWidth <= names, $"{names}");
+    }
+
     [Theory]
     [InlineData(800)]
     [InlineData(1200)]
