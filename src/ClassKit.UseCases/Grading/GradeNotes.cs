@@ -34,7 +34,8 @@ public static class GradeNotes
         var flagged = grades.Students.Count(student => student.Flags.Count > 0);
         if (flagged > 0)
             notes.Add(new Note.Flagged(flagged));
-        if (summary.TeachAgain is [var first, ..])
+        // Of what nobody tried, nothing is known that could be taught again.
+        if (summary.TeachAgain.FirstOrDefault(part => part.Judged > part.Counts[Outcome.Blank]) is { } first)
             notes.Add(new Note.TeachAgain(first));
         if (parts.Count > 1)
             notes.Add(

@@ -2,6 +2,7 @@ using System.Globalization;
 using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Findings.Edits;
 using ClassKit.Wording.Mending;
 using ClassKit.Wording.Numbers;
 
@@ -142,6 +143,11 @@ internal sealed class SheetTerms(Exercise exercise, IReadOnlyDictionary<string, 
 
     /// <summary>True if it is known in which cell a name stands.</summary>
     public bool HasCell(string name) => Cell(name) is not null;
+
+    /// <summary>True where an amount would be called a share, of which what is left without it could be asked.</summary>
+    public bool IsOfNoShare(KeyEdit edit) =>
+        edit is KeyEdit.ShareForRest(var right, var written)
+        && exercise.Givens.Any(given => !given.Unit.IsPercent && given.To > 1 && (IsSame(given.Id, right) || IsSame(given.Id, written)));
 
     /// <summary>True if everything that would be said of a change has a cell: a name of the program's is nothing to a student.</summary>
     /// <remarks>Nor is a percentage missing where a number stands that may be it, whatever it comes to.</remarks>

@@ -48,6 +48,8 @@ internal sealed class ShownMiss
         var reading = UnseenWords.IsThroughOtherCells(written) ? null : PartMending.Of(_exercise, _part).Change(written);
         if (reading is not null && !_sheet.Tells(reading))
             return null;
+        if (_miss.Edits.Any(_sheet.IsOfNoShare))
+            return null;
         if (isWritten && _miss.Edits is [var one] && MethodWords.IsTold(one))
             return Said(one, reading is null ? _mend.Whole() : _mend.Of(reading));
         if (reading is not null)

@@ -15,6 +15,9 @@ internal sealed class KeyTrial
     /// <summary>Two formulas of a sheet that give the same for so many inputs are one.</summary>
     private const int Most = 8;
     private const int Fewest = 3;
+
+    /// <summary>The same of what is rounded, where few numbers come of many.</summary>
+    private const int MostRounded = 60;
     private const double Same = 1e-9;
 
     // Steps through every range that meet no range's own step. Source: the golden ratio's multiples lie evenly (Weyl 1916).
@@ -26,7 +29,8 @@ internal sealed class KeyTrial
     /// <param name="part">The part.</param>
     public KeyTrial(Exercise exercise, Part part)
     {
-        for (var input = 0; input < Most; input++)
+        var most = Rounds(part.Key.Root) ? MostRounded : Most;
+        for (var input = 0; input < most; input++)
         {
             var names = KeyValues.Names(
                 exercise.Givens.Index().ToDictionary(given => given.Item.Id, given => Drawn(given.Item, given.Index, input))
@@ -41,6 +45,8 @@ internal sealed class KeyTrial
                 _inputs.Add((values, key));
         }
     }
+
+    private static bool Rounds(FormulaNode node) => node is CallNode || node.Children().Any(Rounds);
 
     private static decimal Drawn(Given given, int row, int input)
     {

@@ -16,6 +16,7 @@ internal sealed class OwnChanges
     private readonly List<Flat> _simple;
     private readonly List<Flat> _longer;
     private readonly Dictionary<string, int> _mostTimes;
+    private readonly HashSet<string> _amounts;
 
     /// <param name="exercise">The exercise.</param>
     /// <param name="part">The part.</param>
@@ -29,6 +30,11 @@ internal sealed class OwnChanges
             .Reverse()
             .Select(other => Flat.Of(other.Key.Shape));
         var pieces = new[] { _key }.Concat(before).SelectMany(Pieces).DistinctBy(piece => piece.Sorted).ToList();
+        // 85 g are no share of anything, whatever 86 come to.
+        _amounts = new(
+            exercise.Givens.Where(given => !given.Unit.IsPercent && given.To > 1).Select(given => given.Id),
+            StringComparer.OrdinalIgnoreCase
+        );
         _mostTimes = InOneGo(exercise, part)
             .SelectMany(Times)
             .GroupBy(leaf => leaf.Key, leaf => leaf.Value, StringComparer.Ordinal)
@@ -275,13 +281,13 @@ internal sealed class OwnChanges
     }
 
     /// <summary>1 less a share, 1 and a share, and the share itself.</summary>
-    private static IEnumerable<Found> Shares(Flat formula)
+    private IEnumerable<Found> Shares(Flat formula)
     {
         var one = new Flat.Leaf(new NumberNode(1, default));
         Flat With(Flat share, bool isLess) => Flat.InRow(isSum: true, [new(false, one), new(isLess, share)]);
         foreach (var (piece, whole) in formula.Places())
         {
-            if (piece is Flat.Leaf { Node: NameNode })
+            if (piece is Flat.Leaf { Node: NameNode name } && !_amounts.Contains(name.Name))
             {
                 yield return new(new OwnChange.Share(piece, With(piece, isLess: true)), piece, With(piece, isLess: true), whole);
                 yield return new(new OwnChange.Share(piece, With(piece, isLess: false)), piece, With(piece, isLess: false), whole);

@@ -135,6 +135,23 @@ public sealed class OwnFormulaWordsTests
         );
     }
 
+    /// <summary>85 g and one more filled as many packs: a whole number agrees by chance, and grams are no share.</summary>
+    [Theory]
+    [InlineData("ROUNDUP(seeds/(1-salt)/pack,0)", "=ROUNDUP(C9/C11,0)")]
+    [InlineData("ROUNDUP(flour*seeds/(1-salt)/pack,0)", "=ROUNDUP(C7*C9/C11,0)")]
+    public void No_amount_is_called_a_share(string key, string formula) =>
+        Assert.DoesNotContain("1+C", Unnamed(key, formula), StringComparison.Ordinal);
+
+    /// <summary>To keep all digits would be wrong where the method rounds.</summary>
+    [Theory]
+    [InlineData("flour*salt", "show them to keep all digits")]
+    [InlineData("ROUNDUP(flour/pack,0)", "show them why the method rounds with ROUNDUP")]
+    public void A_class_that_rounded_is_shown_what_the_method_does(string key, string words) =>
+        Assert.Equal(
+            words,
+            RoundedOfClassWords.Show(new("water", "How much?", CellFormula.Of("=" + key), "g", Tolerance.Absolute(0.5), 2, true, []))
+        );
+
     /// <summary>Digits of a rounding are no quantity.</summary>
     [Fact]
     public void One_pack_too_many_is_told_as_one_too_many() =>
