@@ -312,7 +312,7 @@ public sealed class GradeRecordTests
             string.Join(' ', DamageShapes.All.Words)
         );
         Assert.Equal("refused no-gradebook no-points no-answers unopened", string.Join(' ', GradebookShapes.All.Words));
-        Assert.Equal("not-dealt out-of-range otherwise-corrected", string.Join(' ', GradebookShapes.Points.Words));
+        Assert.Equal("not-dealt out-of-range other-name otherwise-corrected", string.Join(' ', GradebookShapes.Points.Words));
         Assert.Equal("says-when newer earns-as-much earns-most", string.Join(' ', UncountedShapes.Because.Words));
         Assert.Equal("nearest up down towards-zero", Words<RoundingDirection>());
         Assert.Equal("no-digit word character second-number marks too-long", Words<UnreadableKind>());
