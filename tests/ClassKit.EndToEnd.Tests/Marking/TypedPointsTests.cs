@@ -30,7 +30,7 @@ public sealed class TypedPointsTests(TourRun tour) : IDisposable
 
         var shown = Grade();
 
-        Assert.Contains($"gradebook.xlsx, Gradebook!D7: {student}", shown.Output, StringComparison.Ordinal);
+        Assert.Contains($"gradebook.xlsx, Gradebook!D7: {student}, 1a: ", shown.Output, StringComparison.Ordinal);
         Assert.Contains("--take-over", shown.Output, StringComparison.Ordinal);
         Assert.Contains($"your version is kept as {SetAside}", shown.Output, StringComparison.Ordinal);
         Assert.Equal(typed, File.ReadAllBytes(Path.Combine(Grades, SetAside)));
