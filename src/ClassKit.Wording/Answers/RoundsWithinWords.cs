@@ -17,10 +17,12 @@ internal static class RoundsWithinWords
         var (written, right) = (CellFormula.Of("=" + found.Written).Shape, CellFormula.Of("=" + found.Belongs).Shape);
         var what = (written, right) switch
         {
-            (CallNode call, CallNode belongs) when Direction(belongs.Name) is { } needed => Direction(call.Name) is { } used
-            && used != needed
-                ? $"{call.Name} rounds {used}, and here you need to round {needed}"
-                : $"the method rounds with {sheet.Cells(found.Belongs)}",
+            (CallNode call, CallNode belongs) when Direction(belongs.Name) is { } needed => Direction(call.Name) switch
+            {
+                null => $"the method rounds with {sheet.Cells(found.Belongs)}",
+                var used when used == needed => $"{call.Name} rounds to other digits here than the method does",
+                var used => $"{call.Name} rounds {used}, and here you need to round {needed}",
+            },
             (CallNode, _) => $"{sheet.Cells(found.Written)} rounds on the way, and that carries through",
             _ => "it is rounded otherwise than the method rounds it",
         };

@@ -14,6 +14,9 @@ namespace ClassKit.Wording.Answers;
 /// </summary>
 internal static class UnseenWords
 {
+    /// <summary>What is longer is a list of labels, and nobody reads it to the end. Source: the instructors who read these sentences.</summary>
+    private const int Longest = 260;
+
     /// <summary>What is told of an answer that is no near miss.</summary>
     /// <param name="answer">The answer.</param>
     /// <param name="found">What was found of it.</param>
@@ -75,11 +78,12 @@ internal static class UnseenWords
             written = Flat.Of(CellFormula.Of(named!).Shape);
         if (PartMending.Of(exercise, part).Change(written) is not { } reading || !sheet.Tells(reading))
             return null;
-        return (
-            $"{(isThrough ? "With your other cells worked in, it" : "It")} looks as if {OwnChangeWords.What(reading.Change, sheet)}",
-            new MendWords(exercise, part, formula, sheet).Of(reading)
-        );
+        var what =
+            $"{(isThrough && !HasRange(tree) ? "With your other cells worked in, it" : "It")} looks as if {OwnChangeWords.What(reading.Change, sheet)}";
+        return what.Length > Longest ? null : (what, new MendWords(exercise, part, formula, sheet).Of(reading));
     }
+
+    private static bool HasRange(FormulaNode node) => node is ReferenceNode { IsCell: false } || node.Children().Any(HasRange);
 
     /// <summary>True of a formula that uses cells in which nothing of the exercise stands.</summary>
     public static bool IsThroughOtherCells(Flat written) => written.Leaves().Any(leaf => leaf.Node is ReferenceNode);

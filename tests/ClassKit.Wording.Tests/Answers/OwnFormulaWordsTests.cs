@@ -142,6 +142,18 @@ public sealed class OwnFormulaWordsTests
     public void No_amount_is_called_a_share(string key, string formula) =>
         Assert.DoesNotContain("1+C", Unnamed(key, formula), StringComparison.Ordinal);
 
+    [Fact]
+    public void A_rounding_of_the_right_kind_to_other_digits_is_told_as_that() =>
+        Assert.Equal(
+            "The method is right, but ROUNDUP rounds to other digits here than the method does. Write ROUNDUP(C7/C11,0) instead of ROUNDUP(C7/C11,1).",
+            Told(
+                "ROUNDUP(flour/pack,0)",
+                "=ROUNDUP(C7/C11,1)",
+                Outcome.Incorrect,
+                new AnswerFinding.RoundsWithin("ROUNDUP(flour/pack,1)", "ROUNDUP(flour/pack,0)", Cells)
+            )
+        );
+
     /// <summary>To keep all digits would be wrong where the method rounds.</summary>
     [Theory]
     [InlineData("flour*salt", "show them to keep all digits")]
