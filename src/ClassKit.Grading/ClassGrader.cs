@@ -139,10 +139,25 @@ public sealed class ClassGrader
         var byStudent = inOrder.Where(file => file.Student is not null).ToLookup(file => file.Student!.Who.Id);
         var chooser = new VersionChooser(_dealt);
         var settled = _dealt.Students.Select(student => chooser.Choose(student, [.. byStudent[student.Who.Id]])).ToList();
+        var counting = settled.Select(student => student.Grade.File).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        var named = inOrder.Where(file => file.NamedAs is not null).ToLookup(file => file.NamedAs!.Id);
         return WithFacts(
             new(
                 _dealt,
-                [.. settled.Select(student => student.Grade)],
+                [
+                    .. settled.Select(student =>
+                        student.Grade.Status == GradeStatus.Missing
+                            ? student.Grade with
+                            {
+                                Flags =
+                                [
+                                    .. student.Grade.Flags,
+                                    .. named[student.Grade.Who.Id].Select(file => UnderTheirName(file, counting)),
+                                ],
+                            }
+                            : student.Grade
+                    ),
+                ],
                 [
                     .. settled
                         .SelectMany(student => student.Files)
@@ -170,6 +185,12 @@ public sealed class ClassGrader
             Students = [.. grades.Students.Select(student => student with { Flags = [.. student.Flags, .. facts[student.Who.Id]] })],
         };
     }
+
+    /// <summary>To whom nothing came from it is said, too, that a file bears their name and holds another's work.</summary>
+    private static Flag UnderTheirName(JudgedFile file, HashSet<string> counting) =>
+        counting.Contains(file.Path)
+            ? new Flag.NameDiffers(file.Name, file.NamedAs!, file.Student!.Who)
+            : new Flag.UnderOtherName(file.Name, file.NamedAs!, file.Student!.Who);
 
     private static List<Flag> FlagOwner(ReturnedFile file, Owner owner, DealtStudent? named)
     {

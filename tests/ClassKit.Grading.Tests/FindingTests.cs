@@ -1,3 +1,4 @@
+using ClassKit.Exercises.Layout;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Results;
 using static ClassKit.Grading.Tests.DealtForTests;
@@ -65,6 +66,47 @@ public sealed class FindingTests
         Assert.Equal(Outcome.ValueOnly, grade.Answers[1].Outcome);
         Assert.DoesNotContain(grade.Flags, flag => flag.Code == FlagCodes.GivenOverwritten);
     }
+
+    /// <summary>
+    /// Before the tags, between them and the questions, and between the questions and the answers, where notes are written then; in a
+    /// program that keeps names and in one that drops them.
+    /// </summary>
+    [Theory]
+    [InlineData(1, false)]
+    [InlineData(1, true)]
+    [InlineData(2, false)]
+    [InlineData(2, true)]
+    [InlineData(3, false)]
+    [InlineData(3, true)]
+    [InlineData(4, false)]
+    [InlineData(4, true)]
+    public void After_a_column_was_inserted(int before, bool namesGone)
+    {
+        foreach (var note in new object?[] { null, "see below", 7 })
+        {
+            var book = new ReturnedBook(Ada);
+            foreach (var part in new[] { "sum", "temperature" })
+                book.Beside(part, PracticeColumns.Usual.Label, "How warm is it?");
+            book.InsertColumn(before).Answer("temperature", Temperature).Answer("sum", "=flour+room+friction");
+            if (note is not null && before is 2 or 3)
+                book.Beside("temperature", before, note!).Beside("sum", before, note!);
+
+            var grade = Grade(namesGone ? book.WithoutNames() : book);
+
+            AssertSound(grade);
+            Assert.Equal(Outcome.Sound, grade.Answers[0].Outcome);
+            Assert.DoesNotContain(grade.Flags, flag => flag.Code == FlagCodes.GivenOverwritten);
+        }
+    }
+
+    [Fact]
+    public void Of_two_answers_made_one_cell_the_lower_is_blank() =>
+        Assert.Equal(
+            [Outcome.Sound, Outcome.Blank],
+            Grade(new ReturnedBook(Ada).Answer("sum", "=flour+room+friction").MergeWithBelow("sum"))
+                .Answers.Take(2)
+                .Select(answer => answer.Outcome)
+        );
 
     [Fact]
     public void In_a_merged_cell() => AssertSound(Grade(new ReturnedBook(Ada).MergeToTheLeft("temperature", Temperature)));

@@ -154,14 +154,10 @@ public sealed class IntakeTests
                 Modified = new(2026, 3, 2, 9, 0, 0),
                 Dated = new(2026, 3, 9),
             },
-            new ReturnedBook(Ada).As("ada-berg (1).xlsx") with
+            new ReturnedBook(Ada).Answer("sum", "=flour+room").As("ada-berg (1).xlsx") with
             {
                 Modified = new(2026, 3, 2, 10, 0, 0),
                 Dated = new(2026, 3, 3),
-            },
-            new ReturnedBook(Ada).As("ada-berg (2).xlsx") with
-            {
-                Dated = new(2026, 3, 1),
             },
         ];
 
@@ -173,7 +169,94 @@ public sealed class IntakeTests
             new WhyThatVersion.Newer(new(2026, 3, 2, 10, 0, 0), new(2026, 3, 2, 9, 0, 0)),
             Assert.IsType<Uncounted.OtherVersion>(grades.Unmatched[^1].Why).Because
         );
-        Assert.Equal([FileFate.Graded, FileFate.OtherVersion, FileFate.OtherVersion], grades.Files.Select(file => file.Fate));
+        Assert.Equal([FileFate.OtherVersion, FileFate.Graded], grades.Files.OrderByDescending(file => file.File).Select(file => file.Fate));
+    }
+
+    /// <summary>
+    /// A folder's dates change when it is copied, so that the same files would earn another grade: where one of them does not say itself when
+    /// it was saved, what they earn decides.
+    /// </summary>
+    [Theory]
+    [InlineData(1, 9)]
+    [InlineData(9, 1)]
+    public void What_does_not_say_when_it_was_saved_is_not_compared_by_time(int one, int other)
+    {
+        var newest = Class with { Marking = Class.Marking with { Versions = Exercises.Marking.VersionChoice.Newest } };
+        foreach (var order in new[] { false, true })
+        {
+            ReturnedFile[] files =
+            [
+                Full(Ada).As("ada-berg.xlsx") with
+                {
+                    Dated = new(2026, 3, one),
+                },
+                new ReturnedBook(Ada).Answer("sum", "=flour+room").As("ada-berg (1).xlsx") with
+                {
+                    Modified = new(2026, 3, 5),
+                    Dated = new(2026, 3, other),
+                },
+                new ReturnedBook(Ada).Answer("sum", "=room").As("ada-berg (2).xlsx") with
+                {
+                    Modified = new(2026, 3, 6),
+                },
+            ];
+
+            var grades = ClassGrader.Grade(newest, order ? files : files.Reverse());
+
+            Assert.Equal("ada-berg.xlsx", grades.Students[0].File);
+            Assert.All(grades.Unmatched, file =>
+                Assert.Equal(new WhyThatVersion.NotAllSayWhen(), Assert.IsType<Uncounted.OtherVersion>(file.Why).Because)
+            );
+        }
+    }
+
+    /// <summary>Whichever way versions are chosen, and whenever they were saved.</summary>
+    [Theory]
+    [InlineData(Exercises.Marking.VersionChoice.Best)]
+    [InlineData(Exercises.Marking.VersionChoice.Newest)]
+    public void Neither_an_empty_workbook_nor_one_under_anothers_name_takes_the_place_of_their_own(Exercises.Marking.VersionChoice by)
+    {
+        var dealt = Class with { Marking = Class.Marking with { Versions = by } };
+        ReturnedFile[] files =
+        [
+            new ReturnedBook(Ada).Answer("sum", "=flour+room+friction").As("ada-berg.xlsx") with
+            {
+                Modified = new(2026, 3, 2),
+            },
+            new ReturnedBook(Ada).As("ada-berg (1).xlsx") with
+            {
+                Modified = new(2026, 3, 3),
+            },
+            Full(Ada).As("ben-okoye.xlsx") with
+            {
+                Modified = new(2026, 3, 4),
+            },
+        ];
+
+        var grades = ClassGrader.Grade(dealt, files);
+
+        var (ada, ben) = (grades.Students[0], grades.Students[1]);
+        Assert.Equal("ada-berg.xlsx", ada.File);
+        Assert.Equal(GradeStatus.Missing, ben.Status);
+        Assert.Equal(
+            [new WhyThatVersion.OtherIsEmpty(), new WhyThatVersion.OtherIsNamed(Ben.Who)],
+            grades.Unmatched.Select(file => Assert.IsType<Uncounted.OtherVersion>(file.Why).Because)
+        );
+        var said = new Flag.UnderOtherName(new("ben-okoye.xlsx"), Ben.Who, Ada.Who);
+        Assert.Contains(said, ada.Flags);
+        Assert.Contains(said, ben.Flags);
+        Assert.DoesNotContain(ada.Flags, flag => flag is Flag.NameDiffers);
+    }
+
+    /// <summary>Where nothing else came it counts as it always did, and both are told.</summary>
+    [Fact]
+    public void What_came_under_anothers_name_alone_counts_and_is_told_to_both()
+    {
+        var grades = ClassGrader.Grade(Class, [Full(Ada).As("ben-okoye.xlsx")]);
+
+        var said = new Flag.NameDiffers(new("ben-okoye.xlsx"), Ben.Who, Ada.Who);
+        Assert.Equal("ben-okoye.xlsx", grades.Students[0].File);
+        Assert.All(grades.Students.Take(2), student => Assert.Contains(said, student.Flags));
     }
 
     [Fact]

@@ -16,6 +16,7 @@ internal sealed class ReturnedBook
     private readonly DealtStudent _student;
     private readonly List<DealtGiven> _givens;
     private readonly List<DealtAnswer> _answers;
+    private int _insertedBefore = int.MaxValue;
 
     public ReturnedBook(DealtStudent student)
     {
@@ -107,6 +108,41 @@ internal sealed class ReturnedBook
         return this;
     }
 
+    /// <summary>Inserts a column, as a spreadsheet does: cells and names move along. What is answered afterwards refers to where they are.</summary>
+    public ReturnedBook InsertColumn(int before)
+    {
+        var sheet = Cell(_answers[0].Part).Sheet;
+        _sheets[sheet] = _sheets[sheet]
+            .ToDictionary(cell => (cell.Key.Row, cell.Key.Column + (cell.Key.Column >= before ? 1 : 0)), cell => cell.Value);
+        _insertedBefore = before;
+        foreach (
+            var (name, cell) in _givens
+                .Select(given => (given.DefinedName, given.Address))
+                .Concat(_answers.Select(answer => (answer.DefinedName, answer.Address)))
+        )
+        {
+            _names.RemoveAll(known => known.Name == name);
+            Name(name, Now(cell));
+        }
+        return this;
+    }
+
+    /// <summary>Merges an answer's cell with the one below it, whose answer is gone then.</summary>
+    public ReturnedBook MergeWithBelow(string part)
+    {
+        var at = Cell(part);
+        _merged.Add((at.Sheet, new(at.Row, at.Column, at.Row + 1, at.Column)));
+        _sheets[at.Sheet].Remove((at.Row + 1, at.Column));
+        return this;
+    }
+
+    /// <summary>Writes something into a cell of a row, whatever stands there.</summary>
+    public ReturnedBook Beside(string part, int column, object content)
+    {
+        Put(Cell(part) with { Column = column }, Content(content));
+        return this;
+    }
+
     /// <summary>Merges an answer's cell with the one to its left and types there.</summary>
     public ReturnedBook MergeToTheLeft(string part, object content)
     {
@@ -183,7 +219,9 @@ internal sealed class ReturnedBook
         };
 
     private CellAddress Cell(string name) =>
-        _answers.FirstOrDefault(answer => answer.Part == name)?.Address ?? _givens.First(given => given.Name == name).Address;
+        Now(_answers.FirstOrDefault(answer => answer.Part == name)?.Address ?? _givens.First(given => given.Name == name).Address);
+
+    private CellAddress Now(CellAddress dealt) => dealt with { Column = dealt.Column + (dealt.Column >= _insertedBefore ? 1 : 0) };
 
     private void Put(CellAddress cell, CellContent content)
     {

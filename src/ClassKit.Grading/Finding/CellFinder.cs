@@ -8,10 +8,14 @@ namespace ClassKit.Grading.Finding;
 /// A program that inserts a row moves the cell, its defined name and its tag together, and all three agree. A script that moves cells and
 /// not names leaves the tag with the cell; a program that drops names leaves the tag as well; a cell that is cut and pasted takes its name
 /// along and leaves the tag behind. A sheet that is copied, and worked in, has the same tags as the one that was dealt. So first the sheet
-/// is settled, and then for every cell its name, its tag and its dealt place are weighed against what stands there.
+/// is settled, then how far columns were moved apart, and then for every cell its name, its tag and its dealt place are weighed against what
+/// stands there.
 /// </remarks>
 internal sealed class CellFinder
 {
+    /// <summary>So many columns between a tag and its value nobody inserts in good faith.</summary>
+    private const int MostMoved = 8;
+
     private readonly WorkbookSnapshot _workbook;
     private readonly PracticePlan _plan;
     private readonly List<TaggedSheet> _sheets;
@@ -44,6 +48,7 @@ internal sealed class CellFinder
         var home = Home(answers);
         var sheet = Settle(home, answers);
         var isCopy = sheet is not null && sheet != home;
+        sheet = sheet?.Moved(ColumnsMoved(sheet, exercise, isCopy));
         var givens = exercise.Givens.ToDictionary(
             given => given.Given.Id,
             given => Find(sheet, isCopy, given.DefinedName, given.Address, given.Tag)
@@ -59,6 +64,54 @@ internal sealed class CellFinder
                 && answers.All(answer => answered[answer.Part.Id] == answer.Address),
         };
     }
+
+    /// <summary>
+    /// By how many columns the values stand further from their tags than they were dealt: a column may have been inserted between them, or
+    /// taken away. Where a given is, its number stands; names that agree on a column in which the givens are say it outright, and else it is
+    /// the first column with numbers.
+    /// </summary>
+    private int ColumnsMoved(TaggedSheet sheet, ExerciseLayout exercise, bool isCopy)
+    {
+        List<CellAddress> givens = [.. exercise.Givens.Select(given => sheet.CellOf(given.Tag)).OfType<CellAddress>()];
+        bool AreThere(int moved) => givens.Count(cell => IsNumber(cell with { Column = cell.Column + moved })) * 2 > givens.Count;
+        // Where there are no givens, names that point to the left are those that a script left behind.
+        if (Named() is { } named && (givens.Count == 0 ? named > 0 : AreThere(named)))
+            return named;
+        List<int> first = [.. givens.Select(FirstNumber).OfType<int>()];
+        return
+            first.Count * 2 > givens.Count && first.GroupBy(moved => moved).MaxBy(moved => moved.Count()) is { } most && AreThere(most.Key)
+            ? most.Key
+            : 0;
+
+        int? Named()
+        {
+            List<(CellAddress? Name, CellAddress? Tag)> pairs =
+            [
+                .. exercise.Givens.Select(given => (_named.GetValueOrDefault(given.DefinedName), sheet.CellOf(given.Tag))),
+                .. exercise.Answers.Select(answer => (_named.GetValueOrDefault(answer.DefinedName), sheet.CellOf(answer.Tag))),
+            ];
+            return isCopy
+                ? null
+                : pairs
+                    .Where(pair => pair is ({ } name, { } tag) && name.Row == tag.Row && name.Sheet == tag.Sheet)
+                    .GroupBy(pair => pair.Name!.Value.Column - pair.Tag!.Value.Column)
+                    .FirstOrDefault(moved => moved.Count() * 2 > pairs.Count)
+                    ?.Key;
+        }
+
+        int? FirstNumber(CellAddress given)
+        {
+            for (var moved = 1 - (_plan.Columns.Value - _plan.Columns.Tag); moved <= MostMoved; moved++)
+            {
+                if (IsNumber(given with { Column = given.Column + moved }))
+                    return moved;
+            }
+            return null;
+        }
+    }
+
+    private bool IsNumber(CellAddress cell) =>
+        cell.Column > 0 && _workbook.Find(cell) is { } content && (content.Formula is not null || content.Stored.IsNumber);
 
     /// <summary>
     /// The sheet that most of the answers' names point at, else the one that is called as it was dealt; null if both are gone.
@@ -100,17 +153,19 @@ internal sealed class CellFinder
         var named = isCopy ? null : _named.GetValueOrDefault(definedName);
         var tagged = sheet?.CellOf(tag);
         var place = sheet is null ? dealt : dealt with { Sheet = sheet.Name };
-        return CellFill.Merged(
-            _workbook,
-            (named, tagged) switch
-            {
-                (null, null) => place,
-                (null, { } cell) => cell,
-                ({ } cell, null) => cell,
-                ({ } byName, { } byTag) => byName == byTag || StandsForIt(byName, byTag, tag) ? byName : byTag,
-            }
-        );
+        var found = (named, tagged) switch
+        {
+            (null, null) => place,
+            (null, { } cell) => cell,
+            ({ } cell, null) => cell,
+            ({ } byName, { } byTag) => byName == byTag || StandsForIt(byName, byTag, tag) ? byName : byTag,
+        };
+        var merged = CellFill.Merged(_workbook, found);
+        // Two answers made one cell: what stands in it is the upper one's, and the formulas of the sheet read nothing in the lower.
+        return merged.Column == found.Column && Sheet(merged.Sheet)?.TagOf(merged.Row) is { } other && !IsTag(other, tag) ? found : merged;
     }
+
+    private static bool IsTag(string one, string tag) => string.Equals(one, tag, StringComparison.OrdinalIgnoreCase);
 
     /// <summary>
     /// Where name and tag disagree: the name is right if its cell was moved away by hand, and wrong if it was left behind.
@@ -118,10 +173,7 @@ internal sealed class CellFinder
     private bool StandsForIt(CellAddress byName, CellAddress byTag, string tag)
     {
         var columnsWereInserted = byTag.Column != _plan.Columns.Value;
-        var isOtherRow =
-            byName.Column == byTag.Column
-            && Sheet(byName.Sheet)?.TagOf(byName.Row) is { } other
-            && !string.Equals(other, tag, StringComparison.OrdinalIgnoreCase);
+        var isOtherRow = byName.Column == byTag.Column && Sheet(byName.Sheet)?.TagOf(byName.Row) is { } other && !IsTag(other, tag);
         return !columnsWereInserted && !isOtherRow && CellFill.IsFilled(_workbook, byName) && !CellFill.IsFilled(_workbook, byTag);
     }
 }

@@ -12,6 +12,7 @@ internal sealed class TaggedSheet
 
     private readonly Dictionary<string, CellAddress?> _cells = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<int, string> _rows = [];
+    private readonly int _moved;
 
     public TaggedSheet(SheetSnapshot sheet, PracticeColumns columns)
     {
@@ -24,10 +25,17 @@ internal sealed class TaggedSheet
         }
     }
 
+    private TaggedSheet(TaggedSheet sheet, int moved) =>
+        (Name, _cells, _rows, _moved) = (sheet.Name, sheet._cells, sheet._rows, sheet._moved + moved);
+
     public string Name { get; }
 
+    /// <summary>The sheet whose values stand so many columns further from their tags than they were dealt.</summary>
+    public TaggedSheet Moved(int columns) => columns == 0 ? this : new(this, columns);
+
     /// <summary>The value's cell in the one row with that tag; null if none or several have it.</summary>
-    public CellAddress? CellOf(string tag) => _cells.GetValueOrDefault(tag);
+    public CellAddress? CellOf(string tag) =>
+        _cells.GetValueOrDefault(tag) is { } cell ? cell with { Column = cell.Column + _moved } : null;
 
     /// <summary>The tag of a row, or null.</summary>
     public string? TagOf(int row) => _rows.GetValueOrDefault(row);

@@ -45,6 +45,19 @@ public abstract record Flag
             new NameDiffers(File.Under(disguise), disguise.OfStudent(Named), disguise.OfStudent(Owner));
     }
 
+    /// <summary>A file under another student's name holds work of one who sent a file of their own, which counts.</summary>
+    /// <param name="File">The file, which counts for nobody.</param>
+    /// <param name="Named">Whom its name speaks of.</param>
+    /// <param name="Owner">To whom the workbook was dealt.</param>
+    public sealed record UnderOtherName(ReturnedName File, Student Named, Student Owner) : Flag
+    {
+        /// <inheritdoc/>
+        public override string Code => FlagCodes.UnderOtherName;
+
+        internal override Flag Under(IDisguise disguise) =>
+            new UnderOtherName(File.Under(disguise), disguise.OfStudent(Named), disguise.OfStudent(Owner));
+    }
+
     /// <summary>The student's id was gone from the workbook.</summary>
     /// <param name="File">The file.</param>
     /// <param name="ByNumbers">True if the numbers dealt told whose it is, false if only the file's name did.</param>

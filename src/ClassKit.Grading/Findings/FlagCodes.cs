@@ -9,6 +9,9 @@ public static class FlagCodes
     /// <summary>The file's name speaks of another student than the workbook inside.</summary>
     public const string NameDiffers = "file-name-differs";
 
+    /// <summary>A file under another student's name holds work of one who sent a file of their own.</summary>
+    public const string UnderOtherName = "under-other-name";
+
     /// <summary>The student's id was gone from the workbook; its numbers or its name told whose it is.</summary>
     public const string OwnerInferred = "owner-inferred";
 

@@ -53,6 +53,7 @@ public abstract record Uncounted
             {
                 Student = disguise.OfStudent(Student),
                 Graded = Graded.Under(disguise),
+                Because = Because.Under(disguise),
             };
     }
 }

@@ -1,3 +1,4 @@
+using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Findings.Quoting;
@@ -14,7 +15,18 @@ public sealed class JudgedFile
     private readonly ReturnedFile _file;
 
     internal JudgedFile(ReturnedFile file, DealtStudent? student, StudentGrade? grade) =>
-        (_file, Student, Grade, Points, OutOf) = (file with { Workbook = null }, student, grade, grade?.Points, grade?.OutOf);
+        (_file, Student, Grade, Points, OutOf, IsEmpty, NamedAs) = (
+            file with
+            {
+                Workbook = null,
+            },
+            student,
+            grade,
+            grade?.Points,
+            grade?.OutOf,
+            grade is { CameBackEmpty: true },
+            grade?.Flags.OfType<Flag.NameDiffers>().FirstOrDefault()?.Named
+        );
 
     /// <summary>True for what was answered on paper.</summary>
     internal bool IsPaper { get; init; }
@@ -42,6 +54,12 @@ public sealed class JudgedFile
 
     internal bool IsGraded => Points is not null;
 
+    /// <summary>True for a workbook in which nothing was answered.</summary>
+    internal bool IsEmpty { get; }
+
+    /// <summary>Whom the file's name speaks of, where that is another student than the one whose workbook is inside; else null.</summary>
+    internal Student? NamedAs { get; }
+
     /// <summary>Gives up the answers, where another file counts.</summary>
     internal void ForgetAnswers() => Grade = null;
 
@@ -60,8 +78,8 @@ public sealed class JudgedFile
 
     internal bool IsRead => _file.Refusal is null;
 
-    /// <summary>When it was changed last, by itself or else by what it came in.</summary>
-    internal DateTime? Changed => _file.Modified ?? _file.Dated;
+    /// <summary>When it was saved last, as it says itself; null if it does not say.</summary>
+    internal DateTime? Saved => _file.Modified;
 
     /// <summary>The file accounted for.</summary>
     internal AccountedFile As(FileFate fate, Uncounted? why = null) =>

@@ -6,7 +6,7 @@ using ClassKit.Grading.Results;
 namespace ClassKit.Grading.Intake;
 
 /// <summary>Chooses among the files of one student as the marking scheme says, and says of each what became of it.</summary>
-internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>
+internal sealed class VersionChooser(DealtClass dealt)
 {
     private readonly MarkingScheme _marking = dealt.Marking;
 
@@ -18,7 +18,9 @@ internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>
     /// <param name="files">All of theirs, if there are any; leftovers are not among them.</param>
     public (StudentGrade Grade, IReadOnlyList<AccountedFile> Files) Choose(DealtStudent student, IReadOnlyList<JudgedFile> files)
     {
-        var versions = files.Where(file => file.IsGraded && !file.IsPaper).Order(this).ToList();
+        List<JudgedFile> workbooks = [.. files.Where(file => file.IsGraded && !file.IsPaper)];
+        var order = VersionOrder.Of(_marking.Versions, workbooks);
+        var versions = workbooks.Order(order).ToList();
         var paper = files.FirstOrDefault(file => file.IsPaper);
         var refused = files.Where(file => !file.IsGraded && file.Other is null).ToList();
         List<AccountedFile> others =
@@ -48,7 +50,17 @@ internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>
         return (
             grade with
             {
-                Flags = [.. grade.Flags, .. several, .. beside, .. strays],
+                Flags =
+                [
+                    .. grade.Flags,
+                    .. versions
+                        .Where(version => version != counts)
+                        .Select(version => version.NamedAs is { } named ? new Flag.UnderOtherName(version.Name, named, student.Who) : null)
+                        .OfType<Flag>(),
+                    .. several,
+                    .. beside,
+                    .. strays,
+                ],
             },
             [
                 counts.As(counts == paper ? FileFate.Paper : FileFate.Graded),
@@ -59,28 +71,12 @@ internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>
                     .Select(version =>
                         version.As(
                             FileFate.OtherVersion,
-                            Why(student, version, version.IsPaper || version == versions[0] ? counts : versions[0])
+                            Why(student, version, version.IsPaper || version == versions[0] ? counts : versions[0], order)
                         )
                     ),
                 .. others,
             ]
         );
-    }
-
-    /// <summary>The one that counts comes first. No two files are equal, since no two have the same path.</summary>
-    public int Compare(JudgedFile? x, JudgedFile? y)
-    {
-        ArgumentNullException.ThrowIfNull(x);
-        ArgumentNullException.ThrowIfNull(y);
-        var (points, time) = (Nullable.Compare(y.Points, x.Points), Nullable.Compare(y.Changed, x.Changed));
-        var (first, second) = _marking.Versions switch
-        {
-            VersionChoice.Best => (points, time),
-            VersionChoice.Newest => (time, points),
-        };
-        return first != 0 ? first
-            : second != 0 ? second
-            : string.CompareOrdinal(x.Path, y.Path);
     }
 
     private StudentGrade Ungraded(DealtStudent student, List<JudgedFile> refused, IEnumerable<Flag> strays)
@@ -106,16 +102,18 @@ internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>
                 .Select(file => new Flag.OfOtherDeal(new(file.File), (Uncounted.OfOtherDeal)file.Why!)),
         ];
 
-    private Uncounted Why(DealtStudent student, JudgedFile version, JudgedFile counts)
+    private Uncounted Why(DealtStudent student, JudgedFile version, JudgedFile counts, VersionOrder order)
     {
         if (version.Digest is not null && version.Digest == counts.Digest)
             return new Uncounted.Copy(counts.Name);
-        var byTime = _marking.Versions == VersionChoice.Newest && !version.IsPaper && !counts.IsPaper;
-        WhyThatVersion because = (byTime, version.Changed, counts.Changed) switch
+        var sameKind = !version.IsPaper && !counts.IsPaper;
+        WhyThatVersion because = (sameKind && order.By == VersionChoice.Newest, version.Saved, counts.Saved) switch
         {
-            (true, { } changed, { } last) when changed != last => new WhyThatVersion.Newer(last, changed),
-            (true, null, _) or (true, _, null) => new WhyThatVersion.SaysWhen(),
+            _ when version.IsEmpty && !counts.IsEmpty => new WhyThatVersion.OtherIsEmpty(),
+            _ when version.NamedAs is { } named && counts.NamedAs is null => new WhyThatVersion.OtherIsNamed(named),
+            (true, { } saved, { } last) when saved != last => new WhyThatVersion.Newer(last, saved),
             _ when version.Points == counts.Points => new WhyThatVersion.EarnsAsMuch(),
+            _ when sameKind && _marking.Versions != order.By => new WhyThatVersion.NotAllSayWhen(),
             _ => new WhyThatVersion.EarnsMost(),
         };
         return new Uncounted.OtherVersion(student.Who, version.Points!.Value, version.OutOf!.Value, counts.Name, because);

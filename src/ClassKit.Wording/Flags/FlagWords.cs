@@ -28,6 +28,8 @@ public static class FlagWords
             ),
             Flag.NameDiffers(var file, var named, var owner) =>
                 $"{Quoted.Of(file)}: by its name this file is {named.Shown}'s, but the workbook inside was dealt to {owner.Shown}, for whom it was graded. Two files may have been swapped, or one student may have sent in for another.",
+            Flag.UnderOtherName(var file, var named, var owner) =>
+                $"{Quoted.Of(file)}: by its name this file is {named.Shown}'s, but the workbook inside was dealt to {owner.Shown}, who sent one of their own. That one counts, and this one for nobody.",
             Flag.OwnerInferred(var file, var byNumbers) =>
                 $"{Quoted.Of(file)}: the student's id is not in its cell any more; {(byNumbers ? "the numbers dealt to this student are in it" : "only the file's name says whose it is")}. Please confirm.",
             Flag.OtherSheet(var exercise, var sheet) =>

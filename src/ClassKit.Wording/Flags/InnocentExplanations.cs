@@ -9,7 +9,7 @@ public static class InnocentExplanations
     public static string? Of(Flag flag) =>
         flag switch
         {
-            Flag.NameDiffers =>
+            Flag.NameDiffers or Flag.UnderOtherName =>
                 "Friends hand in for one another, shared machines mix up downloads, and a file is easily saved under the wrong name.",
             Flag.FitsAnotherVariant =>
                 "Two may have worked side by side and read from the wrong screen, opened each other’s file by mistake, or explained a problem on one set of numbers.",

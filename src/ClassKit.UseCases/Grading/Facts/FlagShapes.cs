@@ -24,6 +24,11 @@ internal static class FlagShapes
                 (fact, to) => (to["file"], to["named"], to["owner"]) = (fact.File.Path, fact.Named.Id, fact.Owner.Id),
                 from => new(from.File("file"), from.Student("named"), from.Student("owner"))
             ),
+            Shape.Of<Flag.UnderOtherName>(
+                FlagCodes.UnderOtherName,
+                (fact, to) => (to["file"], to["named"], to["owner"]) = (fact.File.Path, fact.Named.Id, fact.Owner.Id),
+                from => new(from.File("file"), from.Student("named"), from.Student("owner"))
+            ),
             Shape.Of<Flag.OwnerInferred>(
                 FlagCodes.OwnerInferred,
                 (fact, to) => (to["file"], to["byNumbers"]) = (fact.File.Path, fact.ByNumbers),

@@ -18,6 +18,13 @@ internal static class UncountedShapes
                 (fact, to) => (to["changed"], to["other"]) = (fact.Changed, fact.Other),
                 from => new(from.Moment("changed"), from.Moment("other"))
             ),
+            WhyShape.Of<WhyThatVersion.OtherIsEmpty>("other-is-empty"),
+            WhyShape.Of<WhyThatVersion.OtherIsNamed>(
+                "other-is-named",
+                (fact, to) => to["named"] = fact.Named.Id,
+                from => new(from.Student("named"))
+            ),
+            WhyShape.Of<WhyThatVersion.NotAllSayWhen>("not-all-say-when"),
             WhyShape.Of<WhyThatVersion.EarnsAsMuch>("earns-as-much"),
             WhyShape.Of<WhyThatVersion.EarnsMost>("earns-most")
         );
