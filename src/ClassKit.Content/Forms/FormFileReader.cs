@@ -70,7 +70,8 @@ public static class FormFileReader
             else
                 return Content(content, isOf, form, problems);
         }
-        catch (JsonException)
+        // Half of a pair of surrogates is no text, and JSON can hold one.
+        catch (Exception failure) when (failure is JsonException or InvalidOperationException)
         {
             problems.Add(null, "It is cut off, or no file of a form", "Save it from the page once more.");
         }

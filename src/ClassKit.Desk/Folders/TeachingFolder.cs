@@ -191,9 +191,14 @@ public sealed record TeachingFolder(string Root)
     /// <summary>The path below the folder, made one step of an address.</summary>
     public string KeyOf(string path) => PlainKey.Of(Path.GetRelativePath(Root, path));
 
-    /// <summary>The list that lies beside a profile.</summary>
+    /// <summary>
+    /// The list that a profile names, or else the one beside it: that which is called roster and nothing more, before copies and lists of
+    /// other years.
+    /// </summary>
     private static string? RosterBeside(Library library, string profile)
     {
+        if (NamedRoster.Of(library.At(profile)) is { } named)
+            return Path.GetFullPath(named.Path);
         var folder = Path.GetDirectoryName(profile)!;
         return library
             .Tree.Files(folder)
@@ -201,6 +206,7 @@ public sealed record TeachingFolder(string Root)
                 name.StartsWith("roster", StringComparison.OrdinalIgnoreCase)
                 && Path.GetExtension(name).ToLowerInvariant() is (".csv" or ".tsv" or ".xlsx" or ".ods")
             )
+            .OrderBy(name => !Path.GetFileNameWithoutExtension(name).Equals("roster", StringComparison.OrdinalIgnoreCase))
             .Select(name => Path.Combine(folder, name))
             .FirstOrDefault();
     }

@@ -3,6 +3,7 @@ using ClassKit.Content.Forms;
 using ClassKit.Desk.Folders;
 using ClassKit.Lessons.Measured;
 using ClassKit.Pages.Numbers;
+using ClassKit.UseCases.Observing;
 using ClassKit.UseCases.Output.Writing;
 
 namespace ClassKit.Desk.Prep;
@@ -16,8 +17,7 @@ namespace ClassKit.Desk.Prep;
 /// <param name="Number">Which team, from 1.</param>
 public sealed record TypedTeam(Measured Place, ObservationForm Form, int Number)
 {
-    private string File =>
-        Path.Combine(Place.Returned, string.Create(System.Globalization.CultureInfo.InvariantCulture, $"typed-team-{Number}.json"));
+    private string File => Path.Combine(Place.Returned, TypedFile.Of(Number));
 
     private string Called => $"{Form.Lesson} – {Form.Cohort}";
 

@@ -26,11 +26,12 @@ internal static class HandIn
     /// <exception cref="IOException">The folder is not there any more.</exception>
     public static async Task<HandedIn> TakeAsync(string folder, string into, SentFiles files, CancellationToken cancellation)
     {
-        var work = Path.Combine(folder, ".incoming");
-        Directory.CreateDirectory(work);
+        // Two may be handing in at once, from two tabs or by a double click: each has a folder of its own, which nobody else clears away.
+        var work = Path.Combine(folder, ".incoming", RandomNumberGenerator.GetHexString(16));
+        lock (Placing)
+            Directory.CreateDirectory(work);
         Directory.CreateDirectory(into);
-        // Two may be handing in at once, from two tabs or by a double click.
-        var part = Path.Combine(work, RandomNumberGenerator.GetHexString(16));
+        var part = Path.Combine(work, "part");
         var count = 0;
         try
         {
@@ -92,8 +93,12 @@ internal static class HandIn
         try
         {
             File.Delete(part);
-            if (!Directory.EnumerateFileSystemEntries(work).Any())
+            lock (Placing)
+            {
                 Directory.Delete(work);
+                if (Path.GetDirectoryName(work) is { } all && !Directory.EnumerateFileSystemEntries(all).Any())
+                    Directory.Delete(all);
+            }
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {

@@ -20,6 +20,9 @@ public sealed record OwnText(string Path, ReadOnlyMemory<byte> Bytes)
 
     private static readonly byte[] Mark = [0xEF, 0xBB, 0xBF];
 
+    /// <summary>Between looking at the file and writing over it nobody else of this desk writes.</summary>
+    private static readonly Lock Writing = new();
+
     /// <summary>Its text, with line feeds alone.</summary>
     public string Text => TableLetters.Decode(Bytes.ToArray()).Text.TrimStart('\uFEFF').ReplaceLineEndings("\n");
 
@@ -97,7 +100,13 @@ public sealed record OwnText(string Path, ReadOnlyMemory<byte> Bytes)
             return changed;
         try
         {
-            WholeFile.Write(Path, content);
+            lock (Writing)
+            {
+                // Much may have been worked out since this was read, and another program may have saved the file in that time.
+                if (Read(Path) is { } now && now.Changed(stamp) is { } since)
+                    return since;
+                WholeFile.Write(Path, content);
+            }
             return null;
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)

@@ -21,7 +21,19 @@ public static class OwnTexts
         foreach (var text in texts)
         {
             if (Refused(text, now => now.Write(text.Before!.Stamp, now.With(text.Text))) is { } refused)
-                return done.Select(written => Back(written, refused)).FirstOrDefault(lost => lost is not null) ?? refused;
+            {
+                // Each of them is put back, whatever becomes of the others.
+                List<Diagnostic> lost = [.. done.Select(written => Back(written, refused)).OfType<Diagnostic>()];
+                return lost switch
+                {
+                    [] => refused,
+                    [var one] => one,
+                    [var first, .. var others] => first with
+                    {
+                        Expected = $"{first.Expected} The same holds for {string.Join(", ", others.Select(other => other.File))}.",
+                    },
+                };
+            }
             done.Push(text);
         }
         return null;

@@ -15,11 +15,14 @@ internal static class PassScreen
         routes.Look("", visit => visit.Desk.Folders.Current is not { } folder ? FolderScreen.Show(visit, [])
             : Directory.Exists(folder.Root) ? Pass(visit, folder, [])
             : visit.Unreachable(null));
-        routes.TakeInside("classes/new", visit =>
-            NewClass.Begin(visit, visit.Typed("name")) is { Count: > 0 } problems
+        routes.TakeInside("classes/new", visit => NewClass.Begin(visit, visit.Typed("name")) is { Count: > 0 } problems
                 ? Pass(visit, visit.Folder, problems)
-                : visit.GoTo("class/" + visit.Folder.Classes().First(known => known.Name == visit.Typed("name")).Key)
-        );
+                // A heading may lose signs at its end, such as the last of “Bakers #”: then the class is found on the first page.
+                : visit.GoTo(
+                    visit.Folder.Classes().FirstOrDefault(known => known.Name == visit.Typed("name")) is { } begun
+                        ? "class/" + begun.Key
+                        : ""
+                ));
         routes.Take("close", async visit =>
         {
             if (visit.Place.Work.Count > 0 && !visit.Ticked("really"))

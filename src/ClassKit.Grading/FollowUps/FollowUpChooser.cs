@@ -34,7 +34,14 @@ public static class FollowUpChooser
             .GroupBy(result => result.Exercise.Skill)
             .Select(skill => new Need(
                 [.. skill.OrderByDescending(result => result.Lost)],
-                [.. pool.UnionBy(dealt.Exercises, exercise => exercise.Id).Where(exercise => exercise.Skill == skill.Key)]
+                [
+                    .. pool.UnionBy(dealt.Exercises, exercise => exercise.Id)
+                        // The author may call the skill of an exercise otherwise by now: what was missed can be tried again all the same.
+                        .Select(exercise =>
+                            skill.Any(result => result.Exercise.Id == exercise.Id) ? exercise with { Skill = skill.Key } : exercise
+                        )
+                        .Where(exercise => exercise.Skill == skill.Key),
+                ]
             ))
             .OrderByDescending(need => need.Lost)
             .ToList();

@@ -82,22 +82,25 @@ internal static class OneRosterTables
             student.Who.Id,
             exchange.ClassId,
             State(student, waits),
-            student.HasPoints ? CsvText.Points(student.Points) : "",
+            IsScored(student) ? CsvText.Points(student.Points) : "",
             exchange.Scored
         )
         {
             IsIncomplete = waits,
             IsLate = student.Late is not null,
-            IsMissing = student.Status == GradeStatus.Missing && !student.HasPoints,
+            IsMissing = student.CameBackEmpty || (student.Status == GradeStatus.Missing && !student.HasPoints),
         };
     }
 
+    /// <summary>What came back as it was handed out is no work yet, as a term has it: nobody has said that it is handed in.</summary>
+    private static bool IsScored(StudentGrade student) => student.HasPoints && !student.CameBackEmpty;
+
     private static string State(StudentGrade student, bool waits) =>
-        (student.HasPoints, waits) switch
+        (IsScored(student), waits) switch
         {
             (true, true) => "partially graded",
             (true, false) => "fully graded",
-            _ => student.Status == GradeStatus.Missing ? "not submitted" : "submitted",
+            _ => student.CameBackEmpty || student.Status == GradeStatus.Missing ? "not submitted" : "submitted",
         };
 
     private static string LineItem(DealtClass dealt) => string.Create(CultureInfo.InvariantCulture, $"{dealt.Lesson}-{dealt.Seed}");

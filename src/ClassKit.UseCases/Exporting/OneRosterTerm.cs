@@ -105,11 +105,13 @@ internal sealed class OneRosterTerm(SchoolTerm term, TermExchange exchange)
         var state =
             work.Standing == Standing.Excused ? "exempt"
             : mark is null ? "not submitted"
+            : work.Undecided > 0 ? "partially graded"
             : "fully graded";
         var score =
             mark is not null && work.Share is { } share ? CsvText.Points(Math.Round(share * outOf, 2, MidpointRounding.AwayFromZero)) : "";
         return Of(WorkId(at), grade, state, score) with
         {
+            IsIncomplete = work.Undecided > 0,
             IsLate = mark is { Lateness: not Lateness.InTime },
             IsMissing = mark is null && work.Standing != Standing.Excused,
         };

@@ -28,7 +28,20 @@ public static class LearnMisconceptions
         var proposals = ProposedMisconception.Read(request.Proposals);
         if (!proposals.Succeeded)
             return new(null, proposals.Problems);
-        var files = request.Exercises.ToDictionary(source => Path.GetFileNameWithoutExtension(source.Path), StringComparer.Ordinal);
+        var named = request.Exercises.ToLookup(source => Path.GetFileNameWithoutExtension(source.Path), StringComparer.Ordinal);
+        if (named.FirstOrDefault(sources => sources.Count() > 1) is { } twice)
+            return new(
+                null,
+                [
+                    new(
+                        twice.Last().Path,
+                        null,
+                        $"Two exercises are called `{twice.Key}`: the other is {twice.First().Path}",
+                        "Name the one that the misconceptions belong to."
+                    ),
+                ]
+            );
+        var files = named.ToDictionary(sources => sources.Key, sources => sources.Single(), StringComparer.Ordinal);
         List<Diagnostic> problems =
         [
             .. proposals.Model.Where(piece => !files.ContainsKey(piece.Exercise)).Select(piece => NoExercise(request, piece)),

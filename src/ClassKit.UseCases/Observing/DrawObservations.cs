@@ -49,13 +49,16 @@ public static class DrawObservations
         List<string> unread = [];
         var listing = returned.List();
         var count = run.Begin(RunStep.Judging, listing.Count);
-        foreach (var item in listing.Items)
+        // What an instructor typed corrects what a team brought, and is looked at first.
+        foreach (var item in listing.Items.OrderBy(item => !TypedFile.Is(item.Path)))
         {
             var (team, why) = TeamFile.Read(item, form);
             unread.AddRange(why);
             if (team is not null && !teams.TryAdd(team.Team, (team, item.Path)))
                 unread.Add(
-                    $"{item.Path}: {team.Team} has brought {teams[team.Team].File} already, and that one counts. Give the other team a name of its own."
+                    TypedFile.Is(teams[team.Team].File)
+                        ? $"{item.Path}: the measurements of {team.Team} were typed by hand, and those count."
+                        : $"{item.Path}: {team.Team} has brought {teams[team.Team].File} already, and that one counts. Give the other team a name of its own."
                 );
             count.Next();
         }

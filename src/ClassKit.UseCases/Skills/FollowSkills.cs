@@ -105,11 +105,20 @@ public static class FollowSkills
         };
     }
 
-    /// <summary>When it was due, on the class's clocks; otherwise when the last of what came back was saved.</summary>
-    private static DateOnly? DayOf(ClassGrades grades) =>
-        grades.Due is { } due ? DateOnly.FromDateTime(due.At.DateTime)
-        : grades.Files.Where(file => file.Fate == FileFate.Graded).Max(file => file.Modified) is { } saved ? DateOnly.FromDateTime(saved)
-        : null;
+    /// <summary>
+    /// When it was due, on the class's clocks; otherwise the day in the middle of those on which the workbooks say that they were saved: one
+    /// clock that is years ahead must not make everybody's other work old.
+    /// </summary>
+    private static DateOnly? DayOf(ClassGrades grades)
+    {
+        if (grades.Due is { } due)
+            return DateOnly.FromDateTime(due.At.DateTime);
+        List<DateTime> saved =
+        [
+            .. grades.Files.Where(file => file.Fate == FileFate.Graded).Select(file => file.Modified).OfType<DateTime>().Order(),
+        ];
+        return saved.Count == 0 ? null : DateOnly.FromDateTime(saved[saved.Count / 2]);
+    }
 
     private static IEnumerable<(string Exercise, string Title, ShownSkill Shown)> Asked(ClassGrades grades, DateOnly on) =>
         grades.Students.SelectMany(student =>

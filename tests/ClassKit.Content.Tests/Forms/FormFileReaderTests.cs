@@ -54,8 +54,27 @@ public sealed class FormFileReaderTests : IDisposable
     [InlineData(
         "{\"kind\":\"classkit-form\",\"version\":1,\"digest\":\"4f53cda18c2baa0c0354bb5f9a3ecbe5ed12ab4d8e11ba873c2f11161202b945\",\"content\":\"[]\"}"
     )]
+    [InlineData("{\"kind\":\"\\ud800\",\"version\":1,\"digest\":\"\",\"content\":\"{}\"}")]
+    [InlineData("{\"kind\":\"classkit-form\",\"version\":1,\"digest\":\"x\",\"content\":\"\\ud800\"}")]
+    [InlineData("{\"\\ud800\":1}")]
     [InlineData("student,Weighing\namara,Secure\n")]
     public void Whatever_else_comes_is_refused_in_words(string text) => Assert.NotEmpty(Refusal(text));
+
+    /// <summary>Half of a pair of surrogates within what was filled in, under a digest that fits; digests by sha256 of Python's hashlib.</summary>
+    [Theory]
+    [InlineData("{\"identity\":\"0123456789abcdef\",\"fields\":{\"team.1.0\":\"\\ud800\"}}")]
+    [InlineData("{\"identity\":\"0123456789abcdef\",\"fields\":{\"\\ud800\":\"Secure\"}}")]
+    public void What_is_no_text_in_a_field_is_refused(string content) =>
+        Assert.NotEmpty(
+            Refusal(
+                File(
+                    content,
+                    content.Contains("Secure", StringComparison.Ordinal)
+                        ? "d66977c83420244ea22790a5fb84f52e1372997ba923eedb89704bda6062b124"
+                        : "022e75dd1d75cff6640b1fe94c68948b2da1252f6d5505067a6a8369e09ba63c"
+                )
+            )
+        );
 
     [Fact]
     public void Depth_without_end_is_refused() => Assert.NotEmpty(Refusal(new string('[', 100_000)));

@@ -31,6 +31,15 @@ public sealed class MeasuredTests(RunningDesk desk) : IClassFixture<RunningDesk>
         Assert.Contains("Popovers stood 19 mm higher than Batter buns", drawn, StringComparison.Ordinal);
         Assert.Contains("value=\"80,5\"", await desk.PageAsync(Page + "?team=1"), StringComparison.Ordinal);
 
+        // A team's own file is corrected by what is typed, whatever it is called.
+        var returned = Path.Combine(desk.Folder.Root, "measured", "class", "one-tin-three-lifts", "returned");
+        File.Copy(Path.Combine(returned, "typed-team-2.json"), Path.Combine(returned, "a-team-2.json"));
+        await desk.DoneAsync(Page + "/team/2", ("popovers.height.1", "85"), ("batter_buns.height.1", "58"));
+        var corrected = WebUtility.HtmlDecode(await desk.PageAsync(Page + "/drawn/what-we-measured.html")).Replace('\u00A0', ' ');
+        Assert.Contains("Mean 83 mm of 2 teams", corrected, StringComparison.Ordinal);
+        Assert.Contains("were typed by hand, and those count", corrected, StringComparison.Ordinal);
+        File.Delete(Path.Combine(returned, "a-team-2.json"));
+
         Assert.Contains(
             "7 measurements of Tuesday bakers, One Tin, Three Lifts on 2026-11-18, are on record",
             await desk.DoneAsync(Page + "/record", ("day", "2026-11-18")),

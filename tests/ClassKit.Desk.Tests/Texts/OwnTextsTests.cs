@@ -47,6 +47,30 @@ public sealed class OwnTextsTests : IDisposable
         Assert.Equal(["old", "old"], Now("one.md", "two.md"));
     }
 
+    /// <summary>Much may be worked out between looking and writing; whoever saved the file meanwhile keeps what they wrote.</summary>
+    [Fact]
+    public void What_was_saved_after_it_was_read_is_not_written_over()
+    {
+        var seen = Text("one.md").Before!;
+        File.WriteAllText(seen.Path, "saved meanwhile");
+
+        Assert.Contains("changed meanwhile", seen.Write(seen.Stamp, "new"u8.ToArray())!.Found, StringComparison.Ordinal);
+        Assert.Equal(["saved meanwhile"], Now("one.md"));
+    }
+
+    /// <summary>A double click sends one form twice, and both are answered at once.</summary>
+    [Fact]
+    public void A_file_that_is_written_many_times_at_once_is_one_of_them_whole()
+    {
+        var path = Path.Combine(_folder, "one.md");
+        var texts = Enumerable.Range(0, 40).Select(number => new string((char)('a' + number % 26), 20_000)).ToList();
+
+        Parallel.ForEach(texts, text => UseCases.Output.Writing.WholeFile.Write(path, System.Text.Encoding.UTF8.GetBytes(text)));
+
+        Assert.Contains(File.ReadAllText(path), texts);
+        Assert.Equal(["one.md"], Directory.EnumerateFiles(_folder).Select(Path.GetFileName));
+    }
+
     private NewText Text(string name)
     {
         var path = Path.Combine(_folder, name);

@@ -121,6 +121,15 @@ public sealed class FollowUpChooserTests
     public void Without_a_pool_what_was_dealt_comes_again() =>
         Assert.Equal(["rise"], Ids(Choose(60, [], Answer(Yeast, 0, 0), Answer(Yeast, 1, 0))));
 
+    /// <summary>The author calls the skill otherwise since it was dealt.</summary>
+    [Fact]
+    public void An_exercise_whose_skill_was_renamed_can_be_tried_again()
+    {
+        var renamed = Yeast with { Title = "renamed", Skill = "rising" };
+
+        Assert.Equal(["renamed"], Choose(60, [renamed], Answer(Yeast, 0, 0), Answer(Yeast, 1, 0)).Select(one => one.Exercise.Title));
+    }
+
     [Fact]
     public void Of_an_exercise_that_was_corrected_since_the_pools_version_counts()
     {

@@ -54,6 +54,14 @@ public sealed class LearnMisconceptionsTests
     }
 
     [Fact]
+    public void Two_exercises_of_one_name_are_asked_about()
+    {
+        var refused = LearnMisconceptions.Run(new(Proposals(), [Exercise, Memory("other/pan_loaf.md", "# Pan loaf")]), new());
+
+        Assert.Contains("Two exercises are called `pan_loaf`", Assert.Single(refused.Problems).Found, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void What_no_numbers_keep_apart_from_the_key_is_refused_with_the_reason()
     {
         var refused = LearnMisconceptions.Run(new(Proposals("=water_percent*flour"), [Exercise]), new());

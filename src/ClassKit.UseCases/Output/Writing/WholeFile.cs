@@ -6,6 +6,9 @@ namespace ClassKit.UseCases.Output.Writing;
 /// </summary>
 public static class WholeFile
 {
+    /// <summary>A double click writes one file twice at once: the second would cut off what the first is about to put in place.</summary>
+    private static readonly Lock Writing = new();
+
     /// <summary>Writes it.</summary>
     /// <param name="path">Where.</param>
     /// <param name="content">What is to be in it.</param>
@@ -13,10 +16,21 @@ public static class WholeFile
     /// <exception cref="UnauthorizedAccessException">It must not be written.</exception>
     public static void Write(string path, ReadOnlySpan<byte> content)
     {
+        lock (Writing)
+            WriteAlone(path, content);
+    }
+
+    private static void WriteAlone(string path, ReadOnlySpan<byte> content)
+    {
         var beside = Path.Combine(Path.GetDirectoryName(path)!, $".{Path.GetFileName(path)}.new");
         try
         {
-            File.WriteAllBytes(beside, content);
+            // On the disk before it takes the old one's place: after a power cut a name may else stand for nothing but zeros.
+            using (var file = File.Create(beside))
+            {
+                file.Write(content);
+                file.Flush(flushToDisk: true);
+            }
             if (!OperatingSystem.IsWindows() && File.Exists(path))
                 File.SetUnixFileMode(beside, File.GetUnixFileMode(path));
             File.Move(beside, path, overwrite: true);
