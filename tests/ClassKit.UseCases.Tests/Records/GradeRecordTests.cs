@@ -313,7 +313,10 @@ public sealed class GradeRecordTests
         );
         Assert.Equal("refused no-gradebook no-points no-answers unopened", string.Join(' ', GradebookShapes.All.Words));
         Assert.Equal("not-dealt out-of-range other-name otherwise-corrected", string.Join(' ', GradebookShapes.Points.Words));
-        Assert.Equal("says-when newer other-is-empty other-is-named not-all-say-when earns-as-much earns-most", string.Join(' ', UncountedShapes.Because.Words));
+        Assert.Equal(
+            "says-when newer other-is-empty other-is-named not-all-say-when earns-as-much earns-most",
+            string.Join(' ', UncountedShapes.Because.Words)
+        );
         Assert.Equal("nearest up down towards-zero", Words<RoundingDirection>());
         Assert.Equal("no-digit word character second-number marks too-long", Words<UnreadableKind>());
         Assert.Equal("of-the-class follow-up practice rehearsal graded-work lesson class unmarked", Words<OtherDealKind>());
