@@ -78,6 +78,42 @@ public sealed class EvidenceTests
         );
     }
 
+    /// <summary>
+    /// 3 × 75 is 225. From a sum of 150 °F follow 75, which is what was wanted, from 160 follow 65, which is the flour, and from 125 follow
+    /// 100; from a sum of 65, which is the flour, 160, and from 8, the friction, 217. Whoever carries that on is not asked what else it is.
+    /// </summary>
+    [Theory]
+    [InlineData(150, 75)]
+    [InlineData(160, 65)]
+    [InlineData(125, 100)]
+    [InlineData(65, 160)]
+    [InlineData(8, 217)]
+    public void What_follows_to_the_last_digit_follows_through_whatever_else_is_that_number(int sum, int temperature)
+    {
+        var grade = Grade(Book.Answer("sum", sum).Answer("temperature", temperature), "temperature");
+
+        Assert.Equal((Outcome.FollowThrough, 0.8m), (grade.Outcome, grade.Points));
+        Assert.IsType<AnswerFinding.FollowsThrough>(Assert.Single(grade.Findings));
+    }
+
+    /// <summary>
+    /// A given that does not follow is copied; 225 follows from a sum of 0 as from none; 74.95 is near what follows from 150, and near is
+    /// no more than a copy of a given is.
+    /// </summary>
+    [Theory]
+    [InlineData(148, 75)]
+    [InlineData(148, 65)]
+    [InlineData(148, 100)]
+    [InlineData(0, 225)]
+    [InlineData(149.95, 75)]
+    public void A_number_of_the_sheet_that_does_not_follow_earns_nothing_and_is_called_no_rounding(double sum, double temperature)
+    {
+        var grade = Grade(Book.Answer("sum", sum).Answer("temperature", temperature), "temperature");
+
+        Assert.Equal((Outcome.Incorrect, 0), (grade.Outcome, grade.Points));
+        Assert.DoesNotContain(grade.Findings, found => found is AnswerFinding.TypedRounded or AnswerFinding.TypedFromRounded);
+    }
+
     /// <summary>0.3865 lb of ice is 0.4 lb and 0.3 lb so rounded; half a percent of it is allowed.</summary>
     [Theory]
     [InlineData("=ROUND(water*(tap-temperature)/(tap+112),1)")]

@@ -1,9 +1,11 @@
+using ClassKit.CellFormulas.Formulas;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
 using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Keys;
 using Markdig.Syntax;
 
 namespace ClassKit.Content.Exercises;
@@ -44,7 +46,7 @@ internal static class PartReader
     {
         var written = entries.Required("Key") is { } text ? FormulaText.Read(text, "The key", names, problems) : null;
         var unit = ReadUnit(entries, problems);
-        var tolerance = ReadTolerance(entries, unit, problems);
+        var tolerance = ReadTolerance(entries, unit, written is null ? null : names.WorkedIn(written), problems);
         var points = ReadPoints(entries, problems);
         var formulaAsked = entries.Required("Answer with") is { } kind && IsFormula(kind, problems);
         entries.Finish();
@@ -134,7 +136,7 @@ internal static class PartReader
         entries.Required("Points") is { } worth ? (decimal?)Number.Read(worth, "`Points`", Bounds.Worth, problems) : null;
 
     /// <summary>How exact an answer must be: a tolerance, or a rounding in its place.</summary>
-    private static Tolerance? ReadTolerance(Entries entries, Unit unit, ProblemList problems)
+    private static Tolerance? ReadTolerance(Entries entries, Unit unit, CellFormula? key, ProblemList problems)
     {
         if (!entries.Has("Rounding"))
             return entries.Required("Tolerance") is { } room ? ToleranceText.Read(room, unit, problems) : null;
@@ -144,8 +146,20 @@ internal static class PartReader
                 "There are both a `Tolerance` and a `Rounding`",
                 "Keep one: a tolerance says how far off an answer may be, a rounding that it must round to the same."
             );
-        return entries.Optional("Rounding") is { } step ? ToleranceText.ReadRounding(step, unit, problems) : null;
+        if (entries.Optional("Rounding") is not { } step || ToleranceText.ReadRounding(step, unit, problems) is not { } rounding)
+            return null;
+        if (key is not null && KeyRounding.Of(key) is { Way: not KeyRounding.Direction.Nearest and var way })
+            DoubtNearest(step, way, unit, problems);
+        return rounding;
     }
+
+    /// <summary>A key that rounds up or down beside a line that says to the nearest: one of the two says what was not meant.</summary>
+    private static void DoubtNearest(Located step, KeyRounding.Direction way, Unit unit, ProblemList problems) =>
+        problems.Doubt(
+            step.Line,
+            $"The key rounds {(way == KeyRounding.Direction.Up ? "up" : "down")}, and `Rounding` says to the nearest `{step.Text}`",
+            $"Write `- Tolerance: {$"0 {unit}".TrimEnd()}` in its place, if only what the key gives is right. Or leave the rounding out of the key, if any answer is right that rounds to the same."
+        );
 
     private static bool IsFormula(Located kind, ProblemList problems)
     {

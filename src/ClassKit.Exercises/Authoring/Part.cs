@@ -1,4 +1,5 @@
 using ClassKit.CellFormulas.Formulas;
+using ClassKit.Exercises.Keys;
 
 namespace ClassKit.Exercises.Authoring;
 
@@ -30,6 +31,15 @@ public sealed record Part(
 
     /// <summary>What is looked for in an answer in own words; null for a part that a program can judge.</summary>
     public WordsAsked? InWords { get; init; }
+
+    /// <summary>
+    /// How exact an answer must be, the key considered: where the key rounds its result, only such a multiple is right. What is not rounded
+    /// at all would round to the nearest, and so be right or wrong as the numbers fall.
+    /// </summary>
+    public Tolerance Exactness =>
+        Tolerance.IsRounding && KeyRounding.Of(Key) is { } rounding && rounding.IsMultipleOf(Tolerance.Amount)
+            ? Tolerance.Absolute(0)
+            : Tolerance;
 
     /// <summary>True if it is answered with a number, and neither by choosing nor in words.</summary>
     public bool IsNumber => Choice is null && InWords is null;

@@ -28,7 +28,7 @@ public sealed record AnswerMeaning(MeaningKind Kind, double Low, double High, Mi
         [
             Around(part, right, MeaningKind.Right, null, null),
             .. CarriedOn(variant, part)
-                .Where(carried => !part.Tolerance.Accepts(right, carried.Value))
+                .Where(carried => !part.Exactness.Accepts(right, carried.Value))
                 .Select(carried => Around(part, carried.Value, MeaningKind.CarriedOn, carried.Misconception, carried.SlipIn)),
             .. part
                 .Misconceptions.Select(misconception =>
@@ -44,7 +44,7 @@ public sealed record AnswerMeaning(MeaningKind Kind, double Low, double High, Mi
 
     private static AnswerMeaning Around(Part part, double value, MeaningKind kind, Misconception? misconception, Part? slipIn)
     {
-        var (low, high) = part.Tolerance.Range(value);
+        var (low, high) = part.Exactness.Range(value);
         return new(kind, low, high, misconception, slipIn);
     }
 

@@ -91,7 +91,7 @@ public static class ForeseenTurns
             part,
             neighbour.Formula,
             neighbour.Edits,
-            pairs.Count(pair => part.Tolerance.Accepts(pair.Right, pair.Value)) / (double)pairs.Count,
+            pairs.Count(pair => part.Exactness.Accepts(pair.Right, pair.Value)) / (double)pairs.Count,
             distances[distances.Count / 2]
         );
     }

@@ -43,7 +43,7 @@ internal sealed class AnswerJudge(TriedExercise tried)
     /// <summary>The right method, and a rounding that stands in the formula; not what only gives the right number by chance.</summary>
     private Judgement? AsRounded(TriedAnswer answer, List<Evidence> evidence) =>
         answer.IsFormula
-        && answer.MayRound
+        && tried.MayRound(answer)
         && evidence.Find(one => one.Reading.IsPlain) is { } plain
         && answer.InNames is { } formula
         && tried.Rounded(answer.Part, formula) is { } rounding
@@ -69,7 +69,7 @@ internal sealed class AnswerJudge(TriedExercise tried)
 
     private bool FollowsFrom(TriedAnswer answer, double? own, double value) =>
         tried.Rules.InProportion
-            ? OwnAllowance.Accepts(answer.Part.Tolerance, own, Dealt.Right.Answers[answer.Part.Id], value, !answer.IsFormula)
+            ? OwnAllowance.Accepts(tried.ToleranceOf(answer.Part), own, Dealt.Right.Answers[answer.Part.Id], value, !answer.IsFormula)
             : Accepts(answer.Part, own, value);
 
     /// <summary>
@@ -82,7 +82,9 @@ internal sealed class AnswerJudge(TriedExercise tried)
             : answer
                 .Grounds.All.Select(ground => answer.On(ground, reading))
                 .FirstOrDefault(behaviour =>
-                    behaviour.IsRight(answer.Part) && behaviour.Varies && !TypedGivens.AreHiddenByTolerance(behaviour, answer.Part, Trials)
+                    behaviour.IsRight(tried.ToleranceOf(answer.Part))
+                    && behaviour.Varies
+                    && !TypedGivens.AreHiddenByTolerance(behaviour, answer.Part, Trials)
                 );
 
     /// <summary>
@@ -112,7 +114,7 @@ internal sealed class AnswerJudge(TriedExercise tried)
 
     /// <summary>Right, and whether by the method or by what only comes near enough to it.</summary>
     private AnswerFinding.Right Right(TriedAnswer answer, Evidence evidence) =>
-        (!evidence.Method!.IsExact || answer.MayRound)
+        (!evidence.Method!.IsExact || tried.MayRound(answer))
         && InNames(answer) is { } written
         && !tried.IsMethod(answer.Part, CellFormula.Of(written))
             ? new() { Formula = written, Cells = CellsOf(answer) }
@@ -150,10 +152,45 @@ internal sealed class AnswerJudge(TriedExercise tried)
             return null;
         if (evidence.Rounding is { } rounding)
             return Judgement.OfSlip(evidence.Reading, rounding, isFormula: true);
-        if (!evidence.ShowsMethod && !(earlier.AreTelling && tried.IsTelling(answer.Part, evidence.Reading)))
+        if (
+            !evidence.ShowsMethod
+            && !(earlier.AreTelling && tried.IsTelling(answer.Part, evidence.Reading))
+            && !CarriesExactly(answer, earlier, evidence.Reading)
+        )
             return null;
         return new(Outcome.FollowThrough, evidence.Reading, evidence.ShowsMethod, Carrying(answer, earlier, evidence.ShowsMethod));
     }
+
+    /// <summary>
+    /// A typed number that is no evidence by itself, or stands on an answer that is none, and is to the last digit what the key makes of
+    /// that answer. Whoever worked it out cannot help that it is a given's number as well, and who copies a given meets it hardly ever: of
+    /// pairs of givens copied into one part and the next fewer than one in a hundred do, over all that ships. Nothing follows from a number that is filled in, or that the key gives
+    /// without the earlier answer too.
+    /// </summary>
+    private bool CarriesExactly(TriedAnswer answer, EarlierAnswers earlier, Reading reading)
+    {
+        if (!tried.Rules.CarriesExactly || answer.IsFormula || tried.IsFilledIn(answer.Part, reading.Written(reading.Dealt)))
+            return false;
+        var toItsDigits = tried.IsTelling(answer.Part, reading);
+        return new[] { Dealt.HeldBefore(answer.Part), Dealt.MeantBefore(answer.Part) }.Any(own =>
+            Dealt.Number(answer.Part.Key, own) is { } carried
+            && (Near.Computed.Same(carried, reading.Dealt) || (toItsDigits && TypedDigits.AreThoseOf(carried, reading.Dealt)))
+            && earlier.NotTelling.All(before => LeavesItsMark(answer.Part, own, before, reading.Dealt))
+        );
+    }
+
+    /// <summary>
+    /// True of an earlier answer that a number shows to have been used. On a 0 the key gives what it gives without it, and on a 1, a 10 or a
+    /// 100 so does a key that multiplies by it or divides, but for the point.
+    /// </summary>
+    private bool LeavesItsMark(Part part, IReadOnlyDictionary<string, double> own, Part before, double number) =>
+        own[before.Id] != 0
+        && (
+            !TellingNumbers.IsPowerOfTen(own[before.Id])
+            || Dealt.Number(part.Key, new Dictionary<string, double>(own) { [before.Id] = 1 }) is not { } without
+            || without == 0
+            || !TellingNumbers.IsPowerOfTen(number / without)
+        );
 
     /// <summary>
     /// A formula that is right, but not on what stands before it: an earlier answer is wrong, blank, text or an error. The slip lies there
@@ -180,7 +217,7 @@ internal sealed class AnswerJudge(TriedExercise tried)
                 var held = reading.Of(answer.Dealt.Value, answer.Part) is null ? null : reading;
                 if (new RoundingFinder(answer.Part, Trials, tried.Drawn.All).Find([behaviour], null, answer.PointsAt) is { } rounding)
                     return Judgement.OfSlip(held, rounding, isFormula: true);
-                if (!behaviour.IsRight(answer.Part) || TypedGivens.AreHiddenByTolerance(behaviour, answer.Part, Trials))
+                if (!behaviour.IsRight(tried.ToleranceOf(answer.Part)) || TypedGivens.AreHiddenByTolerance(behaviour, answer.Part, Trials))
                     continue;
                 return new(Outcome.FollowThrough, held, true, Carrying(answer, earlier, methodShown: true));
             }
@@ -277,7 +314,7 @@ internal sealed class AnswerJudge(TriedExercise tried)
 
     private Slip? SlipIn(TriedAnswer answer, Evidence evidence)
     {
-        var finder = new SlipFinder(answer.Part, Dealt, tried.Rules.ReadsRounding);
+        var finder = new SlipFinder(answer.Part, Dealt, tried.Rules);
         if (answer.IsFormula)
             return answer
                 .Grounds.All.Select(ground => finder.Find(answer.On(ground, evidence.Reading)))
@@ -318,7 +355,8 @@ internal sealed class AnswerJudge(TriedExercise tried)
             yield return new AnswerFinding.Impossible(held);
     }
 
-    private static bool Accepts(Part part, double? expected, double value) => expected is { } right && part.Tolerance.Accepts(right, value);
+    private bool Accepts(Part part, double? expected, double value) =>
+        expected is { } right && tried.ToleranceOf(part).Accepts(right, value);
 
     private static Judgement? FirstOf(List<Evidence> evidence, Func<Evidence, Judgement?> judge) =>
         evidence.Select(judge).FirstOrDefault(judgement => judgement is not null);

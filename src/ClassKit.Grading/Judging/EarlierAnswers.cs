@@ -77,7 +77,10 @@ internal sealed class EarlierAnswers
     public bool HoldsNumber(Part before) => _judged[before.Id].HoldsNumber;
 
     /// <summary>True if the wrong ones are answers that somebody worked out, and not a 0, a 1 or a number copied from the sheet.</summary>
-    public bool AreTelling => Wrong.All(before => _judged[before.Id].IsTelling);
+    public bool AreTelling => !NotTelling.Any();
+
+    /// <summary>The wrong ones that are a 0, a 1 or a number copied from the sheet.</summary>
+    public IEnumerable<Part> NotTelling => Wrong.Where(before => !_judged[before.Id].IsTelling);
 
     private Dictionary<Part, Reading?> ReadingsOf(IEnumerable<Part> parts) =>
         parts.ToDictionary(part => part, part => _judged[part.Id].Judgement.Reading);

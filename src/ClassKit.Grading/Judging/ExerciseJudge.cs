@@ -131,7 +131,10 @@ internal sealed class ExerciseJudge
     /// <summary>Keeps what the answer came to, for the parts after it.</summary>
     private void Remember(Part part, TriedAnswer? answer, Judgement judgement, EarlierAnswers earlier)
     {
-        var isTelling = answer is { IsFormula: true } || (judgement.Reading is { } known && _tried.IsTelling(part, known));
+        var isTelling =
+            answer is { IsFormula: true }
+            || (judgement.Reading is { } known && _tried.IsTelling(part, known))
+            || (_tried.Rules.CarriesExactly && judgement.Outcome == Outcome.FollowThrough);
         var values = answer?.Values(answer.Grounds.AsItStands) ?? [];
         for (var trial = 0; trial < values.Count; trial++)
         {

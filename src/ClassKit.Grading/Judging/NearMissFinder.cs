@@ -1,4 +1,5 @@
 using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Syntax;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Findings;
@@ -26,10 +27,12 @@ internal sealed class NearMissFinder
     /// <summary>What a formula has otherwise: it must do so under all trials, on right earlier answers or the student's own.</summary>
     public Slip? Find(TriedAnswer answer, Reading reading)
     {
+        if (answer.AsWritten is { } written && !HasMethod(written.Shape))
+            return null;
         foreach (var behaviour in answer.Grounds.All.Select(ground => answer.On(ground, reading)).Where(behaviour => behaviour.Varies))
         {
             if (Numbers(behaviour) is { } values && NearMissSearch.OneEdit(_table, Names(behaviour.Ground), values) is { } one)
-                return Of(one, isShown: true);
+                return HasMethod(one.Root) ? Of(one, isShown: true) : null;
         }
         var onRight = answer.On(answer.OnRight, reading);
         return
@@ -37,6 +40,7 @@ internal sealed class NearMissFinder
             && Numbers(onRight) is { } right
             && reading.Of(answer.At(new(new(_table.Two.Input))), answer.Part) is { } there
             && NearMissSearch.TwoEdits(_table, there, Names(answer.OnRight), right) is { } two
+            && HasMethod(two.Root)
             ? Of(two, isShown: true)
             : null;
     }
@@ -48,7 +52,9 @@ internal sealed class NearMissFinder
     public Slip? Find(CellFormula formula)
     {
         var found = _table.Try(formula).Like(_trials[0].NamesOn(_trials[0].Right.Answers));
-        return found is not null && Uses(formula, found) ? Of(found, isShown: true) : null;
+        return found is not null && HasMethod(formula.Shape) && HasMethod(found.Root) && Uses(formula, found)
+            ? Of(found, isShown: true)
+            : null;
     }
 
     /// <summary>
@@ -77,8 +83,23 @@ internal sealed class NearMissFinder
         List<IReadOnlyDictionary<string, double>> grounds = [dealt.Right.Answers];
         if (onOwn)
             grounds.AddRange([dealt.HeldBefore(part), dealt.MeantBefore(part)]);
-        return NearMissSearch.OfNumber(_table, [.. grounds.Select(dealt.NamesOn)], number) is { } found ? Of(found, isShown: false) : null;
+        return NearMissSearch.OfNumber(_table, [.. grounds.Select(dealt.NamesOn)], number) is { } found && HasMethod(found.Root)
+            ? Of(found, isShown: false)
+            : null;
     }
+
+    /// <summary>
+    /// False for a cell pointed at: whoever points at one cell for each answer has no method, and would have the share of a near miss of
+    /// nearly every part. Where the key does one thing with that cell, only that thing is missing.
+    /// </summary>
+    private bool HasMethod(FormulaNode tree) =>
+        !_table.IsOfTheMethod
+        || tree switch
+        {
+            PrefixNode { Operator: PrefixOperator.Plus, Operand: var same } => HasMethod(same),
+            NameNode { Name: var name } => Tree.IsOneStepFrom(_table.Part.Key.Shape, name),
+            _ => true,
+        };
 
     private static List<double>? Numbers(Behaviour behaviour) =>
         behaviour.Values.All(value => value is not null) ? [.. behaviour.Values.Select(value => value!.Value)] : null;

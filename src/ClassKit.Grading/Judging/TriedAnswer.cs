@@ -57,9 +57,11 @@ internal sealed class TriedAnswer
     /// </summary>
     public CellFormula? InNames => _inNames.Value;
 
-    /// <summary>True if a function of rounding stands in the formula over the exercise's names, whether or not it does there what it does
-    /// in the cells.</summary>
-    public bool MayRound => _returned.InNames(Part) is { } formula && RoundedFormula.Rounds(formula);
+    /// <summary>
+    /// The formula over the exercise's names, whether or not it does there what it does in the cells; null if it cannot be written over
+    /// them.
+    /// </summary>
+    public CellFormula? AsWritten => _returned.InNames(Part);
 
     /// <summary>True for a formula that makes text where a number is asked: other cells cannot compute with it.</summary>
     public bool IsTextOfFormula => Content.Formula is not null && Dealt.Value.IsText;

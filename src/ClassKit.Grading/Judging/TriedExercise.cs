@@ -55,14 +55,22 @@ internal sealed class TriedExercise(
     /// <summary>The trial with the student's own numbers.</summary>
     public Trial Dealt => Trials[0];
 
+    /// <summary>How exact an answer must be.</summary>
+    public Tolerance ToleranceOf(Part part) => rules.ToleranceOf(part);
+
+    /// <summary>True of a formula of which it has to be asked whether it is right but for what it rounds, or does not round.</summary>
+    public bool MayRound(TriedAnswer answer) =>
+        answer.AsWritten is { } formula
+        && (RoundedFormula.Rounds(formula) || (rules.AsksRounded && RoundedFormula.Rounds(answer.Part.Key)));
+
     /// <summary>What a formula rounds that is right but for that; null for none.</summary>
     public Slip? Rounded(Part part, CellFormula formula) =>
-        rules.ReadsRounding && new RoundedFormula(drawn.All).Find(part, formula) is var (written, right)
+        rules.ReadsRounding && new RoundedFormula(drawn.All, rules).Find(part, formula) is var (written, right)
             ? new(SlipKind.Rounding, new AnswerFinding.RoundsWithin(written, right, returned.Cells(exercise)))
             : null;
 
     /// <summary>True if a formula is the key but for what it rounds, on all inputs drawn for the class.</summary>
-    public bool IsMethod(Part part, CellFormula formula) => new RoundedFormula(drawn.All).IsMethod(part, formula);
+    public bool IsMethod(Part part, CellFormula formula) => new RoundedFormula(drawn.All, rules).IsMethod(part, formula);
 
     /// <summary>The wrong formulas near a part's key.</summary>
     public NeighbourTable Neighbours(Part part) => neighbours.Of(exercise, part);
@@ -95,7 +103,7 @@ internal sealed class TriedExercise(
                 returned.Evaluate(other, Dealt) is { Value: { IsNumber: true, Number: var held } } evaluation
                 && Near.Computed.Same(number, held)
                 && !returned.DependsOnSheet(evaluation)
-                && !other.Tolerance.Accepts(Dealt.Right.Answers[other.Id], held)
+                && !ToleranceOf(other).Accepts(Dealt.Right.Answers[other.Id], held)
             );
 
     private List<Trial> MakeTrials()

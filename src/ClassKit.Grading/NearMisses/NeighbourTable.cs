@@ -40,17 +40,18 @@ internal sealed class NeighbourTable
     /// wrong.</param>
     public NeighbourTable(Exercise exercise, Part part, IReadOnlyList<Variant> inputs, JudgeRules rules, bool keepsHidden = false)
     {
-        (Part, IsApart, _shape) = (part, rules.Apart, part.Key.Shape);
+        (Part, IsApart, IsOfTheMethod, _shape) = (part, rules.Apart, rules.OfTheMethod, part.Key.Shape);
         Inputs = [.. inputs.Select(variant => KeyValues.Names(variant.Givens, variant.Answers))];
         var sheet = new Sheet(SheetQuantity.Before(exercise, part));
         var behaviours = new BehaviourSet(inputs);
-        behaviours.LeaveOut([.. inputs.Select(variant => (double?)variant.Answers[part.Id])], keepsHidden ? null : part.Tolerance);
+        behaviours.LeaveOut([.. inputs.Select(variant => (double?)variant.Answers[part.Id])], keepsHidden ? null : rules.ToleranceOf(part));
         foreach (var misconception in part.Misconceptions)
             behaviours.LeaveOut([.. Inputs.Select(names => KeyValues.Number(misconception.Formula, names))], null);
-        List<Neighbour> All() => [.. Neighbours.Of(_shape, sheet).Take(Most), .. rules.Powers ? PowerEdits.Of(_shape) : []];
+        List<Neighbour> All() =>
+            [.. Neighbours.Of(_shape, sheet, keepsAll: !IsOfTheMethod).Take(Most), .. rules.Powers ? PowerEdits.Of(_shape) : []];
         Tried = [.. behaviours.Distinct(All(), Columns(Inputs))];
         One = [.. Tried.Select(tried => tried.Neighbour)];
-        _two = new(() => new(One, sheet, inputs[0], Inputs[0]));
+        _two = new(() => new(One, sheet, inputs[0], Inputs[0], keepsAll: !IsOfTheMethod));
         _others = new(() =>
             new(
                 rules.Apart ? [.. exercise.Parts.TakeWhile(other => other != part).Where(other => other.IsNumber)] : [],
@@ -68,6 +69,9 @@ internal sealed class NeighbourTable
 
     /// <summary>True if ways that come to the same are told apart by what stands in them.</summary>
     public bool IsApart { get; }
+
+    /// <summary>True if a near miss must have something of the method, and be no cell pointed at.</summary>
+    public bool IsOfTheMethod { get; }
 
     /// <summary>Those that are one edit away and no listed misconception, the likelier first.</summary>
     public IReadOnlyList<Neighbour> One { get; }

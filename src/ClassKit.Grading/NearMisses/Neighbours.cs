@@ -14,14 +14,15 @@ internal static class Neighbours
     /// <param name="root">The formula.</param>
     /// <param name="sheet">What can be used.</param>
     /// <param name="last">The least likely family that is wanted.</param>
-    public static IEnumerable<Neighbour> Of(FormulaNode root, Sheet sheet, EditFamily last = EditFamily.TakenIn)
+    /// <param name="keepsAll">False to leave out those that lose half of the method.</param>
+    public static IEnumerable<Neighbour> Of(FormulaNode root, Sheet sheet, EditFamily last = EditFamily.TakenIn, bool keepsAll = true)
     {
         var all = new List<Neighbour>();
         foreach (var place in Place.In(root).Take(SearchBudget.Places))
             Add(all, place, sheet, last);
         all.AddRange(OperationEdits.AsTyped(root));
         all.AddRange(WholeEdits.Of(root, sheet).TakeWhile(neighbour => neighbour.Family <= last));
-        return InOrder(all, last);
+        return InOrder(keepsAll ? all : all.FindAll(neighbour => !neighbour.LosesMuch), last);
     }
 
     /// <summary>There are so few families that looking through all for each is quicker than putting them in order.</summary>

@@ -19,6 +19,7 @@ internal sealed class SecondEdits
 
     private readonly List<Neighbour> _first;
     private readonly Sheet _sheet;
+    private readonly bool _keepsAll;
     private readonly ValueIndex _values = new(MostSecond);
 
     // Where in the index what follows each first edit begins.
@@ -28,9 +29,21 @@ internal sealed class SecondEdits
     /// <param name="sheet">What can be used.</param>
     /// <param name="input">The input that they are held against first.</param>
     /// <param name="names">The same as names.</param>
-    public SecondEdits(IReadOnlyList<Neighbour> first, Sheet sheet, Variant input, IReadOnlyDictionary<string, CellValue> names)
+    /// <param name="keepsAll">False to leave out those that lose half of the method.</param>
+    public SecondEdits(
+        IReadOnlyList<Neighbour> first,
+        Sheet sheet,
+        Variant input,
+        IReadOnlyDictionary<string, CellValue> names,
+        bool keepsAll
+    )
     {
-        (Input, _sheet, _first) = (input, sheet, [.. first.Where(one => one.Family < EditFamily.Doubled).Take(MostFirst)]);
+        (Input, _sheet, _keepsAll, _first) = (
+            input,
+            sheet,
+            keepsAll,
+            [.. first.Where(one => one.Family < EditFamily.Doubled).Take(MostFirst)]
+        );
         var columns = new NamedColumns([names], SearchBudget.OneFormula);
         var place = 0;
         foreach (var one in _first)
@@ -62,5 +75,5 @@ internal sealed class SecondEdits
         return new(other.Root, EditFamily.Two, () => [.. _first[first].Edits, .. other.Edits]);
     }
 
-    private IEnumerable<Neighbour> After(Neighbour one) => Neighbours.Of(one.Root, _sheet, last: EditFamily.Doubled);
+    private IEnumerable<Neighbour> After(Neighbour one) => Neighbours.Of(one.Root, _sheet, last: EditFamily.Doubled, _keepsAll);
 }

@@ -1,3 +1,5 @@
+using ClassKit.Exercises.Authoring;
+
 namespace ClassKit.Grading.Results;
 
 /// <summary>What the judge does that not every version of it did, so that a class is judged again by the rules it was judged by.</summary>
@@ -51,6 +53,27 @@ internal sealed record JudgeRules
     /// </summary>
     public required bool OtherWays { get; init; }
 
+    /// <summary>
+    /// From version 7: a typed number that is to the last digit what the key makes of own earlier answers follows through, whatever else on
+    /// the sheet is the same number by the luck of the draw; and what is within the tolerance of those is not rounded too far.
+    /// </summary>
+    public required bool CarriesExactly { get; init; }
+
+    /// <summary>
+    /// From version 7: where the key rounds, an answer that is not rounded is not right because it lies near, and the key but for its
+    /// rounding is one slip whatever numbers a student was dealt.
+    /// </summary>
+    public required bool AsksRounded { get; init; }
+
+    /// <summary>
+    /// From version 7: a near miss has something of the method. A cell pointed at has none, unless the key does one thing with it, and
+    /// what is itself worked out in two steps is not left out by one.
+    /// </summary>
+    public required bool OfTheMethod { get; init; }
+
+    /// <summary>How exact an answer to a part must be.</summary>
+    public Tolerance ToleranceOf(Part part) => AsksRounded ? part.Exactness : part.Tolerance;
+
     /// <summary>The rules of a version.</summary>
     /// <param name="version">From <see cref="JudgeRecord.EarliestKept"/> to <see cref="JudgeRecord.CurrentVersion"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">We do not have that version's rules.</exception>
@@ -68,6 +91,9 @@ internal sealed record JudgeRules
             ReadsRounding = version >= 6,
             ExactFirst = version >= 6,
             OtherWays = version >= 7,
+            CarriesExactly = version >= 7,
+            AsksRounded = version >= 7,
+            OfTheMethod = version >= 7,
         };
     }
 }

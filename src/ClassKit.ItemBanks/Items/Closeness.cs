@@ -24,7 +24,7 @@ internal sealed record Closeness(string Mode, double Below, double Above)
     /// </summary>
     public static Closeness Around(Part part, double expected)
     {
-        var (low, high) = part.Tolerance.Range(expected);
+        var (low, high) = part.Exactness.Range(expected);
         return new("absolute", (expected - low) * AnswerScale.Of(part), (high - expected) * AnswerScale.Of(part));
     }
 

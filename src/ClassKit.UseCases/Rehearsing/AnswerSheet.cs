@@ -109,7 +109,7 @@ public sealed class AnswerSheet
         var number = earlier.All(_own.ContainsKey) ? KeyValues.Number(part.Key, OwnNames()) : null;
         // A slip so small that it stays inside this part's tolerance leaves the number right.
         var carriesOn =
-            number is null || (earlier.Any(before => !_isRight[before]) && !part.Tolerance.Accepts(_right[part.Id], number.Value));
+            number is null || (earlier.Any(before => !_isRight[before]) && !part.Exactness.Accepts(_right[part.Id], number.Value));
         return Write(part, AnswerWay.Cells, OverCells(part.Key), carriesOn ? Outcome.FollowThrough : Outcome.Sound, number);
     }
 
@@ -187,7 +187,7 @@ public sealed class AnswerSheet
                         KeyValues.Number(formula, KeyValues.Names(_givens, carried)),
                     ]
             )
-            .Any(meant => meant is { } expected && part.Tolerance.Accepts(expected, number));
+            .Any(meant => meant is { } expected && part.Exactness.Accepts(expected, number));
     }
 
     private RehearsedAnswer Write(

@@ -8,6 +8,8 @@ namespace ClassKit.Wording.Papers;
 /// <summary>What an instructor is told of a workbook of answers on paper, or of a cell of it, that cannot be used.</summary>
 public static class PaperFaultWords
 {
+    private static readonly string[] Crosses = ["x", "×", "✗", "✘", "☒"];
+
     /// <summary>Why the whole workbook cannot be used, without a full stop.</summary>
     public static string Of(PaperRefusal refusal) =>
         refusal switch
@@ -29,6 +31,8 @@ public static class PaperFaultWords
             PaperFault.OtherName(var cell, var student, var name) =>
                 $"{cell}: the row has {student.Shown}'s id ({student.Id}) and the name “{Quoted.Short(name)}”, so that nobody has its answers. Put the ids back beside their names.",
             PaperFault.NotDealt(var cell, var student, var tag) => $"{cell}: {student.Shown} was not dealt {tag}.",
+            PaperFault.NoTick(var cell, var found) when Crosses.Contains(found.Text.Trim(), StringComparer.OrdinalIgnoreCase) =>
+                $"{cell}: “{Quoted.Short(found)}” marks what is right for some and what is wrong for others, and was taken for nothing. Type ✓ where the working shows the method, and leave the cell empty where it does not.",
             PaperFault.NoTick(var cell, var found) =>
                 $"{cell}: “{Quoted.Short(found)}” is neither a tick nor nothing, and was taken for nothing. Choose ✓ where the working shows the method.",
             _ => throw new UnreachableException($"No words for {fault}."),

@@ -50,6 +50,8 @@ internal static class AnswerNote
         var (amount, isRelative) = (part.Tolerance.Amount, part.Tolerance.IsRelative);
         if (amount <= 0)
             return "exact";
+        if (part.Tolerance.IsRounding && part.Exactness != part.Tolerance)
+            return Multiple(part, part.Unit.Shown(amount));
         if (part.Tolerance.IsRounding)
             return string.Create(CultureInfo.InvariantCulture, $"to the nearest {part.Unit.Shown(amount):0.######} {part.Unit}").TrimEnd();
         if (isRelative)
@@ -58,4 +60,10 @@ internal static class AnswerNote
             ? string.Create(CultureInfo.InvariantCulture, $"within ±{part.Unit.Shown(amount):0.####} percentage points")
             : string.Create(CultureInfo.InvariantCulture, $"within ±{amount:0.######} {part.Unit}").TrimEnd();
     }
+
+    /// <summary>Where the key rounds as well: not which way, for that is asked.</summary>
+    private static string Multiple(Part part, double step) =>
+        step != 1 ? string.Create(CultureInfo.InvariantCulture, $"rounded to {step:0.######} {part.Unit}").TrimEnd()
+        : part.Unit.IsNone ? "rounded to a whole number"
+        : $"rounded to whole {part.Unit}";
 }

@@ -15,7 +15,8 @@ namespace ClassKit.Workbooks.OnPaper;
 /// </summary>
 public static class PaperReader
 {
-    private static readonly string[] Ticks = [PaperGrid.Tick, "✔", "☑", "x", "×", "y", "yes", "true", "1"];
+    // A cross is no tick: many teachers mark with it what is wrong.
+    private static readonly string[] Ticks = [PaperGrid.Tick, "✔", "☑", "y", "yes", "true", "1"];
     private static readonly string[] NoTicks = ["", "-", "–", "n", "no", "false", "0"];
 
     /// <summary>Reads such a workbook.</summary>

@@ -65,6 +65,38 @@ public sealed class ExerciseReaderTests : IDisposable
         Assert.Equal(Tolerance.Rounding(step), Read(text).Model!.Parts[0].Tolerance);
     }
 
+    [Theory]
+    [InlineData("=ROUNDDOWN(flour*hydration,0)", "down")]
+    [InlineData("=INT(flour*hydration)", "down")]
+    [InlineData("=CEILING(flour*hydration,5)", "up")]
+    public void A_key_that_rounds_one_way_is_doubted_beside_a_rounding_to_the_nearest(string key, string way)
+    {
+        var text = Complaint.Break(
+            Complaint.Break(SampleExercise.Text, "`=flour*hydration`", $"`{key}`"),
+            "- Unit: g\n- Tolerance: 1 g",
+            "- Unit: g\n- Rounding: 1 g"
+        );
+
+        var doubt = Assert.Single(Read(text).Doubts);
+        Assert.Equal(29, doubt.Line);
+        Assert.Contains($"The key rounds {way}, and `Rounding` says to the nearest `1 g`", doubt.Found, StringComparison.Ordinal);
+        Assert.Contains("`- Tolerance: 0 g`", doubt.Expected, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("=ROUND(flour*hydration,0)")]
+    [InlineData("=flour*hydration")]
+    public void A_rounding_to_the_nearest_is_not_doubted_where_the_key_rounds_so_or_not_at_all(string key)
+    {
+        var text = Complaint.Break(
+            Complaint.Break(SampleExercise.Text, "`=flour*hydration`", $"`{key}`"),
+            "- Unit: g\n- Tolerance: 1 g",
+            "- Unit: g\n- Rounding: 1 g"
+        );
+
+        Assert.Empty(Read(text).Doubts);
+    }
+
     [Fact]
     public void A_constant_is_written_as_one_number()
     {

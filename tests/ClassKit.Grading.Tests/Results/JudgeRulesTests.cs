@@ -22,6 +22,9 @@ public sealed class JudgeRulesTests
     [InlineData(nameof(JudgeRules.ReadsRounding), 6)]
     [InlineData(nameof(JudgeRules.ExactFirst), 6)]
     [InlineData(nameof(JudgeRules.OtherWays), 7)]
+    [InlineData(nameof(JudgeRules.CarriesExactly), 7)]
+    [InlineData(nameof(JudgeRules.AsksRounded), 7)]
+    [InlineData(nameof(JudgeRules.OfTheMethod), 7)]
     public void A_rule_holds_from_its_version_on(string rule, int first) =>
         Assert.All(Versions, version => Assert.Equal(version >= first, Holds(rule, version)));
 

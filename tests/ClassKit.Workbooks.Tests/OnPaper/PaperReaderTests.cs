@@ -3,6 +3,7 @@ using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Identity;
 using ClassKit.Grading.OnPaper;
+using ClassKit.Wording.Papers;
 using ClassKit.Workbooks.OnPaper;
 using ClassKit.Workbooks.Tests.Samples;
 
@@ -21,7 +22,7 @@ public sealed class PaperReaderTests
         p = w['Paper']
         at = {c.value: c.column for c in p[6] if c.value}
         p.cell(7, at['1a']).value = 812.5
-        p.cell(7, at['1a ✓']).value = 'x'
+        p.cell(7, at['1a ✓']).value = 'yes'
         p.cell(7, at['1b']).value = 'about 900'
         p.cell(7, at['1b ✓']).value = 'perhaps'
         p.cell(7, at['1c']).value = 0.65
@@ -48,6 +49,22 @@ public sealed class PaperReaderTests
             Assert.Equal(["water 812.5 True", "dough about 900 False", "share 0.65 False"], work.Answers.Select(Shown));
             Assert.Equal("perhaps", Assert.IsType<PaperFault.NoTick>(Assert.Single(reading.Faults)).Found.Text);
         }
+    }
+
+    /// <summary>Half of the teachers that one asks mark with a cross what is wrong.</summary>
+    [Theory]
+    [InlineData("x")]
+    [InlineData("X")]
+    [InlineData("×")]
+    public void A_cross_is_no_tick_and_is_named_with_its_cell(string cross)
+    {
+        var reading = Read(OpenPyXl.Run(Written, Typing.Replace("'yes'", $"'{cross}'", StringComparison.Ordinal)).Saved);
+
+        Assert.Equal("water 812.5 False", Shown(Assert.Single(reading.Work).Answers[0]));
+        var fault = Assert.IsType<PaperFault.NoTick>(reading.Faults[0]);
+        Assert.Equal(cross, fault.Found.Text);
+        Assert.Contains("7", fault.Cell, StringComparison.Ordinal);
+        Assert.Contains("Type ✓", PaperFaultWords.Of(fault), StringComparison.Ordinal);
     }
 
     /// <summary>Only the names were sorted: nobody knows whose the answers are.</summary>

@@ -4,6 +4,7 @@ using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Keys;
 using ClassKit.Exercises.Variants;
 using ClassKit.Grading.Numbers;
+using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Judging.Slips;
 
@@ -12,7 +13,8 @@ namespace ClassKit.Grading.Judging.Slips;
 /// whatever numbers a student was dealt.
 /// </summary>
 /// <param name="drawn">All inputs drawn for the class: what a part allows is the same for everybody.</param>
-internal sealed class RoundedFormula(IReadOnlyList<Variant> drawn)
+/// <param name="rules">The judge's.</param>
+internal sealed class RoundedFormula(IReadOnlyList<Variant> drawn, JudgeRules rules)
 {
     private static readonly HashSet<string> Functions = new(StringComparer.Ordinal)
     {
@@ -33,12 +35,14 @@ internal sealed class RoundedFormula(IReadOnlyList<Variant> drawn)
     private static bool Rounds(FormulaNode node) =>
         (node is CallNode { Arguments.Count: > 0 } call && Functions.Contains(call.Name)) || node.Children().Any(Rounds);
 
-    /// <summary>What rounds, and what belongs there; null where nothing does, where the part allows it, and where more is wrong.</summary>
+    /// <summary>
+    /// What rounds, and what belongs there; the whole formula where the key rounds and it does not. Null where neither does, where the part allows it, and where more is wrong.
+    /// </summary>
     /// <param name="part">The part.</param>
     /// <param name="formula">The formula, over the exercise's names.</param>
     public (string Written, string Right)? Find(Part part, CellFormula formula)
     {
-        if (!Rounds(formula))
+        if (!Rounds(formula) && !(rules.AsksRounded && Rounds(part.Key)))
             return null;
         var (written, key) = (formula.Shape, part.Key.Shape);
         var calls = Calls(written).ToList();
@@ -48,6 +52,8 @@ internal sealed class RoundedFormula(IReadOnlyList<Variant> drawn)
         if (part.Misconceptions.Any(listed => IsMethod(written, listed.Formula.Shape)))
             return null;
         var belongs = Calls(key).FirstOrDefault();
+        if (calls.Count == 0)
+            return (Text(written), Text(InPlaceOfAll(written, key)));
         foreach (var call in calls)
         {
             var right = InPlace(call, written, key);
@@ -65,6 +71,15 @@ internal sealed class RoundedFormula(IReadOnlyList<Variant> drawn)
                 Arguments = [call.Arguments[0], .. root.Arguments.Skip(1)],
             }
             : call.Arguments[0];
+
+    /// <summary>A formula that rounds nothing, rounded as the key rounds its result; the key, where that rounds on the way.</summary>
+    private static FormulaNode InPlaceOfAll(FormulaNode written, FormulaNode key) =>
+        key is CallNode root && Functions.Contains(root.Name) && !Calls(root.Arguments[0]).Any()
+            ? root with
+            {
+                Arguments = [written, .. root.Arguments.Skip(1)],
+            }
+            : key;
 
     /// <summary>
     /// True for a result that is rounded where the key rounds none: of that it is told to how many decimals, wherever it was rounded.
@@ -86,7 +101,9 @@ internal sealed class RoundedFormula(IReadOnlyList<Variant> drawn)
     private bool IsAllowed(Part part, FormulaNode tree)
     {
         var formula = CellFormula.OfTree(tree);
-        return drawn.All(variant => Number(formula, variant) is { } value && part.Tolerance.Accepts(variant.Answers[part.Id], value));
+        return drawn.All(variant =>
+            Number(formula, variant) is { } value && rules.ToleranceOf(part).Accepts(variant.Answers[part.Id], value)
+        );
     }
 
     private static double? Number(CellFormula formula, Variant variant) =>

@@ -4,6 +4,7 @@ using ClassKit.Grading.Answers;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Judging.Trials;
 using ClassKit.Grading.Numbers;
+using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Judging.Slips;
 
@@ -21,13 +22,12 @@ internal sealed class SlipFinder
     private readonly Part _part;
     private readonly Trial _dealt;
 
-    private readonly bool _toItsDigits;
+    private readonly JudgeRules _rules;
 
     /// <param name="part">The part.</param>
     /// <param name="dealt">The trial with the student's own numbers.</param>
-    /// <param name="toItsDigits">True if a number comes of a rounded earlier answer where it is that to its digits, and not merely within
-    /// the tolerance.</param>
-    public SlipFinder(Part part, Trial dealt, bool toItsDigits) => (_part, _dealt, _toItsDigits) = (part, dealt, toItsDigits);
+    /// <param name="rules">The judge's.</param>
+    public SlipFinder(Part part, Trial dealt, JudgeRules rules) => (_part, _dealt, _rules) = (part, dealt, rules);
 
     /// <summary>The slip in what a formula does on some ground, or null if there is none that we know.</summary>
     public Slip? Find(Behaviour behaviour) =>
@@ -65,6 +65,7 @@ internal sealed class SlipFinder
         FirstDecimals(decimals =>
             expected.Any(right =>
                 right is { } number
+                && !(_rules.CarriesExactly && _part.Tolerance.Accepts(number, value))
                 && Math.Abs(value - number) <= MostRoundedAway * Math.Abs(number)
                 && Near.Written.Same(value, Decimals.Round(number, decimals, _part.Unit))
             )
@@ -74,13 +75,16 @@ internal sealed class SlipFinder
             : null;
 
     private Slip? RoundedOnTheWay(double value) =>
-        FirstDecimals(decimals =>
+        // What follows from an earlier answer as it stands is not rounded.
+        _rules.CarriesExactly && Accepts(_dealt.Number(_part.Key, _dealt.MeantBefore(_part)), value)
+            ? null
+        : FirstDecimals(decimals =>
             Accepts(OnRounded(decimals), value)
-            && (!_toItsDigits || (OnRounded(decimals) is { } given && TypedDigits.AreThoseOf(given, value)))
+            && (!_rules.ReadsRounding || (OnRounded(decimals) is { } given && TypedDigits.AreThoseOf(given, value)))
         )
             is { } found
             ? new(SlipKind.Rounding, new AnswerFinding.TypedFromRounded(found))
-            : null;
+        : null;
 
     private double? OnRounded(int decimals)
     {

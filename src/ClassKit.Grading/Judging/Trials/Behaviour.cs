@@ -11,11 +11,11 @@ internal sealed record Behaviour(IReadOnlyList<double?> Values, Ground Ground)
     /// <summary>True if the answer follows the inputs at all. One that does not shows no method, whatever it comes to.</summary>
     public bool Varies => Values.Any(value => value is { } one && Values[0] is { } first && !Near.Computed.Same(first, one));
 
-    /// <summary>True if the answer does what the key does, within the part's tolerance, under all trials.</summary>
-    public bool IsRight(Part part) =>
+    /// <summary>True if the answer does what the key does, within a tolerance, under all trials.</summary>
+    public bool IsRight(Tolerance tolerance) =>
         Throughout(
             (trial, value) =>
-                Ground.Expected[trial] is { } expected && part.Tolerance.Shrunk(Ground.Allowance?[trial] ?? 1).Accepts(expected, value)
+                Ground.Expected[trial] is { } expected && tolerance.Shrunk(Ground.Allowance?[trial] ?? 1).Accepts(expected, value)
         );
 
     /// <summary>True if it does so to the last digit.</summary>

@@ -33,10 +33,16 @@ internal static class TermEdits
             : [second, first];
     }
 
+    /// <summary>What is worked out in as many steps is more than a term.</summary>
+    private const int Much = 2;
+
     private static Neighbour Without(Place place, BinaryNode binary, FormulaNode kept, FormulaNode term) =>
         new(place.Put(kept), EditFamily.LeftOut, () =>
             [new KeyEdit.LeftOut(Tree.Text(binary), Tree.Text(kept), Tree.Text(term), OperationOf(binary, term))]
-        );
+        )
+        {
+            LosesMuch = Tree.Operations(term) >= Much,
+        };
 
     /// <summary>What the key does with a term: with the first of two it begins, so that it adds or multiplies it.</summary>
     private static BinaryOperator OperationOf(BinaryNode binary, FormulaNode term) =>

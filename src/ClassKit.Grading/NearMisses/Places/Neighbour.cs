@@ -10,6 +10,9 @@ namespace ClassKit.Grading.NearMisses.Places;
 /// <param name="Say">Makes the edits; only when somebody asks, for there are hundreds of neighbours and few are met.</param>
 internal sealed record Neighbour(FormulaNode Root, EditFamily Family, Func<IReadOnlyList<KeyEdit>> Say)
 {
+    /// <summary>True where a step leaves out what is itself worked out in two or more: that is half of the method, and no slip in it.</summary>
+    public bool LosesMuch { get; init; }
+
     private CellFormula? _formula;
     private IReadOnlyList<KeyEdit>? _edits;
 
