@@ -61,6 +61,7 @@ public class WorkedExampleTests
     [InlineData("41 F", "70 F", 360)]
     [InlineData("41 F", "75 F", 240)]
     [InlineData("70 F", "70 F", 240)]
+    [InlineData("60 C", "60 C", 240)] // 3-501.19(B)(1): out of hot holding, 4 h
     public void Food_off_temperature_goes_by_the_clock(string start, string warmest, double minutes) =>
         Assert.Equal(new SumQuantity.OfMinutes(minutes), Work("standing-time", ("start", start), ("warmest", warmest)).Of("discard after"));
 

@@ -35,6 +35,9 @@ public sealed class HoldingRuleTests
     [InlineData(5, 21, 360)]
     [InlineData(5, 25, 240)]
     [InlineData(9, 20, 240)]
+    // 3-501.19(B)(1): 57 °C (135 °F) or above when removed from hot holding, 4 h from then
+    [InlineData(57.3, 57.3, 240)]
+    [InlineData(60, 60, 240)]
     public void Batter_on_the_bench_has_four_hours_or_six(double start, double warmest, double minutes) =>
         Assert.Equal(minutes, TimeControl.MinutesUntilDiscarded(Temperature.FromCelsius(start), Temperature.FromCelsius(warmest)).Value);
 
@@ -42,15 +45,12 @@ public sealed class HoldingRuleTests
     public void What_needs_no_clock_is_explained()
     {
         Assert.Equal("under-control", TimeControl.MinutesUntilDiscarded(Temperature.FromCelsius(3), Temperature.FromCelsius(4)).Why!.Code);
-        Assert.Equal(
-            "under-control",
-            TimeControl.MinutesUntilDiscarded(Temperature.FromFahrenheit(137), Temperature.FromFahrenheit(137)).Why!.Code
-        );
-        Assert.Equal(
-            240,
-            TimeControl
-                .MinutesUntilDiscarded(Temperature.FromFahrenheit(137), Temperature.FromFahrenheit(137), HoldingRule.OneHundredAndForty)
-                .Value
+        // 3-501.19(B)(1): what leaves the heat has its 4 h whichever limit of heat is kept
+        Assert.All(HoldingRule.All, rule =>
+            Assert.Equal(
+                240,
+                TimeControl.MinutesUntilDiscarded(Temperature.FromFahrenheit(137), Temperature.FromFahrenheit(137), rule).Value
+            )
         );
         Assert.Equal(
             "warmest-below-start",
