@@ -121,6 +121,7 @@ public static class ClassProfileReader
                     Equipment = equipment,
                     Appliances = appliances,
                     AdjustsForAltitude = adjusts,
+                    Pantry = problems.Pantry,
                     Flours = flours,
                     Start = start,
                     TimeZone = zone,

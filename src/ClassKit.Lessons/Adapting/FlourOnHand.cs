@@ -22,8 +22,7 @@ internal static class FlourOnHand
             )
             {
                 var name = line.Ingredient.Name.ToLowerInvariant();
-                yield return Substitution.For(line, card.Bread.Formula.Leavening) is { } instead
-                && flours.Any(flour => instead.Instead.Contains(IngredientCatalog.Get(flour).Name, StringComparison.OrdinalIgnoreCase))
+                yield return Substitution.For(line, card.Bread.Formula.Leavening) is { } instead && flours.Any(instead.TakesIds.Contains)
                     ? new(card.Bread, $"The kitchen has no {name}. Published: {instead.Instead}.", instead.Source)
                     : new(card.Bread, $"The kitchen has no {name}, and no substitution by what it has is published: buy it.", "");
             }

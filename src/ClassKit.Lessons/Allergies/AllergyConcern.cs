@@ -1,4 +1,5 @@
 using ClassKit.Baking.Allergens;
+using ClassKit.Baking.Ingredients;
 using ClassKit.Lessons.Cards;
 using ClassKit.Lessons.Classes;
 
@@ -16,12 +17,12 @@ public sealed record AllergyConcern(AllergenWord Need, IReadOnlyList<BreadConcer
         [
             .. needs.Select(need => new AllergyConcern(
                 need,
-                [.. cards.Select(card => Bread(card, need, needs) with { Shares = Sharing(card, need, cards) })]
+                [.. cards.Select(card => Bread(card, need, needs, profile.Pantry) with { Shares = Sharing(card, need, cards) })]
             )),
         ];
     }
 
-    private static BreadConcern Bread(FormulaCard card, AllergenWord need, IReadOnlyList<AllergenWord> needs) =>
+    private static BreadConcern Bread(FormulaCard card, AllergenWord need, IReadOnlyList<AllergenWord> needs, Pantry pantry) =>
         new(
             card,
             [
@@ -30,7 +31,7 @@ public sealed record AllergyConcern(AllergenWord Need, IReadOnlyList<BreadConcer
                     .Select(ingredient => new ConcernedIngredient(
                         ingredient,
                         [.. ingredient.Allergens.Where(need.Means.Contains)],
-                        Substitution.StandInFor(ingredient, card, need, needs)
+                        Substitution.StandInFor(ingredient, card, need, needs, pantry)
                     )),
             ],
             [

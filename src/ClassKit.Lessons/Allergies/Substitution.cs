@@ -89,9 +89,16 @@ public sealed record Substitution(
     }
 
     /// <summary>
-    /// The stand-in that brings least of what the class names; one that is declared to hold what it is to avoid is never offered.
+    /// The stand-in that brings least of what the class names, made of what the kitchen has; one that is declared to hold what it is to
+    /// avoid is never offered.
     /// </summary>
-    internal static StandIn? StandInFor(Ingredient ingredient, FormulaCard card, AllergenWord need, IReadOnlyList<AllergenWord> needs)
+    internal static StandIn? StandInFor(
+        Ingredient ingredient,
+        FormulaCard card,
+        AllergenWord need,
+        IReadOnlyList<AllergenWord> needs,
+        Pantry pantry
+    )
     {
         var isInDough = card.Batch.Lines.Any(line => line.Ingredient.Id == ingredient.Id);
         var mass = Mass.FromGrams(card.Batch.Lines.Where(line => line.Ingredient.Id == ingredient.Id).Sum(line => line.Exact.Grams));
@@ -99,21 +106,31 @@ public sealed record Substitution(
             isInDough ? Published(ingredient, mass, card.Bread.Formula.Leavening)
             : Grease.IngredientIds.Contains(ingredient.Id) ? [Grease]
             : []
-        ).Where(known => !known.Takes.Any(taken => taken.Allergens.Any(need.Means.Contains))).Select(known => known.Against(needs)).MinBy(standIn => standIn.Brings.Count);
+        ).Where(known => !known.Takes(pantry).Any(taken => taken.Allergens.Any(need.Means.Contains))).Select(known => known.Against(needs, pantry)).MinBy(standIn => standIn.Brings.Count);
     }
 
-    private IEnumerable<Ingredient> Takes => TakesIds.Select(IngredientCatalog.Get);
+    /// <summary>
+    /// What it is made of as this kitchen buys it: its own row of the oil may hold what the shipped one does not. What ships is in every pantry.
+    /// </summary>
+    private IEnumerable<Ingredient> Takes(Pantry pantry) =>
+        TakesIds.Select(id => pantry.TryFind(id, out var taken) ? taken : throw new KeyNotFoundException(id));
 
-    private StandIn Against(IReadOnlyList<AllergenWord> needs) =>
+    private StandIn Against(IReadOnlyList<AllergenWord> needs, Pantry pantry) =>
         new(
             this,
-            [.. Takes.SelectMany(taken => taken.Allergens).Where(allergen => needs.Any(need => need.Means.Contains(allergen))).Distinct()],
             [
-                .. Takes.SelectMany(taken =>
-                    taken
-                        .Doubts.Where(doubt => AllergyConcern.Touches(doubt, needs))
-                        .Select(doubt => (taken.Name.ToLowerInvariant(), doubt.Why))
-                ),
+                .. Takes(pantry)
+                    .SelectMany(taken => taken.Allergens)
+                    .Where(allergen => needs.Any(need => need.Means.Contains(allergen)))
+                    .Distinct(),
+            ],
+            [
+                .. Takes(pantry)
+                    .SelectMany(taken =>
+                        taken
+                            .Doubts.Where(doubt => AllergyConcern.Touches(doubt, needs))
+                            .Select(doubt => (taken.Name.ToLowerInvariant(), doubt.Why))
+                    ),
                 .. NotInCatalog.Length > 0 ? [(NotInCatalog, "nothing is known of it here")] : Array.Empty<(string, string)>(),
             ]
         );

@@ -1,4 +1,5 @@
 using ClassKit.Baking.Allergens;
+using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
 using ClassKit.BenchPlans.Classes;
 using ClassKit.Exercises.Cohorts;
@@ -72,6 +73,9 @@ public sealed record ClassProfile(
     /// True if cards carry formulas changed for the altitude by the middle of what is published; otherwise they stay as written.
     /// </summary>
     public bool AdjustsForAltitude { get; init; }
+
+    /// <summary>The ingredients that the kitchen knows: those that ship, and its own in their place.</summary>
+    public Pantry Pantry { get; init; } = Pantry.Shipped;
 
     /// <summary>The flours that the kitchen has, by their ids; null where nobody has said.</summary>
     public IReadOnlyList<string>? Flours { get; init; }
