@@ -35,13 +35,26 @@ internal static class OutOfTheCold
             .. heats.SelectMany(heat => heat).Select(heat => heat.To.Celsius),
             .. formula.Steps.Where(step => !step.IsCooking).Select(step => step.Temperature?.Celsius ?? 0),
         ];
-        return TimeControl.MinutesUntilDiscarded(refrigerator, Temperature.FromCelsius(places.Max())).TryGet(out var minutes, out _)
-            ? (int)minutes
-                - heats[at]
-                    .Where(heat => heat.StandsMinutes > 0)
-                    .Select(heat => heat.StandsMinutes + longestDemonstration)
-                    .DefaultIfEmpty()
-                    .Max()
-            : null;
+        // A tin of 220 °C warms no dough to 220 °C; what stands by it has no more than the four hours.
+        var warmest = Temperature.FromCelsius(Math.Min(places.Max(), Boiling));
+        if (!TimeControl.MinutesUntilDiscarded(refrigerator, warmest).TryGet(out var minutes, out var why))
+        {
+            if (why.Code == "under-control")
+                return null;
+            // What cannot be computed is no leave to stand for ever.
+            minutes = FourHours;
+        }
+        return (int)minutes
+            - heats[at]
+                .Where(heat => heat.StandsMinutes > 0)
+                .Select(heat => heat.StandsMinutes + longestDemonstration)
+                .DefaultIfEmpty()
+                .Max();
     }
+
+    /// <summary>The warmest that food with water in it gets, in degrees Celsius.</summary>
+    private const double Boiling = 100;
+
+    /// <summary>The shorter of the two limits of FDA Food Code 3-501.19, in minutes.</summary>
+    private const double FourHours = 240;
 }
