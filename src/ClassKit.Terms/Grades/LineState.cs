@@ -9,6 +9,6 @@ public enum LineState
     /// <summary>It was not.</summary>
     Missed,
 
-    /// <summary>Nothing was marked that could say so; it holds nothing back.</summary>
+    /// <summary>Nothing was marked that could say so; it holds nothing back, and no grade is final with it.</summary>
     Open,
 }

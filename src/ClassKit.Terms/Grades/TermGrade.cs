@@ -23,6 +23,9 @@ public sealed record TermGrade(
     /// <summary>Every work, in the order of the rule's categories.</summary>
     public IEnumerable<WorkResult> Works => Categories.SelectMany(category => category.Works);
 
-    /// <summary>True while a mark is still to come, or an answer still to be decided on: the grade may change.</summary>
-    public bool IsProvisional => Works.Any(work => work.IsOpen || work.Undecided > 0);
+    /// <summary>
+    /// True while a mark is still to come, an answer still to be decided on, or nothing has shown yet what must be passed whatever the
+    /// average: the grade may change.
+    /// </summary>
+    public bool IsProvisional => Works.Any(work => work.IsOpen || work.Undecided > 0) || Lines.Any(line => line.State == LineState.Open);
 }

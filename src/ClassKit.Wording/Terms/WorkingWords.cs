@@ -63,7 +63,7 @@ public static class WorkingWords
             LineState.Passed => $"{asked}: {ShareWords.Of(line.Share!.Value)}, passed.",
             LineState.Missed =>
                 $"{asked}: {ShareWords.Of(line.Share!.Value)}, missed, so that the grade is at most {Quoted(scale.Steps[line.Line.OtherwiseAtMost])}.",
-            LineState.Open => $"{asked}: nothing was marked that could show it.",
+            LineState.Open => $"{asked}: nothing was marked that could show it, and the grade is not final before something does.",
         };
     }
 

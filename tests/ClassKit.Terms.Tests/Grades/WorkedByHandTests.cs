@@ -79,12 +79,54 @@ public sealed class WorkedByHandTests
     {
         // Every work has a mark; of one, two answers are not decided on. Whether it counts or is dropped as the lowest, it may yet change.
         (string, int, Mark)[] With(string waiting) =>
-            [.. Works.Select(work => (work.Id, 1, Mark.Of(work.Weight / 2, work.Weight) with { Undecided = work.Id == waiting ? 2 : 0 }))];
+            [
+                .. Works.Select(work =>
+                    (
+                        work.Id,
+                        1,
+                        Mark.Of(work.Weight / 2, work.Weight) with
+                        {
+                            Undecided = work.Id == waiting ? 2 : 0,
+                            Criteria = [new("Safety", 1)],
+                        }
+                    )
+                ),
+            ];
 
         Assert.False(Grade(With("none")).IsProvisional);
         Assert.All(Works, work => Assert.True(Grade(With(work.Id)).IsProvisional));
         Assert.Equal(2, Grade(With("c2")).Works.Sum(work => work.Undecided));
         Assert.False(Grade([.. With("c2").Where(mark => mark.Item1 != "c2"), ("c2", 1, Mark.Excused)]).IsProvisional);
+    }
+
+    /// <summary>Excused from all that could show it: the average stands, and nobody reads it as final.</summary>
+    [Fact]
+    public void A_grade_is_not_final_before_what_must_be_passed_was_shown()
+    {
+        TermGrade With(string shows) =>
+            Grade([
+                .. Works.Select(work =>
+                    (
+                        work.Id,
+                        1,
+                        work.Id[0] == 'b' && work.Id != shows
+                            ? Mark.Excused
+                            : Mark.Of(work.Weight, work.Weight) with
+                            {
+                                Criteria = [new("Safety", 1)],
+                            }
+                    )
+                ),
+            ]);
+
+        Assert.Equal(
+            (100m, true, LineState.Open),
+            With("none") is var grade ? (grade.Rounded, grade.IsProvisional, grade.Lines[0].State) : default
+        );
+        Assert.Equal(
+            (100m, false, LineState.Passed),
+            With("b1") is var shown ? (shown.Rounded, shown.IsProvisional, shown.Lines[0].State) : default
+        );
     }
 
     [Fact]
