@@ -3,7 +3,6 @@ using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
-using ClassKit.Grading.Judging.Slips;
 using ClassKit.Grading.Judging.Trials;
 using ClassKit.Grading.NearMisses;
 using ClassKit.Grading.Numbers;
