@@ -37,6 +37,15 @@ internal static class NamedFoods
                     && formulas.SelectMany(formula => formula.Ingredients).Any(listed => listed.Role == IngredientRole.Flour)
                 )
                     continue;
+                if (missing.MayBeMade)
+                {
+                    problems.Doubt(
+                        entry.Text.Line,
+                        Found(missing),
+                        "Leave it if it is made here of what the formula lists. Bought ready, ClassKit does not know it, and nobody would be told of its allergens: take another one, or leave it out."
+                    );
+                    continue;
+                }
                 // "Rice" where rice flour is listed is most likely that, and "milk" beside milk powder may be.
                 if (
                     !missing.OnSurface

@@ -6,11 +6,11 @@ using ClassKit.UseCases.Packs;
 namespace ClassKit.Desk.Prep;
 
 /// <summary>
-/// What somebody of a class must keep away from in a lesson's breads, where the lesson is chosen. For the instructor alone.
+/// What somebody of a class must keep away from in a lesson's breads and demonstrations, where the lesson is chosen. For the instructor alone.
 /// </summary>
 /// <param name="Need">What it is, as the class's page has it.</param>
-/// <param name="Breads">The breads that are declared to hold it, by their titles.</param>
-public sealed record LessonAllergies(string Need, IReadOnlyList<string> Breads)
+/// <param name="In">The breads that are declared to hold it, by their titles, and what is shown with it.</param>
+public sealed record LessonAllergies(string Need, IReadOnlyList<string> In)
 {
     /// <summary>
     /// By lesson; null for one that cannot be worked out for this class, so that nobody knows what of it is in whose way. Lessons that are
@@ -38,9 +38,14 @@ public sealed record LessonAllergies(string Need, IReadOnlyList<string> Breads)
                 .. pack
                     .Concerns.Select(concern => new LessonAllergies(
                         concern.Need.Word,
-                        [.. concern.Breads.Where(bread => bread.Declared.Count > 0).Select(bread => bread.Card.Bread.Formula.Title)]
+                        [
+                            .. concern.Breads.Where(bread => bread.Declared.Count > 0).Select(bread => bread.Card.Bread.Formula.Title),
+                            .. concern
+                                .Shown.Where(shown => shown.Declared.Count > 0)
+                                .Select(shown => $"the demonstration “{shown.Shown.Name}”"),
+                        ]
                     ))
-                    .Where(found => found.Breads.Count > 0),
+                    .Where(found => found.In.Count > 0),
             ]
             : null;
 }

@@ -1,6 +1,7 @@
 using ClassKit.Baking.Allergens;
 using ClassKit.Baking.Cooking;
 using ClassKit.Baking.Ingredients;
+using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Mixing;
 
 namespace ClassKit.Lessons.Allergies;
@@ -62,27 +63,40 @@ public static class AllergyText
             .. concern.Declared.Count == 0 ? Array.Empty<string>()
             : concern.HasStandIns ? ["With what is published it is another bread: bake a trial, apart and labelled."]
             : ["So no other version of it is offered."],
-            .. concern.Unknown.Count > 0
-                ? [$"Not known: {string.Join("; ", concern.Unknown.Select(found => $"{Lower(found.Ingredient)} ({found.Doubt.Why})"))}."]
-                : Array.Empty<string>(),
+            .. NotKnown(concern.Unknown),
             .. concern.IsOffered ? concern.Shares.Select(Shared) : [],
             "Read every label.",
         ];
         return string.Join(" ", parts);
     }
 
-    /// <summary>What is declared of one bread, for everybody: <c>egg, milk, wheat</c>.</summary>
-    public static string Declared(BreadAllergens bread)
+    /// <summary>What a demonstration means for a need: nothing stands in for what is shown, so it is only said what to keep away from.</summary>
+    public static string Of(ShownConcern concern)
     {
-        ArgumentNullException.ThrowIfNull(bread);
-        return bread.Declared.Count > 0 ? Names(bread.Declared.Select(found => found.Allergen)) : "read the labels";
+        ArgumentNullException.ThrowIfNull(concern);
+        string[] parts =
+        [
+            concern.Declared.Count > 0
+                ? $"Declared in {string.Join(", ", concern.Declared.Select(found => $"{Lower(found.Ingredient)} ({Names(found.Holds)})"))}: not to be handled, tasted or passed to this student."
+                : "Declared in no ingredient here, which proves nothing.",
+            .. NotKnown(concern.Unknown),
+            "Read every label.",
+        ];
+        return string.Join(" ", parts);
     }
 
-    /// <summary>What is not known of one bread, for everybody: <c>barley in bread flour</c>.</summary>
-    public static string Unknown(BreadAllergens bread)
+    /// <summary>What is declared of one bread or demonstration, for everybody: <c>egg, milk, wheat</c>.</summary>
+    public static string Declared(AllergenDeclaration of)
     {
-        ArgumentNullException.ThrowIfNull(bread);
-        var doubts = bread
+        ArgumentNullException.ThrowIfNull(of);
+        return of.Declared.Count > 0 ? Names(of.Declared.Select(found => found.Allergen)) : "read the labels";
+    }
+
+    /// <summary>What is not known of one bread or demonstration, for everybody: <c>barley in bread flour</c>.</summary>
+    public static string Unknown(AllergenDeclaration of)
+    {
+        ArgumentNullException.ThrowIfNull(of);
+        var doubts = of
             .Unknown.Select(found =>
                 found.Doubt.Maybe.Count > 0
                     ? $"{Names(found.Doubt.Maybe)} in {Lower(found.Ingredient)}"
@@ -93,9 +107,13 @@ public static class AllergyText
         return doubts.Count > 0 ? string.Join("; ", doubts) : "what else is in the products bought";
     }
 
+    private static IReadOnlyList<string> NotKnown(IReadOnlyList<(Ingredient Ingredient, AllergenDoubt Doubt)> unknown) =>
+        unknown.Count > 0
+            ? [$"Not known: {string.Join("; ", unknown.Select(found => $"{Lower(found.Ingredient)} ({found.Doubt.Why})"))}."]
+            : [];
+
     private static string Shared(SharedPlace shared)
     {
-        var with = string.Join(", ", shared.With.Select(bread => bread.Formula.Title.ToLowerInvariant()));
         var (its, first) = shared.Way switch
         {
             CookingWay.Fryer => ("fat", "fried in new fat before them or in a fryer of its own"),
@@ -103,8 +121,25 @@ public static class AllergyText
             CookingWay.Pan => ("pan", "cooked in a clean one before them or in one of its own"),
             _ => ("water", "boiled in new water before them or in a pot of its own"),
         };
-        return $"Its {its} is that of {with}, and carries it over: not for this student, unless it is {first}.";
+        var (certain, perhaps) = (Others(shared.With, shared.Shown), Others(shared.InDoubt, shared.ShownInDoubt));
+        return (certain.Length, perhaps.Length) switch
+        {
+            (> 0, > 0) =>
+                $"Its {its} is that of {certain}, and carries it over: not for this student, unless it is {first}. That of {perhaps}, too, may carry it over: read their labels, or do the same.",
+            (> 0, _) => $"Its {its} is that of {certain}, and carries it over: not for this student, unless it is {first}.",
+            _ =>
+                $"Its {its} is that of {perhaps}, and may carry it over: not for this student before their labels are read, unless it is {first}.",
+        };
     }
+
+    private static string Others(IReadOnlyList<LessonFormula> breads, IReadOnlyList<LessonDemonstration> shown) =>
+        string.Join(
+            ", ",
+            [
+                .. breads.Select(bread => bread.Formula.Title.ToLowerInvariant()),
+                .. shown.Select(demonstration => $"the demonstration “{demonstration.Name}”"),
+            ]
+        );
 
     private static string Instead(ConcernedIngredient found)
     {

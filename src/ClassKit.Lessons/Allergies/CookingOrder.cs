@@ -16,7 +16,8 @@ public static class CookingOrder
 
     /// <summary>
     /// Every order among the breads of a lesson: what is without gluten goes before what holds it, and else what is declared to hold less
-    /// before what holds the same and more. Where each holds something that the other lacks, none goes first.
+    /// before what holds the same and more. Where each holds something that the other lacks, none goes first. Of breads that are declared to
+    /// hold the same, what may hold less goes before what may hold the same and more: what is in doubt counts after what is declared.
     /// </summary>
     /// <remarks>The same whoever is in the class: a plan that followed its needs would tell of them to all who read it.</remarks>
     public static IReadOnlyList<CookedFirst> Of(IReadOnlyList<LessonFormula> breads, ClassProfile profile)
@@ -45,8 +46,22 @@ public static class CookingOrder
         ];
     }
 
-    private static bool GoesFirst(LessonFormula bread, LessonFormula other) =>
-        HoldsGluten(bread) == HoldsGluten(other) ? bread.Allergens.ToHashSet().IsProperSubsetOf(other.Allergens) : HoldsGluten(other);
+    private static bool GoesFirst(LessonFormula bread, LessonFormula other)
+    {
+        if (HoldsGluten(bread) != HoldsGluten(other))
+            return HoldsGluten(other);
+        var (declared, others) = (bread.Allergens.ToHashSet(), other.Allergens.ToHashSet());
+        return declared.SetEquals(others) ? Perhaps(bread).IsProperSubsetOf(Perhaps(other)) : declared.IsProperSubsetOf(others);
+    }
 
     private static bool HoldsGluten(LessonFormula bread) => bread.Allergens.Any(Gluten.Contains);
+
+    /// <summary>What it may hold besides what is declared; every allergen there is where nobody knows.</summary>
+    private static HashSet<Allergen> Perhaps(LessonFormula bread) =>
+        [
+            .. bread
+                .Ingredients.SelectMany(ingredient => ingredient.Doubts)
+                .SelectMany(doubt => doubt.Maybe.Count > 0 ? doubt.Maybe : AllergenCatalog.All)
+                .Except(bread.Allergens),
+        ];
 }

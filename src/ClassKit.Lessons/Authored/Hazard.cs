@@ -27,20 +27,44 @@ public enum Hazard
     /// <summary>A vessel full of hot fat, which can boil over and burn.</summary>
     Frying,
 
+    /// <summary>Boiling syrup and caramel.</summary>
+    HotSugar,
+
     /// <summary>Steam leaves a bread that it has blown up, or a steamer.</summary>
     Steam,
+
+    /// <summary>A pot under pressure.</summary>
+    PressureCooker,
 
     /// <summary>A plate or a pan that is hot and does not look it.</summary>
     HotPlate,
 
+    /// <summary>Heat from above, a broiler.</summary>
+    Grill,
+
+    /// <summary>A blow torch.</summary>
+    Torch,
+
     /// <summary>Microwaves heat unevenly, and water within can boil late.</summary>
     Microwave,
 
-    /// <summary>A knife, a blade or a skewer.</summary>
+    /// <summary>Lye, caustic soda, as for pretzels.</summary>
+    Lye,
+
+    /// <summary>Dry ice or liquid nitrogen.</summary>
+    DeepCold,
+
+    /// <summary>A knife, a blade, a peeler or a skewer.</summary>
     Blade,
+
+    /// <summary>A fixed blade that food is pushed over.</summary>
+    Mandoline,
 
     /// <summary>A mixer that turns.</summary>
     Mixer,
+
+    /// <summary>A blender or a food processor.</summary>
+    Blender,
 
     /// <summary>A balloon: latex, and it bursts.</summary>
     Balloon,

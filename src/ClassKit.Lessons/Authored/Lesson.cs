@@ -56,7 +56,31 @@ public sealed record Lesson(
     /// <summary>The pictures that its own text names.</summary>
     public IReadOnlyList<Picture> Pictures { get; init; } = [];
 
-    /// <summary>What must be declared, over all breads, each once, by name.</summary>
+    /// <summary>
+    /// The demonstrations that weigh out something of their own; what a control takes is declared with the bread that it is a control of.
+    /// </summary>
+    public IReadOnlyList<LessonDemonstration> Weighing =>
+        [
+            .. Demonstrations.Where(shown =>
+                shown
+                    .Ingredients.Select(line => line.Ingredient.Id)
+                    .Except(
+                        Formulas
+                            .Where(bread => bread.Formula.Id == shown.ControlOf)
+                            .SelectMany(bread => bread.Ingredients)
+                            .Select(ingredient => ingredient.Id)
+                    )
+                    .Any()
+            ),
+        ];
+
+    /// <summary>What must be declared, over all breads and what is weighed out to be shown, each once, by name.</summary>
     public IReadOnlyList<Allergen> Allergens =>
-        [.. Formulas.SelectMany(formula => formula.Allergens).Distinct().OrderBy(allergen => allergen.Name, StringComparer.Ordinal)];
+        ByName(BreadAllergens.Concat(Demonstrations.SelectMany(shown => shown.Ingredients).SelectMany(line => line.Ingredient.Allergens)));
+
+    /// <summary>The same over all breads: what somebody tastes.</summary>
+    public IReadOnlyList<Allergen> BreadAllergens => ByName(Formulas.SelectMany(formula => formula.Allergens));
+
+    private static IReadOnlyList<Allergen> ByName(IEnumerable<Allergen> allergens) =>
+        [.. allergens.Distinct().OrderBy(allergen => allergen.Name, StringComparer.Ordinal)];
 }

@@ -6,6 +6,8 @@ using ClassKit.Baking.Quantities;
 using ClassKit.BenchPlans.Classes;
 using ClassKit.Lessons.Allergies;
 using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Mixing;
+using ClassKit.Lessons.NamedFoods;
 using ClassKit.Lessons.Series;
 
 namespace ClassKit.Lessons.Cautions;
@@ -17,6 +19,8 @@ public static class StandingCautions
     public const string HouseRules = "Local codes and the instructor’s own safety rules come before anything printed here.";
 
     private const string KeptApart = "Label the trays, and keep the tools of each bread apart.";
+
+    private const string KeptFromBreads = "Keep its tools apart from those of the breads.";
 
     private static readonly Temperature Hot = HoldingRule.FoodCode.Hot;
     private static readonly Temperature Cold = HoldingRule.FoodCode.Cold;
@@ -32,6 +36,10 @@ public static class StandingCautions
         Hazard.Steam,
         Hazard.HotPlate,
         Hazard.Microwave,
+        Hazard.HotSugar,
+        Hazard.PressureCooker,
+        Hazard.Grill,
+        Hazard.Torch,
     ];
 
     /// <summary>What its heat brings to whatever is cooked beside a bread.</summary>
@@ -67,9 +75,7 @@ public static class StandingCautions
             .. When(steps.Any(step => step.IsFreezing), Hazard.Freezing),
             .. When(steps.Any(step => step.Work.Reheats), Hazard.Reheating),
             .. When(steps.Any(step => Uses(step, "mixer")), Hazard.Mixer),
-            .. HazardWords
-                .In(string.Join(". ", formula.Steps.Select(step => step.Text.OwnWords).Concat(formula.Equipment.Select(tool => tool.Name))))
-                .Where(IsOfWordsAlone),
+            .. HazardWords.InMethod(Named(formula)),
         ];
         return WithFirstAid(found);
     }
@@ -82,26 +88,28 @@ public static class StandingCautions
         ArgumentNullException.ThrowIfNull(shown);
         return WithFirstAid([
             Hazard.HouseRules,
-            .. When(Uses(shown.Uses, "fryer"), Hazard.Frying),
-            .. HazardWords.In($"{shown.Name}. {shown.Text.OwnWords}. {string.Join(". ", shown.Tools)}"),
+            .. When(Weighed(shown).Any(), Hazard.Allergens),
+            .. HazardWords.In(
+                $"{shown.Name}. {shown.Text.OwnWords}. {string.Join(". ", shown.Tools.Concat(shown.Uses.Select(use => use.Kind.One)))}"
+            ),
         ]);
     }
 
     /// <summary>A demonstration's cautions; house rules come first.</summary>
-    public static IReadOnlyList<Caution> For(LessonDemonstration shown) => [.. In(shown).Select(hazard => Standing(hazard, []))];
+    public static IReadOnlyList<Caution> For(LessonDemonstration shown) => [.. In(shown).Select(hazard => Standing(hazard, [], [shown]))];
 
     /// <summary>A control's cautions: what is shown, and what the heat of its bread does to whoever takes it out.</summary>
     public static IReadOnlyList<Caution> ForControl(LessonDemonstration shown, LessonFormula bread)
     {
         ArgumentNullException.ThrowIfNull(bread);
-        return [.. WithFirstAid([.. In(shown), .. In(bread).Intersect(OfTheHeat)]).Select(hazard => Standing(hazard, []))];
+        return [.. WithFirstAid([.. In(shown), .. In(bread).Intersect(OfTheHeat)]).Select(hazard => OnACard(Standing(hazard, [], [])))];
     }
 
     /// <summary>A formula's own cautions with those that it lacks behind them; house rules come first.</summary>
     public static IReadOnlyList<Caution> For(LessonFormula formula)
     {
         ArgumentNullException.ThrowIfNull(formula);
-        return Completed(formula.Cautions, In(formula), [formula]);
+        return Completed(formula.Cautions, In(formula), [formula], []);
     }
 
     /// <summary>
@@ -131,7 +139,8 @@ public static class StandingCautions
         return Completed(
             lesson.Cautions,
             [.. lesson.Formulas.SelectMany(In).Concat(lesson.Demonstrations.SelectMany(In)).Prepend(Hazard.HouseRules).Distinct().Order()],
-            lesson.Formulas
+            lesson.Formulas,
+            lesson.Weighing
         );
     }
 
@@ -143,42 +152,56 @@ public static class StandingCautions
         ArgumentNullException.ThrowIfNull(caution);
         return caution.InShort.Length > 0
             ? caution.InShort
-            : Spoken(caution).Select(hazard => Standing(hazard, []).InShort).FirstOrDefault(rule => rule.Length > 0) ?? "";
+            : Spoken(caution).Select(hazard => Standing(hazard, [], []).InShort).FirstOrDefault(rule => rule.Length > 0) ?? "";
     }
 
     /// <summary>True if a caution speaks of a hazard: a standing one of its own, an authored one of those that it replaces.</summary>
     public static bool Speaks(Caution caution, Hazard hazard) => Spoken(caution).Contains(hazard);
 
     /// <summary>What the standing caution of a hazard is called.</summary>
-    public static string TitleOf(Hazard hazard) => Standing(hazard, []).Title;
+    public static string TitleOf(Hazard hazard) => Standing(hazard, [], []).Title;
+
+    /// <summary>
+    /// The hazards whose standing cautions an authored one looks like by its title and does not replace: both are printed.
+    /// </summary>
+    public static IReadOnlyList<Hazard> Alike(Caution caution)
+    {
+        ArgumentNullException.ThrowIfNull(caution);
+        return [.. HazardWords.InTitle(caution.Title).Where(HazardNames.CanBeReplaced).Except(caution.InPlaceOf)];
+    }
 
     private static IReadOnlyList<Hazard> Spoken(Caution caution)
     {
         ArgumentNullException.ThrowIfNull(caution);
-        return caution.Of is { } own ? [own] : ReplacedHazards.Of(caution);
+        return caution.Of is { } own ? [own] : [.. caution.InPlaceOf.Where(HazardNames.CanBeReplaced)];
     }
 
     private static IReadOnlyList<Caution> Completed(
         IReadOnlyList<Caution> authored,
         IReadOnlyList<Hazard> hazards,
-        IReadOnlyList<LessonFormula> breads
+        IReadOnlyList<LessonFormula> breads,
+        IReadOnlyList<LessonDemonstration> shown
     )
     {
         var spoken = authored.SelectMany(Spoken).ToHashSet();
         var missing = hazards.Where(hazard => !spoken.Contains(hazard)).ToList();
         return
         [
-            .. missing.Where(hazard => hazard == Hazard.HouseRules).Select(hazard => Standing(hazard, breads)),
+            .. missing.Where(hazard => hazard == Hazard.HouseRules).Select(hazard => Standing(hazard, breads, shown)),
             .. authored,
-            .. missing.Where(hazard => hazard != Hazard.HouseRules).Select(hazard => Standing(hazard, breads)),
+            .. missing.Where(hazard => hazard != Hazard.HouseRules).Select(hazard => Standing(hazard, breads, shown)),
         ];
     }
 
     private static Caution OnACard(Caution caution) => caution.OnACard.Length > 0 ? caution with { Text = caution.OnACard } : caution;
 
-    private static Caution Standing(Hazard hazard, IReadOnlyList<LessonFormula> breads) => Words(hazard, breads) with { Of = hazard };
+    private static Caution Standing(Hazard hazard, IReadOnlyList<LessonFormula> breads, IReadOnlyList<LessonDemonstration> shown) =>
+        Words(hazard, breads, shown) with
+        {
+            Of = hazard,
+        };
 
-    private static Caution Words(Hazard hazard, IReadOnlyList<LessonFormula> breads) =>
+    private static Caution Words(Hazard hazard, IReadOnlyList<LessonFormula> breads, IReadOnlyList<LessonDemonstration> shown) =>
         hazard switch
         {
             Hazard.HouseRules => new("House rules first", HouseRules, "common practice, no source"),
@@ -191,9 +214,18 @@ public static class StandingCautions
                 InShort = "Taste no dough; wash hands after flour",
                 OnACard = "Nobody tastes dough or batter. Wash hands, bowls and benches after it.",
             },
+            // What is shown for a few minutes has its ingredients told, and not what all are told of the breads.
+            Hazard.Allergens when breads.Count == 0 && shown is [var alone] => new(
+                "Allergens",
+                $"{Declared(alone)} {KeptFromBreads}",
+                AllergyCare.Law
+            )
+            {
+                OnACard = AllergyCare.AtTheBench,
+            },
             Hazard.Allergens => new(
                 "Allergens",
-                $"{Declared(breads)} {KeptApart} {AllergyCare.ForEverybody}",
+                $"{Declared(breads, shown)} {KeptApart} {AllergyCare.ForEverybody}",
                 $"{AllergyCare.Law}; {AllergyCare.InhaledFlour}"
             )
             {
@@ -256,6 +288,72 @@ public static class StandingCautions
             )
             {
                 InShort = "Let it stand; open away from your face",
+            },
+            Hazard.HotSugar => new(
+                "Hot sugar",
+                "Far hotter than boiling water, and it sticks to the skin: nobody tastes or touches it, nobody leaves it, and a bowl of cold water stands ready. What is poured in makes it boil up: stand back.",
+                "common practice, no source"
+            )
+            {
+                InShort = "It sticks and burns: never touch it",
+            },
+            Hazard.PressureCooker => new(
+                "Pressure cooker",
+                "Valve and seal are looked at first; two thirds full at most, and opened only when its pressure is gone, the lid away from the face.",
+                "common practice, no source"
+            )
+            {
+                InShort = "Open it when its pressure is gone",
+            },
+            Hazard.Grill => new(
+                "Grill",
+                "It browns in seconds and stays hot: nobody leaves it, no paper or cloth comes near it, and trays come out with dry gloves. Fat that drips can catch fire.",
+                "common practice, no source"
+            )
+            {
+                InShort = "Never left; no paper near it",
+            },
+            Hazard.Torch => new(
+                "Blow torch",
+                "Over a tray that cannot burn, away from paper, cloths and sleeves; the flame points at nobody. Off at once when it is done, and stood upright until it is cold.",
+                "common practice, no source"
+            )
+            {
+                InShort = "Point it at nobody; off at once",
+            },
+            Hazard.Lye => new(
+                "Lye",
+                "It burns skin and eyes: goggles, gloves and long sleeves for whoever is near. Lye goes into cold water, never water onto lye, and into no aluminium. Splashed on skin or eyes: rinse at once under running water for 20 minutes or more, and call for help.",
+                "common practice, no source; rinsing: safety data sheets of sodium hydroxide, from memory"
+            )
+            {
+                InShort = "Goggles and gloves; lye into cold water",
+                OnACard =
+                    "Goggles, gloves, long sleeves. Lye into cold water, never water onto lye; no aluminium. Splashed: running water for 20 minutes or more, and call for help.",
+            },
+            Hazard.DeepCold => new(
+                "Dry ice or liquid nitrogen",
+                "Dry loose gloves and goggles; in an aired room and an open vessel, for its gas suffocates and bursts what is shut. Nobody eats it, nor what still holds some.",
+                "US FDA advice on liquid nitrogen and dry ice in food (2018), from memory"
+            )
+            {
+                InShort = "Never shut in, never eaten",
+            },
+            Hazard.Mandoline => new(
+                "Mandoline",
+                "Only with its guard or a glove that cannot be cut, and the last of each piece stays whole. Never left in a sink.",
+                "common practice, no source"
+            )
+            {
+                InShort = "Only with its guard",
+            },
+            Hazard.Blender => new(
+                "Blender or food processor",
+                "Unplugged before a hand or a spoon goes in; hot things fill a third of it at most, lid held under a cloth. Its blade is washed by itself and never left in a sink.",
+                "common practice, no source"
+            )
+            {
+                InShort = "Unplug it before anything goes in",
             },
             Hazard.Steam => new(
                 "Steam",
@@ -341,7 +439,7 @@ public static class StandingCautions
     private static bool HasEgg(LessonFormula bread) => bread.Ingredients.Any(ingredient => ingredient.Role == IngredientRole.Egg);
 
     /// <summary>Bread by bread; the breads of a series that declare the same, once.</summary>
-    private static string Declared(IReadOnlyList<LessonFormula> breads) =>
+    private static string Declared(IReadOnlyList<LessonFormula> breads, IReadOnlyList<LessonDemonstration> shown) =>
         string.Join(
             " ",
             breads
@@ -349,17 +447,38 @@ public static class StandingCautions
                 .Select(alike =>
                     $"{(breads.Count > 1 ? $"{string.Join(", ", SeriesTitles.Of(alike, breads))}, declared" : "Declared")}: {alike.Key.Declared}"
                 )
+                .Concat(shown.Select(each => $"Shown, {each.Name}: {Declared(each)}"))
         );
 
     private static string Declared(LessonFormula bread)
     {
-        var allergens = BreadAllergens.Of(bread);
+        var allergens = AllergenDeclaration.Of(bread);
         return $"{AllergyText.Declared(allergens)}. Read the labels for {AllergyText.Unknown(allergens)}.";
     }
 
-    /// <summary>What a method's steps do not tell by the equipment they share.</summary>
-    private static bool IsOfWordsAlone(Hazard hazard) =>
-        hazard is Hazard.Scald or Hazard.Blade or Hazard.Mixer or Hazard.Balloon or Hazard.Probe;
+    private static string Declared(LessonDemonstration shown)
+    {
+        var allergens = AllergenDeclaration.Of(shown);
+        var labels = $"Read the labels for {AllergyText.Unknown(allergens)}.";
+        return allergens.Declared.Count > 0 ? $"Declared: {AllergyText.Declared(allergens)}. {labels}" : labels;
+    }
+
+    /// <summary>What a demonstration weighs out that somebody has to read a label of.</summary>
+    private static IEnumerable<WeighedIngredient> Weighed(LessonDemonstration shown) =>
+        shown.Ingredients.Where(line => !TapWater.Is(line.Ingredient));
+
+    /// <summary>
+    /// What a method says, sets out and occupies. What a bread is called is not what is done to it: steamed buns are named in steps that
+    /// steam nothing.
+    /// </summary>
+    private static string Named(LessonFormula formula) =>
+        string.Join(
+            ". ",
+            formula
+                .Steps.Select(step => WholeWords.Blanked(step.Text.OwnWords, formula.Formula.Title))
+                .Concat(formula.Equipment.Select(tool => tool.Name))
+                .Concat(formula.Steps.SelectMany(step => step.Work.Uses).Select(use => use.Kind.One))
+        );
 
     /// <summary>Deep fat has its own caution, beside which that for a greased pan would be wrong.</summary>
     private static IReadOnlyList<Hazard> WithFirstAid(HashSet<Hazard> found)

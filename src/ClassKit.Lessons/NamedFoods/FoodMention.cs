@@ -9,6 +9,9 @@ namespace ClassKit.Lessons.NamedFoods;
 /// <param name="OnSurface">True if it goes on a tin, a board or a top, so that a formula alone does not account for it.</param>
 public sealed record FoodMention(string Words, IReadOnlyList<Ingredient> CanBe, bool OnSurface)
 {
+    /// <summary>True if a method may make it of what the formula lists: a custard of milk and egg. Bought ready it holds no one knows what.</summary>
+    public bool MayBeMade => CanBe.Count == 0 && FoodLexicon.MayBeMade(Words);
+
     /// <summary>True if a bread's lists have it.</summary>
     public bool IsListedIn(LessonFormula formula)
     {

@@ -41,7 +41,7 @@ public record ComputedPack(
     /// <summary>What the ingredients cost together; null without a price list.</summary>
     public PurchaseTotal? Cost => Class.Prices is null ? null : PurchaseTotal.Of(Requisition);
 
-    /// <summary>What must be declared, over all formulas, each once, by name.</summary>
+    /// <summary>What must be declared, over all formulas and what demonstrations weigh out, each once, by name.</summary>
     public IReadOnlyList<Allergen> Allergens => Lesson.Allergens;
 
     /// <summary>
@@ -75,8 +75,9 @@ public record ComputedPack(
     /// <summary>What is other for this class than it was written.</summary>
     public IReadOnlyList<Adaptation> Adaptations { get; init; } = [];
 
-    /// <summary>Each need of the class held against each bread. For the instructor alone.</summary>
-    public IReadOnlyList<AllergyConcern> Concerns => AllConcerns.GetValue(this, pack => AllergyConcern.Of(pack.Cards, pack.Class));
+    /// <summary>Each need of the class held against each bread and demonstration. For the instructor alone.</summary>
+    public IReadOnlyList<AllergyConcern> Concerns =>
+        AllConcerns.GetValue(this, pack => AllergyConcern.Of(pack.Cards, pack.Lesson.Demonstrations, pack.Class));
 
     /// <summary>How each formula is changed for this kitchen's altitude, with the published ranges and the first trial; the cards carry it
     /// only where the class asks for it. Empty below 3000 ft. Of a series the bread as written alone: all ways are changed alike.</summary>

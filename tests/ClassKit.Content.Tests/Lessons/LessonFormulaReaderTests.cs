@@ -88,7 +88,7 @@ public sealed class LessonFormulaReaderTests : IDisposable
     [InlineData("(3–5 min, burner,", "(5–3 min, burner,", "", "The duration is `5–3 min`", "shorter time first")]
     [InlineData("(3–5 min, burner, warms whole milk, warms unsalted butter)", "(a while)", "", "The duration is `a while`", "`5–8 min`")]
     [InlineData("oven 175 °C", "oven hot", "", "The temperature is `hot`", "a number and its unit")]
-    [InlineData("- **Hot tin and fat.**", "- Hot tin and fat.", "", "This item reads `Hot tin and fat.", "a name in bold")]
+    [InlineData("- **Hot tin and fat**", "- Hot tin and fat", "", "This item reads `Hot tin and fat", "a name in bold")]
     [InlineData(
         " *Source: heat of vaporisation of water at 100 °C (212 °F), IAPWS steam tables.*",
         "",

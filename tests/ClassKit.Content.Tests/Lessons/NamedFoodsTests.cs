@@ -101,6 +101,13 @@ public sealed class NamedFoodsTests : IDisposable
                 "Bake until brown; sugar goes on top while they are hot. Not like brown sugar. Work with oat, milk being dear, or (cream) cheese. → brown sugar; oat; milk; cheese"
             },
             {
+                // Almond extract may be made of almonds, custard powder hold milk or egg: common practice, no source.
+                "Fancy buns",
+                "Bread flour 100, Water 60, Instant yeast 1",
+                "",
+                "Stir in a teaspoon of almond extract and the custard powder. Fill with tofu, miso, pesto sauce from the jar, crackers and couscous. Bake until caramel brown. → almond extract; custard powder; tofu; miso; cracker; couscous"
+            },
+            {
                 "Satay bread",
                 "Bread flour 100, Water 60, Instant yeast 1",
                 "",
@@ -121,6 +128,24 @@ public sealed class NamedFoodsTests : IDisposable
 
         Assert.Equal(missing, problems.Select(problem => problem.Found.Split('`')[1].ToLowerInvariant()));
         Assert.All(problems, problem => Assert.Equal(Complaint.LineOf(text, "2. **Mix**"), problem.Line));
+    }
+
+    /// <summary>What a method may make itself is asked about and stops nobody; bought ready it would be in no list.</summary>
+    [Theory]
+    [InlineData("custard")]
+    [InlineData("caramel")]
+    [InlineData("pesto")]
+    public void What_a_method_may_have_made_is_asked_about(string food)
+    {
+        var reading = LessonFormulaReader.Read(
+            _folder.Write(
+                "bread.md",
+                Of("Buns", "Bread flour 100, Water 60, Instant yeast 1", "", $"Knead flour and yeast. Fill with the {food}.")
+            )
+        );
+
+        Assert.Empty(reading.Problems);
+        Assert.Contains(reading.Doubts, doubt => doubt.Found.Contains($"`{food}` is named here", StringComparison.Ordinal));
     }
 
     [Fact]

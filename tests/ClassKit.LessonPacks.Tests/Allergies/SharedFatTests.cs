@@ -1,11 +1,13 @@
 using ClassKit.Baking.Allergens;
 using ClassKit.Baking.Cooking;
 using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
 using ClassKit.BenchPlans.Classes;
 using ClassKit.Content.Classes;
 using ClassKit.Content.Lessons;
 using ClassKit.Lessons.Allergies;
 using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Cautions;
 using ClassKit.Lessons.Classes;
 using ClassKit.Lessons.Cooking;
 using ClassKit.Lessons.Packs;
@@ -95,6 +97,109 @@ public sealed class SharedFatTests
         Assert.Empty(Orders(eggless, WithoutEgg));
     }
 
+    /// <summary>Of two that are declared to hold the same, what labels may add counts: shortening may hold milk, oil may hold peanut.</summary>
+    [Fact]
+    public void What_may_hold_less_goes_before_what_is_declared_to_hold_the_same_and_may_hold_more()
+    {
+        var sure = Renamed(WithoutEgg, "sure", line => Sure(line));
+        var perhaps = Renamed(sure, "perhaps", line => line.Role == IngredientRole.Liquid ? line with { Doubts = [Doubt("egg")] } : line);
+
+        Assert.Equal([(1, 0)], Orders(perhaps, sure));
+        Assert.Empty(Orders(sure, Renamed(sure, "the same", line => line)));
+    }
+
+    /// <summary>What is declared counts first: a bread that may hold gluten still goes before one that holds it.</summary>
+    [Fact]
+    public void What_is_in_doubt_counts_after_what_is_declared()
+    {
+        var perhaps = Renamed(WithoutEgg, "rice", line =>
+            line.Role == IngredientRole.Flour ? Sure(Found("Rice flour")) with { Doubts = [Doubt("wheat")] } : Sure(line)
+        );
+        Assert.DoesNotContain(perhaps.Allergens, AllergenWords.Find("gluten")!.Means.Contains);
+
+        Assert.Equal([(1, 0)], Orders(WithoutEgg, perhaps));
+        Assert.Equal([(1, 0)], Orders(perhaps, Renamed(perhaps, "sure", line => line with { Doubts = [] })));
+    }
+
+    [Fact]
+    public void What_may_hold_it_may_carry_it_over()
+    {
+        var perhaps = Renamed(WithoutEgg, "perhaps", line =>
+            line.Role == IngredientRole.Liquid ? line with { Doubts = [Doubt("egg")] } : line
+        );
+        var sure = Renamed(WithoutEgg, "sure", Sure);
+        var plain = Of(sure, perhaps);
+
+        var shared = Assert.Single(plain.Shares);
+        Assert.Empty(shared.With);
+        Assert.Equal("perhaps", Assert.Single(shared.InDoubt).Formula.Title);
+        Assert.Contains("Its fat is that of perhaps, and may carry it over", AllergyText.Of(plain), StringComparison.Ordinal);
+
+        var both = Assert.Single(ComputedPack.Build(Lesson(Fritters, sure, perhaps), Profile("egg")).Value.Concerns).Breads[1];
+        Assert.Contains("Its fat is that of spoon fritters, and carries it over", AllergyText.Of(both), StringComparison.Ordinal);
+        Assert.Contains("That of perhaps, too, may carry it over", AllergyText.Of(both), StringComparison.Ordinal);
+    }
+
+    /// <summary>A drop of batter that is shown in the fryer is in the fat for all who fry after it.</summary>
+    [Theory]
+    [InlineData("Whole egg", "fryer", "Its fat is that of the demonstration “A drop”, and carries it over")]
+    [InlineData("Instant yeast", "fryer", "Its fat is that of the demonstration “A drop”, and may carry it over")]
+    [InlineData("Whole egg", "burner", "")]
+    public void What_is_shown_in_the_fat_carries_over_as_a_bread_does(string ingredient, string occupies, string says)
+    {
+        var shown = Shown("A drop", ingredient) with { Uses = [new(EquipmentKind.Find(occupies)!, 1)] };
+        var lesson = Lesson(Renamed(WithoutEgg, "sure", Sure)) with { Demonstrations = [shown] };
+
+        var text = AllergyText.Of(Assert.Single(Assert.Single(ComputedPack.Build(lesson, Profile("egg")).Value.Concerns).Breads));
+
+        if (says.Length > 0)
+            Assert.Contains(says, text, StringComparison.Ordinal);
+        else
+            Assert.DoesNotContain("A drop", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_a_demonstration_weighs_out_is_held_against_the_class_and_declared()
+    {
+        var lesson = Lesson(WithoutEgg) with { Demonstrations = [Shown("A foam", "Egg white"), Shown("Salted", "Fine salt")] };
+        var pack = ComputedPack.Build(lesson, Profile("egg")).Value;
+
+        var concern = Assert.Single(Assert.Single(pack.Concerns).Shown);
+        Assert.Equal("A foam", concern.Shown.Name);
+        Assert.StartsWith(
+            "Declared in egg white (egg): not to be handled, tasted or passed",
+            AllergyText.Of(concern),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(pack.Allergens, allergen => allergen.Name == "egg");
+        Assert.DoesNotContain(pack.Lesson.BreadAllergens, allergen => allergen.Name == "egg");
+        foreach (
+            var caution in new[] { StandingCautions.For(pack.Lesson), StandingCautions.For(lesson.Demonstrations[0]) }.Select(cautions =>
+                cautions.Single(caution => caution.Of == Hazard.Allergens)
+            )
+        )
+            Assert.Contains("eclared: egg.", caution.Text.Written, StringComparison.Ordinal);
+    }
+
+    /// <summary>A control is its bread without what leavens it: it holds what its bread holds.</summary>
+    [Fact]
+    public void A_control_is_held_against_the_class_as_it_is_mixed()
+    {
+        var lesson = LessonReader.Read(Repository.PathOf("lessons", "one-tin-three-lifts")).Model!;
+        var pack = ComputedPack.Build(lesson, Profile("egg")).Value;
+
+        var concern = Assert.Single(Assert.Single(pack.Concerns).Shown);
+        Assert.Equal("A dozen strokes, and a control", concern.Shown.Name);
+        Assert.Equal("Whole egg", Assert.Single(concern.Declared).Ingredient.Name);
+    }
+
+    private static LessonDemonstration Shown(string name, string ingredient) =>
+        new(name, 2, "", "", "As it says.") { Ingredients = [new(Found(ingredient), Mass.FromGrams(20))] };
+
+    private static AllergenDoubt Doubt(string need) => new(AllergenWords.Find(need)!.Means, "invented for this test", "no source");
+
+    private static Ingredient Sure(Ingredient ingredient) => ingredient with { Doubts = [] };
+
     private static IEnumerable<(int, int)> Orders(params LessonFormula[] breads) =>
         BenchClasses.Of(Lesson(breads), Profile("egg")).CookedFirst.Select(order => (order.Bread, order.Before));
 
@@ -103,6 +208,7 @@ public sealed class SharedFatTests
     private static LessonFormula Renamed(LessonFormula bread, string id, Func<Ingredient, Ingredient> change) =>
         bread with
         {
+            Surfaces = [.. bread.Surfaces.Select(surface => surface with { Ingredient = Sure(surface.Ingredient) })],
             Formula = bread.Formula with
             {
                 Id = id,

@@ -64,7 +64,7 @@ internal static class BrokenLessons
             "does not belong to the list"
         ),
         new(Lesson, "- **Rubbing in.** Working", "- Rubbing in: working", "- Rubbing in: working", "Rubbing in: working"),
-        new(Lesson, " *Source: common practice, no source.*", "", "- **House rules first.**", "names no source"),
+        new(Lesson, " *Source: common practice, no source.*", "", "- **House rules first**", "names no source"),
         new(Lesson, "| Sign | Cause | Cure |", "| Sign | Cause | Remedy |", "| Sign |", "Remedy"),
         new(
             Lesson,

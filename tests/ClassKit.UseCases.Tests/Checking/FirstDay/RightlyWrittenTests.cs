@@ -37,8 +37,8 @@ public sealed class RightlyWrittenTests
             {
                 "a caution by a name of its own",
                 TeachingFolder.Formula,
-                "- **Raw flour.** No tasting of dough.",
-                "- **Raw flour and raw milk.** Nobody tastes dough."
+                "- **Raw flour** (in place of: raw flour). No tasting of dough.",
+                "- **Raw flour and raw milk** (in place of: raw flour). Nobody tastes dough."
             },
             {
                 "a list with first and last names",
