@@ -20,6 +20,7 @@ internal static class GradeCommand
         var profile = GradingOptions.Class();
         var earlier = GradingOptions.Earlier();
         var takeOver = GradingOptions.TakeOver();
+        var drop = GradingOptions.Drop();
         var to = CommonOptions.Out("grades, feedback and class report");
         var pseudonymous = new Option<bool>("--pseudonymous")
         {
@@ -36,6 +37,7 @@ internal static class GradeCommand
             profile,
             earlier,
             takeOver,
+            drop,
             pseudonymous,
         };
         GradingOptions.RequireWork(command, returned, paper);
@@ -56,6 +58,7 @@ internal static class GradeCommand
                     Graded = parsed.GetRequiredValue(to),
                     Earlier = parsed.GetValue(earlier),
                     TakeOver = parsed.GetValue(takeOver),
+                    MayDrop = parsed.GetValue(drop),
                 },
                 parsed.GetRequiredValue(to),
                 parsed.GetValue(pseudonymous)

@@ -76,6 +76,13 @@ internal static class GradingOptions
             Description = "Put points that you typed into the gradebook into your corrections; without it they are only shown.",
         };
 
+    public static Option<bool> Drop() =>
+        new("--drop")
+        {
+            Description =
+                "Let whoever was graded in DIR and has nothing among what is graded now be without a grade; without it they are named, and nothing is written.",
+        };
+
     public static Option<string?> Corrections() =>
         new("--corrections")
         {

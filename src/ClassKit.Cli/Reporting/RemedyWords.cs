@@ -19,6 +19,7 @@ internal static class RemedyWords
             Remedy.MakePractice => "`classkit practice` makes it.",
             Remedy.NameDueMoment => "The moment is --due of `classkit grade`.",
             Remedy.NameOtherDays => "The days are --assigned and --due.",
+            Remedy.DropGraded => "Run the same again with --drop if they are to be without a grade.",
         };
 
     /// <summary>A problem with the way out in this front's words.</summary>

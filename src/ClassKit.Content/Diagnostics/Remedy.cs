@@ -39,4 +39,7 @@ public enum Remedy
 
     /// <summary>Name other days for handing out and handing in.</summary>
     NameOtherDays,
+
+    /// <summary>Let those who were graded and have nothing among what is graded now be without a grade.</summary>
+    DropGraded,
 }

@@ -20,6 +20,7 @@ internal static class RemedyWords
             or Remedy.NameDealtFolder
             or Remedy.NameGradedFolder
             or Remedy.NameOutputFolder
+            or Remedy.DropGraded
             or null => null,
         };
 }

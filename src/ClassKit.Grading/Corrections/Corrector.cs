@@ -29,7 +29,7 @@ public static class Corrector
     {
         if (corrections.Count == 0)
             return student;
-        var answers = student.Answers.Count > 0 ? student.Answers : OnPaper(dealt.SeatOf(student.Who), dealt);
+        var answers = student.Answers.Count > 0 ? student.Answers : ByHand(dealt.SeatOf(student.Who), dealt, corrections);
         return student with
         {
             Answers =
@@ -49,26 +49,38 @@ public static class Corrector
         };
     }
 
-    /// <summary>The answers of a student whose work the instructor marks by hand: nothing came back that could be read.</summary>
-    private static IReadOnlyList<AnswerGrade> OnPaper(DealtStudent student, DealtClass dealt) =>
+    /// <summary>
+    /// The answers of a student whose work the instructor marks by hand: nothing came back that could be read. Points for one part say that
+    /// there is work somewhere, so that the others wait to be decided too; a correction to nothing says that there is none, and they are empty.
+    /// </summary>
+    private static IReadOnlyList<AnswerGrade> ByHand(DealtStudent student, DealtClass dealt, IReadOnlyList<Correction> corrections)
+    {
+        var isThereWork = corrections.Any(correction => correction.Points > 0);
+        return
         [
             .. dealt
                 .ExercisesOf(student)
                 .SelectMany(exercise =>
                 {
                     var expected = student.AnswersOf(exercise.Id);
-                    return exercise.Parts.Select(part => new AnswerGrade(
-                        exercise,
-                        part,
-                        Outcome.Blank,
-                        0,
-                        part.Points,
-                        CellValue.Blank,
-                        expected[part.Id],
-                        null,
-                        [new AnswerFinding.NoWorkbook()],
-                        new Dictionary<string, double>()
-                    ));
+                    return exercise
+                        .Parts.Select(part => (Part: part, Waits: isThereWork && !IsCorrected(exercise.Id, part.Id)))
+                        .Select(one => new AnswerGrade(
+                            exercise,
+                            one.Part,
+                            one.Waits ? Outcome.Unsupported : Outcome.Blank,
+                            0,
+                            one.Waits ? 0 : one.Part.Points,
+                            CellValue.Blank,
+                            expected[one.Part.Id],
+                            null,
+                            [new AnswerFinding.NoWorkbook()],
+                            new Dictionary<string, double>()
+                        ));
                 }),
         ];
+
+        bool IsCorrected(string exercise, string part) =>
+            corrections.Any(correction => correction.Exercise == exercise && correction.Part == part);
+    }
 }

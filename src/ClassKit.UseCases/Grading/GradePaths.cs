@@ -45,6 +45,12 @@ public sealed record GradePaths(string Dealt, string? Returned)
     /// <summary>True to let points typed into the gradebook count as corrections.</summary>
     public bool TakeOver { get; init; }
 
+    /// <summary>
+    /// True where whoever was graded in <see cref="Graded"/> may be without a grade now: what is named is all that came back, as a desk's
+    /// folder of a round is. False where it may be one batch of it, which must not take away the grades of the others.
+    /// </summary>
+    public bool MayDrop { get; init; } = true;
+
     private string? Table => Corrections ?? (Graded is null ? null : CorrectionsIn(Graded));
 
     /// <summary>All that grading takes, or everything that is wrong with it.</summary>
@@ -108,6 +114,8 @@ public sealed record GradePaths(string Dealt, string? Returned)
     public Produced Write(GradeResult graded)
     {
         ArgumentNullException.ThrowIfNull(graded);
+        if (!MayDrop && DroppedStudents.Objection(OnRecord(graded), graded.Grades, Graded ?? "") is { } objection)
+            return Produced.Nothing(objection);
         return new(GradeFiles.Of(graded), GradeNotes.Of(graded), [])
         {
             Additions = Additions(graded.Grades),
@@ -115,6 +123,12 @@ public sealed record GradePaths(string Dealt, string? Returned)
             Remedies = GradeNotes.Remedies(graded),
         };
     }
+
+    /// <summary>The grades that the new ones would replace, which need not be those that they are judged like.</summary>
+    private ClassGrades? OnRecord(GradeResult graded) =>
+        Earlier is null ? graded.Earlier
+        : Graded is not null && GradedFolder.HasRecord(Graded) ? GradedFolder.Read(Graded, graded.Grades.Dealt).Model
+        : null;
 
     private IReadOnlyList<Addition> Additions(ClassGrades grades)
     {

@@ -58,10 +58,21 @@ public sealed class CorrectorTests
         var corrected = Corrector.Apply(Graded(new ReturnedBook(Ada)), [HalfMarks with { Student = "ben-okoye" }]);
 
         var ben = corrected.Students[1];
-        Assert.Equal((GradeStatus.Missing, 1.0m, 8.0m), (ben.Status, ben.Points, ben.OutOf));
+        Assert.Equal((GradeStatus.Missing, 1.0m, 2.0m), (ben.Status, ben.Points, ben.OutOf));
+        Assert.All(ben.Answers.Where(answer => answer.Part.Id != "sum"), answer => Assert.True(answer.IsUndecided));
         Assert.Equal(Class.Exercises[0].Parts.Select(part => part.Id), ben.Answers.Select(answer => answer.Part.Id));
 
         // What the class has shown is read from workbooks only.
         Assert.Equal(1, ClassSummarizer.Summarize(corrected).Parts[0].Judged);
+    }
+
+    [Fact]
+    public void A_correction_to_nothing_says_that_a_student_without_a_workbook_has_no_work()
+    {
+        var corrected = Corrector.Apply(Graded(new ReturnedBook(Ada)), [HalfMarks with { Student = "ben-okoye", Points = 0 }]);
+
+        var ben = corrected.Students[1];
+        Assert.Equal((0.0m, 8.0m), (ben.Points, ben.OutOf));
+        Assert.DoesNotContain(ben.Answers, answer => answer.IsUndecided);
     }
 }
