@@ -30,11 +30,16 @@ internal static class OneRoster
         if (!file.IsFile)
             return null;
         var found = new ProblemList(file.Shown);
-        var enrolled =
-            SheetTables.Read(file, found) is [{ Records: [var header, ..] } table] && IsEnrollments(header)
-                ? Enrolled(header, table, file, problems)
-                : null;
-        return enrolled;
+        if (SheetTables.Read(file, found) is [{ Records: [var header, ..] } table] && IsEnrollments(header) && found.IsEmpty)
+            return Enrolled(header, table, file, problems);
+
+        // Without it the whole school would be the class.
+        problems.Add(
+            null,
+            $"{file.Name} lies beside it and cannot be read as the table that says who is in the class",
+            $"Export {Enrollments} again, with userSourcedId, classSourcedId and role, or put users.csv into a folder of its own if all of it are the class."
+        );
+        return null;
     }
 
     /// <summary>True for a user who is a student and not gone; 1.2 keeps roles in another table, 1.1 in this one.</summary>

@@ -265,4 +265,17 @@ public sealed class SchoolRosterTests : IDisposable
 
         Complaint.Only(RosterReader.Read(users), null, "enrollments.csv holds 2 classes: `c1`, `c2`", "the lines of one class alone");
     }
+
+    /// <summary>A table of enrolments that is cut off, or lacks its columns, must not make a class of the whole school.</summary>
+    [Theory]
+    [InlineData("sourcedId,classSourcedId,userSourcedId,role\ne1,c1,u1,student\ne2,c1,\"u2,stud")]
+    [InlineData("sourcedId,userSourcedId,role\ne1,u1,student\n")]
+    [InlineData("")]
+    public void Enrolments_that_cannot_be_read_make_no_class_of_all_users(string table)
+    {
+        var users = _folder.Write("users.csv", Users);
+        _folder.Write("enrollments.csv", table);
+
+        Complaint.Only(RosterReader.Read(users), null, "enrollments.csv lies beside it and cannot be read", "Export enrollments.csv again");
+    }
 }
