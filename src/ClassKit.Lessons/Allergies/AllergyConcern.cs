@@ -23,7 +23,14 @@ public sealed record AllergyConcern(AllergenWord Need, IReadOnlyList<BreadConcer
         [
             .. needs.Select(need => new AllergyConcern(
                 need,
-                [.. cards.Select(card => Bread(card, need, needs, profile.Pantry) with { Shares = Sharing(card, need, cards, demonstrations) })],
+                [
+                    .. cards.Select(card =>
+                        Bread(card, need, needs, profile.Pantry) with
+                        {
+                            Shares = Sharing(card, need, cards, demonstrations),
+                        }
+                    ),
+                ],
                 [
                     // What is not known of a control is not known of its bread, which stands above.
                     .. demonstrations
@@ -73,7 +80,7 @@ public sealed record AllergyConcern(AllergenWord Need, IReadOnlyList<BreadConcer
             ),
         ];
 
-    private static IReadOnlyList<SharedPlace> Sharing(
+    private static List<SharedPlace> Sharing(
         FormulaCard card,
         AllergenWord need,
         IReadOnlyList<FormulaCard> cards,

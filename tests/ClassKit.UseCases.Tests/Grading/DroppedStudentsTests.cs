@@ -1,4 +1,3 @@
-using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Grading;
 using ClassKit.UseCases.Intake;
 using ClassKit.UseCases.Output;
