@@ -177,7 +177,7 @@ public sealed class ForeignThingsTests(TourRun tour) : IDisposable
     {
         CopyOfTour();
         string[] grade = ["grade", Dealt, "--returned", Path.Combine(Dealt, "workbooks"), "--out", Out];
-        Twice(grade, ["grade", Dealt, "--returned", Checkout.Demo.Returned, "--out", Out]);
+        Twice(grade, ["grade", Dealt, "--returned", Checkout.Demo.Returned, "--out", Out, "--drop"]);
         Again("regrade", Dealt, "--returned", Path.Combine(Dealt, "workbooks"), "--graded", Out, "--write");
     }
 
@@ -186,7 +186,7 @@ public sealed class ForeignThingsTests(TourRun tour) : IDisposable
     {
         CopyOfTour();
         string[] grade = ["grade", Dealt, "--returned", Path.Combine(Dealt, "workbooks"), "--out", Out, "--pseudonymous"];
-        Twice(grade, ["grade", Dealt, "--returned", Checkout.Demo.Returned, "--out", Out, "--pseudonymous"]);
+        Twice(grade, ["grade", Dealt, "--returned", Checkout.Demo.Returned, "--out", Out, "--pseudonymous", "--drop"]);
     }
 
     [Fact]

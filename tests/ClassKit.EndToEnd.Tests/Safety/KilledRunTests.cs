@@ -98,7 +98,7 @@ public sealed class KilledRunTests(ITestOutputHelper output) : IDisposable
 
     private SortedDictionary<string, string> Grade(string dealt, string returned)
     {
-        ClassKitRun.Of("grade", dealt, "--returned", returned, "--out", Out).Done();
+        ClassKitRun.Of("grade", dealt, "--returned", returned, "--out", Out, "--drop").Done();
         return Digests();
     }
 
@@ -109,7 +109,7 @@ public sealed class KilledRunTests(ITestOutputHelper output) : IDisposable
     {
         var start = new ProcessStartInfo(
             "dotnet",
-            [typeof(Cli.CommandLine).Assembly.Location, "grade", dealt, "--returned", returned, "--out", Out]
+            [typeof(Cli.CommandLine).Assembly.Location, "grade", dealt, "--returned", returned, "--out", Out, "--drop"]
         )
         {
             RedirectStandardOutput = true,
