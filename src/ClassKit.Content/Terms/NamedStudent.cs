@@ -68,18 +68,24 @@ public static class NamedStudent
 
     private static string Digits(string text) => string.Concat(text.Where(char.IsAsciiDigit));
 
-    /// <summary>The students who may be meant.</summary>
+    /// <summary>
+    /// The students who may be meant: by id, whatever the case of its letters, else by name to the letter, else by a name that is the same
+    /// but for order, capitals, accents and signs, as other programs write it.
+    /// </summary>
     public static IReadOnlyList<Student> Of(string named, IReadOnlyList<Student> students)
     {
-        var found = students.Where(student => student.Id == named).ToList();
-        return found.Count > 0
-            ? found
-            :
-            [
-                .. students.Where(student =>
-                    student.Name.Equals(named, StringComparison.OrdinalIgnoreCase)
-                    || student.Shown.Equals(named, StringComparison.OrdinalIgnoreCase)
-                ),
-            ];
+        ArgumentNullException.ThrowIfNull(named);
+        ArgumentNullException.ThrowIfNull(students);
+        var said = new Student("", named);
+        return Found(student => student.Id.Equals(named, StringComparison.OrdinalIgnoreCase))
+            ?? Found(student =>
+                student.Name.Equals(named, StringComparison.OrdinalIgnoreCase)
+                || student.Shown.Equals(named, StringComparison.OrdinalIgnoreCase)
+            )
+            ?? Found(student => SamePerson.HasSameName(student, said))
+            ?? [];
+
+        IReadOnlyList<Student>? Found(Func<Student, bool> isMeant) =>
+            students.Where(isMeant).ToList() is { Count: > 0 } found ? found : null;
     }
 }

@@ -6,6 +6,11 @@ namespace ClassKit.Exercises.Cohorts;
 public sealed record SoughtStudent(Student Who, IReadOnlyList<Student> Others)
 {
     private readonly string[] _words = Words(Who);
+    private readonly string[][] _folded = Folded(Who.Name);
+    private readonly string[][] _othersFolded =
+    [
+        .. Others.Where(other => !other.Id.Equals(Who.Id, StringComparison.OrdinalIgnoreCase)).SelectMany(other => Folded(other.Name)),
+    ];
     private readonly HashSet<string> _others =
     [
         .. Others
@@ -34,14 +39,39 @@ public sealed record SoughtStudent(Student Who, IReadOnlyList<Student> Others)
     }
 
     /// <summary>
-    /// True of a text in which the student's id, name or address stands as a whole word. An id that is a bare number says nothing in a
-    /// text: masses and minutes are numbers, too.
+    /// True of a text in which the student's id, name or address stands as a whole word, the name also surname first, without its accents
+    /// or with umlauts written out, as file names and lists of other programs have it. An id that is a bare number says nothing in a text:
+    /// masses and minutes are numbers, too.
     /// </summary>
+    /// <remarks>It says where to look; what goes of itself goes by what stands there to the letter.</remarks>
     public bool IsNamedIn(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return Array.Exists(_words, word => !word.All(char.IsAsciiDigit) && Stands(word, text));
+        return IsSpelledIn(text) || IsFoldedIn(FoldedWords.Of(text)) || IsFoldedIn(FoldedWords.WrittenOut(text));
     }
+
+    private bool IsSpelledIn(string text) => Array.Exists(_words, word => !word.All(char.IsAsciiDigit) && Stands(word, text));
+
+    /// <summary>Where the name is a part of another one's longer name, that one is meant.</summary>
+    private bool IsFoldedIn(IReadOnlyList<string> words)
+    {
+        bool StandsAt(string[] name, int at) =>
+            at >= 0 && at + name.Length <= words.Count && name.Index().All(word => words[at + word.Index] == word.Item);
+        bool IsPartOfAnother(string[] name, int at) =>
+            Array.Exists(_othersFolded, other =>
+                other.Length > name.Length
+                && Enumerable.Range(0, other.Length - name.Length + 1).Any(before => StandsAt(other, at - before))
+            );
+        return Enumerable.Range(0, words.Count).Any(at => Array.Exists(_folded, name => StandsAt(name, at) && !IsPartOfAnother(name, at)));
+    }
+
+    /// <summary>A name of two words or more, begun at each of them, in both ways of writing umlauts; a single word is many people's.</summary>
+    private static string[][] Folded(string name) =>
+        [
+            .. new[] { FoldedWords.Of(name), FoldedWords.WrittenOut(name) }
+                .Where(words => words.Count > 1)
+                .SelectMany(words => words.Select((_, begin) => (string[])[.. words.Skip(begin), .. words.Take(begin)])),
+        ];
 
     /// <summary>
     /// True of cells that belong together and are somebody else's of the same name: one has that one's id, and none anything that is the
@@ -62,7 +92,7 @@ public sealed record SoughtStudent(Student Who, IReadOnlyList<Student> Others)
     public bool IsMeantBy(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return Is(text) || IsNamedIn(text) || IsFileOf(text);
+        return Is(text) || IsSpelledIn(text) || IsFileOf(text);
     }
 
     private bool IsFileOf(string path)

@@ -1,3 +1,4 @@
+using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
 
 namespace ClassKit.Grading.Intake;

@@ -245,6 +245,16 @@ public sealed class TermReaderTests : IDisposable
     public void A_mistake_in_a_table_of_the_bench_is_named(string find, string replacement, int line, string found, string remedy) =>
         Complaint.Among(Read(dayOne: Complaint.Break(DayOne, find, replacement)), 1, line, found, remedy);
 
+    /// <summary>As a Mac exports it, with two blanks, in capitals, surname first, and an id in other letters.</summary>
+    [Theory]
+    [InlineData("O\u0308zge S\u0327en")]
+    [InlineData("Özge  Şen")]
+    [InlineData("ÖZGE ŞEN")]
+    [InlineData("Şen Özge")]
+    [InlineData("OZ")]
+    public void A_student_is_known_however_a_program_wrote_the_name(string named) =>
+        Assert.Equal("oz", Assert.Single(NamedStudent.Of(named, [new("oz", "Özge Şen"), new("ada", "Ada Berg")])).Id);
+
     /// <summary>Words are all that was seen of somebody who was sent away before the work began.</summary>
     [Fact]
     public void Words_of_a_student_without_a_level_are_read()

@@ -28,6 +28,35 @@ public class SoughtStudentTests
     [InlineData("Benmin Jun", false)]
     public void A_name_counts_as_a_whole_word(string text, bool isNamed) => Assert.Equal(isNamed, Min.IsNamedIn(text));
 
+    /// <summary>As programs write names into files, and lists of schools.</summary>
+    [Theory]
+    [InlineData("José Álvarez.xlsx")]
+    [InlineData("Jose\u0301 A\u0301lvarez.xlsx")]
+    [InlineData("Alvarez_Jose_flour.docx")]
+    [InlineData("alvarez, jose")]
+    [InlineData("\"Álvarez, José\",9")]
+    [InlineData("JOSÉ  ÁLVAREZ")]
+    [InlineData("José\u00A0Álvarez")]
+    [InlineData("JoseAlvarez_2")]
+    [InlineData("Muellers list: Jose Alvarez")]
+    public void A_name_is_seen_however_a_program_wrote_it(string text)
+    {
+        var sought = new SoughtStudent(new("s01", "José Álvarez"), []);
+
+        Assert.True(sought.IsNamedIn(text));
+        // What goes of itself goes by what stands there to the letter.
+        Assert.Equal(text.Contains("José Álvarez", StringComparison.OrdinalIgnoreCase), sought.IsMeantBy(text));
+    }
+
+    [Theory]
+    [InlineData("Mueller, Anna", true)]
+    [InlineData("Anna Muller", true)]
+    [InlineData("Annam Uller", false)]
+    [InlineData("Anna and Müller", false)]
+    [InlineData("Müller", false)]
+    public void Umlauts_may_be_written_out(string text, bool isNamed) =>
+        Assert.Equal(isNamed, new SoughtStudent(new("s02", "Anna Müller"), []).IsNamedIn(text));
+
     [Fact]
     public void A_row_is_a_students_only_in_a_column_of_students()
     {

@@ -1,7 +1,7 @@
 using System.Text;
 using AnyAscii;
 
-namespace ClassKit.Grading.Intake;
+namespace ClassKit.Exercises.Cohorts;
 
 /// <summary>
 /// The words of a name in plain letters, so that they can be compared whatever a program did to accents, case and spaces.
@@ -10,7 +10,7 @@ namespace ClassKit.Grading.Intake;
 /// Accents may stand in one character with their letter or by themselves; without ICU .NET cannot tell that the two are the same, so both
 /// are transliterated to ASCII (AnyAscii). Umlauts are also written out the German and Scandinavian way.
 /// </remarks>
-internal static class FoldedWords
+public static class FoldedWords
 {
     private static readonly (string Accented, string WrittenOut)[] Digraphs =
     [
@@ -28,6 +28,7 @@ internal static class FoldedWords
     /// <summary>The words, split where a space, a sign, a digit or a capital begins something new.</summary>
     public static IReadOnlyList<string> Of(string text)
     {
+        ArgumentNullException.ThrowIfNull(text);
         var words = new List<string>();
         var word = new StringBuilder();
         var before = '\0';
@@ -55,6 +56,7 @@ internal static class FoldedWords
     /// <summary>The words with umlauts written out: <c>Müller</c> as <c>mueller</c>.</summary>
     public static IReadOnlyList<string> WrittenOut(string text)
     {
+        ArgumentNullException.ThrowIfNull(text);
         text = text.ToLowerInvariant();
         foreach (var (accented, writtenOut) in Digraphs)
             text = text.Replace(accented, writtenOut, StringComparison.Ordinal);
