@@ -22,7 +22,7 @@ public sealed class OneMarkTests(ITestOutputHelper output)
     });
 
     /// <summary>An ordinary run tries one exercise in so many: whole workbooks are graded for every cell that is pointed at.</summary>
-    private const int Share = 8;
+    private const int Share = 16;
 
     private static IEnumerable<(Exercise Exercise, Part Part)> Parts =>
         Shipped.Exercises.SelectMany(exercise => exercise.Parts.Where(part => part.IsNumber).Select(part => (exercise, part)));
