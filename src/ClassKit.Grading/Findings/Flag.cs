@@ -58,6 +58,16 @@ public abstract record Flag
             new UnderOtherName(File.Under(disguise), disguise.OfStudent(Named), disguise.OfStudent(Owner));
     }
 
+    /// <summary>Work with a due moment does not say when it was saved.</summary>
+    /// <param name="File">The file.</param>
+    public sealed record SavedUnknown(ReturnedName File) : Flag
+    {
+        /// <inheritdoc/>
+        public override string Code => FlagCodes.SavedUnknown;
+
+        internal override Flag Under(IDisguise disguise) => new SavedUnknown(File.Under(disguise));
+    }
+
     /// <summary>The student's id was gone from the workbook.</summary>
     /// <param name="File">The file.</param>
     /// <param name="ByNumbers">True if the numbers dealt told whose it is, false if only the file's name did.</param>

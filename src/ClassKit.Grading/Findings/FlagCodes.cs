@@ -21,6 +21,9 @@ public static class FlagCodes
     /// <summary>A workbook saved after it was due.</summary>
     public const string Late = "late";
 
+    /// <summary>A workbook that does not say when it was saved, where there is a due moment.</summary>
+    public const string SavedUnknown = "saved-unknown";
+
     /// <summary>A student returned more than one file.</summary>
     public const string SeveralFiles = "several-files";
 

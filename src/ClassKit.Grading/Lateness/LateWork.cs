@@ -7,8 +7,9 @@ namespace ClassKit.Grading.Lateness;
 
 /// <summary>Finds late work by when a workbook says that it was saved last, and takes off what the marking scheme says.</summary>
 /// <remarks>
-/// A file that does not say when it was saved is not late. The time is what the student's machine had for it, so that every late workbook
-/// is put before the instructor as a fact, whatever it costs.
+/// A file that does not say when it was saved is not late, and that it does not say so is put before the instructor: else whoever uses a
+/// program that leaves the time out could never be late, and nobody would know. The time is what the student's machine had for it, so that
+/// every late workbook is told as a fact, whatever it costs.
 /// </remarks>
 public static class LateWork
 {
@@ -29,12 +30,11 @@ public static class LateWork
             Students =
             [
                 .. grades.Students.Select(student =>
-                    student.File is { } file
-                    && saved.GetValueOrDefault(file) is { } at
-                    && own.GetValueOrDefault(student.Who.Id, due) is var mine
-                    && at > mine.At.UtcDateTime
+                    student.File is not { } file || !saved.TryGetValue(file, out var time) ? student
+                    : time is not { } at ? student with { Flags = [.. student.Flags, new Flag.SavedUnknown(new(file))] }
+                    : own.GetValueOrDefault(student.Who.Id, due) is var mine && at > mine.At.UtcDateTime
                         ? Mark(student, at, mine, grades.Dealt.Marking.Late ?? Free)
-                        : student
+                    : student
                 ),
             ],
         };

@@ -35,6 +35,8 @@ public static class FlagWords
             Flag.OtherSheet(var exercise, var sheet) =>
                 $"{exercise} was answered on the sheet “{Quoted.Of(sheet)}”, and that one was graded. A sheet is easily copied or renamed.",
             Flag.SavedLate late => Late(late),
+            Flag.SavedUnknown(var file) =>
+                $"{Quoted.Of(file)} does not say inside when it was saved, so that nobody can tell from it whether it was late. It counts as in time.",
             Flag.SeveralFiles several => Several(several),
             Flag.PaperBeside(var student, var file, var paper, var paperCounts) =>
                 $"{student.Shown} returned {Quoted.Of(file)} and answered on paper as well ({Quoted.Of(paper)}). {(paperCounts ? "The paper counts: the file earns less, or cannot be read" : "The file counts, which earns as much or more")}.",

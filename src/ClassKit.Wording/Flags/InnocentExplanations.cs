@@ -18,6 +18,7 @@ public static class InnocentExplanations
             Flag.SharedAuthor =>
                 "A shared machine, a family computer, a friend’s licence or a helper at the school desk leaves one name in several files.",
             Flag.GivenOverwritten => "A slip of the hand, or trying out other numbers to understand the problem.",
+            Flag.SavedUnknown => "Some programs write no time into what they save or export.",
             Flag.SavedLate => "A clock that is set wrong, or a workbook that was opened and saved once more after it had been handed in.",
             Flag.OwnerInferred => "Programs lose names and cells when they convert a file.",
             _ => null,

@@ -38,9 +38,14 @@ public sealed class LateWorkTests
     }
 
     [Fact]
-    public void A_workbook_that_does_not_say_when_it_was_saved_is_not_late()
+    public void A_workbook_that_does_not_say_when_it_was_saved_is_not_late_and_is_told()
     {
-        Assert.Null(Graded(null).Late);
+        var graded = Graded(null);
+
+        Assert.Null(graded.Late);
+        Assert.Equal(4, graded.Points);
+        Assert.Equal(new Flag.SavedUnknown(new("ada.xlsx")), Assert.Single(graded.Flags));
+        Assert.Empty(Graded(new DateTime(2026, 11, 20, 15, 0, 0, DateTimeKind.Utc)).Flags);
     }
 
     [Fact]

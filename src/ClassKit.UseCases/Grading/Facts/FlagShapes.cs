@@ -39,6 +39,7 @@ internal static class FlagShapes
                 (fact, to) => (to["exercise"], to["sheet"]) = (fact.Exercise, fact.Sheet.Text),
                 from => new(from.Text("exercise"), from.Quote("sheet"))
             ),
+            Shape.Of<Flag.SavedUnknown>(FlagCodes.SavedUnknown, (fact, to) => to["file"] = fact.File.Path, from => new(from.File("file"))),
             Shape.Of<Flag.SavedLate>(
                 FlagCodes.Late,
                 (fact, to) => (to["file"], to["saved"], to["off"]) = (fact.File.Path, fact.Saved, FactFields.Of(fact.Off)),
