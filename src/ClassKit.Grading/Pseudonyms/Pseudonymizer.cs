@@ -9,7 +9,8 @@ namespace ClassKit.Grading.Pseudonyms;
 /// <summary>Grades without names, to show to colleagues or to keep for comparison.</summary>
 /// <remarks>
 /// Students stand in the order of their pseudonyms, since that of the roster would tell who they are. Digests of files are left out: they
-/// are names too, for whoever has the files.
+/// are names too, for whoever has the files; so is the seed of the deal, for whoever has the class list. The numbers that a student was dealt
+/// stay, since nothing could be read without them: whoever has the sheets or the deal's folder can tell whose they are.
 /// </remarks>
 public static class Pseudonymizer
 {
@@ -27,6 +28,9 @@ public static class Pseudonymizer
             grades.Dealt with
             {
                 Students = InOrder(seats.Values),
+                // With the seed and the class list anybody deals the same numbers again, and sees whose they are.
+                Seed = 0,
+                Identity = null,
             },
             [.. grades.Students.Select(student => Of(student, disguise, pool)).OrderBy(student => student.Who.Id, StringComparer.Ordinal)],
             [.. grades.Files.Select(file => Of(file, disguise)).OrderBy(file => file.File, StringComparer.Ordinal)]
