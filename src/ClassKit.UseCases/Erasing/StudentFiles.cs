@@ -25,6 +25,7 @@ public sealed class StudentFiles
     private readonly string _folder;
     private readonly List<StudentTrace> _traces = [];
     private readonly Dictionary<OwnOutput, (List<OutputFile> Anew, HashSet<string> Gone)> _own = [];
+    private readonly HashSet<OwnOutput> _ofNamesakes = [];
     private readonly List<string> _loose = [];
     private readonly List<PlannedFile> _tables = [];
     private readonly IReadOnlySet<string> _lists;
@@ -76,6 +77,8 @@ public sealed class StudentFiles
                     ? new([], own.Files.Paths.ToHashSet(StringComparer.Ordinal))
                 : MadeAnew.Nothing;
             found._own[own] = ([.. anew.Files], [.. anew.Gone]);
+            if (IsOfNamesake(own, who, read))
+                found._ofNamesakes.Add(own);
         }
         foreach (
             var file in files.Where(file =>
@@ -131,6 +134,28 @@ public sealed class StudentFiles
         }
     }
 
+    /// <summary>
+    /// True of what was made of a deal, beside it or in its folder, that was dealt to another of the same name and not to the student: the
+    /// name on its pages is that one's.
+    /// </summary>
+    private static bool IsOfNamesake(OwnOutput own, Student who, IEnumerable<(string File, DealtClass? Model)> read)
+    {
+        List<DealtClass?> deals =
+        [
+            .. read.Where(deal =>
+                    Path.GetDirectoryName(deal.File) is { } place
+                    && (place == own.Root || Path.GetDirectoryName(place) == Path.GetDirectoryName(own.Root))
+                )
+                .Select(deal => deal.Model),
+        ];
+        return deals.Count > 0
+            && deals.TrueForAll(deal =>
+                deal is not null
+                && deal.Students.All(seat => seat.Who.Id != who.Id)
+                && deal.Students.Any(seat => SamePerson.HasSameName(seat.Who, who))
+            );
+    }
+
     private static List<string> All(string folder) =>
         [.. Directory.EnumerateFiles(Path.GetFullPath(folder), "*", WithoutLinks).Order(StringComparer.Ordinal)];
 
@@ -161,7 +186,7 @@ public sealed class StudentFiles
             anew.Add(new(path, rows.Left));
             _traces.Add(new StudentTrace.Rows(Shown(file), rows.Count));
         }
-        else if (look.Lines(file) is not null)
+        else if (!_ofNamesakes.Contains(own) && look.Lines(file) is not null)
             _traces.Add(new StudentTrace.MadeOfAll(Shown(file), own.Kind));
     }
 

@@ -42,6 +42,34 @@ public sealed class StudentFilesTests : IDisposable
 
     public void Dispose() => _folder.Dispose();
 
+    /// <summary>A follow-up went to another of the same name alone: whoever followed a list of its files would take it out of that one's hands.</summary>
+    [Fact]
+    public void What_was_made_for_a_namesake_alone_is_not_told_as_the_students()
+    {
+        Text("roster.csv", "id,name\nada-berg,Ada Berg\nada-2,Ada Berg\nben-okoye,Ben Okoye\n");
+        var seat = SmallClass.Dealt.Students.First(seat => seat.Who.Id != SmallClass.Ada.Who.Id);
+        OutputFolder.Write(
+            _folder.Of("rounds/2/dealt"),
+            DealPractice.Kind,
+            [
+                .. DealFiles.Of(
+                    SmallClass.Dealt with
+                    {
+                        Students = [seat with { Who = new("ada-2", "Ada Berg"), Workbook = "workbooks/ada-2.xlsx" }],
+                    }
+                ),
+            ]
+        );
+
+        var told = StudentFiles
+            .Look(_folder.Path, _folder.Of("record.sqlite"), SmallClass.Ada.Who)
+            .Traces.Select(trace => trace.File)
+            .ToList();
+
+        Assert.Contains("rounds/1/dealt/answer-key.html", told);
+        Assert.DoesNotContain(told, file => file.StartsWith("rounds/2/", StringComparison.Ordinal));
+    }
+
     /// <summary>A record of the year before lies in a folder of its own below this one: it is told of, and stays.</summary>
     [Fact]
     public void A_record_of_another_folder_that_names_the_student_is_told()
