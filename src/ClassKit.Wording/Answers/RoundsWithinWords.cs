@@ -24,6 +24,8 @@ internal static class RoundsWithinWords
                 var used => $"{call.Name} rounds {used}, and here you need to round {needed}",
             },
             (CallNode, _) => $"{sheet.Cells(found.Written)} rounds on the way, and that carries through",
+            (_, CallNode belongs) when Direction(belongs.Name) is { } needed =>
+                $"what comes out is not rounded, and here you need to round {needed}",
             _ => "it is rounded otherwise than the method rounds it",
         };
         var cure = new MendWords(answer.Exercise, answer.Part, answer.Formula ?? "", sheet).InPlace(Flat.Of(written), Flat.Of(right));

@@ -27,6 +27,14 @@ public sealed class FindingWordsTests
                 new AnswerFinding.RoundsWithin("ROUND(share,2)", "share", new Dictionary<string, string> { ["share"] = "C8" }),
                 "The method is right, but ROUND(C8,2) rounds on the way, and that carries through."
             },
+            {
+                new AnswerFinding.RoundsWithin(
+                    "flour/share",
+                    "ROUNDUP(flour/share,0)",
+                    new Dictionary<string, string> { ["flour"] = "C7", ["share"] = "C8" }
+                ),
+                "The method is right, but what comes out is not rounded, and here you need to round up."
+            },
             { new AnswerFinding.TypedRounded(2), "it is rounded to two decimals" },
             { new AnswerFinding.TypedFromRounded(0), "it looks as if an earlier answer was rounded to a whole number" },
             { new AnswerFinding.ErrorValue(CellError.DivideByZero), "#DIV/0!" },
