@@ -63,6 +63,11 @@ internal sealed class PlanTimes
             load.KeepOrder(_model, Tasting, IsOpen(load.At), heatUp, HotFrom);
         foreach (var order in _bench.CookedFirst)
             KeepFirst(order);
+        foreach (var order in _bench.ShownBehind.Where(order => Demonstrations.Count > 0 && order.MayBe(_bench)))
+        {
+            foreach (var load in Loads.Where(load => load.At == order.Bread))
+                _model.Add(load.Ends[order.LastStep(_bench)!.Value] <= Demonstrations[order.Demonstration]);
+        }
         for (var at = 0; at < Demonstrations.Count; at++)
         {
             var end = Demonstrations[at] + _bench.Demonstrations[at].Minutes;

@@ -22,7 +22,7 @@ public static class PeriodCuts
         ArgumentNullException.ThrowIfNull(solver);
         ArgumentNullException.ThrowIfNull(settings);
         // What is cooked first is a wish, and nothing is cut for it.
-        bench = bench with { CookedFirst = [] };
+        bench = bench with { CookedFirst = [], ShownBehind = [] };
         return Candidates(bench)
             .Where(change => MayFit(change.Apply(bench)))
             .FirstOrDefault(change => new Trial(solver, settings, change.Apply(bench)).Plan is not null);

@@ -24,6 +24,9 @@ public sealed record BenchClass(
     /// <summary>What is cooked before something else in the same fat, over the same plate or in the same water.</summary>
     public IReadOnlyList<CookedFirst> CookedFirst { get; init; } = [];
 
+    /// <summary>What is cooked before a demonstration in the same fat or over the same plate.</summary>
+    public IReadOnlyList<ShownBehind> ShownBehind { get; init; } = [];
+
     /// <summary>What a team is called behind the word team.</summary>
     /// <param name="team">Its number, from 1.</param>
     public string TeamName(int team) =>

@@ -24,8 +24,8 @@ public sealed class BenchPlanner(IPlanSolver solver, PlannerSettings settings)
         var trial = new Trial(solver, settings, bench);
         if (trial.IsUnavailable)
             return ByRule(bench);
-        if (trial.Plan is null && bench.CookedFirst.Count > 0)
-            return Plan(InAnyOrder(bench), offersChanges).AskedFor(bench.CookedFirst);
+        if (trial.Plan is null && WithLess(bench) is { } less)
+            return Plan(less, offersChanges).AskedFor(bench);
         if (trial.Plan is null)
             return NoPlan(bench, trial, offersChanges);
 
@@ -47,7 +47,7 @@ public sealed class BenchPlanner(IPlanSolver solver, PlannerSettings settings)
             return null;
         var trial = new Trial(solver, settings, bench);
         return trial.IsUnavailable ? ByRule(bench).Plan
-            : trial.Plan is null && bench.CookedFirst.Count > 0 ? Any(InAnyOrder(bench))
+            : trial.Plan is null && WithLess(bench) is { } less ? Any(less)
             : trial.Plan;
     }
 
@@ -59,7 +59,7 @@ public sealed class BenchPlanner(IPlanSolver solver, PlannerSettings settings)
         ArgumentNullException.ThrowIfNull(bench);
         if (bench.Time.WorkMinutes <= 0)
             return BenchPlanning.Without(new PlanNotice.NoTime(bench.Time));
-        if (bench.CookedFirst.Count > 0)
+        if (WithLess(bench) is not null)
             return WhyNot(InAnyOrder(bench), offersChanges);
         var trial = new Trial(solver, settings, bench);
         return trial.IsUnavailable ? ByRule(bench) : NoPlan(bench, trial, offersChanges);
@@ -79,7 +79,13 @@ public sealed class BenchPlanner(IPlanSolver solver, PlannerSettings settings)
     }
 
     /// <summary>What is cooked first is a wish: where it cannot be had, the class still bakes, and that is said.</summary>
-    private static BenchClass InAnyOrder(BenchClass bench) => bench with { CookedFirst = [] };
+    private static BenchClass InAnyOrder(BenchClass bench) => bench with { CookedFirst = [], ShownBehind = [] };
+
+    /// <summary>The class with one wish less, what is shown behind something first; null where it has none.</summary>
+    private static BenchClass? WithLess(BenchClass bench) =>
+        bench.ShownBehind.Any(order => order.MayBe(bench)) ? bench with { ShownBehind = [] }
+        : bench.CookedFirst.Count > 0 ? InAnyOrder(bench)
+        : null;
 
     private BenchPlanning NoPlan(BenchClass bench, Trial trial, bool offersChanges)
     {
@@ -101,8 +107,8 @@ public sealed class BenchPlanner(IPlanSolver solver, PlannerSettings settings)
     private BenchPlanning ByRule(BenchClass bench)
     {
         if (GreedyPlanner.Plans(bench).FirstOrDefault() is not { } plan)
-            return bench.CookedFirst.Count > 0
-                ? ByRule(InAnyOrder(bench)).AskedFor(bench.CookedFirst)
+            return WithLess(bench) is { } less
+                ? ByRule(less).AskedFor(bench)
                 : BenchPlanning.Without(new PlanNotice.NoSolver(HasPlan: false));
         return BenchPlanning.Of(plan, settings.Weights, 0, false) with { Notice = new PlanNotice.NoSolver(HasPlan: true) };
     }

@@ -34,9 +34,18 @@ public sealed record BenchPlanning(
     public IReadOnlyList<CookedFirst> NotCookedFirst =>
         Plan is null ? [] : [.. Plan.Class.CookedFirst.Where(order => !CookedInOrder.Keeps(Plan.Class, order, Plan.Steps))];
 
+    /// <summary>What the plan shows before something that should be cooked first; empty without a plan.</summary>
+    public IReadOnlyList<ShownBehind> NotShownBehind =>
+        Plan is null ? [] : [.. Plan.Class.ShownBehind.Where(order => !CookedInOrder.Keeps(Plan, order))];
+
     /// <summary>The same, for a class that asked for what the planning left alone.</summary>
-    internal BenchPlanning AskedFor(IReadOnlyList<CookedFirst> orders) =>
-        Plan is null ? this : this with { Plan = Plan with { Class = Plan.Class with { CookedFirst = orders } } };
+    internal BenchPlanning AskedFor(BenchClass bench) =>
+        Plan is null
+            ? this
+            : this with
+            {
+                Plan = Plan with { Class = Plan.Class with { CookedFirst = bench.CookedFirst, ShownBehind = bench.ShownBehind } },
+            };
 
     internal static BenchPlanning Of(BenchPlan plan, PlanWeights weights, double bound, bool isProven)
     {

@@ -15,4 +15,10 @@ internal static class CookedInOrder
             .Where(step => step.Load.Bread == order.Bread && step.Step == last)
             .All(step => then.All(other => (order.EachForItself && other.Load.Maker != step.Load.Maker) || step.End <= other.Start));
     }
+
+    /// <summary>True if what is to be shown behind a bread is, in a plan.</summary>
+    public static bool Keeps(BenchPlan plan, ShownBehind order) =>
+        order.LastStep(plan.Class) is not { } last
+        || plan.Steps.Where(step => step.Load.Bread == order.Bread && step.Step == last)
+            .All(step => step.End <= plan.Demonstrations[order.Demonstration].Start);
 }

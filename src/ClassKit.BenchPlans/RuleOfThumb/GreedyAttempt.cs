@@ -42,12 +42,19 @@ internal sealed class GreedyAttempt(
         var start = bench.Time.WorkFrom;
         for (var at = 0; at < bench.Demonstrations.Count; at++)
         {
-            if (bench.Demonstrations[at] is { After: null, Load: null } && !Show(at, start))
+            if (bench.Demonstrations[at] is { After: null, Load: null } && !IsBehind(at) && !Show(at, start))
                 return false;
             start = _shown.TryGetValue(at, out var began) ? began + bench.Demonstrations[at].Minutes : start;
         }
         return true;
     }
+
+    /// <summary>True of what waits until a bread is out of the fat.</summary>
+    private bool IsBehind(int shown) => Behind.Any(order => order.Demonstration == shown);
+
+    private IEnumerable<ShownBehind> Behind => bench.ShownBehind.Where(order => order.MayBe(bench));
+
+    private Demonstration Shown(ShownBehind order) => bench.Demonstrations[order.Demonstration];
 
     private bool PlanBreads()
     {
@@ -82,7 +89,12 @@ internal sealed class GreedyAttempt(
             .ToList();
         while (left.Count > 0)
         {
-            var next = left.FindIndex(at => !bench.CookedFirst.Any(order => order.Bread == at && left.Contains(order.Before)));
+            var next = left.FindIndex(at =>
+                !bench.CookedFirst.Any(order => order.Bread == at && left.Contains(order.Before))
+                && !Behind.Any(order =>
+                    order.Bread == at && Shown(order).Before is { } then && then.Bread != at && left.Contains(then.Bread)
+                )
+            );
             yield return left[Math.Max(next, 0)];
             left.RemoveAt(Math.Max(next, 0));
         }
@@ -90,10 +102,25 @@ internal sealed class GreedyAttempt(
 
     private bool IsInOrder(IReadOnlyList<PlannedStep[]> chains)
     {
-        if (bench.CookedFirst.Count == 0)
+        if (bench.CookedFirst.Count + bench.ShownBehind.Count == 0)
             return true;
         PlannedStep[] planned = [.. _planned.Values.SelectMany(steps => steps), .. chains.SelectMany(chain => chain)];
-        return bench.CookedFirst.All(order => CookedInOrder.Keeps(bench, order, planned));
+        return bench.CookedFirst.All(order => CookedInOrder.Keeps(bench, order, planned))
+            && Behind.All(order => LeavesTime(order, planned));
+    }
+
+    /// <summary>
+    /// True if there is time for what is shown between the last of a bread that comes first and the bread of which something must be seen:
+    /// before all of that one, since it is planned without a pause to watch in.
+    /// </summary>
+    private bool LeavesTime(ShownBehind order, PlannedStep[] planned)
+    {
+        if (Shown(order) is not { Before: { } before } shown)
+            return true;
+        var seen = planned.Where(step => step.Step == 0 && bench.StepLike(step.Load.Bread, before) is not null).ToArray();
+        return planned
+            .Where(step => step.Load.Bread == order.Bread && step.Step == order.LastStep(bench))
+            .All(step => seen.All(then => step.End + shown.Minutes <= then.Start));
     }
 
     private IEnumerable<Shift> MakersOf(int bread) =>
@@ -200,7 +227,8 @@ internal sealed class GreedyAttempt(
         for (var at = 0; at < bench.Demonstrations.Count; at++)
         {
             if (
-                bench.Demonstrations[at] is { After: { } after, Before: { } before, Load: null } shown
+                !IsBehind(at)
+                && bench.Demonstrations[at] is { After: { } after, Before: { } before, Load: null } shown
                 && after.Bread == bread
                 && before == after with { Step = after.Step + 1 }
                 && !bench.Breads[bread].StaysInOven(after.Step)
@@ -265,9 +293,17 @@ internal sealed class GreedyAttempt(
     }
 
     private int Earliest(int at) =>
-        bench.Demonstrations[at].After is { } after
-            ? Math.Max(bench.Time.WorkFrom, StepsOf(after).Min(step => step.End))
-            : bench.Time.WorkFrom;
+        Math.Max(
+            bench.Demonstrations[at].After is { } after
+                ? Math.Max(bench.Time.WorkFrom, StepsOf(after).Min(step => step.End))
+                : bench.Time.WorkFrom,
+            Behind
+                .Where(order => order.Demonstration == at)
+                .SelectMany(order => StepsOf(new(order.Bread, order.LastStep(bench)!.Value)))
+                .Select(step => step.End)
+                .DefaultIfEmpty()
+                .Max()
+        );
 
     /// <summary>The last minute at which a demonstration can begin and be over in time.</summary>
     private int Latest(int at) =>
@@ -290,7 +326,7 @@ internal sealed class GreedyAttempt(
     {
         for (var at = bench.Demonstrations.Count - 1; at >= 0; at--)
         {
-            if (bench.Demonstrations[at] is not { Before: not null, After: null, Load: null } shown)
+            if (bench.Demonstrations[at] is not { Before: not null, After: null, Load: null } shown || IsBehind(at))
                 continue;
             var early = _shown[at];
             _ledger.Unwatch(shown, early);

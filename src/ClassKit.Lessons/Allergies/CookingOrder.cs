@@ -1,4 +1,5 @@
 using ClassKit.Baking.Allergens;
+using ClassKit.Baking.Ingredients;
 using ClassKit.BenchPlans.Classes;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Classes;
@@ -36,9 +37,9 @@ public static class CookingOrder
                                     .Intersect(SharedPlace.Of(other))
                                     .Select(way => new CookedFirst(at, before, way)
                                     {
+                                        // Where nobody has counted them there may be one for all: what suits a plan's places is no care for allergens.
                                         EachForItself =
-                                            profile.ApplianceOf(CookingPlace.Of(way).Kind!).Count is not { } count
-                                            || count >= profile.Teams,
+                                            profile.ApplianceOf(CookingPlace.Of(way).Kind!).Count is { } count && count >= profile.Teams,
                                     })
                                 : []
                     )
@@ -46,22 +47,46 @@ public static class CookingOrder
         ];
     }
 
-    private static bool GoesFirst(LessonFormula bread, LessonFormula other)
+    /// <summary>
+    /// Every bread that is to be out of the fat, or off the plate, before a demonstration puts into it what the bread lacks: by the same
+    /// rule as among breads, and for every team, since nobody knows whose fryer is shown at.
+    /// </summary>
+    public static IReadOnlyList<ShownBehind> Shown(Lesson lesson)
     {
-        if (HoldsGluten(bread) != HoldsGluten(other))
-            return HoldsGluten(other);
-        var (declared, others) = (bread.Allergens.ToHashSet(), other.Allergens.ToHashSet());
-        return declared.SetEquals(others) ? Perhaps(bread).IsProperSubsetOf(Perhaps(other)) : declared.IsProperSubsetOf(others);
+        ArgumentNullException.ThrowIfNull(lesson);
+        return
+        [
+            .. lesson.Formulas.SelectMany(
+                (bread, at) =>
+                    lesson.Demonstrations.SelectMany(
+                        (shown, behind) =>
+                            GoesFirst(bread.Ingredients, [.. shown.Ingredients.Select(line => line.Ingredient)])
+                                ? SharedPlace.Of(bread).Intersect(SharedPlace.Of(shown)).Select(way => new ShownBehind(at, behind, way))
+                                : []
+                    )
+            ),
+        ];
     }
 
-    private static bool HoldsGluten(LessonFormula bread) => bread.Allergens.Any(Gluten.Contains);
+    private static bool GoesFirst(LessonFormula bread, LessonFormula other) => GoesFirst(bread.Ingredients, other.Ingredients);
+
+    private static bool GoesFirst(IReadOnlyList<Ingredient> first, IReadOnlyList<Ingredient> other)
+    {
+        var (declared, others) = (Declared(first), Declared(other));
+        if (declared.Overlaps(Gluten) != others.Overlaps(Gluten))
+            return others.Overlaps(Gluten);
+        return declared.SetEquals(others) ? Perhaps(first).IsProperSubsetOf(Perhaps(other)) : declared.IsProperSubsetOf(others);
+    }
+
+    private static HashSet<Allergen> Declared(IReadOnlyList<Ingredient> ingredients) =>
+        [.. ingredients.SelectMany(ingredient => ingredient.Allergens)];
 
     /// <summary>What it may hold besides what is declared; every allergen there is where nobody knows.</summary>
-    private static HashSet<Allergen> Perhaps(LessonFormula bread) =>
+    private static HashSet<Allergen> Perhaps(IReadOnlyList<Ingredient> ingredients) =>
         [
-            .. bread
-                .Ingredients.SelectMany(ingredient => ingredient.Doubts)
+            .. ingredients
+                .SelectMany(ingredient => ingredient.Doubts)
                 .SelectMany(doubt => doubt.Maybe.Count > 0 ? doubt.Maybe : AllergenCatalog.All)
-                .Except(bread.Allergens),
+                .Except(Declared(ingredients)),
         ];
 }

@@ -36,6 +36,7 @@ public static class BenchClasses
         {
             TeamNames = [.. profile.NamedTeams.Select(team => team.Name)],
             CookedFirst = CookingOrder.Of(lesson.Formulas, profile),
+            ShownBehind = CookingOrder.Shown(lesson),
         };
     }
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using ClassKit.Baking.Cooking;
 using ClassKit.BenchPlans.Classes;
 using ClassKit.BenchPlans.Planning;
+using ClassKit.BenchPlans.Plans;
 using ClassKit.Wording.Numbers;
 
 namespace ClassKit.Wording.Benches;
@@ -29,6 +30,16 @@ public static class CookedFirstWords
                         ? $"First {place}: {first}, before {then}. {What(group.Key.Way)} carries over what is in a dough: {Begin(group.Key.Way)}."
                         : $"Not first {place}: {first}, before {then}. No plan was found so, and {What(group.Key.Way).ToLowerInvariant()} carries over what is in a dough: {Apart(group.Key.Way)}.";
                 }),
+            .. bench
+                .ShownBehind.GroupBy(order => (order.Demonstration, order.Way, IsKept: !planning.NotShownBehind.Contains(order)))
+                .Select(group =>
+                {
+                    var shown = $"the demonstration “{bench.Demonstrations[group.Key.Demonstration].Name}”";
+                    var (first, what) = (Phrases.List([.. group.Select(order => Title(bench, order.Bread))]), What(group.Key.Way));
+                    return group.Key.IsKept
+                        ? $"First {Place(group.Key.Way)}: {first}, before {shown}. {what} carries over what is put into it."
+                        : $"Not first {Place(group.Key.Way)}: {first}, before {shown}. It is shown earlier, and {what.ToLowerInvariant()} carries over what is put into it: show it elsewhere or only tell it, or {Apart(group.Key.Way)}.";
+                }),
         ];
     }
 
@@ -40,10 +51,12 @@ public static class CookedFirstWords
     /// <param name="way">Where they are cooked.</param>
     /// <param name="bread">The bread, by its id.</param>
     /// <param name="with">Those whose fat, plate or water it is, by their ids.</param>
-    public static string For(BenchPlanning planning, CookingWay way, string bread, IReadOnlyList<string> with)
+    /// <param name="shown">The demonstrations whose fat or plate it is, by their names.</param>
+    public static string For(BenchPlanning planning, CookingWay way, string bread, IReadOnlyList<string> with, IReadOnlyList<string> shown)
     {
         ArgumentNullException.ThrowIfNull(planning);
         ArgumentNullException.ThrowIfNull(with);
+        ArgumentNullException.ThrowIfNull(shown);
         if (planning.Plan is not { Class: var bench })
             return "";
         var not = planning.NotCookedFirst;
@@ -59,7 +72,20 @@ public static class CookedFirstWords
                 other => bench.Breads.First(each => each.Id == other).Name
             )
             .Select(group => string.Format(CultureInfo.InvariantCulture, group.Key, Phrases.List([.. group])));
-        return string.Join(' ', said);
+        return string.Join(' ', [.. said, .. shown.Select(name => Shown(planning.Plan, way, bread, name))]);
+    }
+
+    /// <summary>When a demonstration is shown, held against when the last of a bread comes out: by the plan's clock, whatever was asked for.</summary>
+    private static string Shown(BenchPlan plan, CookingWay way, string bread, string name)
+    {
+        var bench = plan.Class;
+        var cooked = plan
+            .Steps.Where(step => bench.Breads[step.Load.Bread].Id == bread && bench.Breads[step.Load.Bread].Steps[step.Step].Way == way)
+            .ToList();
+        var at = plan.Demonstrations.First(each => each.Demonstration.Name == name).Start;
+        return cooked.Count == 0 ? ""
+            : cooked.All(step => step.End <= at) ? $"The bench plan shows “{name}” when all of it is out."
+            : $"The bench plan shows “{name}” before all of it is out.";
     }
 
     private static string Title(BenchClass bench, int bread) => bench.Breads[bread].Name;

@@ -58,6 +58,50 @@ public sealed class CookedFirstTests
         }
     }
 
+    /// <summary>A demonstration at the fryer, before another bread's frying, waits until what lacks its batter is out; else it is known.</summary>
+    [Theory]
+    [InlineData(150, true)]
+    [InlineData(46, false)]
+    public void What_is_shown_in_the_fat_waits_for_what_lacks_it(int period, bool isKept)
+    {
+        var bench = Class(period, 0) with
+        {
+            CookedFirst = [],
+            Demonstrations = [new("a drop", 3, new(1, 1)) { Uses = [new(EquipmentKind.Fryer, 1)] }],
+            ShownBehind = [new(0, 0, CookingWay.Fryer)],
+        };
+
+        foreach (var planner in new[] { Planners.Usual, Planners.ByRule })
+        {
+            var planning = planner.Plan(bench);
+
+            Assert.Empty(PlanChecker.Faults(bench, planning.Plan!));
+            var last = planning.Plan!.Steps.Where(step => step.Load.Bread == 0).Max(step => step.End);
+            Assert.Equal(isKept, last <= planning.Plan.Demonstrations[0].Start);
+            Assert.Equal(isKept, planning.NotShownBehind.Count == 0);
+        }
+    }
+
+    /// <summary>What must be seen before the bread itself is fried cannot wait for it: no order is asked for, and it is known.</summary>
+    [Fact]
+    public void What_shows_the_frying_of_a_bread_is_not_put_behind_it()
+    {
+        var bench = Class(150, 0) with
+        {
+            CookedFirst = [new(0, 1, CookingWay.Fryer)],
+            Demonstrations = [new("a drop", 3, new(0, 1))],
+            ShownBehind = [new(0, 0, CookingWay.Fryer)],
+        };
+
+        foreach (var planner in new[] { Planners.Usual, Planners.ByRule })
+        {
+            var planning = planner.Plan(bench);
+
+            Assert.Empty(planning.NotCookedFirst);
+            Assert.Equal(bench.ShownBehind, planning.NotShownBehind);
+        }
+    }
+
     /// <summary>The first step of every bread is cooked in one place, the last bread of the teams first.</summary>
     private static BenchClass Ordered(BenchClass bench)
     {

@@ -75,15 +75,48 @@ public sealed class SharedFatTests
         }
     }
 
-    [Fact]
-    public void A_fryer_that_teams_share_keeps_the_order_for_all_of_them()
+    /// <summary>Where nobody has counted the fryers, or the burners under pans and pots, there may be one for all teams.</summary>
+    [Theory]
+    [InlineData(2, false)]
+    [InlineData(4, true)]
+    [InlineData(null, false)]
+    public void Only_a_fryer_for_each_team_keeps_the_order_within_a_team(int? count, bool eachForItself)
     {
-        var profile = Profile("egg") with
+        foreach (var way in SharedPlace.CarryingOver)
         {
-            Appliances = new Dictionary<EquipmentKind, Appliance> { [EquipmentKind.Fryer] = new(2, 2, 15) },
-        };
+            var profile = Profile("egg") with
+            {
+                Appliances = count is null
+                    ? new Dictionary<EquipmentKind, Appliance>()
+                    : new Dictionary<EquipmentKind, Appliance> { [CookingPlace.Of(way).Kind!] = new(count, 2, 15) },
+                Equipment = [],
+            };
+            Assert.Equal(4, profile.Teams);
+            var lesson = Lesson(Cooked(Fritters, way), Cooked(WithoutEgg, way));
 
-        Assert.False(Assert.Single(BenchClasses.Of(Lesson(Fritters, WithoutEgg), profile).CookedFirst).EachForItself);
+            Assert.Equal(eachForItself, Assert.Single(BenchClasses.Of(lesson, profile).CookedFirst).EachForItself);
+        }
+    }
+
+    /// <summary>What a demonstration puts into the fat is in it for what is fried after it.</summary>
+    [Theory]
+    [InlineData("Whole egg", 1)]
+    [InlineData("Whole milk", 0)]
+    [InlineData("Fine salt", 0)]
+    public void What_lacks_something_that_is_shown_in_the_fat_is_to_be_fried_before(string ingredient, int orders)
+    {
+        var shown = Shown("A drop", "All-purpose flour") with { Uses = [new(EquipmentKind.Fryer, 1)] };
+        shown = shown with
+        {
+            Ingredients = [.. shown.Ingredients, .. Shown("", "Whole milk").Ingredients, .. Shown("", ingredient).Ingredients],
+        };
+        var sure = Renamed(WithoutEgg, "sure", Sure);
+        shown = shown with { Ingredients = [.. shown.Ingredients.Select(line => line with { Ingredient = Sure(line.Ingredient) })] };
+
+        var bench = BenchClasses.Of(Lesson(sure) with { Demonstrations = [shown] }, Profile(""));
+
+        Assert.Equal(orders, bench.ShownBehind.Count(order => order is { Bread: 0, Demonstration: 0, Way: CookingWay.Fryer }));
+        Assert.All(bench.ShownBehind, order => Assert.True(order.MayBe(bench)));
     }
 
     [Fact]
