@@ -66,6 +66,9 @@ public sealed record Ingredient(
     /// <summary>What it may hold besides, as far as is known here.</summary>
     public IReadOnlyList<AllergenDoubt> Doubts { get; init; } = [];
 
+    /// <summary>Whether it is kept cold, where its row says so; null where it follows from what it is. See <c>Keeping</c>.</summary>
+    public bool? IsSaidCold { get; init; }
+
     /// <summary>What a method may call it, in the singular and in small letters: <c>milk</c>, <c>fat</c>.</summary>
     public IReadOnlyList<string> OtherNames { get; init; } = [];
 }

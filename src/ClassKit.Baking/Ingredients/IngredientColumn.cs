@@ -40,6 +40,10 @@ public sealed record IngredientColumn(string Name, string Means)
         new("piece weight", "what one weighs in g, without shell or wrapper"),
         new("allergens", "what must be declared of it, separated by ;"),
         new("label", "what only the label can tell: one of the words for it, or words of your own, separated by ;"),
+        new(
+            "cold",
+            "yes or no: whether it is kept in the refrigerator until it is used; left empty it is yes of eggs, of fresh yeast, and of what is moist and holds milk or egg or may hold them"
+        ),
         new("price name", "what price lists call it, where that is another name"),
         new("source", "where the figures come from: the label, a table with its number; must be there"),
     ];

@@ -27,6 +27,9 @@ public enum IngredientFaultKind
     /// <summary>It is no allergen.</summary>
     UnknownAllergen,
 
+    /// <summary>It is neither yes nor no.</summary>
+    NoAnswer,
+
     /// <summary>It is no id.</summary>
     NoId,
 }

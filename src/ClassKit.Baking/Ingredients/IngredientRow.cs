@@ -36,6 +36,8 @@ public sealed class IngredientRow
         ["powder"] = RaisingKind.Powder,
     };
 
+    private static readonly Dictionary<string, bool> Answers = new(StringComparer.OrdinalIgnoreCase) { ["yes"] = true, ["no"] = false };
+
     private readonly Func<string, string> _cell;
     private readonly List<IngredientFault> _faults = [];
 
@@ -96,8 +98,19 @@ public sealed class IngredientRow
             Doubts = [.. Items("label").SelectMany(IngredientDoubts.Of)],
             OtherNames = [.. Items("other names")],
             CupFilling = _cell("cup filled") is { Length: > 0 } filling ? filling : null,
+            IsSaidCold = Cold(),
             PriceName = _cell("price name") is { Length: > 0 } price ? price : null,
         };
+    }
+
+    private bool? Cold()
+    {
+        if (_cell("cold") is not { Length: > 0 } written)
+            return null;
+        if (Answers.TryGetValue(written, out var cold))
+            return cold;
+        Fault("cold", IngredientFaultKind.NoAnswer);
+        return null;
     }
 
     private FoodSolids Solids(double water)

@@ -125,6 +125,7 @@ public static class IngredientsReader
                 ? NearestWord.Advice(fault.Found, [.. IngredientRow.GasNames])
                 : $"Say in the column `gives` what makes that gas: {Means("gives")}.",
             IngredientFaultKind.UnknownAllergen => AllergenAdvice.For(fault.Found),
+            IngredientFaultKind.NoAnswer => $"Write `yes` or `no`: {Means(fault.Column)}.",
             IngredientFaultKind.NoId => "Use small letters a to z, digits and _.",
         };
 
