@@ -74,6 +74,8 @@ internal sealed class LoadTimes
         {
             if (!open && Bread.Steps[at].BakedWithinMinutes is { } within)
                 model.Add(Ends[Bread.Bake is var (_, last) ? last : Starts.Count - 1] <= Starts[at] + within);
+            if (!open && Bread.Steps[at].ServedWithinMinutes is { } served)
+                model.Add(tasting <= Starts[at] + served);
         }
     }
 

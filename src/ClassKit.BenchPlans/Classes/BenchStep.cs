@@ -46,6 +46,15 @@ public sealed record BenchStep(string Name, int MinMinutes, int MaxMinutes)
     /// </summary>
     public int? BakedWithinMinutes { get; init; }
 
+    /// <summary>
+    /// How many minutes from its beginning the tasting has to begin at the latest, because something out of the refrigerator goes into or
+    /// onto the bread behind its last cooking; null without such a limit.
+    /// </summary>
+    public int? ServedWithinMinutes { get; init; }
+
+    /// <summary>True in a refrigerator or a freezer, where what must be kept cold is.</summary>
+    public bool IsInTheCold { get; init; }
+
     /// <summary>What it brings to another temperature, and what has come out of the refrigerator for it beforehand.</summary>
     public IReadOnlyList<StepHeat> Heats { get; init; } = [];
 

@@ -81,6 +81,8 @@ internal sealed class Ledger
                 return null;
             if (step.BakedWithinMinutes is { } within && BakedBy(bread, steps) - steps[at].Start > within)
                 return null;
+            if (step.ServedWithinMinutes is { } served && _bench.Time.ReadyBy - steps[at].Start > served)
+                return null;
         }
         PlannedStep[] placed = [.. steps];
         foreach (var bake in bread.Bakes)

@@ -1,12 +1,14 @@
 using ClassKit.Baking.FoodSafety;
+using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
 using ClassKit.BenchPlans.Classes;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Classes;
+using ClassKit.Lessons.NamedFoods;
 
 namespace ClassKit.Lessons.Mixing;
 
-/// <summary>How long what comes out of the refrigerator may take to the end of baking.</summary>
+/// <summary>How long what comes out of the refrigerator may take to the end of baking, or behind it to the tasting.</summary>
 internal static class OutOfTheCold
 {
     /// <summary>
@@ -50,6 +52,36 @@ internal static class OutOfTheCold
                 .Select(heat => heat.StandsMinutes + longestDemonstration)
                 .DefaultIfEmpty()
                 .Max();
+    }
+
+    /// <summary>
+    /// Minutes from the beginning of a step behind the last cooking to the beginning of the tasting at the most, where the step names what
+    /// is kept cold: a cream that is filled in, an icing, milk poured over. What is left of it goes when the tasting ends. Null for any other
+    /// step.
+    /// </summary>
+    /// <remarks>A crust brushed with butter or another fat has no such limit (common practice, no source).</remarks>
+    public static int? MinutesUntilTasted(LessonFormula formula, int at, ClassProfile profile, int tastingMinutes)
+    {
+        var last = formula.Steps.ToList().FindLastIndex(step => step.IsCooking);
+        if (last < 0 || at <= last || !NamesColdFood(formula, at, profile))
+            return null;
+        var refrigerator = profile.Refrigerator;
+        var warmest = Temperature.FromCelsius(Math.Max(profile.KitchenTemperature.Celsius, refrigerator.Celsius));
+        return TimeControl.MinutesUntilDiscarded(refrigerator, warmest).TryGet(out var minutes, out var why) ? (int)minutes - tastingMinutes
+            : why.Code == "under-control" ? null
+            : (int)FourHours - tastingMinutes;
+    }
+
+    private static bool NamesColdFood(LessonFormula formula, int at, ClassProfile profile)
+    {
+        var cold = formula
+            .Ingredients.Where(ingredient => ingredient.IsKeptCold() && ingredient.Role != IngredientRole.Fat)
+            .Select(ingredient => ingredient.Id)
+            .ToHashSet();
+        return cold.Count > 0
+            && FoodMentions
+                .In(formula.Steps[at].Text.Written, [formula.Formula.Title], profile.Pantry)
+                .Any(food => food.MayBeMade || food.CanBe.Any(ingredient => cold.Contains(ingredient.Id)));
     }
 
     /// <summary>The warmest that food with water in it gets, in degrees Celsius.</summary>

@@ -1,4 +1,5 @@
 using ClassKit.Baking.Cooking;
+using ClassKit.Baking.FoodSafety;
 using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
 using ClassKit.BenchPlans.Classes;
@@ -139,6 +140,9 @@ public static class BenchClasses
                         } with
                         {
                             Heats = heats[at],
+                            ServedWithinMinutes = OutOfTheCold.MinutesUntilTasted(formula, at, profile, lesson.SetAside.TastingMinutes),
+                            IsInTheCold =
+                                step.IsFreezing || step.Temperature is { } place && place.Celsius <= HoldingRule.FoodCode.Cold.Celsius,
                             BakedWithinMinutes = OutOfTheCold.MinutesLeft(formula, at, heats, profile, longest),
                         }
                 ),

@@ -99,6 +99,8 @@ internal sealed class PlanChecker
                     && (steps.LastOrDefault(step => step.Oven is not null) ?? steps[^1]).End - planned.Start > within
                 )
                     Fault($"{load.Key} is out of the refrigerator too long");
+                if (asked.ServedWithinMinutes is { } served && tasting - planned.Start > served)
+                    Fault($"{load.Key} stands too long from step {at} to the tasting");
                 if (at == 0)
                     continue;
                 var (before, wait) = (bread.Steps[at - 1], planned.Start - steps[at - 1].End);
