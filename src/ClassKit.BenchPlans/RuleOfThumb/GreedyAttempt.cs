@@ -77,7 +77,7 @@ internal sealed class GreedyAttempt(
     }
 
     /// <summary>
-    /// The longest bread first, since it finds a place least easily; but what waits for another to be cooked before that one, since breads
+    /// What must be tasted soon first, since only the end has a place for it; then the longest bread, since it finds one least easily; but what waits for another to be cooked before that one, since breads
     /// are planned from the end.
     /// </summary>
     private IEnumerable<int> LongestFirst()
@@ -85,7 +85,8 @@ internal sealed class GreedyAttempt(
         var left = Enumerable
             .Range(0, bench.Breads.Count)
             .Where(at => !bench.Breads[at].IsForShow)
-            .OrderByDescending(at => bench.Breads[at].ShortestMinutes)
+            .OrderBy(at => bench.Breads[at].Steps.Min(step => step.ServedWithinMinutes) ?? int.MaxValue)
+            .ThenByDescending(at => bench.Breads[at].ShortestMinutes)
             .ToList();
         while (left.Count > 0)
         {

@@ -1,3 +1,4 @@
+using ClassKit.Baking.Allergens;
 using ClassKit.Content.Sheets;
 using ClassKit.Exercises.Cohorts;
 
@@ -7,12 +8,59 @@ namespace ClassKit.Content.Rosters;
 internal static class AllergyTitles
 {
     /// <summary>
-    /// Beginnings of what schools call such columns, in the languages of <see cref="RosterTitles"/>, in small letters: allergies,
-    /// intolerances, dietary needs; Allergien, Unverträglichkeiten; alergias; intolleranze.
+    /// What stands in the titles that schools give such columns, in the languages of <see cref="RosterTitles"/>, in small letters and without
+    /// accents: allergies, intolerances, diets, coeliac disease, notes on health; from memory. Better one column too many than one that
+    /// nobody hears of.
     /// </summary>
-    private static readonly string[] Words = ["allerg", "alerg", "intoler", "intoller", "dietary", "unverträglich", "epipen", "anaphyla"];
+    private static readonly string[] Words =
+    [
+        "allerg",
+        "alerg",
+        "intoler",
+        "intoller",
+        "diet",
+        "dieet",
+        "diat",
+        "regime",
+        "unvertraglich",
+        "vertraglich",
+        "lebensmittel",
+        "nahrung",
+        "voeding",
+        "aliment",
+        "coeliac",
+        "celiac",
+        "celiaq",
+        "celiach",
+        "coeliak",
+        "zoliak",
+        "gluten",
+        "lactos",
+        "lattos",
+        "laktos",
+        "nuts",
+        "peanut",
+        "food",
+        "avoid",
+        "medic",
+        "medisch",
+        "medizin",
+        "health",
+        "gezondheid",
+        "gesundheit",
+        "sante",
+        "salud",
+        "salute",
+        "saude",
+        "epipen",
+        "anaphyla",
+        "anafila",
+    ];
 
     /// <summary>They, and their cells without whose they are; null if there are none.</summary>
+    /// <remarks>
+    /// A column that was taken for nothing is one as well where a cell of it is an allergen by name, whatever its title.
+    /// </remarks>
     public static AllergyColumns? Columns(RosterHead head, IReadOnlyList<CsvRecord> lines)
     {
         List<int> places =
@@ -20,7 +68,7 @@ internal static class AllergyTitles
             .. Enumerable
                 .Range(0, head.Record.Fields.Count)
                 .Except(head.Places.Values)
-                .Where(place => Words.Any(RosterTitles.Plain(head.Record.Fields[place]).Contains)),
+                .Where(place => Words.Any(WithoutAccents(head.Record.Fields[place]).Contains) || lines.Any(line => NamesOne(line, place))),
         ];
         return places.Count == 0
             ? null
@@ -35,4 +83,13 @@ internal static class AllergyTitles
                 ]
             );
     }
+
+    /// <summary>“ä” is one letter in a list from Windows and two in one from a Mac, and a school may write neither.</summary>
+    private static string WithoutAccents(string title) => string.Concat(FoldedWords.Of(title));
+
+    private static bool NamesOne(CsvRecord line, int place) =>
+        place < line.Fields.Count
+        && line.Fields[place]
+            .Split([',', ';', '/', '&', '+', '|'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+            .Any(piece => AllergenWords.Find(piece) is not null);
 }
