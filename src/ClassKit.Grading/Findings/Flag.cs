@@ -103,6 +103,35 @@ public abstract record Flag
         internal override Flag Under(IDisguise disguise) => this with { File = File.Under(disguise) };
     }
 
+    /// <summary>A workbook does not say which clock its time is of, and by one it was saved in time, by another late.</summary>
+    /// <param name="File">The file.</param>
+    /// <param name="Saved">The earlier reading, in universal time; in time.</param>
+    /// <param name="OrSaved">The later one; late.</param>
+    /// <param name="Due">When it was due.</param>
+    public sealed record SavedUnclear(ReturnedName File, DateTime Saved, DateTime OrSaved, DueMoment Due) : Flag
+    {
+        /// <inheritdoc/>
+        public override string Code => FlagCodes.SavedUnclear;
+
+        internal override Flag Under(IDisguise disguise) => this with { File = File.Under(disguise) };
+    }
+
+    /// <summary>
+    /// A workbook says that it was saved after it was due, and more than a day after its folder or archive says that the file itself was
+    /// changed last: the clock inside is wrong, or that date is.
+    /// </summary>
+    /// <param name="File">The file.</param>
+    /// <param name="Saved">When it says that it was saved last, in universal time.</param>
+    /// <param name="Dated">When the file was changed last, by the folder or archive.</param>
+    /// <param name="Due">When it was due.</param>
+    public sealed record SavedAfterItCame(ReturnedName File, DateTime Saved, DateTime Dated, DueMoment Due) : Flag
+    {
+        /// <inheritdoc/>
+        public override string Code => FlagCodes.SavedAfterItCame;
+
+        internal override Flag Under(IDisguise disguise) => this with { File = File.Under(disguise) };
+    }
+
     /// <summary>A student returned more than one file.</summary>
     /// <param name="Student">The student.</param>
     /// <param name="Files">All of them, by path.</param>

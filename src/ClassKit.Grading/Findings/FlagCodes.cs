@@ -24,6 +24,12 @@ public static class FlagCodes
     /// <summary>A workbook that does not say when it was saved, where there is a due moment.</summary>
     public const string SavedUnknown = "saved-unknown";
 
+    /// <summary>A workbook saved in time or late, according to which clock its time is of.</summary>
+    public const string SavedUnclear = "saved-unclear";
+
+    /// <summary>A workbook that says it was saved long after it came.</summary>
+    public const string SavedAfterItCame = "saved-after-it-came";
+
     /// <summary>A student returned more than one file.</summary>
     public const string SeveralFiles = "several-files";
 

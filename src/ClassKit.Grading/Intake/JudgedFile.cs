@@ -83,7 +83,12 @@ public sealed class JudgedFile
 
     /// <summary>The file accounted for.</summary>
     internal AccountedFile As(FileFate fate, Uncounted? why = null) =>
-        new(Path, Digest, _file.Modified, fate, Student?.Who, why) { Fault = _file.Fault, Other = Other };
+        new(Path, Digest, _file.Modified, fate, Student?.Who, why)
+        {
+            Fault = _file.Fault,
+            Other = Other,
+            Dated = _file.Dated,
+        };
 
     /// <summary>The file accounted for as one that was not read.</summary>
     internal AccountedFile AsUnread() => As(_file.Fault is null ? FileFate.Refused : FileFate.OurError, new Uncounted.NotRead(Refusal));

@@ -12,7 +12,10 @@ public sealed record ReturnedFile(string Path, WorkbookSnapshot? Workbook, Refus
     /// <summary>The SHA-256 of its bytes in lower-case hexadecimal; null if they were not read.</summary>
     public string? Digest { get; init; }
 
-    /// <summary>When it was changed last by what stands inside; null if it does not say.</summary>
+    /// <summary>
+    /// When it was changed last by what stands inside: in universal time, or of a kind that is not specified where it names no zone, or one
+    /// that its program is known to write in front of local time; null if it does not say.
+    /// </summary>
     public DateTime? Modified { get; init; }
 
     /// <summary>When it was changed last by the folder or archive that it came in; null if that does not say.</summary>

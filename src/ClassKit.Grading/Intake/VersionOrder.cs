@@ -16,10 +16,14 @@ internal sealed class VersionOrder(VersionChoice by) : IComparer<JudgedFile>
         by == VersionChoice.Best ? [new(by)] : [new(by), new(VersionChoice.Best)];
 
     /// <summary>
-    /// The order that fits these versions: by time only where all that could count say when they were saved, else by what they earn.
+    /// The order that fits these versions: by time only where all that could count say when they were saved, and by clocks that can be
+    /// compared, else by what they earn.
     /// </summary>
     public static VersionOrder Of(VersionChoice by, IReadOnlyList<JudgedFile> versions) =>
-        by == VersionChoice.Newest && versions.Count > 0 && InFront(versions).All(file => file.Saved is not null)
+        by == VersionChoice.Newest
+        && versions.Count > 0
+        && InFront(versions).All(file => file.Saved is not null)
+        && InFront(versions).Select(file => file.Saved!.Value.Kind).Distinct().Count() == 1
             ? new(by)
             : new(VersionChoice.Best);
 

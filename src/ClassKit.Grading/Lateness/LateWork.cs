@@ -1,6 +1,7 @@
 using ClassKit.Exercises.Deadlines;
 using ClassKit.Exercises.Marking;
 using ClassKit.Grading.Findings;
+using ClassKit.Grading.Findings.Quoting;
 using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Lateness;
@@ -9,11 +10,21 @@ namespace ClassKit.Grading.Lateness;
 /// <remarks>
 /// A file that does not say when it was saved is not late, and that it does not say so is put before the instructor: else whoever uses a
 /// program that leaves the time out could never be late, and nobody would know. The time is what the student's machine had for it, so that
-/// every late workbook is told as a fact, whatever it costs.
+/// every late workbook is told as a fact, whatever it costs. A time that cannot be right, or that is late by one clock and not by another,
+/// is put before the instructor and costs nothing.
 /// </remarks>
 public static class LateWork
 {
     private static readonly LatePolicy Free = new(0, 0);
+
+    /// <summary>
+    /// How far the clocks of two places are apart at most (UTC-12 to UTC+14): archives write dates without a zone, and unpacking may move
+    /// them by as much.
+    /// </summary>
+    private static readonly TimeSpan ZonesApart = TimeSpan.FromHours(26);
+
+    /// <summary>Archives that know no date write one of this year, the first that theirs can hold.</summary>
+    private const int NoDate = 1980;
 
     /// <summary>The grades with late work marked.</summary>
     /// <param name="grades">As graded.</param>
@@ -22,7 +33,7 @@ public static class LateWork
     {
         ArgumentNullException.ThrowIfNull(grades);
         ArgumentNullException.ThrowIfNull(due);
-        var saved = grades.Files.Where(file => file.Fate == FileFate.Graded).ToDictionary(file => file.File, file => file.Modified);
+        var graded = grades.Files.Where(file => file.Fate == FileFate.Graded).ToDictionary(file => file.File);
         var own = grades.Dealt.Students.Where(seat => seat.Due is not null).ToDictionary(seat => seat.Who.Id, seat => seat.Due!);
         return grades with
         {
@@ -30,22 +41,37 @@ public static class LateWork
             Students =
             [
                 .. grades.Students.Select(student =>
-                    student.File is not { } file || !saved.TryGetValue(file, out var time) ? student
-                    : time is not { } at ? student with { Flags = [.. student.Flags, new Flag.SavedUnknown(new(file))] }
-                    : own.GetValueOrDefault(student.Who.Id, due) is var mine && at > mine.At.UtcDateTime
-                        ? Mark(student, at, mine, grades.Dealt.Marking.Late ?? Free)
-                    : student
+                    student.File is { } name && graded.TryGetValue(name, out var file)
+                        ? Mark(student, file, own.GetValueOrDefault(student.Who.Id, due), grades.Dealt.Marking.Late ?? Free)
+                        : student
                 ),
             ],
         };
     }
 
-    private static StudentGrade Mark(StudentGrade student, DateTime saved, DueMoment due, LatePolicy policy)
+    private static StudentGrade Mark(StudentGrade student, AccountedFile file, DueMoment due, LatePolicy policy)
     {
-        var by = saved - due.At.UtcDateTime;
-        var days = (int)Math.Ceiling(by.TotalDays);
+        var name = new ReturnedName(file.File);
+        if (file.Modified is not { } written)
+            return With(new Flag.SavedUnknown(name));
+        // What names no zone is read as the class's clocks show it, and as universal time: it must be late both ways.
+        DateTime[] readings =
+            written.Kind == DateTimeKind.Unspecified
+                ? [.. new[] { DateTime.SpecifyKind(written, DateTimeKind.Utc), due.FromClocks(written) }.Order()]
+                : [written];
+        if (due.After(readings[^1]) <= TimeSpan.Zero)
+            return student;
+        if (due.After(readings[0]) <= TimeSpan.Zero)
+            return With(new Flag.SavedUnclear(name, readings[0], readings[^1], due));
+        var saved = readings[0];
+        if (file.Dated is { Year: > NoDate } dated && dated + ZonesApart < saved)
+            return With(
+                new Flag.SavedAfterItCame(name, saved, dated.Kind == DateTimeKind.Unspecified ? due.FromClocks(dated) : dated, due)
+            );
+        var days = (int)Math.Ceiling(due.After(saved).TotalDays);
         var off = policy.Off(days);
-        var late = new Late(days, off) { By = by };
-        return student with { Late = late, Flags = [.. student.Flags, new Flag.SavedLate(new(student.File!), saved, due, off)] };
+        return With(new Flag.SavedLate(name, saved, due, off)) with { Late = new(days, off) { By = saved - due.At.UtcDateTime } };
+
+        StudentGrade With(Flag flag) => student with { Flags = [.. student.Flags, flag] };
     }
 }

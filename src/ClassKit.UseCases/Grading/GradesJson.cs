@@ -141,9 +141,19 @@ public static class GradesJson
         )
         {
             Late = grade.Late is { } late ? new(late.Days, late.Off) { Minutes = (long)late.By.TotalMinutes, By = late.By } : null,
-            Due = grade.Flags.OfType<Flag.SavedLate>().FirstOrDefault() is { Due: var own } && own != due ? DueEntry.Of(own) : null,
+            Due = grade.Flags.Select(DueOf).OfType<DueMoment>().FirstOrDefault() is { } own && own != due ? DueEntry.Of(own) : null,
             Fresh = used.Count > 0 ? used : null,
             Uncounted = grade.Total.Uncounted is { Count: > 0 } uncounted ? [.. uncounted] : null,
+        };
+
+    /// <summary>The moment that a flag speaks of; null for one that speaks of none.</summary>
+    private static DueMoment? DueOf(Flag flag) =>
+        flag switch
+        {
+            Flag.SavedLate late => late.Due,
+            Flag.SavedUnclear unclear => unclear.Due,
+            Flag.SavedAfterItCame after => after.Due,
+            _ => null,
         };
 
     private static GradesDocument.AnswerEntry Entry(AnswerGrade answer) =>

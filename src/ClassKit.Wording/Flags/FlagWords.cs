@@ -37,6 +37,10 @@ public static class FlagWords
             Flag.SavedLate late => Late(late),
             Flag.SavedUnknown(var file) =>
                 $"{Quoted.Of(file)} does not say inside when it was saved, so that nobody can tell from it whether it was late. It counts as in time.",
+            Flag.SavedUnclear unclear =>
+                $"{Quoted.Of(unclear.File)} does not say which clock its time is of. It was saved {unclear.Due.OnClocks(unclear.Saved)} or {unclear.Due.OnClocks(unclear.OrSaved)} on the class’s clocks; it was due {unclear.Due}. By one of the two it is late, by the other in time: it counts as in time. Please decide.",
+            Flag.SavedAfterItCame(var file, var saved, var dated, var due) =>
+                $"{Quoted.Of(file)} says that it was saved {due.OnClocks(saved)}, but the file itself was changed last {due.OnClocks(dated)}: one of the two clocks is wrong. It was due {due}. It counts as in time. Please decide.",
             Flag.SeveralFiles several => Several(several),
             Flag.PaperBeside(var student, var file, var paper, var paperCounts) =>
                 $"{student.Shown} returned {Quoted.Of(file)} and answered on paper as well ({Quoted.Of(paper)}). {(paperCounts ? "The paper counts: the file earns less, or cannot be read" : "The file counts, which earns as much or more")}.",

@@ -19,6 +19,9 @@ public static class InnocentExplanations
                 "A shared machine, a family computer, a friend’s licence or a helper at the school desk leaves one name in several files.",
             Flag.GivenOverwritten => "A slip of the hand, or trying out other numbers to understand the problem.",
             Flag.SavedUnknown => "Some programs write no time into what they save or export.",
+            Flag.SavedUnclear => "Some programs write what the clock shows, without saying where the clock is.",
+            Flag.SavedAfterItCame =>
+                "A clock that is set wrong, a workbook that was opened and saved once more after it had come, or a program that gives copies an older date.",
             Flag.SavedLate => "A clock that is set wrong, or a workbook that was opened and saved once more after it had been handed in.",
             Flag.OwnerInferred => "Programs lose names and cells when they convert a file.",
             _ => null,

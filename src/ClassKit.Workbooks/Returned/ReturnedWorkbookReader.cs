@@ -100,6 +100,6 @@ public static class ReturnedWorkbookReader
             HasMacros = relationships.FirstOf("vbaProject") is not null,
             IteratesCircles = workbook.IteratesCircles,
         };
-        return new(snapshot, DocumentPropertiesPart.Read(package, root.FirstOf("core-properties")));
+        return new(snapshot, DocumentPropertiesPart.Read(package, root.FirstOf("core-properties"), root.FirstOf("extended-properties")));
     }
 }

@@ -31,6 +31,24 @@ public sealed class FlagWordsTests
             },
             { new Flag.SavedLate(new("ada.xlsx"), new(2026, 11, 22, 0, 0, 0, DateTimeKind.Utc), Due, 0.125m), "12.5 % is taken off." },
             {
+                new Flag.SavedUnclear(
+                    new("ada.ods"),
+                    new(2026, 11, 20, 15, 30, 0, DateTimeKind.Utc),
+                    new(2026, 11, 20, 16, 30, 0, DateTimeKind.Utc),
+                    Due
+                ),
+                "It was saved 2026-11-20 16:30 or 2026-11-20 17:30 on the class’s clocks; it was due 2026-11-20 17:00 (Europe/Paris)."
+            },
+            {
+                new Flag.SavedAfterItCame(
+                    new("ada.xlsx"),
+                    new(2031, 1, 1, 0, 0, 0, DateTimeKind.Utc),
+                    new(2026, 11, 20, 15, 30, 0, DateTimeKind.Utc),
+                    Due
+                ),
+                "says that it was saved 2031-01-01 01:00, but the file itself was changed last 2026-11-20 16:30"
+            },
+            {
                 new Flag.FitsAnotherVariant(Ada, Ben, [("sums", "dough"), ("sums", "ice")], 1 / 343.0),
                 "right for those dealt to Ben Okoye: sums.dough, sums.ice. Chance alone brings this about in about 1 in 343 classes."
             },

@@ -250,6 +250,33 @@ public sealed class WorkbookReadingTests
         );
     }
 
+    /// <summary>A time without a zone stays one, and so does LibreOffice's in SpreadsheetML, which is local time with a Z (from memory).</summary>
+    [Theory]
+    [InlineData("2005-11-23T02:00:00", "", DateTimeKind.Unspecified)]
+    [InlineData("2005-11-23T02:00:00Z", "", DateTimeKind.Utc)]
+    [InlineData("2005-11-23T02:00:00Z", "Microsoft Excel", DateTimeKind.Utc)]
+    [InlineData("2005-11-23T02:00:00Z", "LibreOffice/24.2.7.2$Linux_X86_64 LibreOffice_project/420", DateTimeKind.Unspecified)]
+    public void A_time_says_which_clock_it_is_of_or_is_known_not_to(string written, string program, DateTimeKind kind)
+    {
+        var workbook = HandMade
+            .Sheet("""<row r="1"><c r="A1"><v>5</v></c></row>""")
+            .With(
+                "_rels/.rels",
+                HandMade.Relationships(
+                    ("rId1", "officeDocument", "xl/workbook.xml"),
+                    ("rId2", "metadata/core-properties", "docProps/core.xml"),
+                    ("rId3", "extended-properties", "docProps/app.xml")
+                )
+            )
+            .With("docProps/app.xml", $"<Properties><Application>{program}</Application></Properties>")
+            .With("docProps/core.xml", $"<coreProperties><modified>{written}</modified></coreProperties>")
+            .ToBytes();
+
+        var time = ReturnedWorkbookReader.Read(workbook).Properties.Modified!.Value;
+
+        Assert.Equal((new DateTime(2005, 11, 23, 2, 0, 0), kind), (time, time.Kind));
+    }
+
     [Theory]
     [InlineData("<coreProperties")]
     [InlineData("")]

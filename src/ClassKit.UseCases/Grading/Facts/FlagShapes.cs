@@ -1,3 +1,4 @@
+using ClassKit.Exercises.Deadlines;
 using ClassKit.Grading.Findings;
 using Shape = ClassKit.UseCases.Grading.Facts.FactShape<ClassKit.Grading.Findings.Flag>;
 
@@ -47,6 +48,16 @@ internal static class FlagShapes
                     from.Names.Due is { } due && from.Moment("saved") > due.At.UtcDateTime
                         ? new(from.File("file"), from.Moment("saved"), due, from.Decimal("off"))
                         : throw new FormatException("Work is late, and nothing says that it was due before it was saved")
+            ),
+            Shape.Of<Flag.SavedUnclear>(
+                FlagCodes.SavedUnclear,
+                (fact, to) => (to["file"], to["saved"], to["orSaved"]) = (fact.File.Path, fact.Saved, fact.OrSaved),
+                from => new(from.File("file"), from.Moment("saved"), from.Moment("orSaved"), Due(from))
+            ),
+            Shape.Of<Flag.SavedAfterItCame>(
+                FlagCodes.SavedAfterItCame,
+                (fact, to) => (to["file"], to["saved"], to["dated"]) = (fact.File.Path, fact.Saved, fact.Dated),
+                from => new(from.File("file"), from.Moment("saved"), from.Moment("dated"), Due(from))
             ),
             Shape.Of<Flag.SeveralFiles>(
                 FlagCodes.SeveralFiles,
@@ -117,4 +128,7 @@ internal static class FlagShapes
                 from => new(from.File("file"), from.Fact("refusal", RefusalShapes.All))
             )
         );
+
+    private static DueMoment Due(FactReader from) =>
+        from.Names.Due ?? throw new FormatException("Nothing says when the work was due, and it is said how it came by that");
 }

@@ -4,7 +4,9 @@ namespace ClassKit.Workbooks.Returned.SpreadsheetMl;
 /// <param name="Creator">Who made it first.</param>
 /// <param name="LastModifiedBy">Who saved it last.</param>
 /// <param name="Created">When it was made, in universal time.</param>
-/// <param name="Modified">When it was saved last, in universal time.</param>
+/// <param name="Modified">
+/// When it was saved last: in universal time, or of a kind that is not specified where it may be what some clock showed.
+/// </param>
 public sealed record DocumentProperties(string? Creator, string? LastModifiedBy, DateTime? Created, DateTime? Modified)
 {
     /// <summary>Those of a workbook that says nothing.</summary>

@@ -59,15 +59,55 @@ internal sealed class DocumentPropertiesPart
             _texts.TryAdd(name, text);
     }
 
+    /// <summary>
+    /// The same of a program that writes what its clock shows, with the sign of universal time behind it: LibreOffice in SpreadsheetML (from
+    /// memory; its source fills the date with the system's local time).
+    /// </summary>
+    public static DocumentProperties Read(Package package, string? part, string? app)
+    {
+        var read = Read(package, part);
+        return
+            app is not null
+            && read.Modified is { } time
+            && Program(package, app).Contains("LibreOffice", StringComparison.OrdinalIgnoreCase)
+            ? read with
+            {
+                Modified = DateTime.SpecifyKind(time, DateTimeKind.Unspecified),
+            }
+            : read;
+    }
+
+    private static string Program(Package package, string part)
+    {
+        var program = "";
+        try
+        {
+            XmlPart.TryRead(package, part, xml =>
+            {
+                while (xml.Next())
+                {
+                    if (xml is { NodeType: XmlNodeType.Element, LocalName: "Application" })
+                        program = xml.ReadText();
+                }
+            });
+        }
+        catch (RefusalException refused) when (refused.Refusal is Refusal.Damaged)
+        {
+            return "";
+        }
+        return program;
+    }
+
     private string? Text(string name) => _texts.GetValueOrDefault(name);
 
+    /// <summary>
+    /// In universal time where it names its zone; else as it stands, of a kind that is not specified. A date and time may leave its zone out
+    /// (XML Schema Part 2, 3.2.7), which LibreOffice does in OpenDocument.
+    /// </summary>
     private DateTime? Time(string name) =>
-        DateTime.TryParse(
-            Text(name),
-            CultureInfo.InvariantCulture,
-            DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal,
-            out var time
-        )
-            ? time
+        DateTime.TryParse(Text(name), CultureInfo.InvariantCulture, DateTimeStyles.RoundtripKind, out var time)
+            ? time.Kind == DateTimeKind.Local
+                ? time.ToUniversalTime()
+                : time
             : null;
 }
