@@ -41,7 +41,8 @@ public static class BenchRegister
     }
 
     /// <summary>
-    /// Puts on record what a marker saw: students of the sheet in place of what is there of them, and leaves others as they are.
+    /// Puts on record what a marker saw: students of the sheet in place of what is there of them, their comments too, whether they have
+    /// levels or only words, and leaves others as they are.
     /// </summary>
     /// <param name="session">Writes.</param>
     /// <param name="work">The work, whose scale is on record.</param>
@@ -64,6 +65,16 @@ public static class BenchRegister
         var id = session.Number("SELECT id FROM bench_sheet WHERE work = $1 AND sitting = $2 AND place = $3", work.Id, sitting, marker);
         foreach (var (student, levels) in sheet.Places)
             Put(session, work, id!.Value, student, levels, Values.OrNull(sheet.Comments.GetValueOrDefault(student)));
+        foreach (var (student, comment) in sheet.Comments.Where(said => !sheet.Places.ContainsKey(said.Key)))
+        {
+            // Words may be all that was seen. Levels that stood there before are gone from the file, and the log keeps them.
+            session.Run(
+                "DELETE FROM bench_mark WHERE sheet = $1 AND student = $2 AND EXISTS (SELECT 1 FROM bench_mark_level WHERE mark = bench_mark.id)",
+                id!.Value,
+                student
+            );
+            Put(session, work, id!.Value, student, [], Values.OrNull(comment));
+        }
     }
 
     private static void Put(
@@ -95,7 +106,7 @@ public static class BenchRegister
             );
         if (!isNew)
             session.Run(
-                "UPDATE bench_mark SET comment = coalesce($2, comment), change = $3 WHERE id = $1 AND ($4 OR comment IS NOT coalesce($2, comment))",
+                "UPDATE bench_mark SET comment = $2, change = $3 WHERE id = $1 AND ($4 OR comment IS NOT $2)",
                 mark,
                 comment,
                 session.ChangeId,
@@ -187,7 +198,10 @@ public static class BenchRegister
                         .GroupBy(mark => (mark.Place, mark.Marker))
                         .ToDictionary(
                             sheet => sheet.Key.Place,
-                            sheet => new BenchSheet(sheet.Key.Marker, sheet.ToDictionary(mark => mark.Student, mark => mark.Levels))
+                            sheet => new BenchSheet(
+                                sheet.Key.Marker,
+                                sheet.Where(mark => mark.Levels.Count > 0).ToDictionary(mark => mark.Student, mark => mark.Levels)
+                            )
                             {
                                 Comments = sheet
                                     .Where(mark => mark.Comment is not null)

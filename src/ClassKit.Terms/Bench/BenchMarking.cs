@@ -10,14 +10,16 @@ namespace ClassKit.Terms.Bench;
 public sealed record BenchMarking(BenchScale Scale, BenchSheet First, BenchSheet? Second)
 {
     /// <summary>
-    /// The mark of every student whom somebody marked; one whom only one marker marked has that one's. Where two were asked nothing in
+    /// The mark of every student whom somebody marked; one whom only one marker marked has that one's, the second's too where the first
+    /// marker's counts: who was ill that hour takes no mark from anybody. Where two were asked nothing in
     /// common there is no mark.
     /// </summary>
     public IEnumerable<(string Student, Mark Mark)> Marks(MarkerRule rule)
     {
-        var sheets = Second is null || rule == MarkerRule.First ? [First] : new[] { First, Second };
-        foreach (var student in sheets.SelectMany(sheet => sheet.Places.Keys).Distinct())
+        var all = Second is null ? [First] : new[] { First, Second };
+        foreach (var student in all.SelectMany(sheet => sheet.Places.Keys).Distinct())
         {
+            BenchSheet[] sheets = rule == MarkerRule.First && First.Places.ContainsKey(student) ? [First] : all;
             List<IReadOnlyList<int>> seen =
             [
                 .. sheets.Where(sheet => sheet.Places.ContainsKey(student)).Select(sheet => sheet.Places[student]),

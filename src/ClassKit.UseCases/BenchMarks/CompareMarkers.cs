@@ -36,7 +36,10 @@ public static class CompareMarkers
         if (!rubric.Succeeded || !profile.Succeeded || !roster.Succeeded)
             return new(null, [.. rubric.Problems, .. profile.Problems, .. roster.Problems]);
         var students = Namesakes.ToldApart(roster.Model.Students);
-        var form = BenchForms.Of(rubric.Model, profile.Model.Name, students, profile.Model.Teams);
+        var form = BenchForms.Of(rubric.Model, profile.Model.Name, students, profile.Model.Teams) with
+        {
+            NotAsked = NotAsked(roster.Model),
+        };
         var (one, other) = (
             BenchFormReader.ReadAny(library.At(first), rubric.Model, form),
             BenchFormReader.ReadAny(library.At(second), rubric.Model, form)
@@ -56,6 +59,23 @@ public static class CompareMarkers
             )
             : new(null, [.. one.Problems, .. other.Problems]);
     }
+
+    /// <summary>
+    /// What is arranged to be left out, by students' ids. Which work of the term it is stands in neither file, so that what a student leaves
+    /// out of any is not compared: else whoever has an arrangement would be missing from the comparison altogether.
+    /// </summary>
+    private static Dictionary<string, IReadOnlySet<string>> NotAsked(Roster roster) =>
+        roster
+            .Arrangements.Select(one =>
+                (
+                    Student: one.Key,
+                    Left: one.Value.OnlyFor.SelectMany(only => only.LeavesOut)
+                        .Concat(one.Value.LeavesOut)
+                        .ToHashSet(StringComparer.OrdinalIgnoreCase)
+                )
+            )
+            .Where(one => one.Left.Count > 0)
+            .ToDictionary(one => one.Student, one => (IReadOnlySet<string>)one.Left);
 
     /// <summary>Compares them.</summary>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>

@@ -1,4 +1,5 @@
 using ClassKit.Content.Forms;
+using ClassKit.Exercises.Identity;
 using ClassKit.Lessons.Measured;
 using ClassKit.Pages.Numbers;
 using ClassKit.UseCases.Intake;
@@ -21,10 +22,11 @@ internal static class TeamFile
             : Book(item.Path, bytes, form);
         if (fields is null)
             return (null, why);
+        // A class may have been renamed since, so that its files are taken; another class of the same lesson is said.
         var team = TeamMeasurements.Of(form, fields, Path.GetFileNameWithoutExtension(item.Path));
         var labels = ObservedField.All(form).ToDictionary(field => field.Name, field => field.Label);
         var unread = team.Unread.Select(one => $"{item.Path}: {labels[one.Field]}: `{one.Found}` is no number above 0.").ToList();
-        return team.HasMeasured ? (team, unread) : (null, [.. unread, $"{item.Path}: nothing was measured."]);
+        return team.HasMeasured ? (team, [.. why, .. unread]) : (null, [.. unread, $"{item.Path}: nothing was measured."]);
     }
 
     private static (IReadOnlyDictionary<string, string>? Fields, IReadOnlyList<string> Why) Page(
@@ -34,7 +36,13 @@ internal static class TeamFile
     )
     {
         var file = FormFileReader.Read(path, bytes, saved => form.IsOf(saved.Identity, saved.Called), $"{form.Lesson} – {form.Cohort}");
-        return file.Succeeded ? (file.Model.Fields, []) : (null, [.. file.Problems.Select(problem => problem.ToString())]);
+        return !file.Succeeded ? (null, [.. file.Problems.Select(problem => problem.ToString())])
+            : FormName.ClassIn(file.Model.Called, form.Lesson) is { Length: > 0 } other && other != form.Cohort
+                ? (
+                    file.Model.Fields,
+                    [$"{path}: It says that it is of the class {other}, and was drawn all the same. Take it out if it is another class's."]
+                )
+            : (file.Model.Fields, []);
     }
 
     private static (IReadOnlyDictionary<string, string>? Fields, IReadOnlyList<string> Why) Book(

@@ -32,7 +32,11 @@ internal static class FilesFollowed
             .SelectMany(sitting =>
                 new[] { sitting.Item.First, sitting.Item.Second }
                     .Index()
-                    .SelectMany(sheet => (sheet.Item?.Places.Keys ?? []).Select(student => (sitting.Index + 1, sheet.Index + 1, student)))
+                    .SelectMany(sheet =>
+                        (sheet.Item?.Places.Keys.Union(sheet.Item.Comments.Keys) ?? []).Select(student =>
+                            (sitting.Index + 1, sheet.Index + 1, student)
+                        )
+                    )
             )
             .ToHashSet();
         List<(string Student, int Sitting)> words =

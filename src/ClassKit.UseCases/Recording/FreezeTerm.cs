@@ -86,7 +86,7 @@ public static class FreezeTerm
             grade.Percent,
             grade.Rounded,
             grade.IsProvisional,
-            [.. grade.Works.Select(work => new FrozenWork(work.Assignment.Title, work.Standing.ToString(), work.Share))]
+            [.. grade.Works.Select(work => new FrozenWork(work.Assignment.Title, FrozenStanding.Of(work.Standing), work.Share))]
         );
 
     private static FrozenChange? Between(SchoolTerm term, FrozenGrade? before, FrozenGrade now)
@@ -114,5 +114,5 @@ public static class FreezeTerm
             : new(shown, before.Grade, now.Grade, before.Rounded, now.Rounded, changed);
     }
 
-    private static bool IsDropped(FrozenWork? work) => work?.Standing == nameof(Standing.Dropped);
+    private static bool IsDropped(FrozenWork? work) => work?.Standing == FrozenStanding.Dropped;
 }

@@ -38,8 +38,11 @@ public static class GradeRuleWords
         yield return rule.SecondMarker switch
         {
             MarkerRule.Mean => "Where two marked the same work, the mean of both counts.",
-            MarkerRule.First => "Where two marked the same work, the first marker's marks count.",
+            MarkerRule.First =>
+                "Where two marked the same work, the first marker's marks count; of whom only the second marked, the second's.",
         };
         yield return "Excused work leaves its weight to the rest.";
+        if (rule.Lines.Any(line => line.Criterion is not null))
+            yield return "A line on a criterion asks what was shown: its mean over all work in which it was marked, dropped and late work too, as it was marked. Absences count against a line on a whole category alone.";
     }
 }

@@ -159,6 +159,46 @@ public sealed class MarksTests : IDisposable
         Assert.Empty(bench.Marking.Second.Comments);
     }
 
+    /// <summary>The record follows the files: what was said of somebody and taken back stands in the log alone.</summary>
+    [Fact]
+    public void A_comment_that_is_taken_out_is_gone_and_words_without_levels_are_kept()
+    {
+        var work = Work(WorkKind.BenchWork);
+        void Mark(int[]? levels, string? comment) => _record.Write(Sample.Change(), session =>
+            {
+                BenchRegister.Measure(session, work, Scale);
+                BenchRegister.Put(
+                    session,
+                    work,
+                    1,
+                    1,
+                    new("Kim", levels is null ? [] : new Dictionary<string, IReadOnlyList<int>> { [Sample.Ada.Id] = levels })
+                    {
+                        Comments = comment is null ? [] : new Dictionary<string, string> { [Sample.Ada.Id] = comment },
+                    }
+                );
+                return true;
+            });
+        (int Levels, string? Comment) Seen()
+        {
+            var sheet = Assert.Single(_record.Read(session => BenchRegister.Of(session, work))).Marking.First;
+            return (sheet.Places.GetValueOrDefault(Sample.Ada.Id)?.Count ?? 0, sheet.Comments.GetValueOrDefault(Sample.Ada.Id));
+        }
+
+        Mark([2, 1], "never listens");
+        Assert.Equal((2, "never listens"), Seen());
+        Mark([2, 1], null);
+        Assert.Equal((2, null), Seen());
+        Mark(null, "burnt hand, sent to first aid");
+        Assert.Equal((0, "burnt hand, sent to first aid"), Seen());
+        Assert.Empty(Assert.Single(_record.Read(session => BenchRegister.OfStudent(session, Sample.Ada.Id))).Levels);
+        Mark([1, 1], "burnt hand, sent to first aid");
+        Assert.Equal((2, "burnt hand, sent to first aid"), Seen());
+
+        var log = string.Join('\n', _record.Read(session => ChangeLog.OfStudent(session, Sample.Ada.Id)).SelectMany(change => change.Rows));
+        Assert.Contains("never listens", log, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_changed_level_is_logged_by_its_criterion_and_a_mark_that_is_taken_away_with_all_of_it()
     {
@@ -179,8 +219,8 @@ public sealed class MarksTests : IDisposable
                 return true;
             });
         Mark("", "apron", 2, BenchScale.NotAsked);
-        Mark("typed again", null, 2, BenchScale.NotAsked);
-        Mark("baked after all", null, 2, 1);
+        Mark("typed again", "apron", 2, BenchScale.NotAsked);
+        Mark("baked after all", "apron", 2, 1);
         Mark("", "apron, knife", 2, 1);
         _record.Write(Sample.Change() with { Why = "was not there" }, session =>
             BenchRegister.TakeAway(session, work, 1, 1, Sample.Ada.Id)
@@ -205,7 +245,7 @@ public sealed class MarksTests : IDisposable
         Assert.Empty(_record.Read(session => BenchRegister.OfStudent(session, Sample.Ada.Id)));
     }
 
-    /// <summary>A rule that counts the first marker's levels alone must not count the second's.</summary>
+    /// <summary>A rule that counts the first marker's levels counts the second's only of whom the first did not mark.</summary>
     [Fact]
     public void The_second_marker_stays_the_second_where_nothing_of_the_first_is_left()
     {
@@ -228,8 +268,8 @@ public sealed class MarksTests : IDisposable
 
         Assert.Equal("Lou", marking.Second?.Marker);
         Assert.Empty(marking.First.Places);
-        Assert.Empty(marking.Marks(MarkerRule.First));
-        Assert.Equal([Sample.Ada.Id], marking.Marks(MarkerRule.Mean).Select(mark => mark.Student));
+        foreach (var rule in Enum.GetValues<MarkerRule>())
+            Assert.Equal([(Sample.Ada.Id, Scale.Points([2, 1]))], marking.Marks(rule).Select(mark => (mark.Student, mark.Mark.Points)));
     }
 
     [Fact]
