@@ -1,5 +1,7 @@
 using System.CommandLine;
+using System.Security.Cryptography;
 using ClassKit.Cli.Reporting;
+using ClassKit.Grading.Pseudonyms;
 using ClassKit.Notes;
 using ClassKit.UseCases.Grading;
 using ClassKit.UseCases.Output;
@@ -78,9 +80,14 @@ internal static class GradeCommand
         const string kind = GradeClass.Kind + " --pseudonymous";
         return report.Write(Target(to, kind), run => Produced.Of((paths with { ReadsGradebook = false }).Read(), request =>
             {
-                var (reports, key) = GradeClass.Run(request, run).UnderPseudonyms();
                 var keyFolder = Path.TrimEndingDirectorySeparator(to) + "-key";
-                var written = OutputFolder.Write(Target(keyFolder, kind + " key", to), () => new([GradeFiles.WhoIsWho(key)], [], []));
+                var secret = SecretFile.At(keyFolder, RandomNumberGenerator.GetBytes(PseudonymSecret.Bytes));
+                if (!secret.Succeeded)
+                    return Produced.Nothing(secret.Problems);
+                var (reports, key) = GradeClass.Run(request, run).UnderPseudonyms(secret.Model);
+                var written = OutputFolder.Write(Target(keyFolder, kind + " key", to), () =>
+                    new([GradeFiles.WhoIsWho(key), SecretFile.Of(secret.Model)], [], [])
+                );
                 if (!written.Succeeded)
                     return Produced.Nothing(written.Problems);
                 var produced = paths.Write(reports);

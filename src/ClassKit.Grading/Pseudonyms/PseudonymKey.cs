@@ -6,10 +6,12 @@ using ClassKit.Exercises.Dealing;
 
 namespace ClassKit.Grading.Pseudonyms;
 
-/// <summary>A pseudonym for every student of a deal: the same whenever it is graded, and not to be worked out without the deal.</summary>
+/// <summary>
+/// A pseudonym for every student of a deal: the same whenever it is graded with the same secret, and not to be worked out without it.
+/// </summary>
 /// <remarks>
-/// A keyed digest (HMAC-SHA-256, RFC 2104) of the student's id. The key is a digest of all that was dealt to the whole class, which only
-/// the instructor has; the seed alone would be too easy to guess, since reports name it.
+/// A keyed digest (HMAC-SHA-256, RFC 2104) of the deal and the student's id. The deal itself is no secret: it follows from the lesson, the
+/// class list and a seed that is soon tried out. It stands beside the id so that no two deals share pseudonyms.
 /// </remarks>
 public sealed class PseudonymKey
 {
@@ -21,16 +23,19 @@ public sealed class PseudonymKey
     private readonly Dictionary<string, string> _byId = new(StringComparer.Ordinal);
 
     /// <summary>Names the students of a deal anew.</summary>
-    public PseudonymKey(DealtClass dealt)
+    /// <param name="dealt">The deal.</param>
+    /// <param name="secret">Drawn at random once, and kept by the instructor alone.</param>
+    public PseudonymKey(DealtClass dealt, PseudonymSecret secret)
     {
         ArgumentNullException.ThrowIfNull(dealt);
-        var secret = Secret(dealt);
+        ArgumentNullException.ThrowIfNull(secret);
+        var deal = DigestOf(dealt);
         var taken = new HashSet<string>(StringComparer.Ordinal);
         foreach (var student in dealt.Students.Select(seat => seat.Who))
         {
             var attempt = 0;
             string pseudonym;
-            do pseudonym = Make(secret, student.Id, attempt++);
+            do pseudonym = Make(secret, deal, student.Id, attempt++);
             while (!taken.Add(pseudonym));
             _byId[student.Id] = pseudonym;
         }
@@ -44,7 +49,7 @@ public sealed class PseudonymKey
     /// <summary>The student under another name, without a mail address.</summary>
     internal Student Of(Student student) => new(_byId[student.Id], _byId[student.Id]);
 
-    private static byte[] Secret(DealtClass dealt)
+    private static string DigestOf(DealtClass dealt)
     {
         var text = new StringBuilder(string.Create(CultureInfo.InvariantCulture, $"{dealt.Lesson}\n{dealt.Seed}\n"));
         foreach (var student in dealt.Students)
@@ -58,12 +63,12 @@ public sealed class PseudonymKey
             text.Append('\n');
         }
 
-        return SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString()));
+        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString())));
     }
 
-    private static string Make(byte[] secret, string id, int attempt)
+    private static string Make(PseudonymSecret secret, string deal, string id, int attempt)
     {
-        var digest = HMACSHA256.HashData(secret, Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{id}\n{attempt}")));
+        var digest = secret.DigestOf(string.Create(CultureInfo.InvariantCulture, $"{deal}\n{id}\n{attempt}"));
         return "p-" + string.Concat(digest.Take(Length).Select(value => Letters[value % Letters.Length]));
     }
 }

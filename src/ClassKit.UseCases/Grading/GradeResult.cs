@@ -22,9 +22,10 @@ public sealed record GradeResult(ClassGrades Grades, ClassSummary Summary, Settl
     public IReadOnlyList<PaperFault> PaperFaults { get; init; } = [];
 
     /// <summary>The same without names, and apart from it the key that says who is who.</summary>
-    public (GradeResult Reports, PseudonymKey Key) UnderPseudonyms()
+    /// <param name="secret">What the pseudonyms are made with.</param>
+    public (GradeResult Reports, PseudonymKey Key) UnderPseudonyms(PseudonymSecret secret)
     {
-        var key = new PseudonymKey(Grades.Dealt);
+        var key = new PseudonymKey(Grades.Dealt, secret);
         var grades = Pseudonymizer.Apply(Grades, key);
         return (
             this with

@@ -66,14 +66,27 @@ public sealed class PseudonymousTests : IDisposable
     }
 
     [Fact]
-    public void The_same_deal_gives_the_same_pseudonyms_and_another_deal_others()
+    public void The_same_deal_gives_the_same_pseudonyms_where_its_key_lies_and_without_it_others()
     {
+        var (table, secret) = (_folder.Of("plain-key", "pseudonyms.csv"), _folder.Of("plain-key", "pseudonym-secret.txt"));
         Grade();
-        var first = File.ReadAllText(_folder.Of("plain-key", "pseudonyms.csv"));
+        var first = File.ReadAllText(table);
         Grade();
-        Assert.Equal(first, File.ReadAllText(_folder.Of("plain-key", "pseudonyms.csv")));
+        Assert.Equal(first, File.ReadAllText(table));
         Grade(seed: "2027");
-        Assert.NotEqual(first, File.ReadAllText(_folder.Of("plain-key", "pseudonyms.csv")));
+        Assert.NotEqual(first, File.ReadAllText(table));
+
+        // Another deal was graded in between, and the secret stayed.
+        Grade();
+        Assert.Equal(first, File.ReadAllText(table));
+        Directory.Delete(_folder.Of("plain-key"), recursive: true);
+        Grade();
+        Assert.NotEqual(first, File.ReadAllText(table));
+
+        File.WriteAllText(secret, "cut off");
+        var refused = Again("2026");
+        Assert.Equal(1, refused.ExitCode);
+        Assert.Contains("It is no secret of pseudonyms", refused.Problems, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -120,8 +133,19 @@ public sealed class PseudonymousTests : IDisposable
                 Checkout.Demo.Class
             )
             .Done();
-        ClassKitRun.Of("grade", dealt, "--returned", Checkout.Demo.Returned, "--out", _folder.Of("plain"), "--pseudonymous").Done();
+        Again(seed).Done();
     }
+
+    private ClassKitRun Again(string seed) =>
+        ClassKitRun.Of(
+            "grade",
+            _folder.Of("dealt" + seed),
+            "--returned",
+            Checkout.Demo.Returned,
+            "--out",
+            _folder.Of("plain"),
+            "--pseudonymous"
+        );
 
     private Dictionary<string, string> Points(string folder)
     {

@@ -172,7 +172,7 @@ public class UseCaseTests
         Assert.Equal(due, graded.Grades.Due);
         Assert.Contains(Content.Diagnostics.Remedy.NameClassProfile, GradeNotes.Remedies(graded));
 
-        var (reports, key) = graded.UnderPseudonyms();
+        var (reports, key) = graded.UnderPseudonyms(new(new byte[32]));
         Assert.DoesNotContain("Ada Berg", Text(GradeFiles.Of(reports), "class-report.html"), StringComparison.Ordinal);
         Assert.Contains("Ada Berg", System.Text.Encoding.UTF8.GetString(GradeFiles.WhoIsWho(key).Content), StringComparison.Ordinal);
     }

@@ -149,7 +149,7 @@ public sealed class PseudonymsTests : IDisposable
         }
         var request = new GradePaths(_folder.Of(folder, "dealt"), _folder.Of(folder, "returned")).Read();
         Assert.Empty(request.Problems);
-        var (reports, _) = GradeClass.Run(request.Model!, Run.Unwatched).UnderPseudonyms();
+        var (reports, _) = GradeClass.Run(request.Model!, Run.Unwatched).UnderPseudonyms(new(new byte[32]));
         return GradeFiles
             .Of(reports)
             .ToDictionary(

@@ -103,7 +103,7 @@ public sealed class WrittenAnswersTests
     [Fact]
     public void Under_pseudonyms_no_word_of_them_is_left()
     {
-        var (reports, _) = Graded.UnderPseudonyms();
+        var (reports, _) = Graded.UnderPseudonyms(new(new byte[32]));
         var files = GradeFiles.Of(reports);
 
         Assert.DoesNotContain(files, file => file.Path == GradeFiles.WrittenAnswers);

@@ -47,7 +47,7 @@ public sealed class NamelessFactsTests
         );
 
         var named = Told(grades);
-        var nameless = Told(Pseudonymizer.Apply(grades, new(Dealt)));
+        var nameless = Told(Pseudonymizer.Apply(grades, new(Dealt, new(new byte[32]))));
 
         Assert.Contains(named, words => words.Contains("Ada", StringComparison.Ordinal));
         Assert.Equal(named.Count, nameless.Count);
