@@ -166,6 +166,10 @@ public sealed class ClassGrader
                 ]
             )
             {
+                Came = inOrder
+                    .Where(file => file.Dated is not null)
+                    .DistinctBy(file => file.Path)
+                    .ToDictionary(file => file.Path, file => file.Dated!.Value),
                 Judging = _fresh.ToRecord(
                     _dealt
                         .Students.Zip(settled)

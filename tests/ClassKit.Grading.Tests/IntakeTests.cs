@@ -210,6 +210,33 @@ public sealed class IntakeTests
         }
     }
 
+    /// <summary>Nine by some clock and ten in universal time may be either way round: what they earn decides.</summary>
+    [Fact]
+    public void Times_of_two_kinds_of_clocks_choose_no_version()
+    {
+        var newest = Class with { Marking = Class.Marking with { Versions = Exercises.Marking.VersionChoice.Newest } };
+        string? Counts(DateTimeKind kind) =>
+            ClassGrader
+                .Grade(
+                    newest,
+                    [
+                        Full(Ada).As("ada-berg.xlsx") with
+                        {
+                            Modified = new(2026, 3, 2, 9, 0, 0, kind),
+                        },
+                        new ReturnedBook(Ada).Answer("sum", "=flour+room").As("ada-berg (1).xlsx") with
+                        {
+                            Modified = new(2026, 3, 2, 10, 0, 0, DateTimeKind.Utc),
+                        },
+                    ]
+                )
+                .Students[0]
+                .File;
+
+        Assert.Equal("ada-berg (1).xlsx", Counts(DateTimeKind.Utc));
+        Assert.Equal("ada-berg.xlsx", Counts(DateTimeKind.Unspecified));
+    }
+
     /// <summary>Whichever way versions are chosen, and whenever they were saved.</summary>
     [Theory]
     [InlineData(Exercises.Marking.VersionChoice.Best)]

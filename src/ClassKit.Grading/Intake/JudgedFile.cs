@@ -81,14 +81,12 @@ public sealed class JudgedFile
     /// <summary>When it was saved last, as it says itself; null if it does not say.</summary>
     internal DateTime? Saved => _file.Modified;
 
+    /// <summary>When it came at the latest, by the folder or archive that it lies in; null if that does not say.</summary>
+    internal DateTime? Dated => _file.Dated;
+
     /// <summary>The file accounted for.</summary>
     internal AccountedFile As(FileFate fate, Uncounted? why = null) =>
-        new(Path, Digest, _file.Modified, fate, Student?.Who, why)
-        {
-            Fault = _file.Fault,
-            Other = Other,
-            Dated = _file.Dated,
-        };
+        new(Path, Digest, _file.Modified, fate, Student?.Who, why) { Fault = _file.Fault, Other = Other };
 
     /// <summary>The file accounted for as one that was not read.</summary>
     internal AccountedFile AsUnread() => As(_file.Fault is null ? FileFate.Refused : FileFate.OurError, new Uncounted.NotRead(Refusal));

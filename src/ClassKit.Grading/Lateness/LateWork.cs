@@ -42,14 +42,20 @@ public static class LateWork
             [
                 .. grades.Students.Select(student =>
                     student.File is { } name && graded.TryGetValue(name, out var file)
-                        ? Mark(student, file, own.GetValueOrDefault(student.Who.Id, due), grades.Dealt.Marking.Late ?? Free)
+                        ? Mark(
+                            student,
+                            file,
+                            grades.Came.TryGetValue(name, out var came) ? came : null,
+                            own.GetValueOrDefault(student.Who.Id, due),
+                            grades.Dealt.Marking.Late ?? Free
+                        )
                         : student
                 ),
             ],
         };
     }
 
-    private static StudentGrade Mark(StudentGrade student, AccountedFile file, DueMoment due, LatePolicy policy)
+    private static StudentGrade Mark(StudentGrade student, AccountedFile file, DateTime? came, DueMoment due, LatePolicy policy)
     {
         var name = new ReturnedName(file.File);
         if (file.Modified is not { } written)
@@ -64,7 +70,7 @@ public static class LateWork
         if (due.After(readings[0]) <= TimeSpan.Zero)
             return With(new Flag.SavedUnclear(name, readings[0], readings[^1], due));
         var saved = readings[0];
-        if (file.Dated is { Year: > NoDate } dated && dated + ZonesApart < saved)
+        if (came is { Year: > NoDate } dated && dated + ZonesApart < saved)
             return With(
                 new Flag.SavedAfterItCame(name, saved, dated.Kind == DateTimeKind.Unspecified ? due.FromClocks(dated) : dated, due)
             );

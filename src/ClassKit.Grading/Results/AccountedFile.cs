@@ -15,9 +15,6 @@ public sealed record AccountedFile(string File, string? Digest, DateTime? Modifi
     /// <summary>Which deal it is from, if it is another than the one that was graded; else null.</summary>
     public OtherDeal? Other { get; init; }
 
-    /// <summary>When it came, or before, by the folder or archive that it lies in; null if that does not say. Never on record.</summary>
-    internal DateTime? Dated { get; init; }
-
     /// <summary>What went wrong in our own program, for the instructor to report; null if nothing did.</summary>
     public string? Fault { get; init; }
 }

@@ -17,6 +17,12 @@ public sealed record ClassGrades(DealtClass Dealt, IReadOnlyList<StudentGrade> S
     /// <summary>What decided the grades besides what was dealt and returned; null if it is not known.</summary>
     public JudgeRecord? Judging { get; init; }
 
+    /// <summary>
+    /// When each file came at the latest, by the folder or archive that it lies in; those that do not say are missing. Copying a folder
+    /// changes it, so that it stands in no record.
+    /// </summary>
+    internal IReadOnlyDictionary<string, DateTime> Came { get; init; } = new Dictionary<string, DateTime>();
+
     /// <summary>When the work was due; null if it may come at any time.</summary>
     public DueMoment? Due { get; init; }
 

@@ -64,7 +64,7 @@ internal static class Archive
                 return [ReturnedItem.Packed(item.Path, PackingFault.TooDeep, IntakeLimits.Depth)];
         }
 
-        return Unpack(bytes, item.Path, depth, budget);
+        return Unpack(bytes, item.Path, depth, budget).Select(inside => inside.OutOf(item.Dated));
     }
 
     private static IEnumerable<ReturnedItem> Unpack(byte[] bytes, string path, int depth, ArchiveBudget budget)

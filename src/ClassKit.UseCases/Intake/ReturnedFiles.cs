@@ -104,7 +104,7 @@ public sealed class ReturnedFiles
         {
             using var archive = new ZipArchive(stream, ZipArchiveMode.Read, leaveOpen: true, ZipNames.Instance);
             foreach (var item in Archive.Entries(archive, isAlone ? "" : upload.Path + "/", 1, budget: null))
-                yield return item;
+                yield return item.OutOf(upload.Dated);
             yield break;
         }
 
@@ -151,7 +151,7 @@ public sealed class ReturnedFiles
     {
         using var archive = OpenZip(file.FullName);
         foreach (var item in Archive.Entries(archive, path, 1, budget: null))
-            yield return item;
+            yield return item.OutOf(file.LastWriteTimeUtc);
     }
 
     private static ZipArchive OpenZip(string path)

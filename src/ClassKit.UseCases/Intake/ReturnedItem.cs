@@ -12,6 +12,17 @@ internal sealed record ReturnedItem(string Path, byte[]? Content, Refusal? Refus
     /// <summary>What went wrong in our own program, for those who mend it; null if nothing did.</summary>
     public string? Fault { get; init; }
 
+    /// <summary>Archives that know no date write one of this year, the first that theirs can hold.</summary>
+    private const int NoDate = 1980;
+
+    /// <summary>The same out of an archive: what lies in it came no later than it, whatever its own date says.</summary>
+    /// <param name="archive">When the archive was changed last; null if that is not known.</param>
+    public ReturnedItem OutOf(DateTime? archive) =>
+        this with
+        {
+            Dated = Dated is { Year: > NoDate } own && !(archive < own) ? own : archive ?? Dated,
+        };
+
     public static ReturnedItem Refused(string path, Refusal why) => new(path, null, why);
 
     public static ReturnedItem Packed(string path, PackingFault what, int most = 0) => Refused(path, new Refusal.Packed(what, most));

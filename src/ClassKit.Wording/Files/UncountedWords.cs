@@ -49,7 +49,7 @@ public static class UncountedWords
             WhyThatVersion.OtherIsEmpty => "nothing is answered in this one",
             WhyThatVersion.OtherIsNamed(var named) => $"this one came under {named.Shown}'s name",
             WhyThatVersion.NotAllSayWhen =>
-                "it earns most: not all of them say inside when they were saved, so that nobody can tell which is the newest",
+                "it earns most: not all of them say inside when they were saved, and by which clock, so that nobody can tell which is the newest",
             WhyThatVersion.EarnsAsMuch => "it earns as much",
             WhyThatVersion.EarnsMost => "it earns most",
             _ => throw new UnreachableException($"No words for {because}."),
