@@ -215,14 +215,13 @@ internal sealed record BenchFiles(TermEntry Term, PlannedWork Work, Sitting Whos
     }
 
     /// <summary>A name beside the term that is not taken: nothing that was brought back is ever written over.</summary>
-    private string Free(string ending)
-    {
-        var plain = Path.Combine(Folder, Plain);
-        var file = plain + ending;
-        for (var number = 2; Path.Exists(file); number++)
-            file = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{plain}-{number}{ending}");
-        return file;
-    }
+    private string Free(string ending) =>
+        Path.Combine(
+            Folder,
+            FreeName.In(Folder, number =>
+                number == 1 ? Plain + ending : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Plain}-{number}{ending}")
+            )
+        );
 
     private bool IsOurs(string file) => file.StartsWith(Folder + Path.DirectorySeparatorChar, StringComparison.Ordinal);
 

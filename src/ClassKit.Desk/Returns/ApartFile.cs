@@ -68,11 +68,8 @@ internal static class ApartFile
     }
 
     /// <summary>A name below a folder that nothing has.</summary>
-    private static string Free(string folder, string plain)
-    {
-        var name = plain;
-        for (var number = 2; Path.Exists(Path.Combine(folder, name)); number++)
-            name = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{plain} ({number})");
-        return name;
-    }
+    private static string Free(string folder, string plain) =>
+        FreeName.In(folder, number =>
+            number == 1 ? plain : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{plain} ({number})")
+        );
 }

@@ -151,14 +151,15 @@ internal static class PaperScreen
 
     private static string Free(string file, string what)
     {
-        for (var number = 1; ; number++)
-        {
-            var free = string.Create(
-                System.Globalization.CultureInfo.InvariantCulture,
-                $"{Path.ChangeExtension(file, null)} {what} {number}.xlsx"
-            );
-            if (!File.Exists(free))
-                return free;
-        }
+        var folder = Path.GetDirectoryName(file)!;
+        return Path.Combine(
+            folder,
+            FreeName.In(folder, number =>
+                string.Create(
+                    System.Globalization.CultureInfo.InvariantCulture,
+                    $"{Path.GetFileNameWithoutExtension(file)} {what} {number}.xlsx"
+                )
+            )
+        );
     }
 }

@@ -56,9 +56,7 @@ public static class AllergyText
         ArgumentNullException.ThrowIfNull(concern);
         string[] parts =
         [
-            concern.Declared.Count > 0
-                ? $"Declared in {string.Join(", ", concern.Declared.Select(found => $"{Lower(found.Ingredient)} ({Names(found.Holds)})"))}: not to be handled or tasted."
-                : "Declared in no ingredient here, which proves nothing.",
+            DeclaredIn(concern.Declared.Select(found => (found.Ingredient, found.Holds)), "not to be handled or tasted"),
             .. concern.Declared.Select(Instead),
             .. concern.Declared.Count == 0 ? Array.Empty<string>()
             : concern.HasStandIns ? ["With what is published it is another bread: bake a trial, apart and labelled."]
@@ -76,14 +74,17 @@ public static class AllergyText
         ArgumentNullException.ThrowIfNull(concern);
         string[] parts =
         [
-            concern.Declared.Count > 0
-                ? $"Declared in {string.Join(", ", concern.Declared.Select(found => $"{Lower(found.Ingredient)} ({Names(found.Holds)})"))}: not to be handled, tasted or passed to this student."
-                : "Declared in no ingredient here, which proves nothing.",
+            DeclaredIn(concern.Declared, "not to be handled, tasted or passed to this student"),
             .. NotKnown(concern.Unknown),
             "Read every label.",
         ];
         return string.Join(" ", parts);
     }
+
+    private static string DeclaredIn(IEnumerable<(Ingredient Ingredient, IReadOnlyList<Allergen> Holds)> declared, string kept) =>
+        declared.Select(found => $"{Lower(found.Ingredient)} ({Names(found.Holds)})").ToList() is { Count: > 0 } found
+            ? $"Declared in {string.Join(", ", found)}: {kept}."
+            : "Declared in no ingredient here, which proves nothing.";
 
     /// <summary>What is declared of one bread or demonstration, for everybody: <c>egg, milk, wheat</c>.</summary>
     public static string Declared(AllergenDeclaration of)
