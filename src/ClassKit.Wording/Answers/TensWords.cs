@@ -33,14 +33,35 @@ internal static class TensWords
         return UnseenWords.Change(exercise, part, formula, tree, sheet, named) is var (what, cure) ? $"{what}.{cure}" : null;
     }
 
-    private static List<string> Percentages(Exercise exercise, Flat written) =>
+    /// <summary>
+    /// The percentages that stand above the line in a product with a hundred: of one that is divided by, or that stands in a sum, nobody
+    /// would say that it was multiplied.
+    /// </summary>
+    private static List<string> Percentages(Exercise exercise, Flat written)
+    {
+        var sheet = new SheetTerms(exercise, new Dictionary<string, string>());
+        return
         [
-            .. written
-                .Leaves()
+            .. Products(written)
+                .Where(product => product.Items.Any(item => item.Term is Flat.Leaf { Node: NumberNode { Value: 100 } }))
+                .SelectMany(product => product.Items)
+                .Where(item => !item.IsInverse)
+                .Select(item => item.Term)
+                .OfType<Flat.Leaf>()
                 .Select(leaf => leaf.Node)
                 .OfType<NameNode>()
                 .Select(name => name.Name)
                 .Distinct(StringComparer.OrdinalIgnoreCase)
-                .Where(name => new SheetTerms(exercise, new Dictionary<string, string>()).IsPercent(name)),
+                .Where(sheet.IsPercent),
         ];
+    }
+
+    private static IEnumerable<Flat.Row> Products(Flat written) =>
+        written switch
+        {
+            Flat.Row row => row.Items.SelectMany(item => Products(item.Term)).Concat(row.IsSum ? [] : [row]),
+            Flat.Call call => call.Arguments.SelectMany(Products),
+            Flat.Power power => Products(power.Base).Concat(Products(power.Exponent)),
+            _ => [],
+        };
 }

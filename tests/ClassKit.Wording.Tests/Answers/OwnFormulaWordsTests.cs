@@ -61,6 +61,8 @@ public sealed class OwnFormulaWordsTests
     [InlineData("flour/1000*seeds", "=C7*C9", "you did not divide by 1000", "Write C7*C9/1000.")]
     [InlineData("flour*100/seeds", "=C7/C9", "you did not multiply by 100", "Write C7/C9*100.")]
     [InlineData("flour*seeds", "=C7*C9/1000", "you divided by 1000, which the method does not do there", "Write C7*C9.")]
+    [InlineData("flour/salt", "=(C7/C10)*100", "you multiplied by 100, which the method does not do there", "Write C7/C10.")]
+    [InlineData("flour*(1+salt)", "=C7*(1+C10)*100", "you multiplied by 100, which the method does not do there", "Write C7*(1+C10).")]
     public void A_step_of_tens_is_said_where_it_stands_or_is_missing(string key, string formula, string what, string cure)
     {
         var told = Told(
