@@ -136,10 +136,10 @@ internal sealed class ReturnedBook
         return this;
     }
 
-    /// <summary>Writes something into a cell of a row, whatever stands there.</summary>
-    public ReturnedBook Beside(string part, int column, object content)
+    /// <summary>Writes something into a cell of the row of a part or given, whatever stands there.</summary>
+    public ReturnedBook Beside(string name, int column, object content)
     {
-        Put(Cell(part) with { Column = column }, Content(content));
+        Put(Cell(name) with { Column = column }, Content(content));
         return this;
     }
 
@@ -217,6 +217,9 @@ internal sealed class ReturnedBook
             bool logical => new(CellValue.FromLogical(logical)),
             _ => throw new ArgumentException("A text, a number or a logical.", nameof(content)),
         };
+
+    /// <summary>Where a part's answer or a given stands, such as <c>C7</c>.</summary>
+    public string CellOf(string name) => Cell(name).Cell;
 
     private CellAddress Cell(string name) =>
         Now(_answers.FirstOrDefault(answer => answer.Part == name)?.Address ?? _givens.First(given => given.Name == name).Address);

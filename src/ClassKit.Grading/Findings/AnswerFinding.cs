@@ -113,11 +113,20 @@ public abstract record AnswerFinding
 
         /// <summary>The student's cells by the names of what stands in them; null where they are not known.</summary>
         public IReadOnlyDictionary<string, string>? Cells { get; init; }
+
+        /// <summary>A cell that the formula uses though nothing stands in it; null where there is none.</summary>
+        public UnusableCell? Lacks { get; init; }
     }
 
     /// <summary>An error value.</summary>
     /// <param name="Error">Which.</param>
-    public sealed record ErrorValue(CellError Error) : AnswerFinding;
+    public sealed record ErrorValue(CellError Error) : AnswerFinding
+    {
+        /// <summary>The cell that led to it; null where none is seen.</summary>
+        public UnusableCell? By { get; init; }
+
+        internal override AnswerFinding Under(IDisguise disguise) => this with { By = By?.Under(disguise) };
+    }
 
     /// <summary>Nothing was entered.</summary>
     /// <param name="Cell">The cell within its sheet, such as <c>B5</c>.</param>

@@ -281,7 +281,17 @@ internal sealed class AnswerJudge(TriedExercise tried)
         var slip = evidence.Select(one => SlipIn(answer, one)).FirstOrDefault(found => found is not null)
             ?? evidence.Select(one => NearMissIn(answer, earlier, one.Reading)).FirstOrDefault(found => found is not null);
         return slip is null
-            ? new(Outcome.Incorrect, reading, false, new AnswerFinding.NotRight { Formula = InNames(answer), Cells = CellsOf(answer) })
+            ? new(
+                Outcome.Incorrect,
+                reading,
+                false,
+                new AnswerFinding.NotRight
+                {
+                    Formula = InNames(answer),
+                    Cells = CellsOf(answer),
+                    Lacks = answer.IsFormula ? tried.Returned.Unusable(answer.Part, answer.Dealt) : null,
+                }
+            )
             : Judgement.OfSlip(
                 reading,
                 slip.Finding is AnswerFinding.OffByTens tens ? slip with { Finding = AsWritten(tens) } : slip,
@@ -332,7 +342,12 @@ internal sealed class AnswerJudge(TriedExercise tried)
     {
         var value = answer.Dealt.Value;
         if (value.IsError)
-            return new(Outcome.Incorrect, null, false, new AnswerFinding.ErrorValue(value.Error));
+            return new(
+                Outcome.Incorrect,
+                null,
+                false,
+                new AnswerFinding.ErrorValue(value.Error) { By = tried.Returned.Unusable(answer.Part, answer.Dealt) }
+            );
         return value.IsBlank
             ? Judgement.OfNothing(tried.Returned.Cell(answer.Part))
             : new(Outcome.Unreadable, null, false, UnreadableAnswer.Find(value, answer.Part));

@@ -1,9 +1,11 @@
 using ClassKit.CellFormulas.Evaluating;
 using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Finding;
+using ClassKit.Grading.Findings;
 using ClassKit.Grading.Judging.Trials;
 
 namespace ClassKit.Grading.Judging;
@@ -176,6 +178,49 @@ internal sealed class ReturnedExercise
         var used = _exercise.Givens.Where(given => evaluation.Dependencies.Contains(_found.Givens[given.Id])).Take(2).ToList();
         return used is [var only] ? only : null;
     }
+
+    /// <summary>
+    /// The first cell that a part's formula uses and cannot use: what leads to an error value, or what is empty where the value is a number.
+    /// Empty cells are looked for where no range is pointed at, which may well hold some.
+    /// </summary>
+    public UnusableCell? Unusable(Part part, Evaluation evaluation)
+    {
+        if (Content(part)?.Formula is not { } formula)
+            return null;
+        var (own, error) = (_found.Answers[part.Id], evaluation.Value.IsError ? evaluation.Value.Error : (CellError?)null);
+        if (error == CellError.Reference)
+            return evaluation.Reason is Obstacle.Circle { Cells: var circle } && circle.Contains(own)
+                ? circle.FirstOrDefault(cell => cell != own && cell.Sheet == own.Sheet) is { Sheet: not null } other
+                    ? new(other.Cell, UnusableCellKind.InTurn)
+                    : new(own.Cell, UnusableCellKind.Itself)
+                : null;
+        var used = evaluation.Dependencies.Where(cell => cell.Sheet == own.Sheet).OrderBy(cell => cell.Row).ThenBy(cell => cell.Column);
+        if (error == CellError.Value)
+            return used.Select(WithWords).FirstOrDefault(cell => cell is not null);
+        return error is null or CellError.DivideByZero && !formula.Contains(':', StringComparison.Ordinal)
+            ? used.Where(cell => !IsOfExercise(cell) && !CellFill.IsFilled(_workbook, cell))
+                .Select(cell => new UnusableCell(cell.Cell, UnusableCellKind.Empty))
+                .FirstOrDefault()
+            : null;
+    }
+
+    private UnusableCell? WithWords(CellAddress cell) =>
+        _workbook.Find(cell) is { Formula: null, Stored: { IsText: true } words }
+            ? new(
+                cell.Cell,
+                UnusableCellKind.Words,
+                new(words.Text),
+                IsOfExercise(cell)
+                    ? null
+                    : _found
+                        .Givens.Values.Concat(_found.Answers.Values)
+                        .Where(other => other.Sheet == cell.Sheet && other.Row == cell.Row)
+                        .Select(other => other.Cell)
+                        .FirstOrDefault()
+            )
+            : null;
+
+    private bool IsOfExercise(CellAddress cell) => _found.Givens.Values.Contains(cell) || _found.Answers.Values.Contains(cell);
 
     /// <summary>True if a result was computed from at least one given or other answer, and not from typed numbers alone.</summary>
     public bool DependsOnSheet(Evaluation evaluation) =>

@@ -110,7 +110,7 @@ public static class FindingWords
                 $"The method is right, but {written} rounds on the way, and that carries through. {RoundAtTheEnd}",
             AnswerFinding.NotRight when part.Choice is not null => "Another one is right: its worked solution says why.",
             AnswerFinding.NotRight => NotRight(part),
-            AnswerFinding.ErrorValue(var error) => ErrorValue(error),
+            AnswerFinding.ErrorValue found => ErrorValue(found),
             AnswerFinding.Empty(var cell) => $"Nothing was entered in {cell}.",
             AnswerFinding.NoWorkbook => "No workbook could be read.",
             AnswerFinding.NotEvaluated(var why) =>
@@ -169,16 +169,16 @@ public static class FindingWords
         return $"{begin}you typed {string.Join(", and ", found)}. Point to {(typed.Count == 1 ? "that cell" : "those cells")} instead.";
     }
 
-    private static string ErrorValue(CellError error) =>
-        error switch
+    private static string ErrorValue(AnswerFinding.ErrorValue found) =>
+        found switch
         {
-            CellError.DivideByZero =>
+            { By: { } cell } => $"Your formula comes to {CellErrorText.Of(found.Error)}. {UnusableCellWords.Of(cell)}",
+            { Error: CellError.DivideByZero } =>
                 "Your formula comes to #DIV/0!: it divides by zero or by an empty cell. Check which cell stands below the division.",
-            CellError.Value =>
-                "Your formula comes to #VALUE!: one of its cells holds text where a number is needed. Type numbers without their unit.",
-            CellError.Reference => "Your formula comes to #REF!: it points at a cell that is not there, or at itself.",
-            CellError.Name => "Your formula comes to #NAME?: a name in it is not known. Check its spelling.",
-            _ => $"Your formula comes to {CellErrorText.Of(error)}, which is not a number.",
+            { Error: CellError.Value } => "Your formula comes to #VALUE!: something in it is words where a number is needed.",
+            { Error: CellError.Reference } => "Your formula comes to #REF!: it points at a cell that is not there.",
+            { Error: CellError.Name } => "Your formula comes to #NAME?: a name in it is not known. Check its spelling.",
+            _ => $"Your formula comes to {CellErrorText.Of(found.Error)}, which is not a number.",
         };
 
     internal static string Parts(IReadOnlyList<Part> parts) =>

@@ -22,6 +22,7 @@ internal static class UnseenWords
     /// <param name="found">What was found of it.</param>
     public static string Of(AnswerGrade answer, AnswerFinding.NotRight found) =>
         answer.Formula is not { } formula ? OfNumber(answer.Exercise, answer.Part)
+        : found.Lacks is { } empty ? $"Your formula does not come to the right number. {UnusableCellWords.Of(empty)}"
         : found.Formula is not { } named ? Lay(answer.Exercise, answer.Part, null)
         : Of(answer.Exercise, answer.Part, formula, found.Cells ?? Cells(named, formula), named);
 

@@ -38,6 +38,26 @@ public sealed class FindingWordsTests
             { new AnswerFinding.TypedRounded(2), "it is rounded to two decimals" },
             { new AnswerFinding.TypedFromRounded(0), "it looks as if an earlier answer was rounded to a whole number" },
             { new AnswerFinding.ErrorValue(CellError.DivideByZero), "#DIV/0!" },
+            {
+                new AnswerFinding.ErrorValue(CellError.Value) { By = new("B8", UnusableCellKind.Words, new("Water"), "C8") },
+                "Your formula comes to #VALUE!. B8 holds words (“Water”); the number beside them stands in C8."
+            },
+            {
+                new AnswerFinding.ErrorValue(CellError.Value) { By = new("C25", UnusableCellKind.Words, new("1560 g")) },
+                "C25 holds “1560 g”, which a spreadsheet takes for words. Type the number alone there."
+            },
+            {
+                new AnswerFinding.ErrorValue(CellError.Value) { By = new("C6", UnusableCellKind.Words, new("Value")) },
+                "C6 holds words (“Value”), not a number: look which cell you meant."
+            },
+            {
+                new AnswerFinding.ErrorValue(CellError.Reference) { By = new("C13", UnusableCellKind.Itself) },
+                "It points at C13, its own cell. Take C13 out of it."
+            },
+            {
+                new AnswerFinding.ErrorValue(CellError.DivideByZero) { By = new("C12", UnusableCellKind.Empty) },
+                "C12, which it uses, is empty: look which cell you meant."
+            },
             { new AnswerFinding.Empty("B5"), "Nothing was entered in B5." },
             { new AnswerFinding.WrongTurn(Parts.Divided), "Multiply by the share." },
             { new AnswerFinding.NotFollowing([], Varies: false), "it comes to the same number whatever they are" },

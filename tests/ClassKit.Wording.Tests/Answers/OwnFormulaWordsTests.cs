@@ -60,6 +60,13 @@ public sealed class OwnFormulaWordsTests
     [InlineData("flour*salt", "=C7*C10/100", "C10 (salt) was divided by 100, though a percentage counts as a fraction", "Write C7*C10.")]
     [InlineData("flour/1000*seeds", "=C7*C9", "you did not divide by 1000", "Write C7*C9/1000.")]
     [InlineData("flour*100/seeds", "=C7/C9", "you did not multiply by 100", "Write C7/C9*100.")]
+    [InlineData("flour/salt", "=(C7/C10)*100", "you multiplied by 100, which the method does not do there", "Write C7/C10.")]
+    [InlineData(
+        "flour*wholemeal/(seeds-pack*salt)",
+        "=100*C7*C8/(C9-C11*C10)",
+        "you multiplied by 100, which the method does not do there",
+        "Write C7*C8/(C9-C11*C10)."
+    )]
     [InlineData("flour*seeds", "=C7*C9/1000", "you divided by 1000, which the method does not do there", "Write C7*C9.")]
     [InlineData("flour/salt", "=(C7/C10)*100", "you multiplied by 100, which the method does not do there", "Write C7/C10.")]
     [InlineData("flour*(1+salt)", "=C7*(1+C10)*100", "you multiplied by 100, which the method does not do there", "Write C7*(1+C10).")]

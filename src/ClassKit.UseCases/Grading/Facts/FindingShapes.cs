@@ -87,13 +87,27 @@ internal static class FindingShapes
             ),
             Shape.Of<AnswerFinding.NotRight>(
                 "not-right",
-                (fact, to) => WriteFormula(fact.Formula, fact.Cells, to),
-                from => new() { Formula = FormulaIn(from), Cells = CellsIn(from) }
+                (fact, to) =>
+                {
+                    WriteFormula(fact.Formula, fact.Cells, to);
+                    WriteUnusable(fact.Lacks, to);
+                },
+                from =>
+                    new()
+                    {
+                        Formula = FormulaIn(from),
+                        Cells = CellsIn(from),
+                        Lacks = UnusableIn(from),
+                    }
             ),
             Shape.Of<AnswerFinding.ErrorValue>(
                 "error-value",
-                (fact, to) => to["error"] = CellErrorText.Of(fact.Error),
-                from => new(Error(from.Text("error")))
+                (fact, to) =>
+                {
+                    to["error"] = CellErrorText.Of(fact.Error);
+                    WriteUnusable(fact.By, to);
+                },
+                from => new(Error(from.Text("error"))) { By = UnusableIn(from) }
             ),
             Shape.Of<AnswerFinding.Empty>("empty", (fact, to) => to["cell"] = fact.Cell, from => new(from.Text("cell"))),
             Shape.Of<AnswerFinding.NoWorkbook>("no-workbook"),
@@ -174,6 +188,22 @@ internal static class FindingShapes
     private static IReadOnlyDictionary<string, string>? CellsIn(FactReader from) => from.Has("cells") ? from.ByName("cells") : null;
 
     private static TypedGiven Given(FactReader from) => new(from.Names.Given(from.Text("given")), from.Decimal("dealt"), from.Text("cell"));
+
+    private static void WriteUnusable(UnusableCell? cell, JsonObject to)
+    {
+        if (cell is null)
+            return;
+        (to["cell"], to["holds"]) = (cell.Cell, KindWords.Of(cell.Kind));
+        if (cell.Text is { } text)
+            to["text"] = text.Text;
+        if (cell.Beside is { } beside)
+            to["beside"] = beside;
+    }
+
+    private static UnusableCell? UnusableIn(FactReader from) =>
+        from.Has("holds")
+            ? new(from.Text("cell"), from.Word<UnusableCellKind>("holds"), from.QuoteOrNull("text"), from.TextOrNull("beside"))
+            : null;
 
     private static CellError Error(string text) =>
         CellErrorText.TryParse(text, out var error) ? error : throw new FormatException($"“{text}” is no error value such as #DIV/0!");
