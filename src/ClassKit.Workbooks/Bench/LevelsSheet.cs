@@ -60,5 +60,6 @@ internal static class LevelsSheet
         );
         sheet.PageSetup.SetRowsToRepeatAtTop(HeadRow, HeadRow);
         sheet.SpreadOverPages(form.Paper, last, 2);
+        sheet.ProtectFromSlips();
     }
 }

@@ -44,5 +44,6 @@ internal static class GuessesSheet
             sheet.Range(row, 1, row, 3).AsTableRow();
         }
         sheet.SetUpPage(sheet.Range(1, 1, last, 3), XLPageOrientation.Portrait, pack.Class.Paper, pack.Class.Name, pack.Lesson.Title);
+        sheet.ProtectFromSlips();
     }
 }

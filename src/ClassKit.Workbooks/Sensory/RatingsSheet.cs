@@ -70,6 +70,7 @@ internal static class RatingsSheet
                 $"Type the numbers of the sheets, {Descriptor.Least} to {Descriptor.Most}, into the framed cells below; means and spreads follow. Leave empty what nobody wrote."
             )
             .AsQuiet();
+        sheet.ProtectFromSlips();
 
         void Heads(int row, string first, string second)
         {

@@ -78,6 +78,7 @@ internal static class TriangleSheet
         sheet.Range(Head, 1, last, Last).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Center;
         sheet.TabColor = Palette.Crust;
         sheet.SetUpPage(sheet.Range(1, 1, last, Last), XLPageOrientation.Portrait, pack.Class.Paper, pack.Class.Name, pack.Lesson.Title);
+        sheet.ProtectFromSlips();
 
         void Result(int row, string what, string formula, string format)
         {

@@ -14,6 +14,19 @@ public sealed class TastingWorkbookTests
     private const int Chance = 8;
     private const int Shows = 9;
 
+    /// <summary>A slip over a formula here turns what a class found into something else without a word.</summary>
+    [Fact]
+    public void Formulas_are_locked_what_seats_wrote_is_open_and_no_password_is_asked()
+    {
+        var cells = WrittenCell.Of(BuiltPack.Demo.Bytes(File));
+
+        Assert.All(cells, cell => Assert.True(cell.IsProtected && !cell.HasPassword, cell.Sheet));
+        Assert.All(cells.Where(cell => cell.Formula is not null), cell => Assert.True(cell.IsLocked, $"{cell}"));
+        Assert.All(cells, cell => Assert.True(cell.IsLocked || cell.IsFramed, $"{cell}"));
+        // Triangle and scales; what guesses come to has nothing to type.
+        Assert.Equal(2, cells.Where(cell => !cell.IsLocked).Select(cell => cell.Sheet).Distinct().Count());
+    }
+
     [Fact]
     public void Nothing_typed_shows_nothing()
     {

@@ -30,6 +30,17 @@ public sealed class BenchMarksReaderTests
         """;
 
     [Fact]
+    public void Both_sheets_are_protected_without_a_password_and_their_formulas_are_locked()
+    {
+        var cells = WrittenCell.Of(BenchMarksWriter.Write(Form));
+
+        Assert.All(cells, cell => Assert.True(cell.IsProtected && !cell.HasPassword, cell.Sheet));
+        Assert.All(cells.Where(cell => cell.Formula is not null), cell => Assert.True(cell.IsLocked, $"{cell}"));
+        Assert.Equal(2, cells.Select(cell => cell.Sheet).Distinct().Count());
+        Assert.Contains(cells, cell => !cell.IsLocked);
+    }
+
+    [Fact]
     public void An_empty_form_says_only_who_is_in_which_team()
     {
         var reading = BenchMarksReader.Read(LibreOffice.SaveAgain(BenchMarksWriter.Write(Form)), Form);
