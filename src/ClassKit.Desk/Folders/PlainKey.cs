@@ -1,3 +1,4 @@
+using System.Security.Cryptography;
 using System.Text;
 
 namespace ClassKit.Desk.Folders;
@@ -23,4 +24,21 @@ internal static class PlainKey
         }
         return plain.ToString();
     }
+
+    /// <summary>
+    /// Keys that tell several paths apart, in their order. Of paths that would share one, that which is its key already has it, or else the
+    /// first; the others carry digits of their own path behind it.
+    /// </summary>
+    /// <param name="paths">Each once.</param>
+    /// <param name="key">The key of one alone.</param>
+    public static IReadOnlyList<string> Apart(IReadOnlyList<string> paths, Func<string, string> key)
+    {
+        var first = paths
+            .GroupBy(key)
+            .ToDictionary(same => same.Key, same => same.OrderBy(path => !path.StartsWith(same.Key, StringComparison.Ordinal)).First());
+        return [.. paths.Select(path => first[key(path)] == path ? key(path) : $"{key(path)}-{Digits(path)}")];
+    }
+
+    private static string Digits(string path) =>
+        Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(path.Replace('\\', '/'))))[..8];
 }

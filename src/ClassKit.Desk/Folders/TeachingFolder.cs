@@ -41,10 +41,9 @@ public sealed record TeachingFolder(string Root)
         var library = Library.OfPaths();
         return
         [
-            .. Found(library)
-                .Where(item => item.Kind == ContentKind.ClassProfile)
+            .. Keyed(Of(ContentKind.ClassProfile, library), PlainKey.Of)
                 .Select(item => new ClassEntry(
-                    KeyOf(item.Path),
+                    item.Key,
                     item.Path,
                     ClassProfileReader.Read(library.At(item.Path)),
                     RosterBeside(library, item.Path)
@@ -58,10 +57,7 @@ public sealed record TeachingFolder(string Root)
     /// <summary>The instructor's own lessons, then those that ship.</summary>
     public IReadOnlyList<LessonEntry> Lessons()
     {
-        var own = Found(Library.OfPaths())
-            .Where(item => item.Kind == ContentKind.Lesson)
-            .Select(item => LessonEntry.Of(KeyOf(item.Path), item.Path))
-            .ToList();
+        var own = Keyed(PathsOf(ContentKind.Lesson), PlainKey.Of).Select(item => LessonEntry.Of(item.Key, item.Path)).ToList();
         return [.. own, .. LessonEntry.Shipped.Where(shipped => !own.Exists(lesson => lesson.Key == shipped.Key))];
     }
 
@@ -69,8 +65,14 @@ public sealed record TeachingFolder(string Root)
     public LessonEntry? Lesson(string? key) => Lessons().FirstOrDefault(entry => entry.Key == key);
 
     /// <summary>Every authored file of a kind, whatever is wrong with it.</summary>
-    public IReadOnlyList<string> PathsOf(ContentKind kind) =>
-        [.. Found(Library.OfPaths()).Where(item => item.Kind == kind).Select(item => item.Path)];
+    public IReadOnlyList<string> PathsOf(ContentKind kind) => Of(kind, Library.OfPaths());
+
+    private List<string> Of(ContentKind kind, Library library) =>
+        [.. Found(library).Where(item => item.Kind == kind).Select(item => item.Path)];
+
+    /// <summary>Paths with keys that tell them apart.</summary>
+    private IEnumerable<(string Key, string Path)> Keyed(IReadOnlyList<string> paths, Func<string, string> key) =>
+        PlainKey.Apart([.. paths.Select(path => Path.GetRelativePath(Root, path))], key).Zip(paths);
 
     /// <summary>Everything authored in it, by what it is.</summary>
     /// <param name="library">How files are read.</param>
@@ -139,15 +141,18 @@ public sealed record TeachingFolder(string Root)
     public IReadOnlyList<TextEntry> Texts()
     {
         var lessons = Lessons().Where(lesson => !lesson.IsShipped).Select(lesson => lesson.Path).ToList();
+        var texts = Authored()
+            .Where(file => file.Extension.ToLowerInvariant() is ".md" or ".csv" or ".tsv")
+            .Select(file => file.FullName)
+            .ToList();
         return
         [
-            .. Authored()
-                .Where(file => file.Extension.ToLowerInvariant() is ".md" or ".csv" or ".tsv")
+            .. Keyed(texts, PlainKey.OfFile)
                 .Select(file => new TextEntry(
-                    PlainKey.OfFile(Path.GetRelativePath(Root, file.FullName)),
-                    file.FullName,
-                    Path.GetRelativePath(Root, file.FullName).Replace('\\', '/'),
-                    lessons.Find(lesson => file.FullName.StartsWith(lesson + Path.DirectorySeparatorChar, StringComparison.Ordinal))
+                    file.Key,
+                    file.Path,
+                    Path.GetRelativePath(Root, file.Path).Replace('\\', '/'),
+                    lessons.Find(lesson => file.Path.StartsWith(lesson + Path.DirectorySeparatorChar, StringComparison.Ordinal))
                 )),
         ];
     }

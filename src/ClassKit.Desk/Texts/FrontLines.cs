@@ -40,6 +40,13 @@ internal static class FrontLines
         return string.Join('\n', lines);
     }
 
+    /// <summary>The lines at the top alone, with the fences around them; the whole text if it has none.</summary>
+    public static string Top(string text)
+    {
+        var lines = text.Split('\n');
+        return End(lines) is { } end ? string.Join('\n', lines[..(end + 1)]) + "\n" : text;
+    }
+
     /// <summary>The line that closes the top.</summary>
     private static int? End(IReadOnlyList<string> lines)
     {

@@ -70,15 +70,7 @@ internal static class TextScreen
         )
             return Show(visit, entry, text, typed, [.. taken, .. told], visit.Typed("stamp"));
         return text.Write(visit.Typed("stamp"), content) is { } refused
-            ? Show(
-                visit,
-                entry,
-                text,
-                typed,
-                [refused, .. told],
-                text.Stamp,
-                isOld: refused.Found.StartsWith("The file was", StringComparison.Ordinal)
-            )
+            ? Show(visit, entry, text, typed, [refused, .. told], OwnText.Read(entry.Path)?.Stamp, now: OwnText.Read(entry.Path))
             : visit.GoTo($"texts/{entry.Key}?kept=yes");
     }
 
@@ -89,14 +81,14 @@ internal static class TextScreen
         string typed,
         IReadOnlyList<Diagnostic> told,
         string? stamp = null,
-        bool isOld = false
+        OwnText? now = null
     ) =>
         visit.Show<TextPage>(
             (nameof(TextPage.Entry), entry),
             (nameof(TextPage.Typed), typed),
             (nameof(TextPage.Stamp), stamp ?? text.Stamp),
             (nameof(TextPage.Problems), told),
-            (nameof(TextPage.InTheFile), isOld ? text.Text : null),
+            (nameof(TextPage.InTheFile), now is not null && now.Stamp != visit.Typed("stamp") ? now.Text : null),
             (nameof(TextPage.IsKept), visit.Typed("kept").Length > 0),
             (nameof(TextPage.Classes), entry.Lesson is null ? [] : visit.Folder.Classes())
         );

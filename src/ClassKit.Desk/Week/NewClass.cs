@@ -105,7 +105,9 @@ internal static class NewClass
 
     private static string Like(ClassEntry like, string folder)
     {
-        var text = FrontLines.With(FrontLines.With(OwnText.Read(like.File)!.Text, "allergies", "[]"), "roster", "");
+        // Remarks behind the allergies, and what stands below, may speak of the other class's students.
+        var top = FrontLines.Top(OwnText.Read(like.File)!.Text);
+        var text = FrontLines.With(FrontLines.With(FrontLines.With(top, "allergies", ""), "allergies", "[]"), "roster", "");
         // How many they are is said by the list of the other class, where its page does not.
         foreach (var (key, count) in new[] { ("students", like.Profile.Model!.Students), ("teams", like.Profile.Model.Teams) })
             if (FrontLines.Value(text, key) is null)

@@ -37,6 +37,12 @@ public sealed partial class KitchenTests(RunningDesk desk) : IClassFixture<Runni
     [Fact]
     public async Task Another_class_is_begun_from_the_first_page_and_holds()
     {
+        var file = Path.Combine(desk.Folder.Root, "class.md");
+        var before = await File.ReadAllTextAsync(file);
+        await File.WriteAllTextAsync(
+            file,
+            FrontLines.With(before, "allergies", "[peanut] # Zeno has his pen in the office") + "\nYolanda sits by the door.\n"
+        );
         Assert.Equal(303, await desk.StatusAsync(desk.Request("classes/new", ("name", "Thursday bakers"))));
         var begun = desk.Folder.Classes().Single(known => known.Name == "Thursday bakers");
         try
@@ -49,6 +55,7 @@ public sealed partial class KitchenTests(RunningDesk desk) : IClassFixture<Runni
             );
             Assert.Equal(first.Prices?.Packs.Count, profile.Prices?.Packs.Count);
             Assert.Null(begun.Roster);
+            Assert.DoesNotMatch("Zeno|Yolanda", await File.ReadAllTextAsync(begun.File));
             Assert.Matches("Thursday bakers(?s:.*)Say who is in the class", await desk.PageAsync(""));
             foreach (
                 var (name, said) in new[]
@@ -68,6 +75,7 @@ public sealed partial class KitchenTests(RunningDesk desk) : IClassFixture<Runni
         finally
         {
             Directory.Delete(Path.GetDirectoryName(begun.File)!, recursive: true);
+            await File.WriteAllTextAsync(file, before);
         }
     }
 
