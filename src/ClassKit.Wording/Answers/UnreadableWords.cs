@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using ClassKit.CellFormulas.Syntax;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Findings.Quoting;
@@ -16,6 +17,8 @@ internal static class UnreadableWords
     public static string Of(AnswerFinding finding, Part part) =>
         finding switch
         {
+            AnswerFinding.BrokenFormula({ Kind: SyntaxFoundKind.End }, _) =>
+                $"This begins like a formula and is not finished: a bracket is opened and not closed, or nothing follows its last sign. {Retry}",
             AnswerFinding.BrokenFormula(var found, var character) =>
                 $"This begins like a formula but cannot be read as one, from character {character} on: there is {SyntaxWords.Of(found)}. {Retry}",
             AnswerFinding.NamesNoCell(var name) =>

@@ -39,6 +39,8 @@ public static class ObstacleWords
             Obstacle.InNoTable(var text) => $"`{ShownName.Of(text)}` stands in no table",
             Obstacle.NoTable(var table) => $"there is no table called {ShownName.Of(table)}",
             Obstacle.NoColumn(var table, var text) => $"the table {ShownName.Of(table)} has no such column: `{ShownName.Of(text)}`",
+            Obstacle.NoFormula(var cell, var error) when SyntaxWords.Unfinished(error) is { } lacks =>
+                $"in {ShownName.Of(cell.ToString())} {lacks}",
             Obstacle.NoFormula(var cell, var error) =>
                 $"{ShownName.Of(cell.ToString())} holds no formula that can be read: {SyntaxWords.Of(error)}",
             Obstacle.NotEvaluated(var what, var text) => $"{Of(what)} (`{ShownName.Of(text)}`) is not evaluated",

@@ -17,6 +17,19 @@ public static class SyntaxWords
         );
     }
 
+    /// <summary>What a formula lacks that ends too early, as who wrote it would say; null for any other.</summary>
+    public static string? Unfinished(SyntaxError error)
+    {
+        ArgumentNullException.ThrowIfNull(error);
+        return (error.Found.Kind, error.Expected) switch
+        {
+            (SyntaxFoundKind.End, SyntaxExpected.OperatorOrClose or SyntaxExpected.OperatorCommaOrClose) =>
+                "a bracket is opened and not closed",
+            (SyntaxFoundKind.End, SyntaxExpected.Operand) => "it ends where a cell or a number should follow",
+            _ => null,
+        };
+    }
+
     /// <summary>What stands there.</summary>
     public static string Of(SyntaxFound found)
     {

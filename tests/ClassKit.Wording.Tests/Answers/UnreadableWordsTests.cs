@@ -18,7 +18,8 @@ public sealed class UnreadableWordsTests
             { No(UnreadableKind.Word, "maybe 182", "maybe", 1), "the word “maybe” at character 1" },
             { No(UnreadableKind.Character, "182\u0007", "\u0007", 4), "U+0007" },
             { new AnswerFinding.LacksEqualsSign(new("C7*C8")), "a formula begins with =" },
-            { new AnswerFinding.BrokenFormula(new(SyntaxFoundKind.End), 8), "from character 8 on" },
+            { new AnswerFinding.BrokenFormula(new(SyntaxFoundKind.Sign, ")"), 8), "from character 8 on" },
+            { new AnswerFinding.BrokenFormula(new(SyntaxFoundKind.End), 8), "is not finished: a bracket is opened and not closed" },
             { new AnswerFinding.NamesNoCell(new("flour")), "“flour” in it is no cell" },
         };
 

@@ -31,8 +31,20 @@ public class ObstacleWordsTests
                 "a reference through several sheets (`Sheet1:Sheet3!A1`) is not evaluated"
             },
             {
+                new Obstacle.NoFormula(new("Sheet1", 1, 2), CellFormula.Parse("=(C7*C8").Error!),
+                "in 'Sheet1'!B1 a bracket is opened and not closed"
+            },
+            {
+                new Obstacle.NoFormula(new("Sheet1", 1, 2), CellFormula.Parse("=SUM(C7:C8").Error!),
+                "in 'Sheet1'!B1 a bracket is opened and not closed"
+            },
+            {
+                new Obstacle.NoFormula(new("Sheet1", 1, 2), CellFormula.Parse("=C7)").Error!),
+                "'Sheet1'!B1 holds no formula that can be read: character 4: found `)`, expected an operator or the end"
+            },
+            {
                 new Obstacle.NoFormula(new("Sheet1", 1, 2), CellFormula.Parse("=1+").Error!),
-                "'Sheet1'!B1 holds no formula that can be read: character 4: found the end, expected a number, a text in quotes, a cell, a name, a function or ("
+                "in 'Sheet1'!B1 it ends where a cell or a number should follow"
             },
             { new Obstacle.NoColumn("Doughs", "Doughs[Salt]"), "the table Doughs has no such column: `Doughs[Salt]`" },
         };
