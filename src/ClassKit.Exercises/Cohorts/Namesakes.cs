@@ -18,17 +18,14 @@ public static class Namesakes
             .Where(name => name.Skip(1).Any())
             .SelectMany(name => name)
             .ToHashSet();
-        return
-        [
-            .. students.Select(student =>
-                shared.Contains(student) && student.Shown == student.Name
-                    ? student with
-                    {
-                        Shown = $"{student.Name} ({student.Id})",
-                    }
-                    : student
-            ),
-        ];
+        return [.. students.Select(student => shared.Contains(student) && student.Shown == student.Name ? WithId(student) : student)];
+    }
+
+    /// <summary>The student with the id behind the name, as somebody who shares it in the class.</summary>
+    public static Student WithId(Student student)
+    {
+        ArgumentNullException.ThrowIfNull(student);
+        return student with { Shown = $"{student.Name} ({student.Id})" };
     }
 
     private static string Folded(string name) =>

@@ -189,6 +189,13 @@ internal sealed record DealtDocument
         IReadOnlyList<AnswerPlaceEntry> Answers
     )
     {
+        /// <summary>
+        /// True for who shares a name in the class, and so bears the id behind it, also where the other one was dealt nothing; absent if
+        /// not.
+        /// </summary>
+        [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+        public bool SharesName { get; init; }
+
         /// <summary>Absent where the student has everything as the class has it.</summary>
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
         public ArrangementEntry? Arrangement { get; init; }

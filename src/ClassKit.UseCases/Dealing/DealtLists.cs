@@ -46,6 +46,7 @@ internal static class DealtLists
             ]
         )
         {
+            SharesName = student.Who.Shown != student.Who.Name,
             Arrangement = student.HasArrangement
                 ? new(student.LargePrint, student.ExtraTime)
                 {

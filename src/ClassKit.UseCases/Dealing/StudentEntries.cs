@@ -41,6 +41,7 @@ internal sealed class StudentEntries : ICollection<DealtDocument.StudentEntry>, 
                 item.Id,
                 item.Name,
                 item.Workbook,
+                item.SharesName,
                 item.Arrangement,
                 at,
                 [.. item.Givens.Select(given => given.Value)],
@@ -54,7 +55,8 @@ internal sealed class StudentEntries : ICollection<DealtDocument.StudentEntry>, 
 
     /// <summary>Who they are, without what was dealt to them.</summary>
     public IEnumerable<Student> Who() =>
-        _made?.Select(entry => new Student(entry.Id, entry.Name)) ?? _read.Select(own => new Student(own.Id, own.Name));
+        _made?.Select(entry => Known(entry.Id, entry.Name, entry.SharesName))
+        ?? _read.Select(own => Known(own.Id, own.Name, own.SharesName));
 
     public IEnumerator<DealtDocument.StudentEntry> GetEnumerator() => _made?.GetEnumerator() ?? _read.Select(Whole).GetEnumerator();
 
@@ -72,6 +74,8 @@ internal sealed class StudentEntries : ICollection<DealtDocument.StudentEntry>, 
 
     public bool Remove(DealtDocument.StudentEntry item) => throw new NotSupportedException();
 
+    private static Student Known(string id, string name, bool sharesName) => sharesName ? Namesakes.WithId(new(id, name)) : new(id, name);
+
     private static bool HasSamePlaces(DealtDocument.StudentEntry one, DealtDocument.StudentEntry other) =>
         one.Givens.Count == other.Givens.Count
         && one.Answers.Count == other.Answers.Count
@@ -87,6 +91,7 @@ internal sealed class StudentEntries : ICollection<DealtDocument.StudentEntry>, 
             [.. _places[own.Places].Answers.Zip(own.Expected, (place, expected) => place with { Expected = expected })]
         )
         {
+            SharesName = own.SharesName,
             Arrangement = own.Arrangement,
         };
 
@@ -95,6 +100,7 @@ internal sealed class StudentEntries : ICollection<DealtDocument.StudentEntry>, 
         string Id,
         string Name,
         string Workbook,
+        bool SharesName,
         DealtDocument.ArrangementEntry? Arrangement,
         int Places,
         decimal[] Values,

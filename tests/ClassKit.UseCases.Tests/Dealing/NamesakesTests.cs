@@ -97,6 +97,17 @@ public sealed partial class NamesakesTests
         Assert.Equal(students, Namesakes.ToldApart(students));
     }
 
+    [Fact]
+    public void Who_is_dealt_to_without_a_namesake_of_the_class_still_bears_the_id_when_the_deal_is_read_back()
+    {
+        var alone = Dealt with { Students = [Dealt.Students[1]] };
+
+        var read = DealtJson.Read("dealt.json", DealtJson.Write(alone)).Model!;
+
+        Assert.Equal([ToldApart[1]], read.Students.Select(seat => seat.Who.Shown));
+        Assert.Equal(DealtJson.Write(alone), DealtJson.Write(read));
+    }
+
     [GeneratedRegex("<style>.*?</style>", RegexOptions.Singleline)]
     private static partial Regex Style();
 }
