@@ -14,6 +14,9 @@ internal static partial class UnusualHeat
     /// <summary>In °C. From memory: household and deck ovens end at 250 to 320.</summary>
     private const double HottestOven = 330;
 
+    /// <summary>In °C. Common practice, no source: an oven dries and keeps warm from here on, and bakes from far above it.</summary>
+    private const double CoolestOven = 60;
+
     /// <summary>
     /// In °C. Common practice, no source: below, food soaks up fat before it is done; above, fat begins to smoke, and its heat is turned
     /// off.
@@ -37,6 +40,12 @@ internal static partial class UnusualHeat
                 line,
                 $"The oven of `{step.Name}` is at {written}, hotter than most ovens get",
                 $"If it was meant so, write `oven {celsius:0} °F`. Leave it if your oven gets that hot."
+            );
+        else if (step.InOven && celsius < CoolestOven)
+            problems.Doubt(
+                line,
+                $"The oven of `{step.Name}` is at {written}, and nothing bakes below some {CoolestOven} °C (140 °F)",
+                "Is a digit missing, as in `oven 190 °C` or `oven 375 °F`, or was the other scale meant?"
             );
         else if (step.Way == CookingWay.Fryer && celsius is < CoolestFat or > HottestFat)
             problems.Doubt(
