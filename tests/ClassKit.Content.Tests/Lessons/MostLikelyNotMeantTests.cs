@@ -85,7 +85,13 @@ public sealed partial class MostLikelyNotMeantTests : IDisposable
         "oven 200 °C",
         "Fine salt is 5 % of the flour"
     )]
-    [InlineData("steam", "| Water | 62 |", "Bake", "oven 40 °F", "The oven of `Bake` is at 40 °F, and nothing bakes below some 60 °C")]
+    [InlineData(
+        "steam",
+        "| Water | 62 |",
+        "Bake",
+        "oven 40 °F",
+        "The oven of `Bake` is at 4 °C (40 °F), and nothing bakes below some 60 °C"
+    )]
     [InlineData("steam", "| Water | 62 |", "Bake", "oven 19 °C", "The oven of `Bake` is at 19 °C, and nothing bakes below some 60 °C")]
     [InlineData("steam", "| Water | 62 |", "Dry", "oven 150 °F", "")]
     [InlineData("steam", "| Water | 62 |", "Fry", "fryer 280 °C", "The fat of `Fry` is at 280 °C")]
