@@ -13,10 +13,10 @@ public sealed record ClassTicket(ClassEntry Class, IReadOnlyList<RoundState> Rou
     public const int MostRounds = 3;
 
     /// <summary>The ticket of a class.</summary>
-    public static ClassTicket Of(ClassEntry known, IReadOnlyList<RoundState> rounds, IReadOnlyList<Round> aside)
+    public static ClassTicket Of(ClassEntry known, IReadOnlyList<RoundState> rounds, IReadOnlyList<Round> aside, DateTimeOffset now)
     {
         ArgumentNullException.ThrowIfNull(known);
         ArgumentNullException.ThrowIfNull(rounds);
-        return new(known, rounds, NextStep.Of(known, rounds), aside);
+        return new(known, rounds, NextStep.Of(known, rounds, now), aside);
     }
 }

@@ -9,9 +9,13 @@ namespace ClassKit.Desk.Week;
 public sealed record NextStep(string Words, string Page)
 {
     /// <summary>
-    /// What follows from how far the class's rounds are: the latest one decides, and what waits comes before what is new.
+    /// What follows from how far the class's rounds are: what came back comes before what is to come, and of several rounds the one that is
+    /// due first; what is due on no day comes behind all that is. Nobody is asked for work before it is due.
     /// </summary>
-    public static NextStep Of(ClassEntry known, IReadOnlyList<RoundState> rounds)
+    /// <param name="known">The class.</param>
+    /// <param name="rounds">Its rounds, the latest first.</param>
+    /// <param name="now">The moment.</param>
+    public static NextStep Of(ClassEntry known, IReadOnlyList<RoundState> rounds, DateTimeOffset now)
     {
         ArgumentNullException.ThrowIfNull(known);
         ArgumentNullException.ThrowIfNull(rounds);
@@ -21,24 +25,24 @@ public sealed record NextStep(string Words, string Page)
             return new("Say who is in the class", $"class/{known.Key}#roster");
         if (rounds is not [var newest, ..])
             return new("Prepare a lesson", $"lessons/{known.Key}");
-        // Of rounds that are out the one that is due first comes back first, however late another was handed out.
-        var last = newest.Grades is not null
-            ? newest
-            : rounds
-                .Where(round => round.Grades is null)
-                .MinBy(round => (!round.HasFiles, round.Dealt.Due?.At ?? DateTimeOffset.MaxValue))!;
-        var page = $"rounds/{known.Key}/{last.Round.Name}";
-        return last switch
-        {
-            { Grades: null, HasFiles: true } => new("Mark what came back", page + "/returns"),
-            { Grades: null } => new(
-                rounds.Count > 1 ? $"Take in what comes back of {last.Dealt.LessonTitle}" : "Take in what comes back",
-                page + "/returns"
-            ),
-            { Waiting: > 0 and var waiting } => new($"Decide on {Counted.Of(waiting, "thing")}", page + "/decisions"),
-            { Out.Count: > 0 and var missing } => new($"Ask {Counted.Of(missing, "student")} for their work", page + "/returns"),
-            { TeachAgain.Count: > 0, IsFollowedUp: false } => new("Teach again what was missed", page + "/again"),
-            _ => new("Prepare the next lesson", $"lessons/{known.Key}"),
-        };
+        string Page(RoundState round) => $"rounds/{known.Key}/{round.Round.Name}";
+        string Which(RoundState round) => rounds.Count > 1 ? $" of {round.Dealt.LessonTitle}" : "";
+        var byDue = rounds.OrderBy(DueAt).ToList();
+        if (byDue.Find(round => round is { Grades: null, HasFiles: true }) is { } unmarked)
+            return new("Mark what came back" + Which(unmarked), Page(unmarked) + "/returns");
+        if (byDue.Find(round => round is { Grades: not null, Waiting: > 0 }) is { } waiting)
+            return new($"Decide on {Counted.Of(waiting.Waiting, "thing")}{Which(waiting)}", Page(waiting) + "/decisions");
+        if (IsPast(newest, now) && newest.Out is { Count: > 0 and var missing })
+            return new($"Ask {Counted.Of(missing, "student")} for their work", Page(newest) + "/returns");
+        if (newest.Grades is null && byDue.Find(round => round.Grades is null) is { } open)
+            return new("Take in what comes back" + Which(open), Page(open) + "/returns");
+        return newest is { TeachAgain.Count: > 0, IsFollowedUp: false }
+            ? new("Teach again what was missed", Page(newest) + "/again")
+            : new("Prepare the next lesson", $"lessons/{known.Key}");
     }
+
+    private static DateTimeOffset DueAt(RoundState round) => round.Dealt.Due?.At ?? DateTimeOffset.MaxValue;
+
+    /// <summary>What was dealt without a due day is waited for by nobody's calendar.</summary>
+    private static bool IsPast(RoundState round, DateTimeOffset now) => round.Dealt.Due?.At <= now;
 }

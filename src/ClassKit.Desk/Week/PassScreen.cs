@@ -51,7 +51,8 @@ internal static class PassScreen
                             .OfType<RoundState>()
                             .Select(state => RoundAway.In(visit, known, state)),
                     ],
-                    folder.RoundsAside(known)
+                    folder.RoundsAside(known),
+                    visit.Desk.Now
                 )
             ),
         ];
