@@ -22,6 +22,9 @@ public sealed record DueMoment(DateTimeOffset At, ClassTimeZone Zone)
         In(Zone, At.UtcDateTime).ToString("dddd d MMMM yyyy, HH:mm", CultureInfo.InvariantCulture)
         + (Zone == ClassTimeZone.Utc ? " (UTC)" : "");
 
+    /// <summary>Its day as the class's clocks show it, <c>2026-11-20</c>.</summary>
+    public string Day => In(Zone, At.UtcDateTime).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
     /// <summary>Another moment as the same clocks show it.</summary>
     /// <param name="utc">In universal time.</param>
     public string OnClocks(DateTime utc) => In(Zone, utc).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);

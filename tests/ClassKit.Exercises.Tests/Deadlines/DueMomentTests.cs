@@ -129,4 +129,14 @@ public sealed class DueMomentTests
     [InlineData(10 * 1440 + 60, "10 days and 1 hour")]
     public void How_late_is_said_in_the_units_people_use(double minutes, string words) =>
         Assert.Equal(words, Elapsed.Words(TimeSpan.FromMinutes(minutes)));
+
+    /// <summary>Chicago keeps six hours behind universal time in winter (IANA time zone database).</summary>
+    [Fact]
+    public void Its_day_is_the_one_on_the_classes_clocks()
+    {
+        var moment = new DateTimeOffset(2026, 12, 1, 0, 23, 0, TimeSpan.Zero);
+
+        Assert.Equal("2026-11-30", new DueMoment(moment, ClassTimeZone.Find("America/Chicago")!).Day);
+        Assert.Equal("2026-12-01", new DueMoment(moment, ClassTimeZone.Utc).Day);
+    }
 }
