@@ -69,6 +69,26 @@ public static class StudentTable
         return Encoding.UTF8.GetBytes(Encoding.UTF8.GetString(table ?? []).StartsWith(Mark, StringComparison.Ordinal) ? Mark + text : text);
     }
 
+    /// <summary>The table without some of its columns.</summary>
+    /// <param name="table">The bytes of a table that its reader could read.</param>
+    /// <param name="columns">Headings; those that are not there are none.</param>
+    /// <returns>Null where none of them is there.</returns>
+    public static byte[]? Without(byte[] table, IReadOnlyList<string> columns)
+    {
+        ArgumentNullException.ThrowIfNull(columns);
+        var (shape, head, rows) = Read(table);
+        List<int> going = [.. columns.Select(column => Place(head, column)).Where(at => at >= 0).OrderDescending()];
+        if (going.Count == 0)
+            return null;
+        foreach (var row in rows.Prepend(head))
+        {
+            foreach (var at in going.Where(at => at < row.Count))
+                row.RemoveAt(at);
+        }
+        var text = string.Concat(rows.Prepend(head).Select(shape.Line));
+        return Encoding.UTF8.GetBytes(Encoding.UTF8.GetString(table).StartsWith(Mark, StringComparison.Ordinal) ? Mark + text : text);
+    }
+
     private static (CsvShape Shape, List<string> Head, List<List<string>> Rows) Read(byte[] table)
     {
         var text = Encoding.UTF8.GetString(table).TrimStart('\uFEFF');

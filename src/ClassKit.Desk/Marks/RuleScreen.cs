@@ -2,7 +2,6 @@ using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Rubrics;
 using ClassKit.Content.Sources;
 using ClassKit.Desk.Folders;
-using ClassKit.Desk.Kitchen;
 using ClassKit.Desk.Serving;
 using ClassKit.Desk.Texts;
 using ClassKit.Terms.Rules;

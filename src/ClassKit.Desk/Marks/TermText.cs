@@ -17,6 +17,9 @@ internal static class TermText
     public static string? WithCell(string text, PlannedWork work, string column, string value) =>
         TableLines.WithCell(text, Heading, work.Title, column, value);
 
+    /// <summary>The text without a work.</summary>
+    public static string? WithoutWork(string text, PlannedWork work) => TableLines.WithoutRow(text, Heading, work.Title);
+
     /// <summary>Writes a change.</summary>
     /// <param name="file">The description of the term.</param>
     /// <param name="stamp">The file as the instructor saw it; null for as it is.</param>

@@ -1,8 +1,10 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Terms;
+using ClassKit.Desk.Folders;
 using ClassKit.Desk.Texts;
 using ClassKit.Exercises.Cohorts;
+using ClassKit.UseCases.Output.Writing;
 
 namespace ClassKit.Desk.Marks;
 
@@ -69,6 +71,38 @@ public sealed class TypedWork(TermEntry term, PlannedWork work)
         return !read.Succeeded ? read.Problems
             : table.Write(stamp, content) is { } refused ? [refused]
             : [];
+    }
+
+    /// <summary>
+    /// Takes the work's columns out of the table, for a table has no column that its term does not know; the table as it was stays beside
+    /// it, so that no mark is lost.
+    /// </summary>
+    /// <returns>Why it was not done; empty if it was, or nothing of the work stood there.</returns>
+    public IReadOnlyList<Diagnostic> TakeOut()
+    {
+        if (File is not { } file || Table is not { } table)
+            return [];
+        if (StudentTable.Without(table.Bytes.ToArray(), [Column(1), Column(2)]) is not { } content)
+            return [];
+        try
+        {
+            var folder = Path.GetDirectoryName(file)!;
+            var kept = FreeName.In(folder, number => $"{Path.GetFileNameWithoutExtension(file)} before {number}{Path.GetExtension(file)}");
+            WholeFile.Write(Path.Combine(folder, kept), table.Bytes.ToArray());
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            return
+            [
+                new(
+                    file,
+                    null,
+                    $"What stands in it could not be kept beside it: {failure.Message}",
+                    "Nothing was taken out. Check that there is room, and try again."
+                ),
+            ];
+        }
+        return table.Write(table.Stamp, content) is { } refused ? [refused] : [];
     }
 
     private IEnumerable<string> Differing(Func<string, int, string> typed)

@@ -22,6 +22,7 @@ internal static class WorkScreen
     {
         routes.LookInside(Page, visit => InWork(visit, (known, term, work) => Show(visit, known, term, work, [])));
         routes.TakeInside(Page + "/typed", visit => InWork(visit, (known, term, work) => KeepTyped(visit, known, term, work)));
+        routes.TakeInside(Page + "/out", visit => InWork(visit, (known, term, work) => TakeOut(visit, known, term, work)));
         routes.TakeInside(Page + "/bench/{whose}", visit => InBench(visit, (known, files) => KeepBench(visit, known, files)));
         routes.Receive(Page + "/back/{whose}", (visit, sent) => InBench(visit, (known, files) => Bring(visit, known, files, sent)));
         routes.TakeInside(Page + "/take/{whose}", visit => InBench(visit, (known, files) => TakeIn(visit, known, files)));
@@ -55,6 +56,39 @@ internal static class WorkScreen
                 ? answer(known, new(term, work, whose))
                 : visit.Nothing()
         );
+
+    /// <summary>
+    /// The term no longer counts a work; what was marked stays in the folder. Works are addressed by their place: an older page may mean another.
+    /// </summary>
+    private static Task TakeOut(Visit visit, ClassEntry known, TermEntry term, PlannedWork work)
+    {
+        IReadOnlyList<Diagnostic> refused =
+            visit.Typed("work") == work.Title
+                ? term.Plan.Model!.Works.Count == 1
+                    ?
+                    [
+                        new(
+                            term.File,
+                            null,
+                            "It is the only work of the term",
+                            "Nothing was taken out. Add another work first: a term without any weighs nothing."
+                        ),
+                    ]
+                    // The table first: it may lack a column of the term, never have one that the term does not know.
+                    : new TypedWork(term, work).TakeOut() is { Count: > 0 } stays
+                        ? stays
+                        : TermText.Keep(term.File, null, text => TermText.WithoutWork(text, work))
+                :
+                [
+                    new(
+                        term.File,
+                        null,
+                        $"The page that was sent showed another work, and this is “{work.Title}”",
+                        "Nothing was taken out. Go back to the term, and open the work once more."
+                    ),
+                ];
+        return refused.Count > 0 ? Show(visit, known, term, work, refused) : visit.GoTo($"marks/{known.Key}/{term.Key}");
+    }
 
     private static Task Show(
         Visit visit,

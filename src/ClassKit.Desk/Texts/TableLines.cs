@@ -43,6 +43,26 @@ internal static class TableLines
         return null;
     }
 
+    /// <summary>The text without a row.</summary>
+    /// <param name="text">With line feeds alone.</param>
+    /// <param name="heading">The heading above the table.</param>
+    /// <param name="named">What stands in the row's first cell.</param>
+    /// <returns>Null if there is no such row.</returns>
+    public static string? WithoutRow(string text, string heading, string named)
+    {
+        var lines = text.Split('\n').ToList();
+        if (Find(lines, heading) is not { } table)
+            return null;
+        for (var at = table.Begin; at < table.End; at++)
+        {
+            if (Cells(lines[at]) is not [var first, ..] || first != named)
+                continue;
+            lines.RemoveAt(at);
+            return string.Join('\n', lines);
+        }
+        return null;
+    }
+
     private static (IReadOnlyList<string> Columns, int Begin, int End)? Find(List<string> lines, string heading)
     {
         var head = lines.FindIndex(Math.Max(0, lines.FindIndex(line => line.Trim() == heading)), line => line.TrimStart().StartsWith('|'));

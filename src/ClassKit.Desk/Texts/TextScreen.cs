@@ -1,6 +1,7 @@
 using ClassKit.Content.Checking;
 using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Recognition;
 using ClassKit.Content.Sources;
 using ClassKit.Desk.Folders;
 using ClassKit.Desk.Names;
@@ -57,6 +58,8 @@ internal static class TextScreen
         var told = Told(entry, content);
         if (!visit.Ticked("keep"))
             return Show(visit, entry, text, typed, told, visit.Typed("stamp"));
+        if (UnmadeGrades(visit.Folder, entry, content) is { Count: > 0 } unmade)
+            return Show(visit, entry, text, typed, [unmade[0], .. told.Count > 0 ? told : unmade.Skip(1)], visit.Typed("stamp"));
         if (
             visit.Folder.Classes().FirstOrDefault(known => known.File == entry.Path) is { } profile
             && NameOnRecord.Change(
@@ -73,6 +76,25 @@ internal static class TextScreen
             ? Show(visit, entry, text, typed, [refused, .. told], OwnText.Read(entry.Path)?.Stamp, now: OwnText.Read(entry.Path))
             : visit.GoTo($"texts/{entry.Key}?kept=yes");
     }
+
+    /// <summary>
+    /// Why a rule is not kept: a term whose grades it makes now would have none, and somebody may have been given theirs. Other texts are
+    /// kept with what is wrong in them.
+    /// </summary>
+    private static IReadOnlyList<Diagnostic> UnmadeGrades(TeachingFolder folder, TextEntry entry, byte[] content) =>
+        folder.PathsOf(ContentKind.GradeRule).Contains(entry.Path)
+        && Holding.Broken(folder, new(new ChangedTree(PathTree.Instance.Full(entry.Path), content))).ToList() is { Count: > 0 } broken
+            ?
+            [
+                new(
+                    entry.Path,
+                    null,
+                    "Nothing was written: the grades of a term are made by this rule, and would not be any more",
+                    "Mend what is named next, and keep it again. What is in the file still holds."
+                ),
+                .. broken,
+            ]
+            : [];
 
     private static Task Show(
         Visit visit,

@@ -23,6 +23,9 @@ public sealed record TermGrade(
     /// <summary>Every work, in the order of the rule's categories.</summary>
     public IEnumerable<WorkResult> Works => Categories.SelectMany(category => category.Works);
 
+    /// <summary>How much of the rule's shares something counts in, 0 to 1: the others left theirs to it.</summary>
+    public decimal StandsOn => Categories.Where(category => category.Share is not null).Sum(category => category.Category.Weight);
+
     /// <summary>
     /// True while a mark is still to come, an answer still to be decided on, or nothing has shown yet what must be passed whatever the
     /// average: the grade may change.

@@ -6,7 +6,10 @@ using ClassKit.Content.Sources;
 using ClassKit.Content.Terms;
 using ClassKit.Desk.Marks;
 using ClassKit.Desk.Tests.Tools;
+using ClassKit.Desk.Texts;
+using ClassKit.Pages.Rendering;
 using ClassKit.Terms.Bench;
+using ClassKit.Terms.Grades;
 using ClassKit.UseCases.BenchMarks;
 using ClassKit.UseCases.Running;
 using ClassKit.UseCases.Terms;
@@ -318,6 +321,73 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
     [InlineData("12", "absent", "12 absent")]
     public void Points_and_a_word_make_one_cell(string points, string word, string cell) =>
         Assert.Equal(cell, new TypedCell(points, word).Text);
+
+    /// <summary>A work that a mistake put there goes again, and the marks that were typed for it stay readable beside the term.</summary>
+    [Fact]
+    public async Task A_work_is_taken_out_of_the_term_and_its_marks_are_kept()
+    {
+        using var term = new Kept(In("term", "term.md"));
+        using var table = new Kept(In("term", "marks.csv"));
+        var page = Work("How steam lifts");
+        using (var other = await desk.Client.SendAsync(await Form(page, "/out", ("work", "Percentages"))))
+            Assert.Contains("showed another work", await other.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.Equal(term.Bytes, await File.ReadAllBytesAsync(term.Path));
+
+        Assert.Equal(303, await desk.StatusAsync(await Form(page, "/out", ("work", "How steam lifts"))));
+
+        var left = TermReader.Read(Library.OfPaths().At(In("term", "term.md"))).Model!;
+        Assert.DoesNotContain("How steam lifts", left.Works.Select(work => work.Title));
+        Assert.Contains("Percentages", left.Works.Select(work => work.Title));
+        Assert.DoesNotContain("How steam lifts", (await File.ReadAllLinesAsync(table.Path))[0], StringComparison.Ordinal);
+        var kept = Directory.EnumerateFiles(In("term"), "marks before *.csv").Single();
+        Assert.Equal(table.Bytes, await File.ReadAllBytesAsync(kept));
+        File.Delete(kept);
+    }
+
+    /// <summary>A rule of a running term is refused as a text too, where its shares come to more than a whole.</summary>
+    [Fact]
+    public async Task A_rule_that_would_make_no_grades_is_not_kept_as_a_text()
+    {
+        using var rule = new Kept(In("rubrics", "term-grade.md"));
+        var before = await File.ReadAllTextAsync(rule.Path);
+        var page = $"texts/{desk.Folder.TextAt(rule.Path)!.Key}";
+        using var refused = await desk.Client.SendAsync(
+            desk.Request(
+                page,
+                ("stamp", OwnText.Read(rule.Path)!.Stamp),
+                ("text", before.Replace("| Calculations | 40 %", "| Calculations | 50 %", StringComparison.Ordinal)),
+                ("keep", "yes")
+            )
+        );
+        var said = await refused.Content.ReadAsStringAsync();
+        Assert.Contains("Nothing was written", said, StringComparison.Ordinal);
+        Assert.Contains("The weights come to 110 %", said, StringComparison.Ordinal);
+        Assert.Equal(rule.Bytes, await File.ReadAllBytesAsync(rule.Path));
+    }
+
+    /// <summary>By hand: 20 of 100 parts count for the one, 80 for the other; only the first stands on less than half.</summary>
+    [Fact]
+    public void A_grade_that_stands_on_little_is_named_before_it_is_given_out()
+    {
+        var weighed = WeighTerm.Run(WeighTerm.Read(In("term", "term.md")).Model!, Run.Unwatched).Grades[0];
+        var thin = weighed with
+        {
+            Categories =
+            [
+                .. weighed.Categories.Select(category => category.Category.Weight == 0.2m ? category : category with { Share = null }),
+            ],
+        };
+        var sound = weighed with
+        {
+            Categories =
+            [
+                .. weighed.Categories.Select(category => category.Category.Weight == 0.2m ? category with { Share = null } : category),
+            ],
+        };
+        Assert.Equal((0.2m, 0.8m), (thin.StandsOn, sound.StandsOn));
+        var page = PageRenderer.Render<ThinGrades>((nameof(ThinGrades.Grades), (IReadOnlyList<TermGrade>)[thin, sound]));
+        Assert.Contains("1 grade stands on less than half", page, StringComparison.Ordinal);
+    }
 
     [Fact]
     public async Task What_absent_comes_to_is_said_where_it_is_chosen() =>

@@ -2,9 +2,8 @@ using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Recognition;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Terms;
-using ClassKit.Desk.Folders;
 
-namespace ClassKit.Desk.Kitchen;
+namespace ClassKit.Desk.Folders;
 
 /// <summary>What holds now in a folder and would not with a file changed.</summary>
 internal static class Holding
