@@ -22,19 +22,17 @@ internal static class HandOutScreen
         routes.LookInside("rounds/{class}/new", visit => visit.InClass(known => Choose(visit, known)));
         routes.TakeInside("rounds/{class}/pick", visit => visit.InClass(known => visit.GoTo(PageOf(visit, known, visit.Typed("lesson")))));
         routes.TakeInside("rounds/{class}/try", visit => visit.InClass(known => Try(visit, known)));
-        routes.LookInside("rounds/{class}/tried", visit =>
-            visit.InClass(known =>
-                Kept(visit, known) is { } tried
-                    ? visit.Show<TriedPage>(
-                        (nameof(TriedPage.Class), known),
-                        (nameof(TriedPage.Tried), tried),
-                        (nameof(TriedPage.Draft), visit.Desk.Kept.KeyOf(NameOf(known))),
-                        (nameof(TriedPage.Student), visit.Typed("student")),
-                        (nameof(TriedPage.IsRehearsed), RehearsalScreen.Kept(visit, known) is not null)
-                    )
-                    : visit.GoTo($"rounds/{known.Key}/new")
-            )
-        );
+        routes.LookInside("rounds/{class}/tried", visit => visit.InClass(known =>
+                Kept(visit, known) is not { } tried ? visit.GoTo($"rounds/{known.Key}/new")
+                : HandedOut(visit, known, tried) is { } round ? visit.GoTo($"rounds/{known.Key}/{round.Name}")
+                : visit.Show<TriedPage>(
+                    (nameof(TriedPage.Class), known),
+                    (nameof(TriedPage.Tried), tried),
+                    (nameof(TriedPage.Draft), visit.Desk.Kept.KeyOf(NameOf(known))),
+                    (nameof(TriedPage.Student), visit.Typed("student")),
+                    (nameof(TriedPage.IsRehearsed), RehearsalScreen.Kept(visit, known) is not null)
+                )
+            ));
         routes.LookInside("rounds/{class}/tried/sheet/{student}", visit =>
             visit.InClass(known =>
                 Kept(visit, known) is { } tried
@@ -171,6 +169,14 @@ internal static class HandOutScreen
                     "It was drawn for this class in another window, so that nothing was handed out. Draw the one that you mean once more under Hand out."
                 )
             );
+        if (HandedOut(visit, known, tried) is { } already)
+            return visit.Show<WordPage>(
+                (nameof(WordPage.Title), "This set is in their hands already"),
+                (
+                    nameof(WordPage.Words),
+                    $"It was handed out as round {already.Number}, with these very numbers, so that nothing was handed out again. For more practice choose a set under Hand out and draw it with another number."
+                )
+            );
         var round = visit.Folder.NewRound(known, tried.Lesson.Key);
         var paths = tried.Paths with { Into = round.Dealt };
         var target = new OutputTarget(
@@ -190,6 +196,15 @@ internal static class HandOutScreen
             )
         );
     }
+
+    /// <summary>
+    /// The round in which the class has the very numbers of a draw; null if it has not. Handed out twice, half of the work would come back to
+    /// either round, and each would count in a term.
+    /// </summary>
+    private static Round? HandedOut(Visit visit, ClassEntry known, TriedSet tried) =>
+        tried.Made.Dealt.Identity is { Code: var code }
+            ? visit.Folder.Rounds(known).FirstOrDefault(round => visit.Look(round)?.Dealt.Identity?.Code == code)
+            : null;
 
     /// <summary>The set that is drawn now; null if none is.</summary>
     public static TriedSet? Kept(Visit visit, ClassEntry known) => visit.Desk.Kept.Begun<TriedSet>(NameOf(known), "");

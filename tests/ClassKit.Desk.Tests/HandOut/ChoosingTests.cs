@@ -119,6 +119,26 @@ public sealed class ChoosingTests(RunningDesk desk) : IClassFixture<RunningDesk>
         Assert.Equal("Scaling, for Friday", again.Read().Model!.Set.Title);
     }
 
+    /// <summary>Back, and once more: the same workbooks in a second round would be taken in twice and count twice.</summary>
+    [Fact]
+    public async Task What_is_in_their_hands_is_not_handed_out_again()
+    {
+        await desk.DoneAsync("rounds/class/try", ("lesson", "no-oven-in-the-house"), ("seed", "41"));
+        await desk.DoneAsync("rounds/class/deal");
+        var rounds = desk.Folder.Rounds(desk.Folder.Class("class")!);
+
+        using (var back = await desk.Client.SendAsync(desk.Request("rounds/class/tried", null)))
+            Assert.EndsWith($"rounds/class/{rounds[0].Name}", back.Headers.Location!.ToString(), StringComparison.Ordinal);
+        using (var again = await desk.Client.SendAsync(desk.Request("rounds/class/deal")))
+            Assert.Contains("in their hands already", await again.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.Equal(rounds.Count, desk.Folder.Rounds(desk.Folder.Class("class")!).Count);
+
+        // The same exercises with other numbers are another set.
+        await desk.DoneAsync("rounds/class/try", ("lesson", "no-oven-in-the-house"), ("seed", "42"));
+        await desk.DoneAsync("rounds/class/deal");
+        Assert.Equal(rounds.Count + 1, desk.Folder.Rounds(desk.Folder.Class("class")!).Count);
+    }
+
     private async Task<string> Refused(params (string Name, string Value)[] typed)
     {
         using var answer = await desk.Client.SendAsync(desk.Request("rounds/class/try", typed));
