@@ -112,6 +112,7 @@ public static class Dealer
                 .Select(
                     (student, index) =>
                         Arranged(
+                            student,
                             before.GetValueOrDefault(student.Id) ?? new DealtStudent(student, WorkbookOf(student), variants[index]),
                             roster,
                             exercises
@@ -119,11 +120,13 @@ public static class Dealer
                 ),
         ];
 
-    private static DealtStudent Arranged(DealtStudent seat, Roster roster, IReadOnlyList<Exercise> exercises)
+    private static DealtStudent Arranged(Student student, DealtStudent seat, Roster roster, IReadOnlyList<Exercise> exercises)
     {
         var arrangement = roster.ArrangementOf(seat.Who.Id);
         return seat with
         {
+            // Somebody of the same name may have joined the class since the workbook was made.
+            Who = student.Shown == student.Name ? seat.Who : Namesakes.WithId(seat.Who),
             LargePrint = arrangement.LargePrint,
             ExtraTime = arrangement.ExtraTime,
             Due = arrangement.Due?.In(roster.TimeZone),

@@ -109,6 +109,10 @@ internal sealed record GradesDocument(
         /// <summary>The ids of the exercises that do not count towards <see cref="Points"/>; absent where all do.</summary>
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
         public IReadOnlyList<string>? Uncounted { get; init; }
+
+        /// <summary>True where another one of the class has that name, though perhaps not of this deal; absent if not.</summary>
+        [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+        public bool SharesName { get; init; }
     }
 
     /// <param name="Days">Days begun since it was due.</param>

@@ -143,6 +143,7 @@ public static class GradesJson
             Late = grade.Late is { } late ? new(late.Days, late.Off) { Minutes = (long)late.By.TotalMinutes, By = late.By } : null,
             Due = grade.Flags.Select(DueOf).OfType<DueMoment>().FirstOrDefault() is { } own && own != due ? DueEntry.Of(own) : null,
             Fresh = used.Count > 0 ? used : null,
+            SharesName = grade.Who.Shown != grade.Who.Name,
             Uncounted = grade.Total.Uncounted is { Count: > 0 } uncounted ? [.. uncounted] : null,
         };
 

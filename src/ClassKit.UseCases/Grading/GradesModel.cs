@@ -22,9 +22,7 @@ internal static class GradesModel
     public static ClassGrades Of(GradesDocument document, DealtClass? recorded, DealtClass? dealt)
     {
         var known = (dealt?.Students ?? []).ToDictionary(seat => seat.Who.Id, seat => seat.Who);
-        var students = Namesakes.ToldApart([
-            .. document.Students.Select(entry => known.GetValueOrDefault(entry.Id) ?? new(entry.Id, entry.Name)),
-        ]);
+        var students = Namesakes.ToldApart([.. document.Students.Select(entry => known.GetValueOrDefault(entry.Id) ?? Alone(entry))]);
         var deal = recorded is null ? dealt ?? NotRecorded : recorded with { Students = dealt?.Students ?? [] };
         var due = DueEntry.Model(document.Due);
         var names = new RecordNames(
@@ -62,6 +60,13 @@ internal static class GradesModel
             File = entry.File,
             Fault = entry.Problem is { } problem ? GradebookShapes.Points.Model(problem, names) : null,
         };
+
+    /// <summary>A student of whose deal nothing is at hand; a namesake may be of another deal of the class.</summary>
+    private static Student Alone(GradesDocument.GradedEntry entry)
+    {
+        var student = new Student(entry.Id, entry.Name);
+        return entry.SharesName ? Namesakes.WithId(student) : student;
+    }
 
     private static StudentGrade Model(Student student, GradesDocument.GradedEntry entry, TotalRule rule, RecordNames names, AnswerPool pool)
     {

@@ -7,6 +7,7 @@ using ClassKit.Grading.Intake;
 using ClassKit.Grading.Summaries;
 using ClassKit.Pages;
 using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Grading;
 using ClassKit.UseCases.Tests.Samples;
 using ClassKit.Wording.Files;
 using ClassKit.Wording.Flags;
@@ -106,6 +107,26 @@ public sealed partial class NamesakesTests
 
         Assert.Equal([ToldApart[1]], read.Students.Select(seat => seat.Who.Shown));
         Assert.Equal(DealtJson.Write(alone), DealtJson.Write(read));
+    }
+
+    [Fact]
+    public void Grades_read_without_their_deal_tell_apart_who_shares_a_name_with_somebody_of_another()
+    {
+        var whole = Namesakes.ToldApart(Roster.Students);
+        var one = Dealer
+            .Deal(
+                SmallClass.Dealt.Lesson,
+                SmallClass.Dealt.LessonTitle,
+                SmallClass.Dealt.Exercises,
+                SmallClass.Dealt.Marking,
+                new("", [whole[1], whole[3]]),
+                3
+            )
+            .Class!;
+
+        var grades = GradesJson.Read("grades.json", GradesJson.Write(ClassGrader.Grade(one, [])), null).Model!;
+
+        Assert.Equal([ToldApart[1], "Ben Okoye"], grades.Students.Select(student => student.Who.Shown));
     }
 
     [GeneratedRegex("<style>.*?</style>", RegexOptions.Singleline)]
