@@ -34,7 +34,7 @@ public static partial class DealCode
     }
 
     /// <summary>
-    /// The code in a text that is a code, or says <c>deal</c> and a code; false where there is none or its check sign is wrong.
+    /// The code in a text that is a code, or says <c>deal</c> and a code, with what ends a sentence or a bracket after it; false where there is none or its check sign is wrong.
     /// </summary>
     public static bool TryFind(string text, [NotNullWhen(true)] out string? code)
     {
@@ -55,7 +55,7 @@ public static partial class DealCode
     private static int Weight(int place) => Payload + 1 - place;
 
     [GeneratedRegex(
-        @"(?:^\s*|\bdeal )(?<code>[2-9ACDEFHJKMPRTWXY]{3}-[2-9ACDEFHJKMPRTWXY]{4})(?:\s|$)",
+        @"(?:^\s*|\bdeal )(?<code>[2-9ACDEFHJKMPRTWXY]{3}-[2-9ACDEFHJKMPRTWXY]{4})(?=[.,;:!?)\]]*(?:\s|$))",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
     )]
     private static partial Regex Code();

@@ -102,6 +102,10 @@ public sealed class DealIdentityTests
         {
             Assert.True(DealCode.TryFind(code, out _));
             Assert.True(DealCode.TryFind($"Ada · about 5 minutes · deal {code}", out var found) && found == code);
+            foreach (var written in (string[])[$"(deal {code})", $"{code}.", $"Hers was deal {code}, of Monday"])
+                Assert.True(DealCode.TryFind(written, out var mailed) && mailed == code, written);
+            Assert.False(DealCode.TryFind($"{code}.xlsx", out _));
+            Assert.False(DealCode.TryFind($"{code}-2", out _));
             for (var at = 0; at < code.Length; at++)
             {
                 if (code[at] == '-')
