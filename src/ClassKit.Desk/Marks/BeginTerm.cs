@@ -1,3 +1,4 @@
+using System.Globalization;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Recognition;
 using ClassKit.Content.Sources;
@@ -13,8 +14,6 @@ internal static class BeginTerm
 {
     /// <summary>Below it lie the terms.</summary>
     private const string Terms = "terms";
-
-    private const string Table = "marks.csv";
 
     /// <summary>Begins one with what was ticked.</summary>
     /// <returns>Why not; empty if it is there.</returns>
@@ -33,9 +32,6 @@ internal static class BeginTerm
         try
         {
             Directory.CreateDirectory(folder);
-            var marks = Path.Combine(folder, Table);
-            if (!File.Exists(marks))
-                WholeFile.Write(marks, "student\n"u8);
             var rule = visit.Folder.PathsOf(ContentKind.GradeRule) is [var own, ..] ? own : OwnRubric.Put(visit.Folder, OwnRubric.Rule);
             List<string> rows =
             [
@@ -65,12 +61,20 @@ internal static class BeginTerm
                         "Tick at least one: a term without any weighs nothing. You can add and change everything later."
                     ),
                 ];
+            // A table of its own: the columns of another term's works are unknown to this one, and the other way round.
+            var table = FreeName.In(folder, number =>
+                number == 1 ? "marks.csv" : string.Create(CultureInfo.InvariantCulture, $"marks-{number}.csv")
+            );
+            var marks = Path.Combine(folder, table);
+            WholeFile.Write(marks, "student\n"u8);
             var text =
-                $"---\nclass: {Quoted(folder, known.File)}\nroster: {Quoted(folder, roster)}\nrule: {Quoted(folder, rule)}\nmarks: {Table}\n---\n\n# {title}\n\n## Work\n\n| Work | Kind | Category | Out of | Marks | Resit | Second marker |\n|---|---|---|---|---|---|---|\n{string.Concat(rows)}";
+                $"---\nclass: {Quoted(folder, known.File)}\nroster: {Quoted(folder, roster)}\nrule: {Quoted(folder, rule)}\nmarks: {table}\n---\n\n# {title}\n\n## Work\n\n| Work | Kind | Category | Out of | Marks | Resit | Second marker |\n|---|---|---|---|---|---|---|\n{string.Concat(rows)}";
             var content = System.Text.Encoding.UTF8.GetBytes(text);
             var read = TermReader.Read(new Library(new Texts.ChangedTree(PathTree.Instance.Full(file), content)).At(file));
             if (read.Succeeded)
                 WholeFile.Write(file, content);
+            else
+                File.Delete(marks);
             return read.Problems;
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)

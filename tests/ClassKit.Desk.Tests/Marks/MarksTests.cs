@@ -671,6 +671,13 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
             );
             Assert.Contains("a second time", await refused.Content.ReadAsStringAsync(), StringComparison.Ordinal);
             Assert.DoesNotContain("<b>term", await desk.PageAsync($"marks/class/{key}"), StringComparison.Ordinal);
+
+            // What is typed into one term stands in no table of another.
+            Assert.Equal(303, await desk.StatusAsync(desk.Request("marks/class/new", ("title", "Summer"), ("written", "yes"))));
+            var summer = Path.Combine(folder, "terms", "class", "summer.md");
+            Assert.Contains("marks: marks.csv\n", before, StringComparison.Ordinal);
+            Assert.Contains("marks: marks-2.csv\n", await File.ReadAllTextAsync(summer), StringComparison.Ordinal);
+            Assert.Equal("student\n", await File.ReadAllTextAsync(Path.Combine(folder, "terms", "class", "marks-2.csv")));
         }
         finally
         {
