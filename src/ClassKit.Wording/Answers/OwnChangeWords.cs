@@ -31,9 +31,10 @@ internal static class OwnChangeWords
                 $"{EditWords.Done(Term(term, sheet), used, sheet)} {(taken.Beside == 1 ? "twice" : "once too often")}",
             OwnChange.TakenIn(var term, var used, _) =>
                 $"{EditWords.Done(Term(term, sheet), used, sheet)}, which the method does not do there",
-            OwnChange.LeftOut(var term, var belongs, var beside, true) =>
+            OwnChange.LeftOut(var term, var belongs, var beside, IsFirst: true, _) =>
                 $"{Term(term, sheet)} is missing, {(belongs == BinaryOperator.Divide ? $"which has to be divided by {Term(beside, sheet)}" : $"from which {Term(beside, sheet)} has to be subtracted")}",
-            OwnChange.LeftOut(var term, var belongs, _, _) => EditWords.Undone(Term(term, sheet), belongs, sheet),
+            OwnChange.LeftOut(var term, var belongs, _, _, var isElsewhere) =>
+                $"{EditWords.Undone(Term(term, sheet), belongs, sheet)}{(isElsewhere ? " in one of the places where it belongs" : "")}",
             OwnChange.Share(Flat.Leaf written, _) share => Text(share.Right).StartsWith("1-", StringComparison.Ordinal)
                 ? $"{sheet.You} used {Term(written, sheet)} itself, where {sheet.You} need 1 minus that share: what is left without it"
                 : $"{sheet.You} used {Term(written, sheet)} alone, where {sheet.You} need 1 plus that share: the whole and the share on top of it",

@@ -1,4 +1,5 @@
 using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Syntax;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Findings.Edits;
@@ -54,6 +55,8 @@ internal sealed class ShownMiss
             return Said(one, reading is null ? _mend.Whole() : _mend.Of(reading));
         if (reading is not null)
             return new($"It looks as if {OwnChangeWords.What(reading.Change, _sheet)}", _mend.Of(reading), _miss.Edits);
+        if (isWritten && _miss.Edits.Count > 1 && OtherWayAndOperation(tree) is { } both)
+            return new($"It looks as if {both}", _mend.Whole(), _miss.Edits);
         if (isWritten && _miss.Edits.Count > 1)
             return new(
                 $"It looks as if two things happened: {MethodWords.Several(_miss.Edits, _part, _sheet, _key)}",
@@ -63,6 +66,28 @@ internal sealed class ShownMiss
         return _miss.Edits.Count > 1
             ? null
             : new($"Your formula works out as if {MethodWords.Several(_miss.Edits, _part, _sheet, _key)}", _mend.Whole(), []);
+    }
+
+    /// <summary>
+    /// A difference for a quotient, or the other way round, of the same two with their places changed: told as two edits, either would say
+    /// of the first what was done with the second. Null of anything else.
+    /// </summary>
+    private string? OtherWayAndOperation(FormulaNode tree)
+    {
+        if (
+            _sheet.Named(tree) is not BinaryNode written
+            || _key.Tree is not BinaryNode right
+            || (FormulaShape.Text(written.Left), FormulaShape.Text(written.Right))
+                != (FormulaShape.Text(right.Right), FormulaShape.Text(right.Left))
+        )
+            return null;
+        var (first, last) = (_sheet.Piece(FormulaShape.Text(right.Left)), _sheet.Piece(FormulaShape.Text(right.Right)));
+        return (written.Operator, right.Operator) switch
+        {
+            (BinaryOperator.Subtract, BinaryOperator.Divide) => $"{first} was subtracted from {last}, where it has to be divided by it",
+            (BinaryOperator.Divide, BinaryOperator.Subtract) => $"{last} was divided by {first}, where it has to be subtracted from it",
+            _ => null,
+        };
     }
 
     private NearMissTold Said(KeyEdit edit, string cure) => new($"It looks as if {EditWords.What(edit, _sheet, _key)}", cure, [edit]);

@@ -49,7 +49,8 @@ internal abstract record OwnChange
     /// <param name="Belongs">What should be done with it.</param>
     /// <param name="Beside">What stands alone where it is missing.</param>
     /// <param name="IsFirst">True if it belongs in front: to be divided, or to be subtracted from.</param>
-    public sealed record LeftOut(Flat Term, BinaryOperator Belongs, Flat Beside, bool IsFirst) : OwnChange;
+    /// <param name="IsElsewhere">True if it stands elsewhere in the formula.</param>
+    public sealed record LeftOut(Flat Term, BinaryOperator Belongs, Flat Beside, bool IsFirst, bool IsElsewhere = false) : OwnChange;
 
     /// <summary>A share for what is left without it or for the whole with it, or the other way round.</summary>
     /// <param name="Written">What stands there.</param>

@@ -340,10 +340,12 @@ internal sealed class OwnChanges
     /// <summary>At every piece, and at every few items of a row that stand side by side.</summary>
     private IEnumerable<Found> LeftOut(Flat formula, List<Flat> missing)
     {
+        var standing = formula.Places().Select(place => place.Piece.Sorted).ToHashSet(StringComparer.Ordinal);
         foreach (var (piece, right, whole) in Runs(formula))
         {
             foreach (var term in missing)
             {
+                var isElsewhere = standing.Contains(term.Sorted);
                 // Of what stands there already, something else would be told than what happened.
                 var isThere = term.Leaves().Any(leaf => leaf.Node is NameNode && piece.Leaves().Any(own => own.Sorted == leaf.Sorted));
                 if (isThere && term is not Flat.Leaf)
@@ -355,7 +357,7 @@ internal sealed class OwnChanges
                     var (forth, back) = (Doing(isSum, isInverse: false), Doing(isSum, isInverse: true));
                     foreach (var isBack in new[] { false, true })
                         yield return new(
-                            new OwnChange.LeftOut(term, isBack ? back : forth, piece, IsFirst: false),
+                            new OwnChange.LeftOut(term, isBack ? back : forth, piece, IsFirst: false, isElsewhere),
                             right,
                             Flat.InRow(isSum, [new(false, piece), new(isBack, term)]),
                             whole

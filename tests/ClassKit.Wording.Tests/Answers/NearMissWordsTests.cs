@@ -413,7 +413,7 @@ public sealed class NearMissWordsTests
     [Fact]
     public void What_was_done_in_one_of_two_places_was_not_left_out() =>
         Assert.StartsWith(
-            "It looks as if you did not divide by 2. Write C7/2+C7*C10/2.",
+            "It looks as if you did not divide by 2 in one of the places where it belongs. Write C7/2+C7*C10/2.",
             Told(
                 "flour/2+flour/2*loss",
                 "=C7/2+C7*C10",

@@ -1,7 +1,9 @@
 using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Syntax;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Findings;
+using ClassKit.Grading.Findings.Edits;
 using ClassKit.Grading.Results;
 using ClassKit.Wording.Answers;
 
@@ -80,6 +82,49 @@ public sealed class OwnFormulaWordsTests
 
         Assert.Contains(what, told, StringComparison.Ordinal);
         Assert.EndsWith(cure, told, StringComparison.Ordinal);
+    }
+
+    /// <summary>“You did not divide by 2” is untrue of somebody who did, elsewhere in the formula.</summary>
+    [Theory]
+    [InlineData("flour/2/(flour/2+wholemeal)", "=(C7/2)/(C7+C8)", "did not divide by 2 in one of the places where it belongs")]
+    [InlineData("flour/2/(flour/2+wholemeal)", "=C7/(C7/2+C8)", "did not divide by 2 in one of the places where it belongs")]
+    [InlineData("flour/2/wholemeal", "=C7/C8", "did not divide by 2.")]
+    public void What_is_missing_in_one_place_and_stands_in_another_is_told_so(string key, string formula, string what) =>
+        Assert.Contains(what, Unnamed(key, formula), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData(
+        "wholemeal/flour",
+        "=C7-C8",
+        "It looks as if C8 (whole wheat flour, g) was subtracted from C7 (bread flour, g), where it has to be divided by it."
+    )]
+    [InlineData(
+        "flour-wholemeal",
+        "=C8/C7",
+        "It looks as if C8 (whole wheat flour, g) was divided by C7 (bread flour, g), where it has to be subtracted from it."
+    )]
+    public void Another_operation_the_other_way_round_is_one_thing(string key, string formula, string what)
+    {
+        var isQuotient = key.Contains('/', StringComparison.Ordinal);
+        var (used, belongs) = isQuotient
+            ? (BinaryOperator.Subtract, BinaryOperator.Divide)
+            : (BinaryOperator.Divide, BinaryOperator.Subtract);
+        var told = Told(
+            key,
+            formula,
+            Outcome.Incorrect,
+            new AnswerFinding.NearMiss(
+                [
+                    new KeyEdit.OtherOperation(key, Named(formula)[1..], belongs, used),
+                    new KeyEdit.TurnedRound(key, Named(formula)[1..], belongs),
+                ],
+                Named(formula),
+                Cells,
+                IsShown: true
+            )
+        );
+
+        Assert.StartsWith(what, told, StringComparison.Ordinal);
     }
 
     [Fact]
