@@ -9,8 +9,9 @@ namespace ClassKit.Grading.Pseudonyms;
 /// <summary>Grades without names, to show to colleagues or to keep for comparison.</summary>
 /// <remarks>
 /// Students stand in the order of their pseudonyms, since that of the roster would tell who they are. Digests of files are left out: they
-/// are names too, for whoever has the files; so is the seed of the deal, for whoever has the class list. The numbers that a student was dealt
-/// stay, since nothing could be read without them: whoever has the sheets or the deal's folder can tell whose they are.
+/// are names too, for whoever has the files; so are the seed of the deal, for whoever has the class list, the times of files and what was
+/// arranged with somebody. The numbers that a student was dealt stay, since nothing could be read without them, and which exercises somebody
+/// was not dealt: whoever has the sheets or the deal's folder can tell whose they are.
 /// </remarks>
 public static class Pseudonymizer
 {
@@ -49,6 +50,10 @@ public static class Pseudonymizer
         {
             Who = disguise.OfStudent(seat.Who),
             Workbook = $"workbooks/{disguise.OfStudent(seat.Who).Id}.xlsx",
+            // Of large print, more time or a day of one's own there is one in a class, and everybody knows who.
+            LargePrint = false,
+            ExtraTime = 0,
+            Due = null,
         };
 
     private static StudentGrade Of(StudentGrade student, Disguise disguise, AnswerPool pool) =>
@@ -78,6 +83,7 @@ public static class Pseudonymizer
         {
             File = disguise.OfFile(file.File),
             Digest = null,
+            Modified = null,
             Student = file.Student is { } student ? disguise.OfStudent(student) : null,
             Why = file.Why?.Under(disguise),
             Other = file.Other?.Under(disguise),

@@ -42,4 +42,28 @@ public sealed class PseudonymizerTests
         Assert.Equal((0UL, null), (hidden.Seed, hidden.Identity));
         Assert.DoesNotContain(hidden.Students, seat => Class.Students.Any(known => known.Who.Id == seat.Who.Id));
     }
+
+    /// <summary>The one with large print, more time or a day of their own is known on sight; so is who handed in at two in the morning.</summary>
+    [Fact]
+    public void Grades_without_names_tell_no_arrangement_and_no_hour()
+    {
+        var dealt = Class with
+        {
+            Students =
+            [
+                .. Class.Students.Select(seat => seat.Who.Id == Ada.Who.Id ? seat with { LargePrint = true, ExtraTime = 0.25m } : seat),
+            ],
+        };
+
+        var grades = ClassGrader.Grade(
+            dealt,
+            [new ReturnedBook(Ada).As("ada-berg.xlsx") with { Modified = new DateTime(2026, 11, 20, 2, 13, 0, DateTimeKind.Utc) }]
+        );
+        Assert.NotNull(grades.Files[0].Modified);
+
+        var hidden = Pseudonymizer.Apply(grades, new PseudonymKey(dealt, Secret(1)));
+
+        Assert.DoesNotContain(hidden.Dealt.Students, seat => seat.HasArrangement);
+        Assert.All(hidden.Files, file => Assert.Null(file.Modified));
+    }
 }
