@@ -14,4 +14,11 @@ internal static class FreeName
                 return name;
         }
     }
+
+    /// <summary>The plain name if nothing has it, else the first of the numbered ones.</summary>
+    /// <param name="folder">The folder, there or not.</param>
+    /// <param name="plain">The name without a number.</param>
+    /// <param name="numbered">The others in order, from 2.</param>
+    public static string In(string folder, string plain, Func<int, string> numbered) =>
+        In(folder, number => number == 1 ? plain : numbered(number));
 }

@@ -62,9 +62,7 @@ internal static class BeginTerm
                     ),
                 ];
             // A table of its own: the columns of another term's works are unknown to this one, and the other way round.
-            var table = FreeName.In(folder, number =>
-                number == 1 ? "marks.csv" : string.Create(CultureInfo.InvariantCulture, $"marks-{number}.csv")
-            );
+            var table = FreeName.In(folder, "marks.csv", number => string.Create(CultureInfo.InvariantCulture, $"marks-{number}.csv"));
             var marks = Path.Combine(folder, table);
             WholeFile.Write(marks, "student\n"u8);
             var text =

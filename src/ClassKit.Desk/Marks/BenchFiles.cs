@@ -218,8 +218,8 @@ internal sealed record BenchFiles(TermEntry Term, PlannedWork Work, Sitting Whos
     private string Free(string ending) =>
         Path.Combine(
             Folder,
-            FreeName.In(Folder, number =>
-                number == 1 ? Plain + ending : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Plain}-{number}{ending}")
+            FreeName.In(Folder, Plain + ending, number =>
+                string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Plain}-{number}{ending}")
             )
         );
 

@@ -69,7 +69,5 @@ internal static class ApartFile
 
     /// <summary>A name below a folder that nothing has.</summary>
     private static string Free(string folder, string plain) =>
-        FreeName.In(folder, number =>
-            number == 1 ? plain : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{plain} ({number})")
-        );
+        FreeName.In(folder, plain, number => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{plain} ({number})"));
 }

@@ -72,9 +72,11 @@ internal static class TextScreen
                 is { Count: > 0 } taken
         )
             return Show(visit, entry, text, typed, [.. taken, .. told], visit.Typed("stamp"));
-        return text.Write(visit.Typed("stamp"), content) is { } refused
-            ? Show(visit, entry, text, typed, [refused, .. told], OwnText.Read(entry.Path)?.Stamp, now: OwnText.Read(entry.Path))
-            : visit.GoTo($"texts/{entry.Key}?kept=yes");
+        if (text.Write(visit.Typed("stamp"), content) is not { } refused)
+            return visit.GoTo($"texts/{entry.Key}?kept=yes");
+        // Read once: the stamp that goes back with the form is of the very text that is shown.
+        var now = OwnText.Read(entry.Path);
+        return Show(visit, entry, text, typed, [refused, .. told], now?.Stamp, now);
     }
 
     /// <summary>

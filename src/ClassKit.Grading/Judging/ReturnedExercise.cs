@@ -223,6 +223,5 @@ internal sealed class ReturnedExercise
     private bool IsOfExercise(CellAddress cell) => _found.Givens.Values.Contains(cell) || _found.Answers.Values.Contains(cell);
 
     /// <summary>True if a result was computed from at least one given or other answer, and not from typed numbers alone.</summary>
-    public bool DependsOnSheet(Evaluation evaluation) =>
-        evaluation.Dependencies.Any(cell => _found.Givens.Values.Contains(cell) || _found.Answers.Values.Contains(cell));
+    public bool DependsOnSheet(Evaluation evaluation) => evaluation.Dependencies.Any(IsOfExercise);
 }
