@@ -111,7 +111,12 @@ public sealed class ClassGrader
         if (origin == DealOrigin.Other && (marks.SaySomething || owner.Student is not null))
             return new(file, owner, null, []) { Other = OtherDeals.In(_dealt, marks) };
         var found = new List<Flag>();
-        var answers = owner.Student is { } student ? _answers.Pack(_grader.Grade(student, workbook, finder, found)) : null;
+        var holds = owner is { Student: { } bears, How: OwnerEvidence.IdCell } ? numbers.InPlaceOf(bears) : null;
+        if (holds is not null)
+            found.Add(new Flag.NumbersOfAnother(new(file.Path), owner.Student!.Who, holds.Who));
+        var answers = owner.Student is { } student
+            ? _answers.Pack(_grader.Grade(student, workbook, finder, found, numbersOf: holds))
+            : null;
         return new(file, owner, answers, found) { Doubtful = origin == DealOrigin.Doubtful ? marks : null };
     }
 

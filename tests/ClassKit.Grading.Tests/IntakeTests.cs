@@ -1,3 +1,4 @@
+using ClassKit.Exercises.Draws;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Grading.Intake;
@@ -273,6 +274,49 @@ public sealed class IntakeTests
         Assert.Contains(said, ada.Flags);
         Assert.Contains(said, ben.Flags);
         Assert.DoesNotContain(ada.Flags, flag => flag is Flag.NameDiffers);
+    }
+
+    /// <summary>
+    /// A friend's workbook with name and id typed over: told once as what it is, and not as so many numbers that somebody changed. Numbers
+    /// tried out, or a class in which hardly anything differs, are told cell by cell.
+    /// </summary>
+    [Theory]
+    [InlineData(6, true)]
+    [InlineData(3, false)]
+    public void A_workbook_that_holds_anothers_numbers_under_ones_own_id_is_told_as_that(int changed, bool whole)
+    {
+        var theirs = new Dictionary<string, decimal>(DoughTemperatureExercise.Published)
+        {
+            ["want"] = 77,
+            ["flour"] = 68,
+            ["room"] = 71,
+            ["friction"] = 12,
+            ["tap"] = 108,
+            ["water"] = 22,
+        };
+        var dealt = Class with
+        {
+            Students =
+            [
+                Ada,
+                Ben with
+                {
+                    Variants = [VariantGenerator.ForFreshInputs(DoughTemperatureExercise.Exercise).TryMake(theirs, out _)!],
+                },
+                Cleo,
+            ],
+        };
+        var book = Full(Ada);
+        foreach (var (given, value) in theirs.Where(given => given.Key != "share").Take(changed))
+            book.Overwrite(given, (double)value);
+
+        var ada = ClassGrader.Grade(dealt, [book.As("ada-berg.xlsx")]).Students[0];
+
+        Assert.Equal(Outcome.Sound, ada.Answers[0].Outcome);
+        if (whole)
+            Assert.Equal(new Flag.NumbersOfAnother(new("ada-berg.xlsx"), Ada.Who, Ben.Who), Assert.Single(ada.Flags));
+        else
+            Assert.All(ada.Flags, flag => Assert.IsType<Flag.GivenOverwritten>(flag));
     }
 
     /// <summary>Where nothing else came it counts as it always did, and both are told.</summary>

@@ -48,5 +48,7 @@ public sealed record DealtStudent(Student Who, string Workbook, IReadOnlyList<Va
     /// <summary>The expected answers of one exercise, by part id; none if the student was not dealt it.</summary>
     public IReadOnlyDictionary<string, double> AnswersOf(string exercise) => Find(exercise)?.Answers ?? new Dictionary<string, double>();
 
-    private Variant? Find(string exercise) => Variants.FirstOrDefault(variant => variant.Exercise.Id == exercise);
+    /// <summary>The numbers of an exercise; null if the student was not dealt it.</summary>
+    /// <param name="exercise">Its id.</param>
+    public Variant? Find(string exercise) => Variants.FirstOrDefault(variant => variant.Exercise.Id == exercise);
 }

@@ -45,6 +45,22 @@ public abstract record Flag
             new NameDiffers(File.Under(disguise), disguise.OfStudent(Named), disguise.OfStudent(Owner));
     }
 
+    /// <summary>
+    /// The numbers in the workbook are those dealt to another student than the one whose id it bears. It was graded with the numbers dealt to
+    /// that one; cells that hold the other's are not told one by one.
+    /// </summary>
+    /// <param name="File">The file.</param>
+    /// <param name="Bears">Whose id it bears, and for whom it was graded.</param>
+    /// <param name="Other">To whom its numbers were dealt.</param>
+    public sealed record NumbersOfAnother(ReturnedName File, Student Bears, Student Other) : Flag
+    {
+        /// <inheritdoc/>
+        public override string Code => FlagCodes.NumbersOfAnother;
+
+        internal override Flag Under(IDisguise disguise) =>
+            new NumbersOfAnother(File.Under(disguise), disguise.OfStudent(Bears), disguise.OfStudent(Other));
+    }
+
     /// <summary>A file under another student's name holds work of one who sent a file of their own, which counts.</summary>
     /// <param name="File">The file, which counts for nobody.</param>
     /// <param name="Named">Whom its name speaks of.</param>

@@ -9,6 +9,9 @@ public static class FlagCodes
     /// <summary>The file's name speaks of another student than the workbook inside.</summary>
     public const string NameDiffers = "file-name-differs";
 
+    /// <summary>The numbers in the workbook are those dealt to another student than the one whose id it bears.</summary>
+    public const string NumbersOfAnother = "numbers-of-another";
+
     /// <summary>A file under another student's name holds work of one who sent a file of their own.</summary>
     public const string UnderOtherName = "under-other-name";
 

@@ -13,6 +13,9 @@ internal sealed class DealtNumbers
     /// <summary>So large a share of a student's numbers nobody else has by chance, however few values each can take.</summary>
     private const double Unmistakable = 0.9;
 
+    /// <summary>Two cells may come to a neighbour's numbers by chance, or by trying out what a neighbour has.</summary>
+    private const int FewestOfAnother = 3;
+
     private readonly DealtClass _dealt;
     private readonly Dictionary<(string Exercise, string Given), double?> _values;
     private readonly HashSet<(string Exercise, string Given)> _telling;
@@ -68,6 +71,21 @@ internal sealed class DealtNumbers
         var telling = Givens(student).Where(given => _telling.Contains((given.Exercise, given.Name))).ToList();
         return telling.Count(IsAnother) * 2 > telling.Count
             && !_dealt.Students.Any(other => other != student && Givens(other).Count(IsThere) >= Unmistakable * Givens(other).Count());
+    }
+
+    /// <summary>
+    /// The student whose numbers stand where another's were dealt, all or nearly all of them and several that tell the two apart; null if
+    /// there is none. Cells that somebody tried other numbers in do not come to that.
+    /// </summary>
+    /// <param name="owner">Whose workbook it says it is.</param>
+    public DealtStudent? InPlaceOf(DealtStudent owner)
+    {
+        if (Likeliest is not { } other || other == owner)
+            return null;
+        var own = Givens(owner).ToDictionary(given => (given.Exercise, given.Name), given => given.Value);
+        var there = Givens(other).Where(IsThere).ToList();
+        var tellApart = there.Count(given => own.TryGetValue((given.Exercise, given.Name), out var dealt) && dealt != given.Value);
+        return tellApart >= FewestOfAnother && there.Count >= Unmistakable * Givens(other).Count() ? other : null;
     }
 
     private static IEnumerable<(string Exercise, string Name, decimal Value)> Givens(DealtStudent student) =>

@@ -52,12 +52,14 @@ internal sealed class WorkbookGrader
     /// <param name="found">Finds cells in it.</param>
     /// <param name="flags">Gathers what the instructor should see.</param>
     /// <param name="paper">What was answered on paper; null for a workbook.</param>
+    /// <param name="numbersOf">Whose numbers stand in it in place of the student's, which is told as a whole; null for nobody's.</param>
     public IReadOnlyList<AnswerGrade> Grade(
         DealtStudent student,
         WorkbookSnapshot returned,
         CellFinder found,
         ICollection<Flag> flags,
-        PaperWork? paper = null
+        PaperWork? paper = null,
+        DealtStudent? numbersOf = null
     )
     {
         var texts = new TextFormulas(returned);
@@ -68,7 +70,7 @@ internal sealed class WorkbookGrader
         [
             .. _dealt
                 .ExercisesOf(student)
-                .SelectMany(exercise => Grade(student, exercise, workbook, evaluator, finder, flags, paper))
+                .SelectMany(exercise => Grade(student, exercise, workbook, evaluator, finder, flags, paper, numbersOf))
                 .Select(one =>
                     one.Grade.Part.InWords is null && returned.Find(one.Cell) is { } content && texts.IsOne(content)
                         ? one.Grade with
@@ -87,7 +89,8 @@ internal sealed class WorkbookGrader
         Lazy<WorkbookEvaluator> evaluator,
         CellFinder finder,
         ICollection<Flag> flags,
-        PaperWork? paper
+        PaperWork? paper,
+        DealtStudent? numbersOf
     )
     {
         var found = finder.Find(_layout.Of(exercise.Id));
@@ -95,7 +98,7 @@ internal sealed class WorkbookGrader
         if (found.MovedTo is { } sheet)
             flags.Add(new Flag.OtherSheet(exercise.Title, new(sheet)));
         var dealt = student.Of(exercise.Id);
-        FlagOverwritten(exercise, student, dealt, givens, workbook, flags);
+        FlagOverwritten(exercise, student, dealt, numbersOf?.Find(exercise.Id), givens, workbook, flags);
 
         var tried = new TriedExercise(
             exercise,
@@ -116,6 +119,7 @@ internal sealed class WorkbookGrader
         Exercise exercise,
         DealtStudent student,
         Variant dealt,
+        Variant? others,
         IReadOnlyDictionary<string, CellAddress> places,
         WorkbookSnapshot workbook,
         ICollection<Flag> flags
@@ -125,7 +129,13 @@ internal sealed class WorkbookGrader
         {
             var content = workbook.Find(places[given.Id]);
             var value = dealt.Givens[given.Id];
-            if (content is { Formula: null, Stored: { IsNumber: true, Number: var number } } && GivenCheck.IsAsDealt(number, value))
+            if (
+                content is { Formula: null, Stored: { IsNumber: true, Number: var number } }
+                && (
+                    GivenCheck.IsAsDealt(number, value)
+                    || others?.Givens.TryGetValue(given.Id, out var theirs) == true && GivenCheck.IsAsDealt(number, theirs)
+                )
+            )
                 continue;
             var found = content switch
             {

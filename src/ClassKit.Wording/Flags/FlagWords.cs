@@ -28,6 +28,8 @@ public static class FlagWords
             ),
             Flag.NameDiffers(var file, var named, var owner) =>
                 $"{Quoted.Of(file)}: by its name this file is {named.Shown}'s, but the workbook inside was dealt to {owner.Shown}, for whom it was graded. Two files may have been swapped, or one student may have sent in for another.",
+            Flag.NumbersOfAnother(var file, var bears, var other) =>
+                $"{Quoted.Of(file)} bears {bears.Shown}’s id, but the numbers in it are those dealt to {other.Shown}. Each formula was graded with {bears.Shown}’s own numbers. It may be {other.Shown}’s workbook under another id: please ask both before it counts.",
             Flag.UnderOtherName(var file, var named, var owner) =>
                 $"{Quoted.Of(file)}: by its name this file is {named.Shown}'s, but the workbook inside was dealt to {owner.Shown}, who sent one of their own. That one counts, and this one for nobody.",
             Flag.OwnerInferred(var file, var byNumbers) =>

@@ -11,6 +11,8 @@ public static class InnocentExplanations
         {
             Flag.NameDiffers or Flag.UnderOtherName =>
                 "Friends hand in for one another, shared machines mix up downloads, and a file is easily saved under the wrong name.",
+            Flag.NumbersOfAnother =>
+                "A damaged file replaced by a friend’s empty one, or two who worked from one sheet: then the formulas are still their own.",
             Flag.FitsAnotherVariant =>
                 "Two may have worked side by side and read from the wrong screen, opened each other’s file by mistake, or explained a problem on one set of numbers.",
             Flag.SharedMistakes =>

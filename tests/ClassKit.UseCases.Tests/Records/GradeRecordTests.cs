@@ -294,7 +294,7 @@ public sealed class GradeRecordTests
             string.Join(' ', FindingShapes.All.Words)
         );
         Assert.Equal(
-            "given-overwritten file-name-differs under-other-name owner-inferred other-sheet saved-unknown late saved-unclear saved-after-it-came several-files paper-beside-file other-deal deal-doubtful formula-to-look-at fits-another-variant shared-mistakes shared-author unreadable-file",
+            "given-overwritten file-name-differs numbers-of-another under-other-name owner-inferred other-sheet saved-unknown late saved-unclear saved-after-it-came several-files paper-beside-file other-deal deal-doubtful formula-to-look-at fits-another-variant shared-mistakes shared-author unreadable-file",
             string.Join(' ', FlagShapes.All.Words)
         );
         Assert.Equal("not-read of-nobody of-other-deal copy other-version", string.Join(' ', UncountedShapes.All.Words));

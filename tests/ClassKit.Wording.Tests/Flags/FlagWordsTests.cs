@@ -26,6 +26,10 @@ public sealed class FlagWordsTests
                 "by its name this file is Ben Okoye's, but the workbook inside was dealt to Ada Berg"
             },
             {
+                new Flag.NumbersOfAnother(new("ada.xlsx"), Ada, Ben),
+                "ada.xlsx bears Ada Berg’s id, but the numbers in it are those dealt to Ben Okoye."
+            },
+            {
                 new Flag.SavedLate(new("ada.xlsx"), new(2026, 11, 22, 0, 0, 0, DateTimeKind.Utc), Due, 0),
                 "saved 2026-11-22 01:00, 1 day and 8 hours after it was due, 2026-11-20 17:00 (Europe/Paris). Nothing is taken off."
             },
@@ -88,7 +92,11 @@ public sealed class FlagWordsTests
     [Fact]
     public void Every_fact_about_people_has_an_innocent_explanation() =>
         Assert.All(
-            Every.Of<Flag>().Where(flag => flag is Flag.FitsAnotherVariant or Flag.SharedMistakes or Flag.SharedAuthor or Flag.NameDiffers),
+            Every
+                .Of<Flag>()
+                .Where(flag =>
+                    flag is Flag.FitsAnotherVariant or Flag.SharedMistakes or Flag.SharedAuthor or Flag.NameDiffers or Flag.NumbersOfAnother
+                ),
             flag => Assert.NotNull(InnocentExplanations.Of(flag))
         );
 }

@@ -25,6 +25,11 @@ internal static class FlagShapes
                 (fact, to) => (to["file"], to["named"], to["owner"]) = (fact.File.Path, fact.Named.Id, fact.Owner.Id),
                 from => new(from.File("file"), from.Student("named"), from.Student("owner"))
             ),
+            Shape.Of<Flag.NumbersOfAnother>(
+                FlagCodes.NumbersOfAnother,
+                (fact, to) => (to["file"], to["bears"], to["other"]) = (fact.File.Path, fact.Bears.Id, fact.Other.Id),
+                from => new(from.File("file"), from.Student("bears"), from.Student("other"))
+            ),
             Shape.Of<Flag.UnderOtherName>(
                 FlagCodes.UnderOtherName,
                 (fact, to) => (to["file"], to["named"], to["owner"]) = (fact.File.Path, fact.Named.Id, fact.Owner.Id),
