@@ -191,6 +191,13 @@ public abstract record AnswerFinding
         internal override AnswerFinding Under(IDisguise disguise) => this with { Text = Text.Under(disguise) };
     }
 
+    /// <summary>One letter, and no other, stands among words where a letter alone was asked: the instructor reads which was meant.</summary>
+    /// <param name="Text">What was typed.</param>
+    public sealed record OptionInWords(Quotation Text) : AnswerFinding
+    {
+        internal override AnswerFinding Under(IDisguise disguise) => new OptionInWords(Text.Under(disguise));
+    }
+
     /// <summary>An answer in own words, for the instructor to read. The words are the answer's value, and no finding.</summary>
     /// <param name="Length">How many characters the student wrote.</param>
     public sealed record Wrote(int Length) : AnswerFinding;

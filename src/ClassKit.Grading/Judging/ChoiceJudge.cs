@@ -21,7 +21,8 @@ internal static class ChoiceJudge
         Evaluation answer,
         Trial dealt,
         EarlierAnswers earlier,
-        string cell
+        string cell,
+        JudgeRules rules
     )
     {
         if (answer.Status != EvaluationStatus.Computed)
@@ -31,10 +32,13 @@ internal static class ChoiceJudge
             return (new(Outcome.Blank, null, false, new AnswerFinding.Empty(cell)), null);
         if (value.IsError)
             return (new(Outcome.Incorrect, null, false, new AnswerFinding.ErrorValue(value.Error)), null);
-        var list = part.Choice!.From;
-        return TypedOption.Read(LetteredOptions.Of(dealt.Right.Exercise, list, dealt.Right.Givens), value.ToString()) is { } chosen
-            ? (Judge(part, list.NumberOf(chosen.Id)!.Value, dealt, earlier), chosen)
-            : (new(Outcome.Unreadable, null, false, new AnswerFinding.NoOption(new(value.ToString()), list.Options.Count)), null);
+        var (list, text) = (part.Choice!.From, value.ToString());
+        var options = LetteredOptions.Of(dealt.Right.Exercise, list, dealt.Right.Givens);
+        if (TypedOption.Read(options, text, rules.ReadsChoices) is { } chosen)
+            return (Judge(part, list.NumberOf(chosen.Id)!.Value, dealt, earlier), chosen);
+        return rules.ReadsChoices && TypedOption.NamesOne(options, text)
+            ? (Judgement.Unsupported(new AnswerFinding.OptionInWords(new(text))), null)
+            : (new(Outcome.Unreadable, null, false, new AnswerFinding.NoOption(new(text), list.Options.Count)), null);
     }
 
     private static Judgement Judge(Part part, int number, Trial dealt, EarlierAnswers earlier)

@@ -84,7 +84,7 @@ internal sealed class ExerciseJudge
         var evaluation = Returned.Content(part) is null ? null : Returned.Evaluate(part, _tried.Dealt);
         var (judgement, chosen) = evaluation is null
             ? (Blank(part), null)
-            : ChoiceJudge.Judge(part, evaluation, _tried.Dealt, earlier, Returned.Cell(part).Cell);
+            : ChoiceJudge.Judge(part, evaluation, _tried.Dealt, earlier, Returned.Cell(part).Cell, _tried.Rules);
         RememberNoNumber(part, judgement);
         return Grade(part, judgement, evaluation?.Value ?? CellValue.Blank, Returned.Content(part)?.Formula, earlier.Wrong) with
         {

@@ -109,7 +109,7 @@ internal sealed class WorkbookGrader
             _rules
         );
         var grades = new ExerciseJudge(tried, _dealt.Marking) { Paper = paper }.Judge();
-        foreach (var grade in grades.Where(grade => grade.Outcome == Outcome.Unsupported && grade.Part.InWords is null))
+        foreach (var grade in grades.Where(grade => grade is { Outcome: Outcome.Unsupported, Part.InWords: null, Formula: not null }))
             flags.Add(new Flag.FormulaToLookAt(Place(answers[grade.Part.Id], student), new(grade.Formula!)));
         return grades.Select(grade => (answers[grade.Part.Id], grade));
     }

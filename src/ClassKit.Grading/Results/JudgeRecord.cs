@@ -8,7 +8,7 @@ namespace ClassKit.Grading.Results;
 public sealed record JudgeRecord(int Version, IReadOnlyList<JudgeRecord.Pool> Pools)
 {
     /// <summary>Raise it by one with every change after which some answer may be judged otherwise.</summary>
-    public const int CurrentVersion = 7;
+    public const int CurrentVersion = 8;
 
     /// <summary>Later gradings of a class that an earlier version judged, from this one on, go by that version's rules (<see cref="JudgeRules"/>).</summary>
     public const int EarliestKept = 2;

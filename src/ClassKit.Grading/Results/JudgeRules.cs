@@ -71,6 +71,12 @@ internal sealed record JudgeRules
     /// </summary>
     public required bool OfTheMethod { get; init; }
 
+    /// <summary>
+    /// From version 8: one letter among words is left to the instructor instead of counting for nothing, and a letter of another alphabet
+    /// that looks like the one asked for is that one.
+    /// </summary>
+    public required bool ReadsChoices { get; init; }
+
     /// <summary>How exact an answer to a part must be.</summary>
     public Tolerance ToleranceOf(Part part) => AsksRounded ? part.Exactness : part.Tolerance;
 
@@ -94,6 +100,7 @@ internal sealed record JudgeRules
             CarriesExactly = version >= 7,
             AsksRounded = version >= 7,
             OfTheMethod = version >= 7,
+            ReadsChoices = version >= 8,
         };
     }
 }

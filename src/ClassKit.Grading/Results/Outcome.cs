@@ -25,7 +25,7 @@ public enum Outcome
     Unreadable,
 
     /// <summary>
-    /// A formula that we cannot evaluate, or an answer in own words: never counted against the student, always put before the instructor.
+    /// A formula that we cannot evaluate, a letter among words, or an answer in own words: never counted against the student, always put before the instructor.
     /// </summary>
     Unsupported,
 }

@@ -124,6 +124,8 @@ public static class FindingWords
                 $"But {ResultText.Of(part, value)} cannot be: whenever a result is impossible, something before it is wrong.",
             AnswerFinding.NoOption(var text, var options) =>
                 $"“{Quoted.Short(text)}” is none of the letters A to {(char)('A' + options - 1)}. Choose one from the cell's list, or type it by itself.",
+            AnswerFinding.OptionInWords(var text) =>
+                $"“{Quoted.Short(text)}” is more than a letter. Your instructor reads which one you meant; until then it counts neither for nor against you. Next time type the letter by itself.",
             AnswerFinding.Wrote(var length) => length > TypedWords.Most
                 ? $"Your instructor reads this and gives the points; until then it counts neither for nor against you. Of its {length} characters the first {TypedWords.Most} are shown here, and the instructor has your workbook."
                 : "Your instructor reads this and gives the points; until then it counts neither for nor against you.",

@@ -28,6 +28,8 @@ internal static class PaperWords
             AnswerFinding.NoNumber(_, var text, _, _, _) => $"“{Quoted.Short(text)}” is no number that could be read.",
             AnswerFinding.NoOption(var text, var options) =>
                 $"“{Quoted.Short(text)}” is none of the letters A to {(char)('A' + options - 1)}.",
+            AnswerFinding.OptionInWords(var text) =>
+                $"“{Quoted.Short(text)}” is more than a letter. Your instructor reads which one you meant; until then it counts neither for nor against you.",
             _ => null,
         };
 

@@ -91,7 +91,7 @@ public static class OutcomeText
             Outcome.Blank => "Nothing was entered",
             Outcome.Unreadable => "A text that is no number, or no letter of the list",
             Outcome.Unsupported =>
-                "A formula that ClassKit cannot evaluate, or an answer in own words: not counted until you have looked at it",
+                "A formula that ClassKit cannot evaluate, a letter among words, or an answer in own words: not counted until you have looked at it",
         };
 
     /// <summary>The outcome as it is shown: where no formula was asked, a right number is simply right.</summary>

@@ -32,6 +32,7 @@ public sealed class ChoiceFillingTests
         "{0}   {2}",
         "{1}) {2}",
         "{4}",
+        "{5}",
     ];
 
     /// <summary>What names no option: nothing is guessed.</summary>
@@ -47,8 +48,20 @@ public sealed class ChoiceFillingTests
         2.0,
         true,
         "the second one",
-        "not A",
+        "a guess",
         "1",
+    ];
+
+    /// <summary>What names one letter among words: whether it is meant, only a reader can tell.</summary>
+    private static readonly string[] ForTheReader =
+    [
+        "not A",
+        "B because it is warm",
+        "I think A",
+        "B/B",
+        "AA",
+        "В, it rises",
+        "a guess: B",
     ];
 
     public static TheoryData<string> DressNames => [.. Dresses];
@@ -114,6 +127,30 @@ public sealed class ChoiceFillingTests
             )
                 Assert.True(
                     grade is { Outcome: Outcome.Unreadable, Points: 0, Chosen: null, Findings: [AnswerFinding.NoOption] },
+                    $"{grade.Exercise.Id}.{grade.Part.Id}: {filling} is {grade.Outcome} {grade.Chosen}"
+                );
+        }
+    }
+
+    [Fact]
+    public void One_letter_among_words_is_left_to_the_instructor_and_costs_nothing_before()
+    {
+        foreach (var filling in ForTheReader)
+        {
+            foreach (
+                var grade in Shipped
+                    .Seats.SelectMany(seat => seat.Grade((_, part) => part.Choice is null ? null : filling))
+                    .Where(grade => grade.Part.Choice is not null)
+            )
+                Assert.True(
+                    grade
+                        is {
+                            Outcome: Outcome.Unsupported,
+                            IsUndecided: true,
+                            OutOf: 0,
+                            Chosen: null,
+                            Findings: [AnswerFinding.OptionInWords]
+                        },
                     $"{grade.Exercise.Id}.{grade.Part.Id}: {filling} is {grade.Outcome} {grade.Chosen}"
                 );
         }
@@ -201,12 +238,26 @@ public sealed class ChoiceFillingTests
     {
         var option = list.Find(number)!;
         var letter = LetteredOptions.Of(desk.Exercise, list, desk.Givens).LetterOf(option);
-        // An equals sign before a letter in quotes is a formula; full-width letters are typed on East Asian keyboards.
+        // An equals sign before a letter in quotes is a formula; full-width letters are typed on East Asian keyboards, and letters that
+        // only look alike on Cyrillic ones.
         return dress
             .Replace("{0}", letter, StringComparison.Ordinal)
             .Replace("{1}", letter.ToLowerInvariant(), StringComparison.Ordinal)
             .Replace("{2}", option.Words, StringComparison.Ordinal)
             .Replace("{3}", $"\"{letter}\"", StringComparison.Ordinal)
-            .Replace("{4}", ((char)(letter[0] + 0xFEE0)).ToString(), StringComparison.Ordinal);
+            .Replace("{4}", ((char)(letter[0] + 0xFEE0)).ToString(), StringComparison.Ordinal)
+            .Replace("{5}", Cyrillic(letter), StringComparison.Ordinal);
     }
+
+    /// <summary>The letter that looks the same (Unicode Technical Standard 39); the letter itself where there is none.</summary>
+    private static string Cyrillic(string letter) =>
+        letter switch
+        {
+            "A" => "\u0410",
+            "B" => "\u0412",
+            "C" => "\u0421",
+            "E" => "\u0415",
+            "H" => "\u041D",
+            _ => letter,
+        };
 }

@@ -290,7 +290,7 @@ public sealed class GradeRecordTests
     {
         Assert.Equal(
             "right right-typed right-in-text not-following follows-through waits wrong-turn other-unit off-by-tens rounds-answer rounds-earlier rounds-within typed-rounded typed-from-rounded near-miss not-right "
-                + "error-value empty no-workbook not-evaluated broken-formula names-no-cell lacks-equals-sign no-number no-option wrote makes-text hundredfold-percent impossible stood-as-text",
+                + "error-value empty no-workbook not-evaluated broken-formula names-no-cell lacks-equals-sign no-number no-option option-in-words wrote makes-text hundredfold-percent impossible stood-as-text",
             string.Join(' ', FindingShapes.All.Words)
         );
         Assert.Equal(

@@ -74,6 +74,7 @@ public sealed class FindingWordsTests
             { new AnswerFinding.Impossible(-1.5), "cannot be" },
             { new AnswerFinding.HundredfoldPercent(439), "holds 439, which other cells take for 43900 %: for 439 % a cell holds 4.39" },
             { new AnswerFinding.NotEvaluated(new Obstacle.ChangesEachTime("NOW")), "(NOW gives another value each time)" },
+            { new AnswerFinding.OptionInWords(new("C because it is warm")), "“C because it is warm” is more than a letter." },
             { new AnswerFinding.NoOption(new("see my notes"), 5), "“see my notes” is none of the letters A to E" },
             { new AnswerFinding.NotEvaluated(new Obstacle.NoTable("Will")), "(there is no table called Will)" },
         };

@@ -155,6 +155,11 @@ internal static class FindingShapes
                 (fact, to) => (to["text"], to["options"]) = (fact.Text.Text, fact.Options),
                 from => new(from.Quote("text"), from.Int("options"))
             ),
+            Shape.Of<AnswerFinding.OptionInWords>(
+                "option-in-words",
+                (fact, to) => to["text"] = fact.Text.Text,
+                from => new(from.Quote("text"))
+            ),
             Shape.Of<AnswerFinding.Wrote>("wrote", (fact, to) => to["length"] = fact.Length, from => new(from.Int("length"))),
             Shape.Of<AnswerFinding.MakesText>("makes-text", (fact, to) => to["text"] = fact.Text.Text, from => new(from.Quote("text"))),
             Shape.Of<AnswerFinding.HundredfoldPercent>(
