@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ClassKit.Cli.Reporting;
+using ClassKit.Notes;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Recording;
 using ClassKit.UseCases.Running;
@@ -36,7 +37,9 @@ internal static class FreezeCommand
         };
         command.SetAction(parsed =>
         {
-            return parsed.GetValue(write) ? report.Done(Make) : report.Only(Make, "Nothing was frozen yet; add --write to do it.");
+            return parsed.GetValue(write)
+                ? report.Done(Make)
+                : report.Only(Make, "Nothing was frozen yet; add --write to do it.", note => note is Note.Frozen { Number: null });
 
             Produced Make(Run run)
             {

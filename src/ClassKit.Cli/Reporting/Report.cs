@@ -1,4 +1,5 @@
 using ClassKit.Content.Diagnostics;
+using ClassKit.Notes;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Output.Writing;
 using ClassKit.UseCases.Running;
@@ -62,8 +63,8 @@ internal sealed class Report
         return ExitCode.Done;
     }
 
-    /// <summary>Says what would be written, and how to have it.</summary>
-    public int Only(Func<Run, Produced> make, string how)
+    /// <summary>Says what would be written, and how to have it where there is something to write.</summary>
+    public int Only(Func<Run, Produced> make, string how, Func<Note, bool>? isNothing = null)
     {
         var produced = Watch(make);
         if (!produced.Succeeded)
@@ -72,7 +73,8 @@ internal sealed class Report
             Output.WriteLine(line);
         foreach (var remedy in produced.Remedies)
             Output.WriteLine(RemedyWords.Of(remedy));
-        Output.WriteLine(how);
+        if (isNothing is null || !produced.Notes.Any(isNothing))
+            Output.WriteLine(how);
         return ExitCode.Done;
     }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Wording;
@@ -10,7 +11,7 @@ namespace ClassKit.Content.Terms;
 /// <summary>
 /// Reads one typed mark: points, points of a smaller total as in <c>8 of 10</c>, either with <c>late</c> behind it, or a word.
 /// </summary>
-internal static class MarkCell
+internal static partial class MarkCell
 {
     private const string Late = "late";
     private const string Of = " of ";
@@ -34,8 +35,10 @@ internal static class MarkCell
         var isLate = cell.EndsWith(Late, StringComparison.OrdinalIgnoreCase);
         var number = isLate ? cell[..^Late.Length].TrimEnd(' ', ',') : cell;
 
-        // Where fields are kept apart by something else than the comma, the comma is the decimal sign.
-        bool IsNumber(string text, out decimal value) => Number.TryParse(separator == ',' ? text : text.Replace(',', '.'), out value);
+        // Where fields are kept apart by something else than the comma, the comma is the decimal sign; between quotes, where one or two
+        // digits follow it.
+        bool IsNumber(string text, out decimal value) =>
+            Number.TryParse(separator == ',' && !DecimalComma().IsMatch(text) ? text : text.Replace(',', '.'), out value);
         var at = number.IndexOf(Of, StringComparison.OrdinalIgnoreCase);
         decimal? own = null;
         if (at >= 0 && IsNumber(number[(at + Of.Length)..].Trim(), out var total))
@@ -74,4 +77,8 @@ internal static class MarkCell
             return Mark.Of(points, own ?? outOf) with { Lateness = isLate ? Lateness.Late : Lateness.InTime };
         return null;
     }
+
+    /// <summary>With three digits behind it the comma may stand for thousands.</summary>
+    [GeneratedRegex(@"\A[0-9]+,[0-9]{1,2}\z", RegexOptions.CultureInvariant)]
+    private static partial Regex DecimalComma();
 }

@@ -215,6 +215,21 @@ public sealed class TermReaderTests : IDisposable
         Complaint.Among(Read(Complaint.Break(sound, find, replacement)), problems, Complaint.LineOf(sound, find), found, remedy);
     }
 
+    /// <summary>As a spreadsheet of a country with decimal commas writes them where it keeps fields apart by commas all the same.</summary>
+    [Theory]
+    [InlineData("\"11,5\"", 11.5, 12.5)]
+    [InlineData("\"7,25 of 10,5\"", 7.25, 10.5)]
+    [InlineData("\"11,5 late\"", 11.5, 12.5)]
+    public void A_mark_with_a_decimal_comma_between_quotes_is_read(string cell, decimal points, decimal outOf)
+    {
+        var works = Read(
+            marks: Marks.Replace("10,5", "10.5", StringComparison.Ordinal).Replace(';', ',').Replace("10.5", cell, StringComparison.Ordinal)
+        ).Model!.Works;
+
+        var mark = works[3].Typed.Single(typed => typed.Student == "ada").Mark;
+        Assert.Equal((points, outOf), (mark.Points, mark.OutOf));
+    }
+
     [Theory]
     [InlineData("10,5", "13", 2, "`Essay` has the mark 13, and it is out of 12.5", "from 0 to what is possible")]
     [InlineData("10,5", "11 of 10", 2, "`Essay` has the mark 11, and it is out of 10", "from 0 to what is possible")]
