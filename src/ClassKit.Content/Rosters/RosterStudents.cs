@@ -16,9 +16,7 @@ internal static class RosterStudents
     {
         var ids =
             head.Places.ContainsKey(RosterField.Id) ? RosterIds.Column
-            : head.Places.ContainsKey(RosterField.Email)
-            && lines.All(line => head.Field(line, RosterField.Email).Contains('@', StringComparison.Ordinal))
-                ? RosterIds.Email
+            : head.Places.ContainsKey(RosterField.Email) && lines.Count(line => HasAddress(head, line)) * 2 > lines.Count ? RosterIds.Email
             : RosterIds.Name;
         var students = new List<Student>();
         var arrangements = new Dictionary<string, Arrangement>(StringComparer.Ordinal);
@@ -30,7 +28,7 @@ internal static class RosterStudents
             var id = ids switch
             {
                 RosterIds.Column => head.Field(line, RosterField.Id),
-                RosterIds.Email => StudentId.Of(email.Split('@')[0]),
+                RosterIds.Email when HasAddress(head, line) => StudentId.Of(email.Split('@')[0]),
                 _ when byAddress.Contains(StudentId.Of(name)) => StudentId.Of(email.Split('@')[0]),
                 _ => StudentId.Of(name),
             };
@@ -44,10 +42,10 @@ internal static class RosterStudents
                 );
             else if (StudentId.Fault(id) is { } fault)
                 problems.Add(line.Line, id.Length == 0 ? "The student has no id" : $"The id is `{id}`", StudentIdWords.Of(fault));
-            else if (!seen.TryAdd(id, (line.Line, id, Of(ids, name, email))))
+            else if (!seen.TryAdd(id, (line.Line, id, Made(ids, name, email))))
                 problems.Add(
                     line.Line,
-                    Twice(id, Of(ids, name, email), seen[id], ids),
+                    Twice(id, Made(ids, name, email), seen[id], ids),
                     ids switch
                     {
                         RosterIds.Column => "Give every student an id of their own.",
@@ -66,9 +64,33 @@ internal static class RosterStudents
             if (ArrangementCells.Of(head, line, problems) is var arrangement && !arrangement.IsNone)
                 arrangements.TryAdd(id, arrangement);
         }
+        if (ids == RosterIds.Email)
+            NoteNoAddress(head, lines, students, problems);
         NoteSame(head, lines, students, problems);
         NoteTeamless(lines, students, problems);
         return (students, arrangements, ids);
+    }
+
+    private static bool HasAddress(RosterHead head, CsvRecord line) =>
+        head.Field(line, RosterField.Email).Contains('@', StringComparison.Ordinal);
+
+    /// <summary>
+    /// Where most have an address, a newcomer without one is called by their name, and the others keep their ids: what was dealt, typed and
+    /// graded before goes by these.
+    /// </summary>
+    private static void NoteNoAddress(
+        RosterHead head,
+        IReadOnlyList<CsvRecord> lines,
+        IReadOnlyList<Student> students,
+        ProblemList problems
+    )
+    {
+        foreach (var (line, student) in lines.Zip(students).Where(row => row.Second.Name.Length > 0 && !HasAddress(head, row.First)))
+            problems.Doubt(
+                line.Line,
+                $"`{student.Name}` has no e-mail address, and most others have: until there is one, `{student.Id}`, made of the name, tells them apart",
+                "Write the address before anything is dealt to them, or add a column `id`: with another id what was dealt would be nobody's."
+            );
     }
 
     /// <summary>
@@ -159,18 +181,18 @@ internal static class RosterStudents
             );
 
     /// <summary>What an id is made of.</summary>
-    private static string Of(RosterIds ids, string name, string email) =>
+    private static string Made(RosterIds ids, string name, string email) =>
         ids switch
         {
             RosterIds.Column => "",
-            RosterIds.Email => email,
-            RosterIds.Name => name,
+            RosterIds.Email when email.Length > 0 => email,
+            RosterIds.Email or RosterIds.Name => name,
         };
 
     private static string Twice(string id, string of, (int Line, string Id, string Of) first, RosterIds ids) =>
         ids != RosterIds.Column
             ? first.Of.Equals(of, StringComparison.OrdinalIgnoreCase)
-                ? $"The {(ids == RosterIds.Email ? "address" : "name")} `{of}` is in line {first.Line} already"
+                ? $"The {(ids == RosterIds.Email && of.Contains('@', StringComparison.Ordinal) ? "address" : "name")} `{of}` is in line {first.Line} already"
                 : $"`{of}` cannot be told from `{first.Of}` in line {first.Line}: both would be `{id}`"
             : first.Id == id
                 ? $"The id `{id}` is in line {first.Line} already"

@@ -87,7 +87,7 @@ public sealed class RosterReaderTests : IDisposable
             );
         foreach (var second in new[] { "", "ana.l@example.org", "bo-ek@example.org" })
             Assert.Contains(Read($"name,email\nAna Lima,ana.l@example.org\nBo Ek,\nAna Lima,{second}\n").Problems, problem =>
-                problem.ToString().Contains("If they are two, write what tells them apart", StringComparison.Ordinal)
+                problem.ToString().Contains("add a column `id`", StringComparison.OrdinalIgnoreCase)
             );
     }
 

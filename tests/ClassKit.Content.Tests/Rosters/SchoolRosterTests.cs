@@ -183,6 +183,21 @@ public sealed class SchoolRosterTests : IDisposable
         Assert.Equal(("bao-nguyen", RosterIds.Name), (byName.Students[0].Id, byName.Origin!.Ids));
     }
 
+    /// <summary>What was dealt and graded in September goes by the ids of September.</summary>
+    [Fact]
+    public void A_newcomer_without_an_address_turns_nobody_elses_id()
+    {
+        const string september = "name,email\nAmara Osei,a.osei@example.org\nBen Okoro,b.okoro@example.org\n";
+        var before = RosterReader.Read(_folder.Write("september.csv", september)).Model!;
+        var reading = RosterReader.Read(_folder.Write("november.csv", september + "Cleo Marsh,\n"));
+
+        Assert.Equal(
+            [.. before.Students.Select(student => student.Id), "cleo-marsh"],
+            reading.Model!.Students.Select(student => student.Id)
+        );
+        Complaint.One(Assert.Single(reading.Doubts), 4, "`Cleo Marsh` has no e-mail address", "before anything is dealt");
+    }
+
     [Fact]
     public void A_workbook_is_read_with_numbers_as_they_show_from_the_sheet_that_holds_names()
     {
