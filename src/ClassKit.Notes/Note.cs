@@ -319,6 +319,11 @@ public abstract record Note
     /// <param name="Students">Whose.</param>
     public sealed record NotMarkedThrough(string Work, IReadOnlyList<Student> Students) : Note;
 
+    /// <summary>Students have a mark of a work and are excused from it: the excuse counts, and the mark does not.</summary>
+    /// <param name="Work">The work's title.</param>
+    /// <param name="Students">Who; at least one.</param>
+    public sealed record MarkedAndExcused(string Work, IReadOnlyList<Student> Students) : Note;
+
     /// <summary>Students have grades of a work and are no longer on the class list.</summary>
     /// <param name="Work">The work's title.</param>
     /// <param name="Students">Who; at least one.</param>

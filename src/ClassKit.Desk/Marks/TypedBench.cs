@@ -1,4 +1,5 @@
 using ClassKit.Content.Diagnostics;
+using ClassKit.Exercises.Cohorts;
 using ClassKit.Terms.Bench;
 
 namespace ClassKit.Desk.Marks;
@@ -18,6 +19,15 @@ internal sealed record TypedBench(BenchForm Form, Func<string, string> Typed, IR
     /// <summary>Stands for a team.</summary>
     public static string Team(int number) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"(team {number})");
 
+    /// <summary>The field that says which counts of levels and an excuse of the same student.</summary>
+    public const string Which = "which";
+
+    /// <summary>In <see cref="Which"/>: the levels count, and the word goes.</summary>
+    public const string LevelsCount = "levels";
+
+    /// <summary>In <see cref="Which"/>: the excuse counts, and the levels stay in their file.</summary>
+    public const string ExcuseCounts = "excuse";
+
     /// <summary>Who has a level and, beside it, a word that says that they have no mark: neither is kept before one of them goes.</summary>
     /// <param name="word">What was chosen in place of a student's mark; empty for nothing.</param>
     public IReadOnlyList<Diagnostic> Contradicted(Func<string, string> word)
@@ -26,18 +36,26 @@ internal sealed record TypedBench(BenchForm Form, Func<string, string> Typed, IR
         return
         [
             .. Form
-                .Students.Where(student =>
-                    word(student.Id) is "absent" or "not due"
-                    && Form.Scale.Criteria.Any(criterion => Typed(WorkPage.Field(Form, student.Id, criterion.Name)).Length > 0)
-                )
+                .Students.Where(student => word(student.Id) is "absent" or "not due" && HasLevels(student.Id))
                 .Select(student => new Diagnostic(
                     student.Shown,
                     null,
                     $"{student.Shown} has levels, and “{word(student.Id)}” is chosen as well",
-                    "Take the levels away, or the word. “Excused” may stand beside levels: the work is left out then."
+                    "Take the levels away, or the word."
                 )),
         ];
     }
+
+    /// <summary>Who has a level of their own and is excused: only the instructor knows which of the two is meant.</summary>
+    /// <param name="word">What was chosen in place of a student's mark; empty for nothing.</param>
+    public IReadOnlyList<Student> Excused(Func<string, string> word)
+    {
+        ArgumentNullException.ThrowIfNull(word);
+        return [.. Form.Students.Where(student => word(student.Id) == "excused" && HasLevels(student.Id))];
+    }
+
+    private bool HasLevels(string student) =>
+        Form.Scale.Criteria.Any(criterion => Typed(WorkPage.Field(Form, student, criterion.Name)).Length > 0);
 
     /// <summary>The cell of a student in a criterion, or of their comment.</summary>
     public string Cell(string student, string column)

@@ -7,6 +7,8 @@ using ClassKit.Terms.Bench;
 using ClassKit.Terms.Work;
 using ClassKit.UseCases.BenchMarks;
 using ClassKit.UseCases.Running;
+using ClassKit.Wording.Counts;
+using ClassKit.Wording.Numbers;
 
 namespace ClassKit.Desk.Marks;
 
@@ -126,6 +128,11 @@ internal static class WorkScreen
             (nameof(WorkPage.Problems), (IReadOnlyList<Diagnostic>)[.. problems, .. form?.Problems ?? []]),
             (nameof(WorkPage.IsKept), visit.Ticked("kept") && problems.Count == 0),
             (nameof(WorkPage.Again), again),
+            (nameof(WorkPage.Both), files is not null && form?.Model is { } whole ? Both(files, whole) : []),
+            (
+                nameof(WorkPage.Asked),
+                files is not null && form?.Model is { } asking && !IsOld(visit, term, work, files) ? Unsettled(visit, files, asking) : []
+            ),
             (nameof(WorkPage.Levels), files?.Stamp ?? "")
         );
     }
@@ -178,15 +185,60 @@ internal static class WorkScreen
     private static IReadOnlyList<Diagnostic> KeepAll(Visit visit, BenchFiles files, BenchForm form)
     {
         var typed = new TypedWork(files.Term, files.Work);
-        if (
-            new TypedBench(form, visit.Typed, new Dictionary<string, string>()).Contradicted(student =>
-                visit.Typed(TypedWork.WordField(student, files.Whose.Number))
-            ) is
-            { Count: > 0 } contradicted
-        )
+        var bench = new TypedBench(form, visit.Typed, new Dictionary<string, string>());
+        string Word(string student) => visit.Typed(TypedWork.WordField(student, files.Whose.Number));
+        if (bench.Contradicted(Word) is { Count: > 0 } contradicted)
             return contradicted;
-        var words = visit.Sent("stamp") is { } stamp ? typed.Keep(stamp, (student, sitting) => TypedCellOf(visit, student, sitting)) : [];
+        var both = bench.Excused(Word).Select(student => student.Id).ToHashSet();
+        if (Unsettled(visit, files, form) is { Count: > 0 } asked)
+            return
+            [
+                new(
+                    "",
+                    null,
+                    $"{Phrases.List([.. asked.Select(student => student.Shown)])} {Counted.Noun(asked.Count, "has", "have")} levels and {Counted.Noun(asked.Count, "is", "are")} excused as well",
+                    "Say which of the two counts, and keep the marks once more."
+                ),
+            ];
+        var wordGoes = visit.Typed(TypedBench.Which) == TypedBench.LevelsCount ? both : [];
+        var cells = new[] { typed.Cells(1), typed.Cells(2) };
+        var words = visit.Sent("stamp") is { } stamp ? typed.Keep(stamp, (student, sitting) => sitting == files.Whose.Number
+                && wordGoes.Contains(student)
+                    ? ""
+                : visit.Sent(TypedWork.WordField(student, sitting)) is null ? cells[sitting - 1].GetValueOrDefault(student, "")
+                : TypedCellOf(visit, student, sitting)) : [];
         return words.Count > 0 ? words : files.Type(form, new TypedBench(form, visit.Typed, typed.InPlace(files.Whose.Number)).Cell);
+    }
+
+    /// <summary>
+    /// Whose levels and excuse were typed together without a word which of them counts. Whoever had both before was asked then, or the
+    /// page says so of them.
+    /// </summary>
+    private static List<ClassKit.Exercises.Cohorts.Student> Unsettled(Visit visit, BenchFiles files, BenchForm form)
+    {
+        if (visit.Typed(TypedBench.Which) is TypedBench.LevelsCount or TypedBench.ExcuseCounts || visit.Sent("stamp") is null)
+            return [];
+        var before = Both(files, form).Select(student => student.Id).ToHashSet();
+        return
+        [
+            .. new TypedBench(form, visit.Typed, new Dictionary<string, string>())
+                .Excused(student => visit.Typed(TypedWork.WordField(student, files.Whose.Number)))
+                .Where(student => !before.Contains(student.Id)),
+        ];
+    }
+
+    /// <summary>Who has levels and is excused as the files are now.</summary>
+    private static List<ClassKit.Exercises.Cohorts.Student> Both(BenchFiles files, BenchForm form)
+    {
+        var words = new TypedWork(files.Term, files.Work).InPlace(files.Whose.Number);
+        return
+        [
+            .. form.Students.Where(student =>
+                words.GetValueOrDefault(student.Id) == "excused"
+                && files.Whose.In(files.Work) is { } seen
+                && form.Scale.Criteria.Index().Any(criterion => seen.LevelOf(student.Id, criterion.Index) is not null)
+            ),
+        ];
     }
 
     private static string TypedCellOf(Visit visit, string student, int sitting) =>

@@ -33,6 +33,8 @@ internal static class TermAssembly
                             .Select(marked => new ClassKit.Terms.Marks.Attempt(marked.Student, work.Title, sat.Index + 1, marked.Mark))
                     ),
             ];
+            if (MarkedAndExcused(plan, work, found) is { Count: > 0 } both)
+                notes.Add(new Note.MarkedAndExcused(work.Title, both));
             works.Add(
                 (
                     new(work.Title, work.Title, work.Kind, work.Category, work.OutOf ?? sets.OutOf) { Due = sets.Due },
@@ -69,7 +71,18 @@ internal static class TermAssembly
             ),
         ];
 
-    /// <summary>A word excuses also who has a mark; every other word beside a mark contradicts it.</summary>
+    private static List<Student> MarkedAndExcused(TermPlan plan, PlannedWork work, List<ClassKit.Terms.Marks.Attempt> found) =>
+        [
+            .. plan.Class.Students.Where(student =>
+                work.Typed.Any(typed =>
+                    typed.Student == student.Id
+                    && typed.Mark.State == MarkState.Excused
+                    && found.Exists(attempt => attempt.Student == typed.Student && attempt.Sitting == typed.Sitting)
+                )
+            ),
+        ];
+
+    /// <summary>A word excuses also who has a mark, which is told; every other word beside a mark contradicts it.</summary>
     private static List<ClassKit.Terms.Marks.Attempt> WithTyped(
         List<ClassKit.Terms.Marks.Attempt> found,
         PlannedWork work,

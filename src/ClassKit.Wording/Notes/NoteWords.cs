@@ -148,6 +148,8 @@ public static class NoteWords
                 $"{string.Join(", ", students.Select(student => student.Shown))} {Counted.Noun(students.Count, "has", "have")} grades of {work} and {Counted.Noun(students.Count, "is", "are")} no longer on the class list: these grades are left out of the term.",
             Note.NotMarkedThrough(var work, var students) =>
                 $"{work} is not marked in every criterion for {string.Join(", ", students.Select(student => student.Shown))}: it does not count for them until it is.",
+            Note.MarkedAndExcused(var work, var students) =>
+                $"{work}: {Phrases.List([.. students.Select(student => student.Shown)])} {Counted.Noun(students.Count, "has", "have")} a mark and {Counted.Noun(students.Count, "is", "are")} excused as well. The excuse counts, and the mark does not; where it is to count, take the word away.",
             Note.CameBackEmpty(var students, var corrections) =>
                 $"{Counted.Noun(students.Count, "A workbook", "Workbooks")} came back with nothing in {Counted.Noun(students.Count, "it", "them")}, from {Phrases.List([.. students.Select(student => student.Shown)])}. No term counts {Counted.Noun(students.Count, "it", "them")} until you say so: where it is handed in like that, give one answer 0 points in {corrections}, with your reason.",
             Note.EmptyLeftOut(var work, var students) =>

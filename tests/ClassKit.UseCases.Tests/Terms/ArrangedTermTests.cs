@@ -61,6 +61,21 @@ public sealed class ArrangedTermTests
     }
 
     [Fact]
+    public void Who_has_a_mark_and_is_excused_has_the_excuse_and_that_is_told()
+    {
+        var excused = Questions with { Typed = [new("ada", 1, Mark.Excused, "marks.csv", 2), new("ben", 1, Mark.Excused, "marks.csv", 3)] };
+        var request = TermAssembly
+            .Of(Plan(Arrangement.None, Arrangement.None, excused), (work, _, _) =>
+                new GradedWork(12, [new("ada", work.Title, 1, Mark.Of(6, 12))], [])
+            )
+            .Model!;
+
+        Assert.All(request.Term.Attempts, attempt => Assert.Equal(MarkState.Excused, attempt.Mark.State));
+        var told = Assert.IsType<Note.MarkedAndExcused>(Assert.Single(request.Notes));
+        Assert.Equal(("Safety questions", "ada"), (told.Work, Assert.Single(told.Students).Id));
+    }
+
+    [Fact]
     public void Who_is_excused_from_a_lesson_is_excused_from_the_work_that_was_dealt_from_it()
     {
         var attempts = Excusals.With(

@@ -92,6 +92,10 @@ public class NoteWordsTests
                 "Bench day one is not marked in every criterion for Ada Berg: it does not count for them until it is."
             },
             {
+                new Note.MarkedAndExcused("Bench day one", [Every.Ada]),
+                "Bench day one: Ada Berg has a mark and is excused as well. The excuse counts, and the mark does not; where it is to count, take the word away."
+            },
+            {
                 new Note.CameBackEmpty([Every.Ada], "corrections.csv"),
                 "A workbook came back with nothing in it, from Ada Berg. No term counts it until you say so: where it is handed in like that, give one answer 0 points in corrections.csv, with your reason."
             },
