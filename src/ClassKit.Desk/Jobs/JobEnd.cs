@@ -16,14 +16,14 @@ public sealed record JobEnd(IReadOnlyList<string> Lines, IReadOnlyList<Diagnosti
     public static JobEnd Of(Written written)
     {
         ArgumentNullException.ThrowIfNull(written);
-        return new([.. written.Notes.SelectMany(NoteLineWords.Of)], [.. written.Problems.Distinct()]);
+        return new([.. NoteLineWords.OfAll([.. written.Notes])], [.. written.Problems.Distinct()]);
     }
 
     /// <summary>What came of work that wrote no folder.</summary>
     public static JobEnd Of(Produced produced)
     {
         ArgumentNullException.ThrowIfNull(produced);
-        return new([.. produced.Notes.SelectMany(NoteLineWords.Of)], [.. produced.Problems.Distinct()]);
+        return new([.. NoteLineWords.OfAll([.. produced.Notes])], [.. produced.Problems.Distinct()]);
     }
 
     /// <summary>What would come of work that was only asked about: nothing was done, and that stands first.</summary>

@@ -1,8 +1,10 @@
 using ClassKit.Exercises.Choosing;
+using ClassKit.Grading.OnPaper;
 using ClassKit.Notes;
 using ClassKit.Wording.Counts;
 using ClassKit.Wording.Notes;
 using ClassKit.Wording.Numbers;
+using ClassKit.Wording.Papers;
 using ClassKit.Wording.Regrading;
 
 namespace ClassKit.Desk.Jobs;
@@ -13,6 +15,19 @@ namespace ClassKit.Desk.Jobs;
 /// </summary>
 internal static class NoteLineWords
 {
+    /// <summary>The lines of several; what many cells have in common is said once.</summary>
+    public static IEnumerable<string> OfAll(IReadOnlyList<Note> notes)
+    {
+        List<PaperFault.NoTick> ticks = [.. notes.OfType<Note.PaperFault>().Select(note => note.What).OfType<PaperFault.NoTick>()];
+        return ticks.Count < 2
+            ? notes.SelectMany(Of)
+            :
+            [
+                .. notes.Where(note => note is not Note.PaperFault { What: PaperFault.NoTick }).SelectMany(Of),
+                .. PaperFaultWords.Of(ticks),
+            ];
+    }
+
     /// <summary>Its lines.</summary>
     public static IEnumerable<string> Of(Note note) =>
         note switch

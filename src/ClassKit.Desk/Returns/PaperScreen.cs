@@ -125,7 +125,7 @@ internal static class PaperScreen
                     )
                     .Select(work => $"{work.Student.Who.Shown} has other answers on paper than before: what you brought now counts."),
                 // What is put together holds nothing that could not be taken over, so that the marking has nothing to tell of it.
-                .. left.Count == 0 ? [] : read.Model.Faults.SelectMany(fault => NoteLineWords.Of(new Note.PaperFault(fault))),
+                .. left.Count == 0 ? [] : NoteLineWords.OfAll([.. read.Model.Faults.Select(fault => new Note.PaperFault(fault))]),
             ];
             return [];
         }

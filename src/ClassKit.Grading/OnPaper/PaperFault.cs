@@ -34,6 +34,8 @@ public abstract record PaperFault(string Cell)
 
     /// <summary>What stands for the working is neither a tick nor nothing.</summary>
     /// <param name="Cell">Where it stands.</param>
+    /// <param name="Student">Whose working.</param>
+    /// <param name="Tag">The part's tag.</param>
     /// <param name="Found">What stands there.</param>
-    public sealed record NoTick(string Cell, Quotation Found) : PaperFault(Cell);
+    public sealed record NoTick(string Cell, Student Student, string Tag, Quotation Found) : PaperFault(Cell);
 }

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using ClassKit.Grading.OnPaper;
+using ClassKit.Wording.Counts;
 using ClassKit.Wording.Files;
 using ClassKit.Wording.Quoting;
 
@@ -31,10 +32,28 @@ public static class PaperFaultWords
             PaperFault.OtherName(var cell, var student, var name) =>
                 $"{cell}: the row has {student.Shown}'s id ({student.Id}) and the name “{Quoted.Short(name)}”, so that nobody has its answers. Put the ids back beside their names.",
             PaperFault.NotDealt(var cell, var student, var tag) => $"{cell}: {student.Shown} was not dealt {tag}.",
-            PaperFault.NoTick(var cell, var found) when Crosses.Contains(found.Text.Trim(), StringComparer.OrdinalIgnoreCase) =>
-                $"{cell}: “{Quoted.Short(found)}” marks what is right for some and what is wrong for others, and was taken for nothing. Type ✓ where the working shows the method, and leave the cell empty where it does not.",
-            PaperFault.NoTick(var cell, var found) =>
-                $"{cell}: “{Quoted.Short(found)}” is neither a tick nor nothing, and was taken for nothing. Choose ✓ where the working shows the method.",
+            PaperFault.NoTick tick when IsCross(tick) =>
+                $"{Whose(tick)} ({tick.Cell}): “{Quoted.Short(tick.Found)}” marks what is right for some and what is wrong for others, and was taken for nothing. {Ticks}",
+            PaperFault.NoTick tick =>
+                $"{Whose(tick)} ({tick.Cell}): “{Quoted.Short(tick.Found)}” is neither a tick nor nothing, and was taken for nothing. {Ticks}",
             _ => throw new UnreachableException($"No words for {fault}."),
         };
+
+    /// <summary>Several cells that hold something else in place of a tick: what holds of all of them once, and a line each with whose it is.</summary>
+    /// <param name="ticks">At least one.</param>
+    public static IReadOnlyList<string> Of(IReadOnlyList<PaperFault.NoTick> ticks)
+    {
+        ArgumentNullException.ThrowIfNull(ticks);
+        return
+        [
+            $"{Counted.Of(ticks.Count, "cell")} for ticks on paper {Counted.Noun(ticks.Count, "holds", "hold")} something else and {Counted.Noun(ticks.Count, "was", "were")} taken for nothing. {Ticks}",
+            .. ticks.Select(tick => $"  {Whose(tick)}: “{Quoted.Short(tick.Found)}” ({tick.Cell})"),
+        ];
+    }
+
+    private const string Ticks = "Type ✓ where the working shows the method, and leave the cell empty where it does not.";
+
+    private static bool IsCross(PaperFault.NoTick tick) => Crosses.Contains(tick.Found.Text.Trim(), StringComparer.OrdinalIgnoreCase);
+
+    private static string Whose(PaperFault.NoTick tick) => $"{tick.Student.Shown}, {tick.Tag}";
 }

@@ -92,7 +92,14 @@ public static class PaperReader
                     }
                     var isTicked = Ticks.Contains(tick, StringComparer.OrdinalIgnoreCase);
                     if (!isTicked && !NoTicks.Contains(tick, StringComparer.OrdinalIgnoreCase))
-                        faults.Add(new PaperFault.NoTick(table.Cell(row, PaperGrid.TickHead(column.Answer)), new Quotation(tick)));
+                        faults.Add(
+                            new PaperFault.NoTick(
+                                table.Cell(row, PaperGrid.TickHead(column.Answer)),
+                                seat.Who,
+                                column.Answer.Tag,
+                                new Quotation(tick)
+                            )
+                        );
                     answers.Add(new(column.Exercise.Exercise.Id, column.Answer.Part.Id, written, isTicked));
                 }
                 if (answers.Count > 0)

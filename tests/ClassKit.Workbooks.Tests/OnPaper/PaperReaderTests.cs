@@ -47,7 +47,9 @@ public sealed class PaperReaderTests
 
             Assert.Equal((Dealt.Students[0].Who.Id, "paper.xlsx row 7"), (work.Student.Who.Id, work.Place));
             Assert.Equal(["water 812.5 True", "dough about 900 False", "share 0.65 False"], work.Answers.Select(Shown));
-            Assert.Equal("perhaps", Assert.IsType<PaperFault.NoTick>(Assert.Single(reading.Faults)).Found.Text);
+            var fault = Assert.IsType<PaperFault.NoTick>(Assert.Single(reading.Faults));
+            Assert.Equal((Dealt.Students[0].Who, "perhaps"), (fault.Student, fault.Found.Text));
+            Assert.StartsWith($"{fault.Student.Shown}, 1", PaperFaultWords.Of(fault), StringComparison.Ordinal);
         }
     }
 
