@@ -32,8 +32,8 @@ public sealed record NextStep(string Words, string Page)
             return new("Mark what came back" + Which(unmarked), Page(unmarked) + "/returns");
         if (byDue.Find(round => round is { Grades: not null, Waiting: > 0 }) is { } waiting)
             return new($"Decide on {Counted.Of(waiting.Waiting, "thing")}{Which(waiting)}", Page(waiting) + "/decisions");
-        if (IsPast(newest, now) && newest.Out is { Count: > 0 and var missing })
-            return new($"Ask {Counted.Of(missing, "student")} for their work", Page(newest) + "/returns");
+        if (byDue.Find(round => IsPast(round, now) && round.Out is { Count: > 0 }) is { Out.Count: var missing } waitedFor)
+            return new($"Ask {Counted.Of(missing, "student")} for their work{Which(waitedFor)}", Page(waitedFor) + "/returns");
         if (newest.Grades is null && byDue.Find(round => round.Grades is null) is { } open)
             return new("Take in what comes back" + Which(open), Page(open) + "/returns");
         return newest is { TeachAgain.Count: > 0, IsFollowedUp: false }

@@ -265,7 +265,13 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
         Assert.Equal(
             303,
             await desk.StatusAsync(
-                await Form(page + "?as=first", "/bench/first", ("b8.amara-osei", "Excellent"), ("w1.bao-nguyen", "excused"))
+                await Form(
+                    page + "?as=first",
+                    "/bench/first",
+                    ("b8.amara-osei", "Excellent"),
+                    ("w1.bao-nguyen", "excused"),
+                    ("which", "excuse")
+                )
             )
         );
         Assert.Contains(
@@ -278,6 +284,49 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
             (await File.ReadAllLinesAsync(marks.Path)).Single(one => one.StartsWith("bao-nguyen,", StringComparison.Ordinal)),
             StringComparison.Ordinal
         );
+    }
+
+    /// <summary>Levels beside “excused” count nowhere: which of the two is meant only the instructor knows, and is asked by name.</summary>
+    [Fact]
+    public async Task Levels_and_an_excuse_of_one_student_are_asked_about_and_never_kept_unasked()
+    {
+        using var marks = new Kept(In("term", "marks.csv"));
+        using var table = new Kept(In("term", "bench-day-one.csv"));
+        var page = Work("Bench day one") + "?as=first";
+        (string, string)[] both = [("b8.amara-osei", "Excellent"), ("w1.amara-osei", "excused")];
+        using (var refused = await desk.Client.SendAsync(await Form(page, "/bench/first", both)))
+        {
+            var said = System.Net.WebUtility.HtmlDecode(await refused.Content.ReadAsStringAsync());
+            Assert.Contains("Amara Osei has levels and is excused as well", said, StringComparison.Ordinal);
+            Assert.Contains("name=\"which\" value=\"levels\" form=\"bench-levels\"", said, StringComparison.Ordinal);
+            Assert.Matches("name=\"w1.amara-osei\"[^>]*>(?:(?!</select>)[\\s\\S])*<option selected[^>]*>excused<", said);
+        }
+        Assert.Equal(table.Bytes, await File.ReadAllBytesAsync(table.Path));
+        Assert.Equal(marks.Bytes, await File.ReadAllBytesAsync(marks.Path));
+
+        // The levels: the word goes.
+        Assert.Equal(303, await desk.StatusAsync(await Form(page, "/bench/first", [.. both, ("which", "levels")])));
+        Assert.Contains(",Excellent", LineOf(table.Path), StringComparison.Ordinal);
+        Assert.DoesNotContain("excused", LineOf(marks.Path), StringComparison.Ordinal);
+
+        // The excuse: the levels stay in their file, and the work's page and the term say that they count nowhere.
+        Assert.Equal(303, await desk.StatusAsync(await Form(page, "/bench/first", [.. both, ("which", "excuse")])));
+        Assert.Contains(",Excellent", LineOf(table.Path), StringComparison.Ordinal);
+        Assert.Contains("excused", LineOf(marks.Path), StringComparison.Ordinal);
+        Assert.Contains(
+            "Amara Osei has levels here and is excused: the excuse counts",
+            System.Net.WebUtility.HtmlDecode(await desk.PageAsync(page)),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "Bench day one: Amara Osei has a mark and is excused as well",
+            System.Net.WebUtility.HtmlDecode(await desk.PageAsync(Term)),
+            StringComparison.Ordinal
+        );
+        // Whoever was asked is not asked again.
+        Assert.Equal(303, await desk.StatusAsync(await Form(page, "/bench/first", ("b1.bao-nguyen", "Excellent"))));
+
+        static string LineOf(string path) => File.ReadAllLines(path).Single(one => one.StartsWith("amara-osei,", StringComparison.Ordinal));
     }
 
     /// <summary>A rubric that ships, and a table whose name is in quotes.</summary>
@@ -692,7 +741,10 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
         Assert.Contains($"{Term}/freeze\">Freeze the grades to give them out", await desk.PageAsync(Term), StringComparison.Ordinal);
         var before = await desk.PageAsync(Term + "/freeze");
         Assert.Contains("24 grades are given out as they stand now", before, StringComparison.Ordinal);
-        Assert.Matches("[1-9][0-9]* grades may still change(.|\n)*to be decided on: [A-Z][^<]*\\. Frozen now", before);
+        Assert.Matches(
+            "[1-9][0-9]* grades may still change(.|\n)*<a href=\"marks/[^\"]*/work/[0-9]+\">Safety questions</a>: no mark yet for [A-Z](.|\n)*Frozen now",
+            before
+        );
         var frozen = await desk.DoneAsync(Term + "/freeze", ("why", "End of the term"));
         Assert.Matches("are frozen as they are. Of these, [1-9][0-9]* may still change", frozen);
         // Where one stands then, the pages to give out are one step away.

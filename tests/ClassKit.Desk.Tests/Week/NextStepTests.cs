@@ -46,6 +46,23 @@ public sealed class NextStepTests(RunningDesk desk) : IClassFixture<RunningDesk>
         Assert.Equal("Prepare the next lesson", Next([Missing(null)]).Words);
     }
 
+    /// <summary>Work that is missing does not fall out of sight when the next round is handed out: the one due first comes first.</summary>
+    [Fact]
+    public void Missing_work_of_every_round_is_asked_for_the_earliest_due_first()
+    {
+        var earlier = Missing(Now.AddDays(-9), "01", "Practice");
+        var later = Missing(Now.AddDays(-2), "02", "Cheese Scones");
+        var newest = Marked("03", "Rolls", Now.AddDays(5));
+
+        Assert.Equal(
+            new NextStep("Ask 1 student for their work of Practice", $"rounds/{Known.Key}/01/returns"),
+            Next([newest, later, earlier])
+        );
+        Assert.Equal("Ask 1 student for their work of Cheese Scones", Next([newest, later]).Words);
+        var excused = earlier with { Away = new Dictionary<string, string> { ["ana"] = "excused" } };
+        Assert.Equal("Ask 1 student for their work of Cheese Scones", Next([newest, later, excused]).Words);
+    }
+
     private ClassEntry Known => desk.Folder.Classes()[0];
 
     private NextStep Next(IReadOnlyList<RoundState> rounds) => NextStep.Of(Known, rounds, Now);
@@ -61,9 +78,9 @@ public sealed class NextStepTests(RunningDesk desk) : IClassFixture<RunningDesk>
         return new(Round(name), dealt, new(dealt, [], []), HasFiles: true);
     }
 
-    private RoundState Missing(DateTimeOffset? due)
+    private RoundState Missing(DateTimeOffset? due, string name = "01", string title = "Practice")
     {
-        var dealt = Dealt("Practice", due);
-        return new(Round("01"), dealt, new(dealt, [new(new("ana", "Ana Díaz"), GradeStatus.Missing, null, [], [])], []), HasFiles: true);
+        var dealt = Dealt(title, due);
+        return new(Round(name), dealt, new(dealt, [new(new("ana", "Ana Díaz"), GradeStatus.Missing, null, [], [])], []), HasFiles: true);
     }
 }
