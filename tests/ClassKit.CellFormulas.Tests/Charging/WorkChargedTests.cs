@@ -26,20 +26,17 @@ public class WorkChargedTests(ITestOutputHelper output)
     private const long MostBytesPerStep = 500;
     private const long FewBytes = 4_000_000;
     private static readonly EvaluationLimits Limits = new(Steps: 60_000, AllSteps: long.MaxValue);
-    private static readonly Lazy<double> Measure = new(() =>
-    {
-        var probe = new Probe([
-            new(
-                "Sheet1",
-                new Dictionary<(int, int), CellContent>
-                {
-                    [(1, 1)] = new(CellValue.Blank, "SUM(Data!A1:B8000)+SUMPRODUCT(Data!A1:A8000*Data!A1:A8000)"),
-                }
-            ),
-            .. Growth.Sheets,
-        ]);
-        return Enumerable.Range(0, 10).Select(_ => probe.Run(1)).Min(work => work.Nanoseconds / work.Steps);
-    });
+    private static readonly Probe Sums = new([
+        new(
+            "Sheet1",
+            new Dictionary<(int, int), CellContent>
+            {
+                [(1, 1)] = new(CellValue.Blank, "SUM(Data!A1:B8000)+SUMPRODUCT(Data!A1:A8000*Data!A1:A8000)"),
+            }
+        ),
+        .. Growth.Sheets,
+    ]);
+    private static readonly Lazy<double> Quiet = new(() => Enumerable.Range(0, 10).Min(_ => StepInSums()));
 
     public static TheoryData<string> Functions => [.. FunctionRegistry.All.Select(function => function.Name).Order(StringComparer.Ordinal)];
 
@@ -72,23 +69,33 @@ public class WorkChargedTests(ITestOutputHelper output)
         var probe = new Probe([new("Sheet1", cells), .. Growth.Sheets]);
         for (var row = 1; row <= calls.Count * Growth.Sizes.Count; row++)
         {
-            var work = probe.Run(row, Column);
-            for (var again = 0; again < 3 && !IsPaid(work); again++)
-                work = probe.Run(row, Column);
-            if (!IsPaid(work))
+            var (work, step) = (probe.Run(row, Column), Quiet.Value);
+            // On a machine that others use the same work takes several times as long: then both are measured, one behind the other.
+            for (var again = 0; again < 5 && !IsPaid(work, step); again++)
+                (work, step) = (probe.Run(row, Column), Math.Max(Quiet.Value, Enumerable.Range(0, 3).Min(_ => StepInSums())));
+            if (!IsPaid(work, step))
                 output.WriteLine($"{cells[(row, Column)].Formula}: {work}");
             Assert.True(
-                IsPaid(work),
+                IsPaid(work, step),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{cells[(row, Column)].Formula} took {work.Nanoseconds / 1e6:0.0} ms and {work.Bytes} bytes and paid {work.Steps} steps, at {Measure.Value:0} ns a step in sums"
+                    $"{cells[(row, Column)].Formula} took {work.Nanoseconds / 1e6:0.0} ms and {work.Bytes} bytes and paid {work.Steps} steps, at {step:0} ns a step in sums"
                 )
             );
         }
     }
 
-    private static bool IsPaid(Work work) =>
-        (work.Nanoseconds < ShortNanoseconds || work.Nanoseconds < MostTimesTheMeasure * Measure.Value * work.Steps)
+    private static double StepInSums()
+    {
+        lock (Sums)
+        {
+            var work = Sums.Run(1);
+            return work.Nanoseconds / work.Steps;
+        }
+    }
+
+    private static bool IsPaid(Work work, double step) =>
+        (work.Nanoseconds < ShortNanoseconds || work.Nanoseconds < MostTimesTheMeasure * step * work.Steps)
         && (work.Bytes < FewBytes || work.Bytes < MostBytesPerStep * work.Steps);
 
     private static IEnumerable<CallNode> CallsOf(string name, FormulaNode node)
