@@ -39,6 +39,9 @@ public sealed record Ingredient(
     /// <summary>Sugars by mass, 0 to 1; null where they are not known.</summary>
     public double? SugarShare { get; init; }
 
+    /// <summary>What the pantry calls it, where an author's text has it by another of its names; null where <see cref="Name"/> is that.</summary>
+    public string? PantryName { get; init; }
+
     /// <summary>What price lists call it; null where they use its name.</summary>
     public string? PriceName { get; init; }
 

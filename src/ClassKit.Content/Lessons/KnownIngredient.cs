@@ -36,6 +36,7 @@ internal static class KnownIngredient
             {
                 Name = char.ToUpperInvariant(called[0]) + called[1..],
                 OtherNames = [.. known.OtherNames, known.Name],
+                PantryName = known.Name,
             }
         : known;
 

@@ -7,6 +7,7 @@ using ClassKit.Content.FrontMatter;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
 using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Mixing;
 
 namespace ClassKit.Content.Lessons;
 
@@ -51,7 +52,7 @@ internal static partial class StarterBuilds
             )
                 is { } heat
         )
-            return new(Part("ripe"), Part("flour"), Part("water"), heat, Part("hours"));
+            return new(Part("ripe"), Part("flour"), Part("water"), heat, Part("hours")) { WettedWith = TapWater.In(problems.Pantry) };
         if (!match.Success)
             problems.Add(text.Line, $"`{Key}` is `{text.Text}`", Example);
         return null;

@@ -14,6 +14,9 @@ public sealed record StarterBuild(double Ripe, double Flour, double Water, Tempe
     /// <summary>A little more is built than is weighed out: it clings. Common practice, no source.</summary>
     private const double More = 1.05;
 
+    /// <summary>What wets it: water as the pantry of the formula has it.</summary>
+    public required Ingredient WettedWith { get; init; }
+
     /// <summary>The stage before, whose starter is the ripe one of this; null where it is a starter that is kept.</summary>
     public StarterBuild? Earlier { get; init; }
 
@@ -23,19 +26,18 @@ public sealed record StarterBuild(double Ripe, double Flour, double Water, Tempe
     /// <summary>What is mixed for a mass of starter, stage by stage, each to the full gram above.</summary>
     /// <param name="starter">The starter of a formula.</param>
     /// <param name="mass">As much as the dough takes.</param>
-    /// <param name="water">The ingredient that wets it.</param>
-    public IReadOnlyList<StarterStage> StagesFor(Ingredient starter, Mass mass, Ingredient water)
+    public IReadOnlyList<StarterStage> StagesFor(Ingredient starter, Mass mass)
     {
         ArgumentNullException.ThrowIfNull(starter);
         var part = mass.Grams * More / (Ripe + Flour + Water);
         var last = new StarterStage(
             this,
             Hours,
-            [(starter, Whole(part * Ripe)), (starter.StarterOf!, Whole(part * Flour)), (water, Whole(part * Water))]
+            [(starter, Whole(part * Ripe)), (starter.StarterOf!, Whole(part * Flour)), (WettedWith, Whole(part * Water))]
         );
         return
         [
-            .. (Earlier?.StagesFor(starter, last.Parts[0].Mass, water) ?? []).Select(stage =>
+            .. (Earlier?.StagesFor(starter, last.Parts[0].Mass) ?? []).Select(stage =>
                 stage with
                 {
                     HoursBefore = stage.HoursBefore + Hours,
@@ -48,10 +50,9 @@ public sealed record StarterBuild(double Ripe, double Flour, double Water, Tempe
     /// <summary>What is taken for all of its stages: ripe starter for the first, flour and water for each.</summary>
     /// <param name="starter">The starter of a formula.</param>
     /// <param name="mass">As much as the dough takes.</param>
-    /// <param name="water">The ingredient that wets it.</param>
-    public IReadOnlyList<(Ingredient Ingredient, Mass Mass)> For(Ingredient starter, Mass mass, Ingredient water)
+    public IReadOnlyList<(Ingredient Ingredient, Mass Mass)> For(Ingredient starter, Mass mass)
     {
-        var stages = StagesFor(starter, mass, water);
+        var stages = StagesFor(starter, mass);
         return [stages[0].Parts[0], All(1), All(2)];
 
         (Ingredient, Mass) All(int at) =>

@@ -84,9 +84,7 @@ public sealed record FormulaCard(
     public IReadOnlyList<(Ingredient Ingredient, Mass Mass)> BuildOf(BatchLine line)
     {
         ArgumentNullException.ThrowIfNull(line);
-        return Bread.StarterBuild is { } build && line.Ingredient.StarterOf is not null
-            ? build.For(line.Ingredient, line.Exact, IngredientCatalog.Get("water"))
-            : [];
+        return Bread.StarterBuild is { } build && line.Ingredient.StarterOf is not null ? build.For(line.Ingredient, line.Exact) : [];
     }
 
     /// <summary>
@@ -95,9 +93,7 @@ public sealed record FormulaCard(
     public IReadOnlyList<StarterStage> StagesOf(BatchLine line)
     {
         ArgumentNullException.ThrowIfNull(line);
-        return Bread.StarterBuild is { } build && line.Ingredient.StarterOf is not null
-            ? build.StagesFor(line.Ingredient, line.Exact, IngredientCatalog.Get("water"))
-            : [];
+        return Bread.StarterBuild is { } build && line.Ingredient.StarterOf is not null ? build.StagesFor(line.Ingredient, line.Exact) : [];
     }
 
     /// <summary>

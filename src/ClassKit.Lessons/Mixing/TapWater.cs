@@ -12,6 +12,13 @@ public static class TapWater
 {
     private const string Id = "water";
 
+    /// <summary>The water of a pantry: the one that ships, or the kitchen's own in its place.</summary>
+    public static Ingredient In(Pantry pantry)
+    {
+        ArgumentNullException.ThrowIfNull(pantry);
+        return pantry.TryFind(Id, out var water) ? water : throw new KeyNotFoundException(Id);
+    }
+
     /// <summary>True for water itself, which comes from a tap and not from a refrigerator.</summary>
     public static bool Is(Ingredient ingredient)
     {

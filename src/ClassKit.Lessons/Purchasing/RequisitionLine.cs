@@ -55,7 +55,7 @@ public sealed record RequisitionLine(
         [
             .. uses.Select(group =>
                 Line(
-                    group.First().Ingredient,
+                    CalledAlike([.. group.Select(use => use.Ingredient), .. shown[group.Key].Select(each => each.Ingredient)]),
                     [
                         .. group
                             .GroupBy(use => use.Bread.Formula.Id)
@@ -68,7 +68,9 @@ public sealed record RequisitionLine(
             ),
             .. shown
                 .Where(lines => uses.All(group => group.Key != lines.Key))
-                .Select(lines => Line(lines.First().Ingredient, [], Sum(lines.Select(each => each.Mass)), null)),
+                .Select(lines =>
+                    Line(CalledAlike([.. lines.Select(each => each.Ingredient)]), [], Sum(lines.Select(each => each.Mass)), null)
+                ),
         ];
     }
 
@@ -93,6 +95,14 @@ public sealed record RequisitionLine(
         card.BuildOf(line) is { Count: > 0 } build
             ? build.Select(part => (card.Bread, part.Ingredient, Times(part.Mass, card.Loads)))
             : [(card.Bread, line.Ingredient, Times(Larger(line), card.Loads))];
+
+    /// <summary>
+    /// One ingredient under one name: as the breads call it where all call it alike, else as the pantry does, whichever bread comes first.
+    /// </summary>
+    private static Ingredient CalledAlike(IReadOnlyList<Ingredient> uses) =>
+        uses.All(use => use.Name == uses[0].Name) ? uses[0]
+        : uses.FirstOrDefault(use => use.PantryName is null) is { } asInPantry ? asInPantry
+        : uses[0] with { Name = uses[0].PantryName! };
 
     /// <summary>What the scale cannot show is bought all the same.</summary>
     private static Mass Larger(BatchLine line) => line.IsBelowScale ? line.Exact : line.Weighed;

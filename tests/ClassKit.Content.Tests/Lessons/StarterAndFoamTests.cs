@@ -38,12 +38,7 @@ public sealed class StarterAndFoamTests : IDisposable
         var starter = reading.Model.Formula.Lines.Single(line => line.Ingredient.StarterOf is not null).Ingredient;
 
         Assert.Equal((24, 10), (build.Temperature.Celsius, build.Hours));
-        Assert.Equal(
-            [47, 187, 187],
-            build
-                .For(starter, Baking.Quantities.Mass.FromGrams(400), Baking.Ingredients.IngredientCatalog.Get("water"))
-                .Select(part => part.Mass.Grams)
-        );
+        Assert.Equal([47, 187, 187], build.For(starter, Baking.Quantities.Mass.FromGrams(400)).Select(part => part.Mass.Grams));
     }
 
     [Theory]
@@ -85,8 +80,8 @@ public sealed class StarterAndFoamTests : IDisposable
         var reading = Read(Complaint.Break(_bread, "1:4:4 at 24 °C for 10 h", "1:2:2 at 26 °C for 6 h, then 1:1:1 at 28 °C for 4 h"));
         Assert.True(reading.Succeeded, string.Join('\n', reading.Problems));
         var starter = reading.Model!.Formula.Lines.Single(line => line.Ingredient.StarterOf is not null).Ingredient;
-        var (mass, water) = (Baking.Quantities.Mass.FromGrams(400), Baking.Ingredients.IngredientCatalog.Get("water"));
-        var stages = reading.Model.StarterBuild!.StagesFor(starter, mass, water);
+        var mass = Baking.Quantities.Mass.FromGrams(400);
+        var stages = reading.Model.StarterBuild!.StagesFor(starter, mass);
 
         Assert.Equal(
             ["30 59 59 at 26, 10 h before", "140 140 140 at 28, 4 h before"],
@@ -96,7 +91,7 @@ public sealed class StarterAndFoamTests : IDisposable
                 )
             )
         );
-        Assert.Equal([30, 199, 199], reading.Model.StarterBuild.For(starter, mass, water).Select(part => part.Mass.Grams));
+        Assert.Equal([30, 199, 199], reading.Model.StarterBuild.For(starter, mass).Select(part => part.Mass.Grams));
     }
 
     /// <summary>

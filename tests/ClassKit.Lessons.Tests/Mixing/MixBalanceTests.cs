@@ -141,7 +141,10 @@ public sealed class MixBalanceTests
                 Lines = [.. levain.Formula.Lines, new(Pantry.Shipped.Called("Sourdough starter, 100 %").Single(), 40)],
             },
         };
-        var built = levain with { StarterBuild = new(1, 3, 3, Temperature.FromCelsius(27), 9) };
+        var built = levain with
+        {
+            StarterBuild = new(1, 3, 3, Temperature.FromCelsius(27), 9) { WettedWith = IngredientCatalog.Get("water") },
+        };
         double Water(LessonFormula formula) => Assert.Single(MixBalance.Of(formula, Kitchen).Value.Warmed).Temperature.Celsius;
 
         Assert.Equal(

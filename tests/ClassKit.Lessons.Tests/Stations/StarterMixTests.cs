@@ -2,6 +2,7 @@ using ClassKit.Baking.Formulas;
 using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
 using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Mixing;
 using ClassKit.Lessons.Packs;
 using ClassKit.Lessons.Stations;
 using ClassKit.Lessons.Tests.Packs;
@@ -11,7 +12,9 @@ namespace ClassKit.Lessons.Tests.Stations;
 /// <summary>Starters that are built before a class.</summary>
 public sealed class StarterMixTests
 {
-    private static readonly StarterBuild First = new(1, 2, 2, Temperature.FromCelsius(26), 6);
+    private static readonly Ingredient Water = TapWater.In(Pantry.Shipped);
+
+    private static readonly StarterBuild First = new(1, 2, 2, Temperature.FromCelsius(26), 6) { WettedWith = Water };
 
     /// <summary>
     /// Two breads, each with a starter of its own; the second is built in two stages, and so is mixed three times in all.
@@ -22,8 +25,12 @@ public sealed class StarterMixTests
         var pack = ComputedPack
             .Build(
                 SampleLesson.Of(
-                    Levain("wheat", "Sourdough starter, 100 %", new(1, 4, 4, Temperature.FromCelsius(24), 10)),
-                    Levain("rye", "Rye sourdough starter, 100 %", new(1, 1, 1, Temperature.FromCelsius(28), 4) { Earlier = First })
+                    Levain("wheat", "Sourdough starter, 100 %", new(1, 4, 4, Temperature.FromCelsius(24), 10) { WettedWith = Water }),
+                    Levain(
+                        "rye",
+                        "Rye sourdough starter, 100 %",
+                        new(1, 1, 1, Temperature.FromCelsius(28), 4) { Earlier = First, WettedWith = Water }
+                    )
                 ),
                 SampleLesson.Class
             )
