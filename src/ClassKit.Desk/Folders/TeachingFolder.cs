@@ -41,7 +41,7 @@ public sealed record TeachingFolder(string Root)
         var library = Library.OfPaths();
         return
         [
-            .. Keyed(Of(ContentKind.ClassProfile, library), PlainKey.Of)
+            .. Apart(Of(ContentKind.ClassProfile, library), PlainKey.Of)
                 .Select(item => new ClassEntry(
                     item.Key,
                     item.Path,
@@ -57,7 +57,7 @@ public sealed record TeachingFolder(string Root)
     /// <summary>The instructor's own lessons, then those that ship.</summary>
     public IReadOnlyList<LessonEntry> Lessons()
     {
-        var own = Keyed(PathsOf(ContentKind.Lesson), PlainKey.Of).Select(item => LessonEntry.Of(item.Key, item.Path)).ToList();
+        var own = Keyed(ContentKind.Lesson).Select(item => LessonEntry.Of(item.Key, item.Path)).ToList();
         return [.. own, .. LessonEntry.Shipped.Where(shipped => !own.Exists(lesson => lesson.Key == shipped.Key))];
     }
 
@@ -67,11 +67,17 @@ public sealed record TeachingFolder(string Root)
     /// <summary>Every authored file of a kind, whatever is wrong with it.</summary>
     public IReadOnlyList<string> PathsOf(ContentKind kind) => Of(kind, Library.OfPaths());
 
+    /// <summary>The same, each with the key by which addresses and forms name it: no two of a kind have one key.</summary>
+    public IReadOnlyList<(string Key, string Path)> Keyed(ContentKind kind) => [.. Apart(PathsOf(kind), PlainKey.Of)];
+
+    /// <summary>The file of a kind that has a key; null if none has.</summary>
+    public string? PathOf(ContentKind kind, string? key) => Keyed(kind).FirstOrDefault(item => item.Key == key).Path;
+
     private List<string> Of(ContentKind kind, Library library) =>
         [.. Found(library).Where(item => item.Kind == kind).Select(item => item.Path)];
 
     /// <summary>Paths with keys that tell them apart.</summary>
-    private IEnumerable<(string Key, string Path)> Keyed(IReadOnlyList<string> paths, Func<string, string> key) =>
+    private IEnumerable<(string Key, string Path)> Apart(IReadOnlyList<string> paths, Func<string, string> key) =>
         PlainKey.Apart([.. paths.Select(path => Path.GetRelativePath(Root, path))], key).Zip(paths);
 
     /// <summary>Everything authored in it, by what it is.</summary>
@@ -147,7 +153,7 @@ public sealed record TeachingFolder(string Root)
             .ToList();
         return
         [
-            .. Keyed(texts, PlainKey.OfFile)
+            .. Apart(texts, PlainKey.OfFile)
                 .Select(file => new TextEntry(
                     file.Key,
                     file.Path,
@@ -192,9 +198,6 @@ public sealed record TeachingFolder(string Root)
 
     private IEnumerable<CheckedItem> Found(Library library) =>
         ContentChecker.Recognised(library.At(Root), RoundsName, PacksName, MeasuredName);
-
-    /// <summary>The path below the folder, made one step of an address.</summary>
-    public string KeyOf(string path) => PlainKey.Of(Path.GetRelativePath(Root, path));
 
     /// <summary>
     /// The list that a profile names, or else the one beside it: that which is called roster and nothing more, before copies and lists of

@@ -23,19 +23,19 @@ internal static class HandOutScreen
         routes.TakeInside("rounds/{class}/pick", visit => visit.InClass(known => visit.GoTo(PageOf(visit, known, visit.Typed("lesson")))));
         routes.TakeInside("rounds/{class}/try", visit => visit.InClass(known => Try(visit, known)));
         routes.LookInside("rounds/{class}/tried", visit => visit.InClass(known =>
-                Kept(visit, known) is not { } tried ? visit.GoTo($"rounds/{known.Key}/new")
+                TriedOf(visit, known) is not { } tried ? visit.GoTo($"rounds/{known.Key}/new")
                 : HandedOut(visit, known, tried) is { } round ? visit.GoTo($"rounds/{known.Key}/{round.Name}")
                 : visit.Show<TriedPage>(
                     (nameof(TriedPage.Class), known),
                     (nameof(TriedPage.Tried), tried),
                     (nameof(TriedPage.Draft), visit.Desk.Kept.KeyOf(NameOf(known))),
                     (nameof(TriedPage.Student), visit.Typed("student")),
-                    (nameof(TriedPage.IsRehearsed), RehearsalScreen.Kept(visit, known) is not null)
+                    (nameof(TriedPage.IsRehearsed), RehearsalScreen.RehearsalOf(visit, known) is not null)
                 )
             ));
         routes.LookInside("rounds/{class}/tried/sheet/{student}", visit =>
             visit.InClass(known =>
-                Kept(visit, known) is { } tried
+                TriedOf(visit, known) is { } tried
                 && tried.Made.Dealt.Students.FirstOrDefault(seat => seat.Who.Id == visit.Step("student")) is { } seat
                     ? visit.Sheet(HtmlPages.Sheet(tried.Made.Dealt, seat))
                     : visit.Nothing()
@@ -43,11 +43,11 @@ internal static class HandOutScreen
         );
         routes.LookInside("rounds/{class}/tried/key", visit =>
             visit.InClass(known =>
-                Kept(visit, known) is { } tried ? visit.Sheet(string.Concat(HtmlPages.AnswerKey(tried.Made.Dealt))) : visit.Nothing()
+                TriedOf(visit, known) is { } tried ? visit.Sheet(string.Concat(HtmlPages.AnswerKey(tried.Made.Dealt))) : visit.Nothing()
             )
         );
         routes.TakeInside("rounds/{class}/deal", visit =>
-            visit.InClass(known => Kept(visit, known) is { } tried ? Deal(visit, known, tried) : visit.GoTo($"rounds/{known.Key}/new"))
+            visit.InClass(known => TriedOf(visit, known) is { } tried ? Deal(visit, known, tried) : visit.GoTo($"rounds/{known.Key}/new"))
         );
     }
 
@@ -59,7 +59,7 @@ internal static class HandOutScreen
             visit,
             known,
             lesson,
-            visit.Ticked("again") && Kept(visit, known) is { } tried && tried.Lesson.Key == lesson.Key
+            visit.Ticked("again") && TriedOf(visit, known) is { } tried && tried.Lesson.Key == lesson.Key
                 ? tried.Asked
                 : new Dictionary<string, IReadOnlyList<string>>(),
             []
@@ -207,7 +207,7 @@ internal static class HandOutScreen
             : null;
 
     /// <summary>The set that is drawn now; null if none is.</summary>
-    public static TriedSet? Kept(Visit visit, ClassEntry known) => visit.Desk.Kept.Begun<TriedSet>(NameOf(known), "");
+    public static TriedSet? TriedOf(Visit visit, ClassEntry known) => visit.Desk.Kept.Begun<TriedSet>(NameOf(known), "");
 
     private static string NameOf(ClassEntry known) => $"tried {known.File}";
 }

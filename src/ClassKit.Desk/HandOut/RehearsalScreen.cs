@@ -13,17 +13,17 @@ internal static class RehearsalScreen
     {
         routes.TakeInside("rounds/{class}/rehearse", visit =>
             visit.InClass(known =>
-                HandOutScreen.Kept(visit, known) is { } tried ? Rehearse(visit, known, tried) : visit.GoTo($"rounds/{known.Key}/new")
+                HandOutScreen.TriedOf(visit, known) is { } tried ? Rehearse(visit, known, tried) : visit.GoTo($"rounds/{known.Key}/new")
             )
         );
         routes.LookInside("rounds/{class}/rehearsed", visit =>
-            visit.InClass(known => Kept(visit, known) is { } made ? visit.Sheet(HtmlPages.Rehearsal(made.Report)) : visit.Nothing())
+            visit.InClass(known => RehearsalOf(visit, known) is { } made ? visit.Sheet(HtmlPages.Rehearsal(made.Report)) : visit.Nothing())
         );
     }
 
     /// <summary>The rehearsal of the set that is drawn now; null if it was not rehearsed.</summary>
-    public static RehearsalMade? Kept(Visit visit, ClassEntry known) =>
-        HandOutScreen.Kept(visit, known) is { } tried ? visit.Desk.Kept.Begun<RehearsalMade>(NameOf(known), StampOf(tried)) : null;
+    public static RehearsalMade? RehearsalOf(Visit visit, ClassEntry known) =>
+        HandOutScreen.TriedOf(visit, known) is { } tried ? visit.Desk.Kept.Begun<RehearsalMade>(NameOf(known), StampOf(tried)) : null;
 
     /// <summary>As many invented students as the class has, so that what is said of time and outcomes is of its size.</summary>
     private static Task Rehearse(Visit visit, ClassEntry known, TriedSet tried)

@@ -92,9 +92,8 @@ internal static class BeginTerm
     }
 
     /// <summary>The criteria that were chosen: one's own, or those that come with the program.</summary>
-    private static string Rubric(Visit visit) =>
-        visit.Folder.PathsOf(ContentKind.PracticalRubric).FirstOrDefault(file => visit.Folder.KeyOf(file) == visit.Typed("rubric"))
-        ?? OwnRubric.Put(visit.Folder, OwnRubric.Bench);
+    public static string Rubric(Visit visit) =>
+        visit.Folder.PathOf(ContentKind.PracticalRubric, visit.Typed("rubric")) ?? OwnRubric.Put(visit.Folder, OwnRubric.Bench);
 
     /// <summary>A path as it stands in a file of a folder.</summary>
     public static string Beside(string folder, string path) => Path.GetRelativePath(folder, path).Replace('\\', '/');

@@ -129,14 +129,16 @@ internal static class MarksScreen
     private static IReadOnlyList<(string Key, string Title)> Rubrics(Visit visit)
     {
         var found = visit
-            .Folder.PathsOf(ContentKind.PracticalRubric)
-            .Select(file => (File: file, Title: OwnText.Read(file) is { } text ? TextHeading.Of(new StringReader(text.Text)) : null))
+            .Folder.Keyed(ContentKind.PracticalRubric)
+            .Select(item =>
+                (item.Key, File: item.Path, Title: OwnText.Read(item.Path) is { } text ? TextHeading.Of(new StringReader(text.Text)) : null)
+            )
             .ToList();
         return
         [
             .. found.Select(one =>
                 (
-                    visit.Folder.KeyOf(one.File),
+                    one.Key,
                     one.Title is { } title && found.Count(other => other.Title == title) == 1
                         ? title
                         : $"{one.Title} ({Path.GetRelativePath(visit.Folder.Root, one.File).Replace('\\', '/')})".Trim()

@@ -1,4 +1,3 @@
-using ClassKit.Content.Recognition;
 using ClassKit.Desk.Folders;
 using ClassKit.Desk.Serving;
 using ClassKit.Terms.Work;
@@ -20,13 +19,7 @@ internal static class NewWork
             ["out of"] = kind switch
             {
                 WorkKind.CalculationSet => "",
-                WorkKind.BenchWork => BeginTerm.Beside(
-                    folder,
-                    visit
-                        .Folder.PathsOf(ContentKind.PracticalRubric)
-                        .FirstOrDefault(file => visit.Folder.KeyOf(file) == visit.Typed("rubric"))
-                        ?? OwnRubric.Put(visit.Folder, OwnRubric.Bench)
-                ),
+                WorkKind.BenchWork => BeginTerm.Beside(folder, BeginTerm.Rubric(visit)),
                 WorkKind.WrittenAnswers or WorkKind.TypedMarks => OneLine.Of(visit.Typed("out-of")),
             },
             ["marks"] =

@@ -29,9 +29,9 @@ public sealed record TermEntry(string Key, string File, Reading<TermPlan> Plan)
         return
         [
             .. folder
-                .PathsOf(ContentKind.Term)
-                .Where(file => IsOf(file, known))
-                .Select(file => new TermEntry(folder.KeyOf(file), file, TermReader.Read(Library.OfPaths().At(file)))),
+                .Keyed(ContentKind.Term)
+                .Where(item => IsOf(item.Path, known))
+                .Select(item => new TermEntry(item.Key, item.Path, TermReader.Read(Library.OfPaths().At(item.Path)))),
         ];
     }
 

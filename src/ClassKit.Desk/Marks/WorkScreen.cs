@@ -156,7 +156,7 @@ internal static class WorkScreen
         [ShownWork.Meanwhile(Shown(visit, term, work, whose)?.AllTyped(visit, Now(term, work, whose, form)).ToList())];
 
     private static Task KeepTyped(Visit visit, ClassEntry known, TermEntry term, PlannedWork work) =>
-        Kept(
+        AfterKeeping(
             visit,
             known,
             term,
@@ -169,7 +169,7 @@ internal static class WorkScreen
     private static Task KeepBench(Visit visit, ClassEntry known, BenchFiles files)
     {
         var form = files.Form(known);
-        return Kept(
+        return AfterKeeping(
             visit,
             known,
             files.Term,
@@ -281,7 +281,7 @@ internal static class WorkScreen
             else
                 problems = files.TakeIn(form.Model, brought.Model, AwayOf(files), replaces: false);
         }
-        await Kept(visit, known, files.Term, files.Work, problems, files.Whose);
+        await AfterKeeping(visit, known, files.Term, files.Work, problems, files.Whose);
     }
 
     private static Task TakeIn(Visit visit, ClassEntry known, BenchFiles files)
@@ -302,13 +302,13 @@ internal static class WorkScreen
             : visit.Desk.Kept.Begun<BroughtBack>(NameOf(files), StampOf(files)) is not { } brought
                 ? [new("", null, "The marks were changed meanwhile", "Nothing was written over them. Bring the file back again.")]
             : files.TakeIn(form.Model, brought, AwayOf(files), visit.Typed(BroughtPage.Which) == "brought");
-        return Kept(visit, known, files.Term, files.Work, problems, files.Whose);
+        return AfterKeeping(visit, known, files.Term, files.Work, problems, files.Whose);
     }
 
     private static Task GoBack(Visit visit, ClassEntry known, BenchFiles files)
     {
         var form = files.Form(known);
-        return Kept(
+        return AfterKeeping(
             visit,
             known,
             files.Term,
@@ -324,10 +324,9 @@ internal static class WorkScreen
     private static string NameOf(BenchFiles files) => $"bench {files.Term.File} {files.Work.Title} {files.Whose.Key}";
 
     private static string StampOf(BenchFiles files) =>
-        Serving.Kept.StampOf([files.Term.File, .. files.Named is { } named ? [named] : (string[])[]])
-        + new TypedWork(files.Term, files.Work).Stamp;
+        Kept.StampOf([files.Term.File, .. files.Named is { } named ? [named] : (string[])[]]) + new TypedWork(files.Term, files.Work).Stamp;
 
-    private static Task Kept(
+    private static Task AfterKeeping(
         Visit visit,
         ClassEntry known,
         TermEntry term,

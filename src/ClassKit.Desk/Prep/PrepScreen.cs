@@ -19,7 +19,7 @@ internal static class PrepScreen
         routes.LookInside("lessons/{class}/{lesson}", visit =>
             visit.InLesson(
                 (known, lesson) =>
-                    Kept(visit, known, lesson) is { } pack
+                    PreparedOf(visit, known, lesson) is { } pack
                         ? visit.Show<TrayPage>(
                             (nameof(TrayPage.Class), known),
                             (nameof(TrayPage.Lesson), lesson),
@@ -36,13 +36,13 @@ internal static class PrepScreen
         routes.LookInside("lessons/{class}/{lesson}/page/{file}", visit =>
             visit.InLesson(
                 (known, lesson) =>
-                    Kept(visit, known, lesson) is { } pack ? File(visit, pack, visit.Step("file")) : Prepare(visit, known, lesson)
+                    PreparedOf(visit, known, lesson) is { } pack ? File(visit, pack, visit.Step("file")) : Prepare(visit, known, lesson)
             )
         );
         routes.TakeInside("lessons/{class}/{lesson}/tray", visit =>
             visit.InLesson(
                 (known, lesson) =>
-                    Kept(visit, known, lesson) is { } pack
+                    PreparedOf(visit, known, lesson) is { } pack
                         ? Tray(visit, known, lesson, pack)
                         : Prepare(visit, known, lesson, $"{PageOf(known, lesson)}?{PrintScreen.Query(visit.All("file"))}")
             )
@@ -104,7 +104,7 @@ internal static class PrepScreen
     }
 
     /// <summary>The pack as it was computed, if nothing that it was computed from has changed.</summary>
-    public static PreparedLesson? Kept(Visit visit, ClassEntry known, LessonEntry lesson) =>
+    public static PreparedLesson? PreparedOf(Visit visit, ClassEntry known, LessonEntry lesson) =>
         visit.Desk.Kept.Get<PreparedLesson>(NameOf(known, lesson), visit.Folder.Stamp());
 
     /// <summary>

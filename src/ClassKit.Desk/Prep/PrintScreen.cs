@@ -55,7 +55,9 @@ internal static class PrintScreen
     private static Task With(Visit visit, Func<Folders.ClassEntry, Folders.LessonEntry, PreparedLesson, Task> answer) =>
         visit.InLesson(
             (known, lesson) =>
-                PrepScreen.Kept(visit, known, lesson) is { } pack ? answer(known, lesson, pack) : PrepScreen.Prepare(visit, known, lesson)
+                PrepScreen.PreparedOf(visit, known, lesson) is { } pack
+                    ? answer(known, lesson, pack)
+                    : PrepScreen.Prepare(visit, known, lesson)
         );
 
     /// <summary>

@@ -1,6 +1,7 @@
 using System.IO.Compression;
 using System.Net;
 using System.Text.RegularExpressions;
+using ClassKit.Content.Recognition;
 using ClassKit.Desk.Folders;
 using ClassKit.Desk.Tests.Tools;
 
@@ -245,7 +246,10 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
             await desk.StatusAsync(desk.Request("marks/class/new", ("title", "Autumn"), ("round", "01-one-tin-three-lifts")))
         );
         // What was handed out once does not count twice.
-        var key = desk.Folder.KeyOf(Path.Combine(desk.Folder.Root, "terms", "class", "autumn.md"));
+        var key = desk
+            .Folder.Keyed(ContentKind.Term)
+            .Single(term => term.Path == Path.Combine(desk.Folder.Root, "terms", "class", "autumn.md"))
+            .Key;
         using (
             var twice = await desk.Client.SendAsync(
                 desk.Request(

@@ -1,3 +1,4 @@
+using ClassKit.Content.Recognition;
 using ClassKit.Desk.Folders;
 
 namespace ClassKit.Desk.Tests.Folders;
@@ -39,6 +40,19 @@ public sealed class OneKeyTests : IDisposable
         File.WriteAllText(Path.Combine(_folder, "class-1.md"), Profile + "Other\n");
 
         Assert.Equal(Full("class-1.md"), new TeachingFolder(_folder).Class("class-1")?.File);
+    }
+
+    [Fact]
+    public void Two_rubrics_are_told_apart()
+    {
+        string[] files = ["bench 1.md", "bench-1.md"];
+        foreach (var file in files)
+            File.Copy(Repository.PathOf("rubrics/bench-work.md"), Path.Combine(_folder, file));
+        var folder = new TeachingFolder(_folder);
+
+        var keys = folder.Keyed(ContentKind.PracticalRubric).ToDictionary(item => item.Path, item => item.Key);
+        Assert.Equal(files.Select(Full), files.Select(file => folder.PathOf(ContentKind.PracticalRubric, keys[Full(file)])));
+        Assert.Null(folder.PathOf(ContentKind.GradeRule, keys[Full(files[0])]));
     }
 
     private string Full(string file) => Path.GetFullPath(file, _folder);

@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using ClassKit.Content.Recognition;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Terms;
 using ClassKit.Desk.Marks;
@@ -690,7 +691,7 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
         var file = Assert.Single(Directory.EnumerateFiles(Path.Combine(folder, "terms", "class"), "*.md"));
         try
         {
-            var key = desk.Folder.KeyOf(file);
+            var key = desk.Folder.Keyed(ContentKind.Term).Single(term => term.Path == file).Key;
             Assert.Equal(
                 ["Bench work 1", "Written questions"],
                 TermReader.Read(Library.OfPaths().At(file)).Model!.Works.Select(work => work.Title)
