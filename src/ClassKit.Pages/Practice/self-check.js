@@ -35,12 +35,15 @@
     return number !== undefined ? numbers(number, exponent) : numbers(mantissa ?? "1", power ?? lowered(raised));
   };
 
+  // A share of what is read in percent: 0.65 of 65. Nothing else in scripts scales by a hundred.
+  const ofPercent = value => value / 100;
+
   // What the words behind a number make of it: the unit stands first, and the longest that is known counts.
   const inUnit = (value, written, unit) => {
     const words = written.split(/[ /]+/).filter(word => word !== "");
     for (let count = words.length; count > 0; count--) {
       const name = words.slice(0, count).join(" ").replaceAll(/^[ .,;!()[\]]+|[ .,;!()[\]]+$/g, "").toLowerCase();
-      if (name.startsWith("%") || ["percent", "per cent", "pct"].includes(name)) return value / 100;
+      if (name.startsWith("%") || ["percent", "per cent", "pct"].includes(name)) return ofPercent(value);
       if (name.startsWith("‰")) return value / 1000;
       const known = Object.entries(units[unit]).find(([other]) => other.toLowerCase() === name);
       if (known) return value * known[1][0] + known[1][1];
@@ -54,7 +57,7 @@
     if (!found || (!part.money && /\p{Sc}/u.test(found.head + found.unit))) return [];
     const sign = found.head.includes("-") ? -1 : 1;
     const values = magnitudes(found).map(value => inUnit(sign * value, found.unit, part.unit));
-    return part.percent ? [...values, ...values.map(value => value / 100)] : values;
+    return part.percent ? [...values, ...values.map(ofPercent)] : values;
   };
 
   const meaningOf = (values, part) => part.meanings.find(({ low, high }) => values.some(value => value >= low && value <= high));

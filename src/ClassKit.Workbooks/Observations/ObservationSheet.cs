@@ -293,7 +293,7 @@ internal sealed class ObservationSheet
             Formula(
                 column,
                 FormattableString.Invariant(
-                    $"IF(COUNT({letter}{before},{letter}{after})<2,\"\",100*({letter}{before}-{letter}{after})/{letter}{before})"
+                    $"IF(COUNT({letter}{before},{letter}{after})<2,\"\",{InPercent.Of(FormattableString.Invariant($"({letter}{before}-{letter}{after})/{letter}{before}"))})"
                 ),
                 format
             );

@@ -1,5 +1,6 @@
 using System.Globalization;
 using ClassKit.Terms.Rules;
+using ClassKit.Workbooks.Look;
 
 namespace ClassKit.Workbooks.Terms;
 
@@ -59,7 +60,7 @@ internal static class TermFormulas
     public static string Percent(int first, int last, int row)
     {
         var (categories, weights) = (TermGrid.Along(first, last, row), TermGrid.Along(first, last, TermGrid.WeightRow, isRowFixed: true));
-        return $"IF(COUNT({categories})=0,\"\",100*SUMPRODUCT({categories},{weights})/SUMIF({categories},\">=0\",{weights}))";
+        return $"IF(COUNT({categories})=0,\"\",{InPercent.Of($"SUMPRODUCT({categories},{weights})/SUMIF({categories},\">=0\",{weights})")})";
     }
 
     /// <summary>A percentage, rounded as the rule says.</summary>

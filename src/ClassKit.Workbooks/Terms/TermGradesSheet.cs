@@ -91,7 +91,7 @@ internal static class TermGradesSheet
         var reached = TermGrid.Cell(column, row);
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"IF(ISNUMBER({reached}),IF(ROUND(100*{reached},{Rounding.Digits})<{TermRuleSheet.AtLeast(rule, line)},{TermRuleSheet.Ceiling(rule, line)},{rule.Scale.Steps.Count}),{rule.Scale.Steps.Count})"
+            $"IF(ISNUMBER({reached}),IF(ROUND({InPercent.Of(reached)},{Rounding.Digits})<{TermRuleSheet.AtLeast(rule, line)},{TermRuleSheet.Ceiling(rule, line)},{rule.Scale.Steps.Count}),{rule.Scale.Steps.Count})"
         );
     }
 

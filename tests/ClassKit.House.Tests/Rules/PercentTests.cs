@@ -6,7 +6,8 @@ namespace ClassKit.House.Tests.Rules;
 
 /// <summary>
 /// Between a share, 0.65, and what people read beside it, 65 %, numbers are scaled in two places: <c>Unit</c> for what stands in
-/// cells, marks and pages, <c>PerHundred</c> for computations of doughs, which know no cells.
+/// cells, marks and pages, <c>PerHundred</c> for computations of doughs, which know no cells. Where others compute it is written once for
+/// each: <c>InPercent</c> for the formulas of workbooks, <c>ofPercent</c> for scripts.
 /// </summary>
 public partial class PercentTests
 {
@@ -40,6 +41,37 @@ public partial class PercentTests
     }
 
     [Fact]
+    public void Formulas_of_workbooks_scale_in_one_place()
+    {
+        var elsewhere = SourceLine
+            .Of("src")
+            .Where(line => Path.GetFileName(line.File) is not ("InPercent.cs" or "FindingWords.cs") && ScalesInText(line.Text))
+            .Select(line => line.Shown)
+            .ToList();
+        Assert.True(elsewhere.Count == 0, $"{string.Join('\n', elsewhere)}\nUse InPercent.Of.");
+        Assert.Contains(SourceLine.Of("src"), line =>
+            line.File.EndsWith("/InPercent.cs", StringComparison.Ordinal) && ScalesInText(line.Text)
+        );
+    }
+
+    [Fact]
+    public void Scripts_scale_in_one_place()
+    {
+        var found = SourceLine.Of("src", "*.js").Where(line => Scaling().IsMatch(line.Text)).ToList();
+        Assert.Contains("const ofPercent = value => value / 100;", Assert.Single(found).Text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("$\"IF(ROUND(100*{reached},2)<{line},1,0)\"", true)]
+    [InlineData("$\"{reached}*100\"", true)]
+    [InlineData("$\"SUM({a})/100\"", true)]
+    [InlineData("\"flour × its % / 100\"", false)]
+    [InlineData("$\"IF(ROUND({InPercent.Of(reached)},2)<{line},1,0)\"", false)]
+    [InlineData("$\"{grams}*1000\"", false)]
+    [InlineData("var percent = 100 * part / whole;", false)]
+    public void A_formula_that_scales_is_known(string line, bool scales) => Assert.Equal(scales, ScalesInText(line));
+
+    [Fact]
     public void Each_other_hundred_is_still_there()
     {
         var gone = Others
@@ -68,6 +100,8 @@ public partial class PercentTests
 
     private static bool Scales(string line) => Scaling().IsMatch(CodeOf(line));
 
+    private static bool ScalesInText(string line) => !line.TrimStart().StartsWith("//", StringComparison.Ordinal) && InText().IsMatch(line);
+
     /// <summary>Words are not looked at, what stands in their holes is.</summary>
     private static string CodeOf(string line)
     {
@@ -90,6 +124,9 @@ public partial class PercentTests
         }
         return code.ToString();
     }
+
+    [GeneratedRegex(@"""[^""]*((?<![\d.,])100\*|[*/]100(?![\d.]))")]
+    private static partial Regex InText();
 
     [GeneratedRegex(@"[*/] ?100m?(?![\d.])|(?<![\d.,])100m? ?\*")]
     private static partial Regex Scaling();
