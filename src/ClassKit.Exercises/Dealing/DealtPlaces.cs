@@ -10,18 +10,10 @@ public static class DealtPlaces
     {
         ArgumentNullException.ThrowIfNull(layout);
         ArgumentNullException.ThrowIfNull(student);
-        return student.Variants.SelectMany(variant =>
-            layout
-                .Of(variant.Exercise.Id)
-                .Givens.Select(place => new DealtGiven(
-                    variant.Exercise.Id,
-                    place.Given.Id,
-                    place.DefinedName,
-                    place.Address,
-                    place.Tag,
-                    variant.Givens[place.Given.Id]
-                ))
-        );
+        return from variant in student.Variants
+            let exercise = variant.Exercise.Id
+            from place in layout.Of(exercise).Givens
+            select new DealtGiven(exercise, place.Given.Id, place.DefinedName, place.Address, place.Tag, variant.Givens[place.Given.Id]);
     }
 
     /// <summary>What every answer of a student is to be, in workbook order.</summary>
@@ -29,18 +21,10 @@ public static class DealtPlaces
     {
         ArgumentNullException.ThrowIfNull(layout);
         ArgumentNullException.ThrowIfNull(student);
-        return student.Variants.SelectMany(variant =>
-            layout
-                .Of(variant.Exercise.Id)
-                .Answers.Select(place => new DealtAnswer(
-                    variant.Exercise.Id,
-                    place.Part.Id,
-                    place.DefinedName,
-                    place.Address,
-                    place.Tag,
-                    variant.Answers[place.Part.Id]
-                ))
-        );
+        return from variant in student.Variants
+            let exercise = variant.Exercise.Id
+            from place in layout.Of(exercise).Answers
+            select new DealtAnswer(exercise, place.Part.Id, place.DefinedName, place.Address, place.Tag, variant.Answers[place.Part.Id]);
     }
 
     /// <summary>The layout of what one student was dealt.</summary>
