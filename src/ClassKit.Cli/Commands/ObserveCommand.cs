@@ -10,32 +10,20 @@ namespace ClassKit.Cli.Commands;
 /// <summary><c>classkit observe</c> and <c>classkit observed</c></summary>
 internal static class ObserveCommand
 {
-    public static Command Create(Report report)
-    {
-        var (lesson, profile, to) = (CommonOptions.Lesson(), Profile(), CommonOptions.Out("the page"));
-        var command = new Command(MakeObservationForm.Kind, "Make the page that teams type their measurements into, without a network.")
-        {
-            lesson,
-            to,
-            profile,
-        };
-        command.SetAction(parsed =>
-            report.Write(
-                new(
-                    parsed.GetRequiredValue(to),
-                    MakeObservationForm.Kind,
-                    [.. LessonInputs.Of(parsed.GetRequiredValue(lesson)), parsed.GetValue(profile)]
-                ),
-                run =>
-                    Produced.Of(
-                        MakeObservationForm.Read(parsed.GetRequiredValue(lesson), parsed.GetValue(profile)),
-                        request => MakeObservationForm.Run(request, run),
-                        MakeObservationForm.Write
-                    )
-            )
+    public static Command Create(Report report) =>
+        LessonCommand.Of(
+            MakeObservationForm.Kind,
+            "Make the page that teams type their measurements into, without a network.",
+            "the page",
+            Profile(),
+            report,
+            (lesson, profile, run) =>
+                Produced.Of(
+                    MakeObservationForm.Read(lesson, profile),
+                    request => MakeObservationForm.Run(request, run),
+                    MakeObservationForm.Write
+                )
         );
-        return command;
-    }
 
     public static Command Back(Report report)
     {
@@ -104,10 +92,5 @@ internal static class ObserveCommand
         return command;
     }
 
-    private static Option<string?> Profile() =>
-        new("--class")
-        {
-            Description = "The class profile: name, teams, units, kitchen. A class of 24 in 6 teams if left out.",
-            HelpName = "FILE",
-        };
+    private static Option<string?> Profile() => LessonCommand.Profile("name, teams, units, kitchen");
 }

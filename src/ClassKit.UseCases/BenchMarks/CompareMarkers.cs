@@ -1,7 +1,4 @@
-using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
-using ClassKit.Content.Rosters;
-using ClassKit.Content.Rubrics;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Terms;
 using ClassKit.Exercises.Cohorts;
@@ -30,33 +27,17 @@ public static class CompareMarkers
     public static Reading<MarkersRequest> Read(string rubricFile, string classFile, string rosterFile, string first, string second)
     {
         var library = Library.OfPaths();
-        var rubric = PracticalRubricReader.Read(library.At(rubricFile));
-        var profile = ClassProfileReader.Read(library.At(classFile));
-        var roster = RosterReader.Read(library.At(rosterFile), profile.Model?.Name);
-        if (!rubric.Succeeded || !profile.Succeeded || !roster.Succeeded)
-            return new(null, [.. rubric.Problems, .. profile.Problems, .. roster.Problems]);
-        var students = Namesakes.ToldApart(roster.Model.Students);
-        var form = BenchForms.Of(rubric.Model, profile.Model.Name, students, profile.Model.Teams) with
-        {
-            NotAsked = NotAsked(roster.Model),
-        };
+        var read = BenchClass.Read(library, rubricFile, classFile, rosterFile);
+        if (!read.Succeeded)
+            return new(null, read.Problems);
+        var (rubric, profile, roster) = read.Model;
+        var form = BenchForms.Of(rubric, profile.Name, roster.Students, profile.Teams) with { NotAsked = NotAsked(roster) };
         var (one, other) = (
-            BenchFormReader.ReadAny(library.At(first), rubric.Model, form),
-            BenchFormReader.ReadAny(library.At(second), rubric.Model, form)
+            BenchFormReader.ReadAny(library.At(first), rubric, form),
+            BenchFormReader.ReadAny(library.At(second), rubric, form)
         );
         return one.Succeeded && other.Succeeded
-            ? new(
-                new(
-                    rubric.Model.Title,
-                    roster.Model with
-                    {
-                        Students = students,
-                        Paper = profile.Model.Paper,
-                    },
-                    new(form.Scale, one.Model, other.Model)
-                ),
-                []
-            )
+            ? new(new(rubric.Title, roster, new(form.Scale, one.Model, other.Model)), [])
             : new(null, [.. one.Problems, .. other.Problems]);
     }
 

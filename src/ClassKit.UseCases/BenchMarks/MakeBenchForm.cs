@@ -1,13 +1,8 @@
-using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
-using ClassKit.Content.Rosters;
-using ClassKit.Content.Rubrics;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Terms;
-using ClassKit.Exercises.Cohorts;
 using ClassKit.Pages;
 using ClassKit.Terms.Bench;
-using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Running;
 using ClassKit.Workbooks.Bench;
@@ -30,21 +25,16 @@ public static class MakeBenchForm
     /// <summary>The request for a practical rubric and a class, or everything that is wrong with their files.</summary>
     public static Reading<BenchFormRequest> Read(string rubricFile, string classFile, string? rosterFile)
     {
-        var library = Library.OfPaths();
-        var rubric = PracticalRubricReader.Read(library.At(rubricFile));
-        var profile = ClassProfileReader.Read(library.At(classFile));
-        if (ClassList.Named(library, rosterFile, classFile) is not { } list)
-            return new(null, [.. rubric.Problems, .. profile.Problems, ClassList.Missing(classFile)]);
-        var roster = RosterReader.Read(list, profile.Model?.Name);
-        return rubric.Succeeded && profile.Succeeded && roster.Succeeded
+        var read = BenchClass.Read(Library.OfPaths(), rubricFile, classFile, rosterFile);
+        return read.Succeeded
             ? new(
-                new(rubric.Model, profile.Model.Name, Namesakes.ToldApart(roster.Model.Students), profile.Model.Teams)
+                new(read.Model.Rubric, read.Model.Profile.Name, read.Model.Roster.Students, read.Model.Profile.Teams)
                 {
-                    Paper = profile.Model.Paper,
+                    Paper = read.Model.Roster.Paper,
                 },
                 []
             )
-            : new(null, [.. rubric.Problems, .. profile.Problems, .. roster.Problems]);
+            : new(null, read.Problems);
     }
 
     /// <summary>Makes the form.</summary>

@@ -23,7 +23,7 @@ internal sealed class FilesOfArchive : ILookedThrough
     {
         if (!ZipDirectory.IsWithin(archive, IntakeLimits.Entries, IntakeLimits.DirectoryBytes))
             return null;
-        return Attempt.Of(() => Read(archive), _ => (FilesOfArchive?)null);
+        return Guarded.Of(() => Read(archive), _ => (FilesOfArchive?)null);
     }
 
     public byte[]? Bytes(string file) => _read[file];
@@ -35,7 +35,7 @@ internal sealed class FilesOfArchive : ILookedThrough
     /// if it cannot be written so.
     /// </summary>
     public byte[]? With(IReadOnlyDictionary<string, byte[]?> changes) =>
-        HasNamesakes ? null : Attempt.Of(() => Written(changes), _ => (byte[]?)null);
+        HasNamesakes ? null : Guarded.Of(() => Written(changes), _ => (byte[]?)null);
 
     private static FilesOfArchive Read(byte[] bytes)
     {

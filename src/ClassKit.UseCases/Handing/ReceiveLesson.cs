@@ -26,7 +26,7 @@ public static class ReceiveLesson
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(run);
         run.Begin(RunStep.ReadingContent);
-        var (files, notBrought, problem) = Attempt.Of(
+        var (files, notBrought, problem) = Guarded.Of(
             () => Entries(request.Bundle),
             _ => ([], [], Broken(request.Bundle, "It is no zip that can be opened"))
         );

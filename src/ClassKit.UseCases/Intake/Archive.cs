@@ -40,7 +40,7 @@ internal static class Archive
             }
 
             var item = ZipEntryBytes.Read(entry, inside, budget is null ? ArchiveBudget.Unbounded : own);
-            foreach (var file in Attempt.Each(() => Open(item, depth, own), failure => ReturnedItem.Failed(inside, failure)))
+            foreach (var file in Guarded.Each(() => Open(item, depth, own), failure => ReturnedItem.Failed(inside, failure)))
                 yield return file;
         }
     }
@@ -86,7 +86,7 @@ internal static class Archive
     private static ZipArchive? TryOpen(byte[] bytes) => TryOpen(new MemoryStream(bytes, writable: false), leaveOpen: false);
 
     private static ZipArchive? TryOpen(Stream stream, bool leaveOpen) =>
-        Attempt.Of(
+        Guarded.Of(
             () =>
             {
                 var archive = new ZipArchive(stream, ZipArchiveMode.Read, leaveOpen, ZipNames.Instance);

@@ -21,7 +21,7 @@ internal sealed class FolderWalk
 
     private void Look(DirectoryInfo folder, string path, int depth)
     {
-        var entries = Attempt.Of<IReadOnlyList<FileSystemInfo>>(
+        var entries = Guarded.Of<IReadOnlyList<FileSystemInfo>>(
             () => [.. folder.EnumerateFileSystemInfos("*", Everything)],
             failure =>
             {
@@ -84,7 +84,7 @@ internal sealed class FolderWalk
     }
 
     private IReadOnlyList<ByteNamed> InBytes(byte[] folder, string path) =>
-        Attempt.Of(
+        Guarded.Of(
             () => ByteNames.In(folder),
             failure =>
             {
@@ -94,7 +94,7 @@ internal sealed class FolderWalk
         );
 
     private static DateTime? Changed(byte[] path) =>
-        Attempt.Of<DateTime?>(
+        Guarded.Of<DateTime?>(
             () =>
             {
                 using var file = ByteNames.Open(path);

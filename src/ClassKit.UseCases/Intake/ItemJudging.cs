@@ -7,7 +7,7 @@ namespace ClassKit.UseCases.Intake;
 internal static class ItemJudging
 {
     public static JudgedFile Judge(ClassGrader grader, ReturnedItem item) =>
-        Attempt.Of(
+        Guarded.Of(
             () =>
                 FileReading.MayBeWorkbook(item)
                     ? grader.JudgeOnce(FileReading.Identity(item), () => FileReading.Read(item), item.Path, item.Dated)
@@ -17,5 +17,5 @@ internal static class ItemJudging
 
     /// <summary>Whose it seems to be by its name; where even the name is too much for us, nobody's.</summary>
     private static JudgedFile NotJudged(ClassGrader grader, ReturnedFile failed) =>
-        Attempt.Of(() => grader.Judge(failed), _ => ClassGrader.OfNobody(failed));
+        Guarded.Of(() => grader.Judge(failed), _ => ClassGrader.OfNobody(failed));
 }

@@ -23,7 +23,7 @@ public sealed class ReturnedFiles
             new(
                 uploads.Count,
                 uploads.SelectMany(upload =>
-                    Attempt.Each(() => InUpload(upload, isAlone: uploads.Count == 1), failure => ReturnedItem.Failed(upload.Path, failure))
+                    Guarded.Each(() => InUpload(upload, isAlone: uploads.Count == 1), failure => ReturnedItem.Failed(upload.Path, failure))
                 )
             )
         );
@@ -48,7 +48,7 @@ public sealed class ReturnedFiles
     {
         ArgumentNullException.ThrowIfNull(path);
         Reading<ReturnedFiles> Problem(string found) => new(null, [new(path, null, found, Remedy)]);
-        return Attempt.Of<Reading<ReturnedFiles>>(
+        return Guarded.Of<Reading<ReturnedFiles>>(
             () =>
             {
                 if (Directory.Exists(path))
@@ -85,12 +85,12 @@ public sealed class ReturnedFiles
             found.Count,
             found.SelectMany(one =>
                 one.File is { } file
-                    ? Attempt.Each(
+                    ? Guarded.Each(
                         () => IsLargeZip(file) ? InZip(file, one.Path + "/") : Archive.Open(ReadFile(file, one.Path)),
                         failure => ReturnedItem.Failed(one.Path, failure)
                     )
                 : one.ByBytes is { } upload
-                    ? Attempt.Each(() => InUpload(upload, isAlone: false), failure => ReturnedItem.Failed(one.Path, failure))
+                    ? Guarded.Each(() => InUpload(upload, isAlone: false), failure => ReturnedItem.Failed(one.Path, failure))
                 : [one.Refused!]
             )
         );
@@ -117,7 +117,7 @@ public sealed class ReturnedFiles
     }
 
     private static ReturnedItem ReadFile(FileInfo file, string path) =>
-        Attempt.Of(
+        Guarded.Of(
             () =>
             {
                 if (file.LinkTarget is not null)
@@ -133,7 +133,7 @@ public sealed class ReturnedFiles
 
     /// <summary>True for an archive too large to be one student's: it holds what a class handed in.</summary>
     private static bool IsLargeZip(FileInfo file) =>
-        Attempt.Of(
+        Guarded.Of(
             () =>
             {
                 if (file.LinkTarget is not null || file.Length <= IntakeLimits.FileBytes)
@@ -145,7 +145,7 @@ public sealed class ReturnedFiles
         );
 
     private static IEnumerable<ReturnedItem> InZip(FileInfo file, string path) =>
-        Attempt.Each(() => Entries(file, path), failure => ReturnedItem.Failed(path.Length == 0 ? file.Name : path.TrimEnd('/'), failure));
+        Guarded.Each(() => Entries(file, path), failure => ReturnedItem.Failed(path.Length == 0 ? file.Name : path.TrimEnd('/'), failure));
 
     private static IEnumerable<ReturnedItem> Entries(FileInfo file, string path)
     {

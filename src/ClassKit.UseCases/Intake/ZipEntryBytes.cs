@@ -9,7 +9,7 @@ internal static class ZipEntryBytes
     /// <summary>The entry as a file, or the reason why not.</summary>
     /// <remarks>The library that unpacks throws many things over archives that contradict themselves; all of them mean that.</remarks>
     public static ReturnedItem Read(ZipArchiveEntry entry, string path, ArchiveBudget budget) =>
-        Attempt.Of(() => Unpack(entry, path, budget), _ => ReturnedItem.Packed(path, PackingFault.DamagedInside));
+        Guarded.Of(() => Unpack(entry, path, budget), _ => ReturnedItem.Packed(path, PackingFault.DamagedInside));
 
     private static ReturnedItem Unpack(ZipArchiveEntry entry, string path, ArchiveBudget budget)
     {

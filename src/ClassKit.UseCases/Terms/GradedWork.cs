@@ -13,7 +13,7 @@ namespace ClassKit.UseCases.Terms;
 /// <param name="OutOf">The points possible; null where nobody has any.</param>
 /// <param name="Attempts">Every student's marked sittings.</param>
 /// <param name="Lessons">The ids of the lessons that were dealt.</param>
-internal sealed record GradedWork(decimal? OutOf, IReadOnlyList<ClassKit.Terms.Marks.Attempt> Attempts, IReadOnlyCollection<string> Lessons)
+internal sealed record GradedWork(decimal? OutOf, IReadOnlyList<Attempt> Attempts, IReadOnlyCollection<string> Lessons)
 {
     /// <summary>The day on which the first sitting was due, on the class's clocks; null where nobody has said.</summary>
     public DateOnly? Due { get; init; }
@@ -69,7 +69,7 @@ internal sealed record GradedWork(decimal? OutOf, IReadOnlyList<ClassKit.Terms.M
         List<Note> notes
     )
     {
-        List<ClassKit.Terms.Marks.Attempt> attempts = [];
+        List<Attempt> attempts = [];
         foreach (var (sitting, grades) in sittings)
         {
             var roster = Roster(plan);
@@ -84,7 +84,7 @@ internal sealed record GradedWork(decimal? OutOf, IReadOnlyList<ClassKit.Terms.M
                         && student.Points >= 0
                         && student.Points <= student.OutOf
                     )
-                    .Select(student => new ClassKit.Terms.Marks.Attempt(
+                    .Select(student => new Attempt(
                         student.Who.Id,
                         work.Title,
                         sitting,

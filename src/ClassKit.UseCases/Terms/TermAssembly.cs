@@ -17,20 +17,20 @@ internal static class TermAssembly
     public static Reading<WeighRequest> Of(TermPlan plan, Func<PlannedWork, List<Diagnostic>, List<Note>, GradedWork> graded)
     {
         var (problems, notes) = (new List<Diagnostic>(), new List<Note>());
-        List<(Assignment Assignment, IReadOnlyList<ClassKit.Terms.Marks.Attempt> Attempts)> works = [];
+        List<(Assignment Assignment, IReadOnlyList<Attempt> Attempts)> works = [];
         foreach (var work in plan.Works)
         {
             if (NotMarkedThrough(plan, work) is { Count: > 0 } open)
                 notes.Add(new Note.NotMarkedThrough(work.Title, open));
             var sets = graded(work, problems, notes);
-            List<ClassKit.Terms.Marks.Attempt> found =
+            List<Attempt> found =
             [
                 .. sets.Attempts,
                 .. work
                     .Bench.Index()
                     .SelectMany(sat =>
                         sat.Item.Marks(plan.Rule.SecondMarker)
-                            .Select(marked => new ClassKit.Terms.Marks.Attempt(marked.Student, work.Title, sat.Index + 1, marked.Mark))
+                            .Select(marked => new Attempt(marked.Student, work.Title, sat.Index + 1, marked.Mark))
                     ),
             ];
             if (MarkedAndExcused(plan, work, found) is { Count: > 0 } both)
@@ -71,7 +71,7 @@ internal static class TermAssembly
             ),
         ];
 
-    private static List<Student> MarkedAndExcused(TermPlan plan, PlannedWork work, List<ClassKit.Terms.Marks.Attempt> found) =>
+    private static List<Student> MarkedAndExcused(TermPlan plan, PlannedWork work, List<Attempt> found) =>
         [
             .. plan.Class.Students.Where(student =>
                 work.Typed.Any(typed =>
@@ -83,16 +83,12 @@ internal static class TermAssembly
         ];
 
     /// <summary>A word excuses also who has a mark, which is told; every other word beside a mark contradicts it.</summary>
-    private static List<ClassKit.Terms.Marks.Attempt> WithTyped(
-        List<ClassKit.Terms.Marks.Attempt> found,
-        PlannedWork work,
-        List<Diagnostic> problems
-    )
+    private static List<Attempt> WithTyped(List<Attempt> found, PlannedWork work, List<Diagnostic> problems)
     {
         foreach (var typed in work.Typed)
         {
             var at = found.FindIndex(attempt => attempt.Student == typed.Student && attempt.Sitting == typed.Sitting);
-            var attempt = new ClassKit.Terms.Marks.Attempt(typed.Student, work.Title, typed.Sitting, typed.Mark);
+            var attempt = new Attempt(typed.Student, work.Title, typed.Sitting, typed.Mark);
             if (at < 0)
                 found.Add(attempt);
             else if (typed.Mark.State == MarkState.Excused)

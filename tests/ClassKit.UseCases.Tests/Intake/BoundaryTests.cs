@@ -52,7 +52,7 @@ public sealed class BoundaryTests : IDisposable
     {
         var failure = (Exception)Activator.CreateInstance(Type.GetType(type, throwOnError: true)!, "/home/instructor/x")!;
         var grader = new ClassGrader(SmallClass.Dealt);
-        var items = Attempt.Each(Broken, thrown => ReturnedItem.Failed("ada-berg.zip", thrown)).Append(new("ada.xlsx", AdasWork, null));
+        var items = Guarded.Each(Broken, thrown => ReturnedItem.Failed("ada-berg.zip", thrown)).Append(new("ada.xlsx", AdasWork, null));
         var grades = grader.Settle(ParallelJudging.Judge(grader, items, Run.Unwatched));
 
         var file = grades.Files.Single(file => file.File == "ada-berg.zip");
@@ -79,7 +79,7 @@ public sealed class BoundaryTests : IDisposable
     {
         var isOpen = false;
 
-        var first = Attempt.Each(Opened, failure => ReturnedItem.Failed("x", failure)).First();
+        var first = Guarded.Each(Opened, failure => ReturnedItem.Failed("x", failure)).First();
 
         Assert.Equal("ada.xlsx", first.Path);
         Assert.False(isOpen);
@@ -103,7 +103,7 @@ public sealed class BoundaryTests : IDisposable
     public void A_cancelled_run_is_cancelled()
     {
         Assert.Throws<OperationCanceledException>(() =>
-            Attempt.Each(() => throw new OperationCanceledException(), failure => ReturnedItem.Failed("x", failure)).ToList()
+            Guarded.Each(() => throw new OperationCanceledException(), failure => ReturnedItem.Failed("x", failure)).ToList()
         );
     }
 

@@ -4,7 +4,7 @@ namespace ClassKit.UseCases.Intake;
 /// The boundary between one returned item and all the others: whatever goes wrong inside is answered with an outcome and goes no further.
 /// </summary>
 /// <remarks>The only place that catches everything. What cannot be gone on from passes: no memory, a run that was cancelled.</remarks>
-internal static class Attempt
+internal static class Guarded
 {
     /// <summary>What the work gives, or what is to be said of its failure.</summary>
     public static T Of<T>(Func<T> work, Func<Exception, T> otherwise)
