@@ -49,7 +49,10 @@ public static class GradeFiles
         [
             .. parts.Select(part => new OutputFile(part.Named(TypedIntoGradebook.FileName), stream =>
                 stream.Write(GradebookWriter.Write(Named(grades, part), Summary(graded, part)))
-            )),
+            )
+            {
+                IsLarge = true,
+            }),
             OutputFile.OfText("grades.csv", () => GradesCsv.Write(grades)),
             new(GradesJson.FileName, stream => GradesJson.Write(stream, grades)),
             OutputFile.OfText(ClassReport, () => HtmlPages.ClassReport(grades, summary, Reports(grades, parts))),

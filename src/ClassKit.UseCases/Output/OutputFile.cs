@@ -19,6 +19,9 @@ public sealed class OutputFile
     /// <summary>Where it goes within the folder, with forward slashes.</summary>
     public string Path { get; }
 
+    /// <summary>True where making it takes so much memory that two such files of a folder are not made at once.</summary>
+    public bool IsLarge { get; init; }
+
     /// <summary>Its bytes, made anew each time they are asked for.</summary>
     public byte[] Content
     {
@@ -47,5 +50,5 @@ public sealed class OutputFile
     public void WriteTo(Stream stream) => _write(stream);
 
     /// <summary>The same file below a folder.</summary>
-    public OutputFile Below(string folder) => new($"{folder}/{Path}", _write);
+    public OutputFile Below(string folder) => new($"{folder}/{Path}", _write) { IsLarge = IsLarge };
 }

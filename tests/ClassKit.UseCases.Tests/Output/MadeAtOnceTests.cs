@@ -34,6 +34,25 @@ public sealed class MadeAtOnceTests : IDisposable
         Assert.Equal(1, _most);
     }
 
+    /// <summary>Each large one is in memory as a whole: two of them at once take twice as much of it.</summary>
+    [Fact]
+    public void No_two_large_ones_are_being_made_while_others_are()
+    {
+        OutputFile[] files =
+        [
+            .. Files(isLarge: true),
+            .. Enumerable.Range(50, 40).Select(number => OutputFile.OfText($"{number}.html", () => $"{number}")),
+        ];
+
+        Assert.True(OutputFolder.Write(_sample.Out, OutputSample.Kind, [.. files.Select(file => file.Below("a"))]).Succeeded);
+
+        Assert.Equal(
+            Enumerable.Range(10, 80).Select(number => $"a/{number}.html={number}"),
+            _sample.Content().Select(one => one.Replace('\\', '/'))
+        );
+        Assert.Equal(1, _most);
+    }
+
     [Fact]
     public void What_goes_wrong_in_several_is_said_once_and_as_it_is()
     {
@@ -44,7 +63,7 @@ public sealed class MadeAtOnceTests : IDisposable
         Assert.EndsWith("No space left on device", Assert.Single(written.Problems).Found, StringComparison.Ordinal);
     }
 
-    private IReadOnlyList<OutputFile> Files() =>
+    private IReadOnlyList<OutputFile> Files(bool isLarge = false) =>
         [
             .. Enumerable
                 .Range(10, 40)
@@ -52,10 +71,10 @@ public sealed class MadeAtOnceTests : IDisposable
                 {
                     lock (_counting)
                         _most = Math.Max(_most, ++_atWork);
-                    Thread.Yield();
+                    Thread.Sleep(1);
                     stream.Write(System.Text.Encoding.UTF8.GetBytes($"{number}"));
                     lock (_counting)
                         _atWork--;
-                })),
+                }) { IsLarge = isLarge }),
         ];
 }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using ClassKit.UseCases.Running;
 
 namespace ClassKit.UseCases.Output.Writing;
@@ -23,12 +24,31 @@ internal static class Staging
     {
         var staged = new (string Path, string Name, string Digest)[files.Count];
         var count = run.Begin(RunStep.MakingFiles, files.Count);
-        run.AtOnce(options => Parallel.For(0, files.Count, options, at =>
+        run.AtOnce(options => Parallel.ForEach(Partitioner.Create(Lanes(files), EnumerablePartitionerOptions.NoBuffering), options, lane =>
                 {
-                    var (name, digest) = work.Stage(files[at].WriteTo);
-                    staged[at] = (files[at].Path, name, digest);
-                    count.Next();
+                    foreach (var at in lane)
+                    {
+                        var (name, digest) = work.Stage(files[at].WriteTo);
+                        staged[at] = (files[at].Path, name, digest);
+                        count.Next();
+                    }
                 }), inTurn ? 1 : MostAtOnce);
         return staged;
+    }
+
+    /// <summary>
+    /// The places of files that are made one after another: all that are large together and first, since they take longest; every other
+    /// file is alone.
+    /// </summary>
+    private static IEnumerable<IReadOnlyList<int>> Lanes(IReadOnlyList<OutputFile> files)
+    {
+        var large = Enumerable.Range(0, files.Count).Where(at => files[at].IsLarge).ToList();
+        if (large.Count > 0)
+            yield return large;
+        for (var at = 0; at < files.Count; at++)
+        {
+            if (!files[at].IsLarge)
+                yield return [at];
+        }
     }
 }
