@@ -23,6 +23,9 @@ internal sealed class RequisitionSheet
     private const double IngredientWidth = 27;
 
     /// <summary>What is worked out in grams or ounces: tenths where they are seen.</summary>
+    /// <summary>From here on nobody reads the decimals of what a pack holds; the sums keep them.</summary>
+    private const double WholeFrom = 100;
+
     private const string Grams = "[<100]0.0;#,##0";
     private const double BreadWidth = 11;
 
@@ -176,7 +179,7 @@ internal sealed class RequisitionSheet
         pack.AsEntry();
         pack.Style.Alignment.Indent = 1;
         double? holding = line.Purchase is { } purchase ? _mass.Of(purchase.Pack.Mass.Grams) : null;
-        Input(row, _columns.Holds, holding, FormatOf(holding ?? 0));
+        Input(row, _columns.Holds, holding, holding >= WholeFrom ? "#,##0" : FormatOf(holding ?? 0));
         Input(row, _columns.Price, (double?)line.Purchase?.Pack.Price.Amount, "#,##0.00");
 
         var (needed, holds, price) = (At(_columns.Needed, row), At(_columns.Holds, row), At(_columns.Price, row));
