@@ -25,7 +25,7 @@ internal static partial class PageSides
         [PackContents.Stations] = 3_700,
         [PackContents.Comparison] = 5_000,
         [PackContents.Requisition] = 2_600,
-        [PackContents.TastingKey] = 2_400,
+        [PackContents.TastingKey] = 3_000,
     };
 
     /// <summary>The sides of one copy; 1 or more.</summary>
