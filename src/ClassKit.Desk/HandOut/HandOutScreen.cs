@@ -37,13 +37,13 @@ internal static class HandOutScreen
             visit.InClass(known =>
                 TriedOf(visit, known) is { } tried
                 && tried.Made.Dealt.Students.FirstOrDefault(seat => seat.Who.Id == visit.Step("student")) is { } seat
-                    ? visit.Sheet(HtmlPages.Sheet(tried.Made.Dealt, seat))
+                    ? visit.ShowSheet(HtmlPages.Sheet(tried.Made.Dealt, seat))
                     : visit.Nothing()
             )
         );
         routes.LookInside("rounds/{class}/tried/key", visit =>
             visit.InClass(known =>
-                TriedOf(visit, known) is { } tried ? visit.Sheet(string.Concat(HtmlPages.AnswerKey(tried.Made.Dealt))) : visit.Nothing()
+                TriedOf(visit, known) is { } tried ? visit.ShowSheet(string.Concat(HtmlPages.AnswerKey(tried.Made.Dealt))) : visit.Nothing()
             )
         );
         routes.TakeInside("rounds/{class}/deal", visit =>

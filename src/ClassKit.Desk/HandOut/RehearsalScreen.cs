@@ -17,7 +17,9 @@ internal static class RehearsalScreen
             )
         );
         routes.LookInside("rounds/{class}/rehearsed", visit =>
-            visit.InClass(known => RehearsalOf(visit, known) is { } made ? visit.Sheet(HtmlPages.Rehearsal(made.Report)) : visit.Nothing())
+            visit.InClass(known =>
+                RehearsalOf(visit, known) is { } made ? visit.ShowSheet(HtmlPages.Rehearsal(made.Report)) : visit.Nothing()
+            )
         );
     }
 

@@ -38,7 +38,7 @@ internal static class MarksScreen
         routes.LookInside(Page + "/given-out", visit => InTerm(visit, (known, term) => TermRecord.GivenOut(visit, known, term).Known
                     is not { } given
                     ? visit.Nothing()
-                : TermRecord.PagesOf(term, given) is { } file ? visit.Sheet(File.ReadAllText(file))
+                : TermRecord.PagesOf(term, given) is { } file ? visit.ShowSheet(File.ReadAllText(file))
                 : visit.GoTo($"marks/{known.Key}/{term.Key}/sheets/{TermRecord.ToPrint}")));
         routes.LookInside(Page + "/sheets/{**file}", visit =>
             InTerm(visit, (_, term) => MadeFiles.Answer(visit, Files(term), visit.Step("file")))

@@ -1,3 +1,4 @@
+using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
 using ClassKit.Desk.Folders;
 using ClassKit.Desk.Jobs;
@@ -15,7 +16,13 @@ internal static class PrepScreen
 {
     public static void AddTo(DeskRoutes routes)
     {
-        routes.LookInside("lessons/{class}", visit => visit.InClass(known => Choose(visit, known)));
+        routes.LookInside("lessons/{class}", visit => visit.InClass(known => Choose(visit, known, [])));
+        routes.TakeInside("lessons/{class}/begin", visit => visit.InClass(known =>
+                NewLesson.Begin(visit) is { Succeeded: false } refused ? Choose(visit, known, refused.Problems)
+                : visit.Folder.Lessons().FirstOrDefault(lesson => lesson.Title == visit.Typed("name")) is { } begun
+                    ? visit.GoTo(PageOf(known, begun))
+                : visit.GoTo($"lessons/{known.Key}")
+            ));
         routes.LookInside("lessons/{class}/{lesson}", visit =>
             visit.InLesson(
                 (known, lesson) =>
@@ -92,11 +99,13 @@ internal static class PrepScreen
         return TextHeading.Of(text);
     }
 
-    private static Task Choose(Visit visit, ClassEntry known)
+    private static Task Choose(Visit visit, ClassEntry known, IReadOnlyList<Diagnostic> problems)
     {
         var lessons = visit.Folder.Lessons();
         return visit.Show<LessonsPage>(
             (nameof(LessonsPage.Class), known),
+            (nameof(LessonsPage.Problems), problems),
+            (nameof(LessonsPage.Typed), (Func<string, string?>)visit.Sent),
             (nameof(LessonsPage.Lessons), lessons),
             (nameof(LessonsPage.Cards), LessonCard.Of(visit, lessons)),
             (nameof(LessonsPage.Allergies), LessonAllergies.Of(visit, known, lessons))
@@ -136,7 +145,7 @@ internal static class PrepScreen
     {
         if (pack.Files.FirstOrDefault(one => one.Entry.FileName == asked) is not { } file)
             return visit.Nothing();
-        return file.IsPage ? visit.Sheet(file.Html) : visit.Download(file.Entry.FileName, "application/octet-stream", file.Content);
+        return file.IsPage ? visit.ShowSheet(file.Html) : visit.Download(file.Entry.FileName, "application/octet-stream", file.Content);
     }
 
     private static Task Tray(Visit visit, ClassEntry known, LessonEntry lesson, PreparedLesson pack)

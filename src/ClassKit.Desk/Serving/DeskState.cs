@@ -35,6 +35,9 @@ internal sealed class DeskState(
     /// <summary>The time.</summary>
     public DateTimeOffset Now => now();
 
+    /// <summary>What forms were answered with.</summary>
+    public FormAnswers Answers { get; } = new();
+
     /// <summary>What was worked out and still holds.</summary>
     public Kept Kept { get; } = new();
 

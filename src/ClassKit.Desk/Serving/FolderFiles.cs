@@ -31,7 +31,7 @@ internal static class FolderFiles
             return visit.Nothing();
         var file = Path.Combine(folder, found);
         return found.EndsWith(".html", StringComparison.Ordinal)
-            ? visit.Sheet(File.ReadAllText(file))
+            ? visit.ShowSheet(File.ReadAllText(file))
             : visit.Download(Path.GetFileName(found), "application/octet-stream", File.ReadAllBytes(file));
     }
 }

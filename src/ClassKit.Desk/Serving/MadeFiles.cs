@@ -10,7 +10,7 @@ internal static class MadeFiles
         files.FirstOrDefault(file => file.Path == asked) switch
         {
             null => visit.Nothing(),
-            var found when found.Path.EndsWith(".html", StringComparison.Ordinal) => visit.Sheet(
+            var found when found.Path.EndsWith(".html", StringComparison.Ordinal) => visit.ShowSheet(
                 System.Text.Encoding.UTF8.GetString(found.Content)
             ),
             var found => Keep(visit, found),

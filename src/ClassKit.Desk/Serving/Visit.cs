@@ -85,7 +85,29 @@ internal sealed class Visit(HttpContext context, DeskState desk, IFormCollection
 
     /// <summary>Shows a page.</summary>
     public Task Show<TPage>(params IEnumerable<(string Name, object? Value)> parameters)
+        where TPage : IComponent => Answer(PageRenderer.Render<TPage>([("Place", Place), .. parameters]), isSheet: false);
+
+    /// <summary>Shows a page behind which there is no desk any more.</summary>
+    public Task ShowLast<TPage>(params IEnumerable<(string Name, object? Value)> parameters)
         where TPage : IComponent => Html(PageRenderer.Render<TPage>([("Place", Place), .. parameters]));
+
+    /// <summary>Shows what answered a form, once more.</summary>
+    public Task ShowAgain(FormAnswer answer)
+    {
+        context.Response.StatusCode = answer.Status;
+        return answer.IsSheet ? Sheet(answer.Html) : Html(answer.Html);
+    }
+
+    /// <summary>
+    /// Where a browser sent a form to go on with what comes of it, it is led to that: it would ask whether to send the form again whenever
+    /// somebody goes back. The head is of W3C Fetch Metadata; a script that asks for a page, and takes it apart, says otherwise there.
+    /// </summary>
+    private Task Answer(string html, bool isSheet)
+    {
+        if (HttpMethods.IsPost(context.Request.Method) && context.Request.Headers["Sec-Fetch-Mode"] == "navigate")
+            return GoTo(desk.Answers.Keep(new(context.Response.StatusCode, html, isSheet)));
+        return ShowAgain(new(context.Response.StatusCode, html, isSheet));
+    }
 
     /// <summary>Says that there is nothing of that name.</summary>
     public Task Nothing()
@@ -128,7 +150,9 @@ internal sealed class Visit(HttpContext context, DeskState desk, IFormCollection
         InClass(known => Folder.Round(known, Step("round")) is { } round && Look(round) is { } state ? answer(known, state) : Nothing());
 
     /// <summary>Shows a page that was made to stand alone.</summary>
-    public Task Sheet(string html)
+    public Task ShowSheet(string html) => Answer(html, isSheet: true);
+
+    private Task Sheet(string html)
     {
         SafeHeaders.OfSheet(context.Response, SheetScript.Of(html));
         return Html(html);
@@ -168,7 +192,7 @@ internal sealed class Visit(HttpContext context, DeskState desk, IFormCollection
     public Task Begin(JobOrder order) => GoTo($"jobs/{desk.Jobs.Add(order).Id}");
 
     /// <summary>Answers with a page's text.</summary>
-    public Task Html(string html) => Write(HtmlType, Encoding.UTF8.GetBytes(html));
+    private Task Html(string html) => Write(HtmlType, Encoding.UTF8.GetBytes(html));
 
     /// <summary>Answers with a file to keep.</summary>
     public Task Download(string name, string kind, byte[] content)

@@ -26,7 +26,7 @@ internal static class PreviewScreen
     }
 
     private static Task Wrong(Visit visit, IReadOnlyList<Diagnostic> problems) =>
-        visit.Sheet(
+        visit.ShowSheet(
             PageRenderer.Render<NoPreviewPage>([(nameof(NoPreviewPage.Problems), problems), (nameof(NoPreviewPage.Style), Stylesheet.Text)])
         );
 }

@@ -23,6 +23,9 @@ internal static class PassScreen
                         ? "class/" + begun.Key
                         : ""
                 ));
+        routes.Look("answers/{number}", visit =>
+            visit.Desk.Answers.Find(visit.Step("number")) is { } answer ? visit.ShowAgain(answer) : visit.Nothing()
+        );
         routes.Take("close", async visit =>
         {
             if (visit.Place.Work.Count > 0 && !visit.Ticked("really"))
@@ -30,7 +33,7 @@ internal static class PassScreen
                 await visit.Show<StillAtWorkPage>();
                 return;
             }
-            await visit.Show<ClosedPage>((nameof(ClosedPage.Opened), visit.Desk.Folders.Opened));
+            await visit.ShowLast<ClosedPage>((nameof(ClosedPage.Opened), visit.Desk.Folders.Opened));
             visit.Desk.Close();
         });
     }
