@@ -91,9 +91,23 @@ internal static class DecisionsScreen
         List<Correction> corrections = [.. answers.Select(one => Read(visit, one.Who, one.Answer, problems)).OfType<Correction>()];
         if (problems.Count > 0)
             return Show(visit, known, state, problems);
-        var failure = CorrectionsFile.Put(state.Round, state.Dealt, corrections);
+        var failure = CorrectionsFile.Put(state.Round, state.Dealt, [.. corrections, .. Following(visit, state, answers, corrections)]);
         return failure is null ? visit.Begin(RoundGrading.Again(state, takesOver: false)) : Show(visit, known, state, [failure]);
     }
+
+    /// <summary>Full points for what waits for an answer and is right whatever that comes to, where it was ticked, with the same reason.</summary>
+    private static IEnumerable<Correction> Following(
+        Visit visit,
+        RoundState state,
+        List<(Student Who, AnswerGrade Answer)> answers,
+        List<Correction> corrections
+    ) =>
+        from one in answers.Zip(corrections)
+        where visit.Ticked("with." + one.First.Who.Id)
+        from behind in state.HeldUpBy(one.First.Who, one.First.Answer)?.Behind ?? []
+        where behind.IsKey
+        let answer = behind.Answer
+        select new Correction(one.First.Who.Id, answer.Exercise.Id, answer.Part.Id, answer.Part.Points, one.Second.Reason);
 
     private static Correction? Read(Visit visit, Student who, AnswerGrade answer, List<Diagnostic> problems)
     {

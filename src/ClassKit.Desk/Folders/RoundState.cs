@@ -2,9 +2,11 @@ using ClassKit.Content.Classes;
 using ClassKit.Content.Sources;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
 using ClassKit.Grading.Intake;
 using ClassKit.Grading.Results;
 using ClassKit.Grading.Summaries;
+using ClassKit.Grading.Waiting;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Grading;
 
@@ -34,6 +36,17 @@ public sealed record RoundState(Round Round, DealtClass Dealt, ClassGrades? Grad
                 student.Answers.Where(answer => answer.IsUndecided).Select(answer => (student.Who, answer))
             ),
         ];
+
+    /// <summary>Answers that could not be worked out, with later ones that wait for nothing but them, and whose they are.</summary>
+    public IReadOnlyList<(Student Who, HeldUp Held)> HeldUp { get; } = Grades is null ? [] : [.. AllHeldUp(Grades, Dealt.LayOut())];
+
+    /// <summary>What waits for an answer of a student; null if nothing does.</summary>
+    public HeldUp? HeldUpBy(Student who, AnswerGrade answer) =>
+        HeldUp.FirstOrDefault(one => one.Who == who && one.Held.First == answer).Held;
+
+    /// <summary>The answer that one of a student waits for; null if it waits for none.</summary>
+    public AnswerGrade? WaitsFor(Student who, AnswerGrade answer) =>
+        HeldUp.FirstOrDefault(one => one.Who == who && one.Held.Behind.Any(behind => behind.Answer == answer)).Held?.First;
 
     /// <summary>Files that bear one student's name and hold another's workbook.</summary>
     public IReadOnlyList<MisnamedFile> Misnamed { get; } = Grades is null ? [] : MisnamedFile.In(Grades);
@@ -133,4 +146,7 @@ public sealed record RoundState(Round Round, DealtClass Dealt, ClassGrades? Grad
         );
         return counted.Select(one => (one.Id, one.Exercise, one.Part)).Distinct().Count();
     }
+
+    private static IEnumerable<(Student, HeldUp)> AllHeldUp(ClassGrades grades, PracticeLayout layout) =>
+        grades.Students.SelectMany(student => Grading.Waiting.HeldUp.Of(student, layout).Select(held => (student.Who, held)));
 }
