@@ -3,6 +3,9 @@ using System.Text.RegularExpressions;
 using ClassKit.EndToEnd.Tests.Tools;
 using ClassKit.EndToEnd.Tests.Tour;
 using ClosedXML.Excel;
+using DocumentFormat.OpenXml;
+using DocumentFormat.OpenXml.Packaging;
+using DocumentFormat.OpenXml.Validation;
 
 namespace ClassKit.EndToEnd.Tests.Pages;
 
@@ -75,6 +78,12 @@ public sealed partial class PrintedWorkbooksTests(TourRun tour) : IDisposable
         var faults = books.SelectMany(book => Faults(book, LeastType)).ToList();
         Assert.True(faults.Count == 0, string.Join('\n', faults));
 
+        Assert.Empty(books.Append(Workbooks("dealt")[0]).SelectMany(OfSchemas));
+
+        // A class of two dozen is seen on one side.
+        if (students <= 24)
+            Assert.Equal(1, PagesOf("Class", Workbooks("graded").Single()));
+
         // The first on the roster asked for large print.
         var large = Faults(Workbooks("dealt")[0], LargeType).ToList();
         Assert.True(large.Count == 0, string.Join('\n', large));
@@ -92,8 +101,30 @@ public sealed partial class PrintedWorkbooksTests(TourRun tour) : IDisposable
     {
         Tool.LibreOffice.Require();
         Tool.Carlito.Require();
-        var faults = Faults(Path.Combine(tour.Folder, "term", "term.xlsx"), LeastType).ToList();
+        var term = Path.Combine(tour.Folder, "term", "term.xlsx");
+        var faults = Faults(term, LeastType).Concat(OfSchemas(term)).ToList();
         Assert.True(faults.Count == 0, string.Join('\n', faults));
+    }
+
+    /// <summary>What the validator of the Open XML SDK finds against the schemas of ECMA-376.</summary>
+    private static IEnumerable<string> OfSchemas(string book)
+    {
+        using var document = SpreadsheetDocument.Open(book, isEditable: false);
+        return
+        [
+            .. new OpenXmlValidator(FileFormatVersions.Office2013)
+                .Validate(document)
+                .Take(20)
+                .Select(error => $"{Path.GetFileName(book)} {error.Part?.Uri} {error.Path?.XPath}: {error.Description}"),
+        ];
+    }
+
+    /// <summary>The pages that bear a sheet's name at their foot.</summary>
+    private int PagesOf(string sheet, string book)
+    {
+        var pdf = _folder.Of("sheet.pdf");
+        File.WriteAllBytes(pdf, LibreOffice.Convert(File.ReadAllBytes(book), "pdf"));
+        return Regex.Count(Tool.PdfToText.Run("-layout", pdf, "-"), $@"^\s*{sheet} +Page \d+ of", RegexOptions.Multiline);
     }
 
     private int Pages(string book)
